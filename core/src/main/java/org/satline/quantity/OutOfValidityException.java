@@ -1,0 +1,123 @@
+package org.satline.quantity;
+
+import java.util.Objects;
+
+/** A value outside the range in which a source, an equation or a rule holds. The message names the range and whose it is. */
+public final class OutOfValidityException extends IllegalArgumentException {
+    private static final long serialVersionUID = 1L;
+
+    private final String what;
+    private final double value;
+    private final String unit;
+    private final double low;
+    private final double high;
+    private final String whose;
+    private final String advice;
+
+    private OutOfValidityException(
+            String message,
+            String what,
+            double value,
+            String unit,
+            double low,
+            double high,
+            String whose,
+            String advice) {
+        super(message);
+        this.what = what;
+        this.value = value;
+        this.unit = unit;
+        this.low = low;
+        this.high = high;
+        this.whose = whose;
+        this.advice = advice;
+    }
+
+    /**
+     * Describes a value out of range, as in
+     * {@code temperature 310.0 K is outside [216.592, 304.1282] K of the saturation line of R-744; ask for a single-phase state}.
+     *
+     * @param what name of the quantity
+     * @param value the value; may be NaN
+     * @param unit unit of the value and of the limits; empty for a bare number
+     * @param low lowest allowed value
+     * @param high highest allowed value
+     * @param whose what sets the limits, such as {@code the saturation line of R-744}
+     * @param advice what to do about it; may be empty
+     * @return the exception, ready to be thrown
+     */
+    public static OutOfValidityException of(
+            String what, double value, String unit, double low, double high, String whose, String advice) {
+        Objects.requireNonNull(what, "what");
+        Objects.requireNonNull(unit, "unit");
+        Objects.requireNonNull(whose, "whose");
+        Objects.requireNonNull(advice, "advice");
+        String spacedUnit = unit.isEmpty() ? "" : " " + unit;
+        String message = what + " " + value + spacedUnit + " is outside [" + low + ", " + high + "]" + spacedUnit
+                + " of " + whose + (advice.isEmpty() ? "" : "; " + advice);
+        return new OutOfValidityException(message, what, value, unit, low, high, whose, advice);
+    }
+
+    /**
+     * Name of the quantity.
+     *
+     * @return such as {@code temperature}
+     */
+    public String what() {
+        return what;
+    }
+
+    /**
+     * The value that was refused.
+     *
+     * @return value, in {@link #unit()}; may be NaN
+     */
+    public double value() {
+        return value;
+    }
+
+    /**
+     * Unit of the value and the limits.
+     *
+     * @return its symbol; empty for a bare number
+     */
+    public String unit() {
+        return unit;
+    }
+
+    /**
+     * Lowest allowed value.
+     *
+     * @return limit, in {@link #unit()}
+     */
+    public double low() {
+        return low;
+    }
+
+    /**
+     * Highest allowed value.
+     *
+     * @return limit, in {@link #unit()}
+     */
+    public double high() {
+        return high;
+    }
+
+    /**
+     * What sets the limits.
+     *
+     * @return such as {@code the saturation line of R-744}
+     */
+    public String whose() {
+        return whose;
+    }
+
+    /**
+     * What to do about it.
+     *
+     * @return an advice; may be empty
+     */
+    public String advice() {
+        return advice;
+    }
+}

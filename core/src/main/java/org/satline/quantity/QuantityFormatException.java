@@ -1,0 +1,58 @@
+package org.satline.quantity;
+
+import java.util.List;
+import java.util.Objects;
+
+/** A text that is not a quantity of the kind asked for; says what is wrong with it and which units are accepted. */
+public final class QuantityFormatException extends IllegalArgumentException {
+    private static final long serialVersionUID = 1L;
+
+    /** Longest part of a wrong text that is repeated in a message. */
+    private static final int LONGEST_QUOTE = 60;
+
+    private final String quantity;
+    private final String text;
+    private final String[] acceptedUnits;
+
+    QuantityFormatException(String quantity, String text, String problem, String advice, List<String> acceptedUnits) {
+        super(quantity + " " + quoted(text) + " " + problem + "; " + advice + "; accepted units: "
+                + String.join(", ", acceptedUnits));
+        this.quantity = Objects.requireNonNull(quantity, "quantity");
+        this.text = text;
+        this.acceptedUnits = acceptedUnits.toArray(String[]::new);
+    }
+
+    /**
+     * The kind of quantity that was expected.
+     *
+     * @return its name, such as {@code pressure}
+     */
+    public String quantity() {
+        return quantity;
+    }
+
+    /**
+     * The text that could not be read.
+     *
+     * @return the text as it was given, whole
+     */
+    public String text() {
+        return text;
+    }
+
+    /**
+     * The units that would have been accepted.
+     *
+     * @return their symbols, in the order in which the message lists them
+     */
+    public List<String> acceptedUnits() {
+        return List.of(acceptedUnits);
+    }
+
+    /** In quotes, cut to a readable length, without characters that could disturb a terminal or a log. */
+    static String quoted(String text) {
+        boolean cut = text.length() > LONGEST_QUOTE;
+        String shown = cut ? text.substring(0, LONGEST_QUOTE) : text;
+        return '"' + shown.replaceAll("[\\p{Cntrl}\\p{Cf}\\p{Cs}\\u2028\\u2029]", "?") + (cut ? "...\"" : "\"");
+    }
+}
