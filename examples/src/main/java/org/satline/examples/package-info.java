@@ -1,4 +1,6 @@
-/** The runnable jar: command line, page layout and small programs to start from. */
+/**
+ * The runnable jar: command line, page layout and small programs to start from. Read {@link org.satline.examples.Main} first.
+ */
 @NullMarked
 package org.satline.examples;
 

@@ -1,0 +1,126 @@
+package org.satline;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** The order of the packages, as the table in DEVELOPERS.md states it, and the few bans that hold everywhere in core. */
+class ArchitectureTest {
+    /** Each package imports only those before it. */
+    private static final List<String> ORDER = List.of(
+            "quantity",
+            "explanation",
+            "resource",
+            "refrigerant",
+            "safety",
+            "equation",
+            "equilibrium",
+            "saturation",
+            "measurement",
+            "cylinder",
+            "transfer",
+            "charge",
+            "simulation",
+            "visit",
+            "audit");
+
+    private static final JavaClasses CORE = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("org.satline");
+
+    @TestFactory
+    Stream<DynamicTest> eachPackageImportsOnlyThoseAboveIt() {
+        return IntStream.range(0, ORDER.size())
+                .mapToObj(i -> DynamicTest.dynamicTest(
+                        ORDER.get(i),
+                        () -> noClasses()
+                                .that()
+                                .resideInAPackage(tree(ORDER.get(i)))
+                                .should()
+                                .dependOnClassesThat(resideInAnyPackage(later(i)))
+                                .allowEmptyShould(true)
+                                .check(CORE)));
+    }
+
+    @Test
+    void everyPackageHasItsPlaceInTheOrder() {
+        Set<String> rooms = new TreeSet<>();
+        for (JavaClass type : CORE) {
+            if (!type.getPackageName().equals("org.satline")) {
+                rooms.add(type.getPackageName()
+                        .replaceFirst("^org\\.satline\\.?", "")
+                        .replaceFirst("\\..*$", ""));
+            }
+        }
+        assertThat(ORDER).containsAll(rooms);
+    }
+
+    @Test
+    void theRoomInTheCylinderReachesChargeAsAMassOnly() {
+        noClasses()
+                .that()
+                .resideInAPackage(tree("charge"))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(tree("cylinder"), tree("transfer")))
+                .allowEmptyShould(true)
+                .check(CORE);
+    }
+
+    @Test
+    void filesAreTouchedByTheResourceReaderAndTheLedgerAlone() {
+        noClasses()
+                .that(not(resideInAnyPackage(tree("resource"), tree("transfer"))))
+                .should()
+                .dependOnClassesThat(resideInAPackage("java.nio.file.."))
+                .orShould()
+                .dependOnClassesThat()
+                .haveNameMatching(
+                        "java\\.io\\.(File|FileInputStream|FileOutputStream|FileReader|FileWriter|RandomAccessFile)")
+                .check(CORE);
+    }
+
+    @Test
+    void nothingStaticIsMutable() {
+        fields().that().areStatic().should().beFinal().allowEmptyShould(true).check(CORE);
+    }
+
+    @Test
+    void thereIsNoLoggingNoDesktopAndNoConsole() {
+        noClasses()
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(
+                        "java.util.logging..", "org.slf4j..", "java.awt..", "javax.swing..", "java.sql.."))
+                .orShould()
+                .accessField(System.class, "out")
+                .orShould()
+                .accessField(System.class, "err")
+                .check(CORE);
+    }
+
+    private static String[] later(int i) {
+        return Stream.concat(
+                        ORDER.subList(i + 1, ORDER.size()).stream().map(ArchitectureTest::tree),
+                        Stream.of("org.satline.tables..", "org.satline.examples..", "org.satline.benchmarks.."))
+                .toArray(String[]::new);
+    }
+
+    private static String tree(String room) {
+        return "org.satline." + room + "..";
+    }
+}
