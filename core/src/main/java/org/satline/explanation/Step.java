@@ -12,7 +12,15 @@ import java.util.Objects;
  * @param source the published source of the formula or figure, or {@code common practice, no source}
  */
 public record Step(String name, String formula, String substitution, String result, String source) {
-    /** Checks that no part is missing. */
+    /**
+     * Checks that no part is missing.
+     *
+     * @param name what the step yields, in words
+     * @param formula the relation in symbols
+     * @param substitution the same relation with the numbers and their units put in
+     * @param result the value with its unit
+     * @param source the published source of the formula or figure
+     */
     public Step {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(formula, "formula");

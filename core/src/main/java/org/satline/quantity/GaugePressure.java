@@ -13,8 +13,15 @@ public final class GaugePressure extends Scalar<GaugePressure> {
     private static final Unit MEGAPASCAL = Unit.of("MPa gauge", 1e6, "MPag", "MPa(g)");
     private static final Unit BAR = Unit.of("bar gauge", 1e5, "barg", "bar(g)");
     private static final Unit PSIG = Unit.of("psig", Factors.PSI_PA, "psi gauge", "psi(g)");
-    private static final Unit INCH_OF_MERCURY_VACUUM =
-            Unit.of("inHg vacuum", -Factors.INCH_OF_MERCURY_PA, "inHg vac", "inHgv", "in. Hg vacuum", "in. Hg vac");
+    private static final Unit INCH_OF_MERCURY_VACUUM = Unit.of(
+            "inHg vacuum",
+            -Factors.INCH_OF_MERCURY_PA,
+            "inHg vac",
+            "in Hg vacuum",
+            "in Hg vac",
+            "inHgv",
+            "in. Hg vacuum",
+            "in. Hg vac");
 
     private static final QuantityKind KIND = QuantityKind.of(
                     "gauge pressure", KILOPASCAL, PASCAL, MEGAPASCAL, BAR, PSIG, INCH_OF_MERCURY_VACUUM)
@@ -25,7 +32,7 @@ public final class GaugePressure extends Scalar<GaugePressure> {
                     "kPa",
                     "MPa",
                     "bar")
-            .refusing("write inHg vacuum for a reading below the local atmosphere", "inHg", "in. Hg", "\"Hg")
+            .refusing("write inHg vacuum for a reading below the local atmosphere", "inHg", "in Hg", "in. Hg", "\"Hg")
             .refusing(
                     "this unit is absolute; write a gauge unit", "psia", "bara", "micron", "microns", "inHg absolute");
 

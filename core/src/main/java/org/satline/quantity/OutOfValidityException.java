@@ -6,12 +6,19 @@ import java.util.Objects;
 public final class OutOfValidityException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
+    /** Name of the quantity. */
     private final String what;
+    /** Refused value; may be NaN. */
     private final double value;
+    /** Unit of value and limits; may be empty. */
     private final String unit;
+    /** Lowest allowed value. */
     private final double low;
+    /** Highest allowed value. */
     private final double high;
+    /** What sets the limits. */
     private final String whose;
+    /** What to do; may be empty. */
     private final String advice;
 
     private OutOfValidityException(

@@ -19,9 +19,9 @@ public final class Pressure extends Scalar<Pressure> {
     private static final Unit MICRON = Unit.ratio(
             "micron", Factors.MILLIMETRE_OF_MERCURY_PA, 1000, "microns", "Micron", "Microns", "\u00B5mHg", "umHg");
     private static final Unit MILLIMETRE_OF_MERCURY =
-            Unit.of("mmHg", Factors.MILLIMETRE_OF_MERCURY_PA, "mmHg absolute", "mmHg abs");
-    private static final Unit INCH_OF_MERCURY =
-            Unit.of("inHg absolute", Factors.INCH_OF_MERCURY_PA, "inHg abs", "in. Hg absolute", "inHga");
+            Unit.of("mmHg", Factors.MILLIMETRE_OF_MERCURY_PA, "mm Hg", "mmHg absolute", "mmHg abs");
+    private static final Unit INCH_OF_MERCURY = Unit.of(
+            "inHg absolute", Factors.INCH_OF_MERCURY_PA, "inHg abs", "in. Hg absolute", "in Hg absolute", "inHga");
     private static final Unit TORR = Unit.ratio("torr", Factors.STANDARD_ATMOSPHERE_PA, 760);
     private static final Unit ATMOSPHERE = Unit.of("atm", Factors.STANDARD_ATMOSPHERE_PA);
 

@@ -10,8 +10,11 @@ public final class QuantityFormatException extends IllegalArgumentException {
     /** Longest part of a wrong text that is repeated in a message. */
     private static final int LONGEST_QUOTE = 60;
 
+    /** Kind of quantity that was expected. */
     private final String quantity;
+    /** Text as given. */
     private final String text;
+    /** Symbols of the accepted units; an array, since not every list is serializable. */
     private final String[] acceptedUnits;
 
     QuantityFormatException(String quantity, String text, String problem, String advice, List<String> acceptedUnits) {

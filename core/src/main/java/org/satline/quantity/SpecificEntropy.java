@@ -5,11 +5,11 @@ package org.satline.quantity;
  * in J/(kg K). The Btu is the International Table one.
  */
 public final class SpecificEntropy extends Scalar<SpecificEntropy> {
-    private static final Unit JOULE_PER_KILOGRAM_KELVIN =
+    static final Unit JOULE_PER_KILOGRAM_KELVIN =
             Unit.of("J/(kg K)", 1, "J/kg-K", "J/kgK", "J/(kg*K)", "J/(kg\u00B7K)");
-    private static final Unit KILOJOULE_PER_KILOGRAM_KELVIN =
+    static final Unit KILOJOULE_PER_KILOGRAM_KELVIN =
             Unit.of("kJ/(kg K)", 1000, "kJ/kg-K", "kJ/kgK", "kJ/(kg*K)", "kJ/(kg\u00B7K)");
-    private static final Unit BTU_PER_POUND_FAHRENHEIT_DEGREE = Unit.ratio(
+    static final Unit BTU_PER_POUND_FAHRENHEIT_DEGREE = Unit.ratio(
             "Btu/(lb degF)",
             Factors.BTU_PER_POUND * Factors.FAHRENHEIT_DEGREES_PER_FIVE_KELVINS,
             5,

@@ -5,21 +5,9 @@ package org.satline.quantity;
  * Table one.
  */
 public final class SpecificHeatCapacity extends Scalar<SpecificHeatCapacity> {
-    private static final Unit JOULE_PER_KILOGRAM_KELVIN =
-            Unit.of("J/(kg K)", 1, "J/kg-K", "J/kgK", "J/(kg*K)", "J/(kg\u00B7K)");
-    private static final Unit KILOJOULE_PER_KILOGRAM_KELVIN =
-            Unit.of("kJ/(kg K)", 1000, "kJ/kg-K", "kJ/kgK", "kJ/(kg*K)", "kJ/(kg\u00B7K)");
-    private static final Unit BTU_PER_POUND_FAHRENHEIT_DEGREE = Unit.ratio(
-            "Btu/(lb degF)",
-            Factors.BTU_PER_POUND * Factors.FAHRENHEIT_DEGREES_PER_FIVE_KELVINS,
-            5,
-            "Btu/lb-F",
-            "Btu/lb-degF",
-            "Btu/(lb F)",
-            "Btu/(lb \u00B0F)",
-            "Btu/(lb degR)",
-            "Btu/lb-R",
-            "Btu/(lb R)");
+    private static final Unit JOULE_PER_KILOGRAM_KELVIN = SpecificEntropy.JOULE_PER_KILOGRAM_KELVIN;
+    private static final Unit KILOJOULE_PER_KILOGRAM_KELVIN = SpecificEntropy.KILOJOULE_PER_KILOGRAM_KELVIN;
+    private static final Unit BTU_PER_POUND_FAHRENHEIT_DEGREE = SpecificEntropy.BTU_PER_POUND_FAHRENHEIT_DEGREE;
     private static final QuantityKind KIND = QuantityKind.of(
                     "specific heat capacity",
                     JOULE_PER_KILOGRAM_KELVIN,

@@ -14,16 +14,21 @@ public final class Temperature extends Scalar<Temperature> {
     private static final double FREEZING_FAHRENHEIT = 32;
 
     private static final Unit KELVIN = Unit.of("K", 1, "kelvin", "kelvins");
-    private static final Unit CELSIUS =
-            new Unit("degC", 0, 1, 1, CELSIUS_ZERO_K, List.of("C", "\u00B0C", "\u2103", "celsius", "degrees celsius"));
+    private static final Unit CELSIUS = new Unit(
+            "degC",
+            0,
+            1,
+            1,
+            CELSIUS_ZERO_K,
+            List.of("C", "\u00B0C", "\u00B0 C", "deg C", "\u2103", "celsius", "degrees celsius"));
     private static final Unit FAHRENHEIT = new Unit(
             "degF",
             FREEZING_FAHRENHEIT,
             5,
             Factors.FAHRENHEIT_DEGREES_PER_FIVE_KELVINS,
             CELSIUS_ZERO_K,
-            List.of("F", "\u00B0F", "\u2109", "fahrenheit", "degrees fahrenheit"));
-    static final QuantityKind KIND = QuantityKind.of("temperature", CELSIUS, KELVIN, FAHRENHEIT)
+            List.of("F", "\u00B0F", "\u00B0 F", "deg F", "\u2109", "fahrenheit", "degrees fahrenheit"));
+    private static final QuantityKind KIND = QuantityKind.of("temperature", CELSIUS, KELVIN, FAHRENHEIT)
             .above(0, "this is absolute zero or below; check the number, its sign and its unit")
             .inHundredths();
 

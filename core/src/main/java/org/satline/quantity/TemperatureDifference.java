@@ -7,9 +7,9 @@ import java.util.Objects;
  * 5 Celsius degrees and 9 Fahrenheit degrees, with no zero point in between.
  */
 public final class TemperatureDifference extends Scalar<TemperatureDifference> {
-    private static final Unit KELVIN = Unit.of("K", 1, "kelvin", "kelvins", "C", "degC", "\u00B0C", "\u2103");
+    private static final Unit KELVIN = Unit.of("K", 1, "kelvin", "kelvins", "C", "degC", "\u00B0C", "deg C", "\u2103");
     private static final Unit FAHRENHEIT_DEGREE =
-            Unit.ratio("degF", 5, Factors.FAHRENHEIT_DEGREES_PER_FIVE_KELVINS, "F", "\u00B0F", "\u2109");
+            Unit.ratio("degF", 5, Factors.FAHRENHEIT_DEGREES_PER_FIVE_KELVINS, "F", "\u00B0F", "deg F", "\u2109");
     private static final QuantityKind KIND =
             QuantityKind.of("temperature difference", KELVIN, FAHRENHEIT_DEGREE).inHundredths();
 

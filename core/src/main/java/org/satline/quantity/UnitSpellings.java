@@ -48,10 +48,13 @@ final class UnitSpellings {
         return Optional.ofNullable(refused.get(key(spelling)));
     }
 
-    /** Letter case is ignored but for a leading m, where it would mix up milli and mega. */
+    /**
+     * Letter case is ignored but for a leading m, where it would mix up milli and mega. Spaces count: {@code m m} is not
+     * {@code mm}.
+     */
     private static String key(String spelling) {
         String bare = SPACES.matcher(spelling)
-                .replaceAll("")
+                .replaceAll(" ")
                 .replace("^", "")
                 .replace('\u00B2', '2')
                 .replace('\u00B3', '3')
