@@ -1,0 +1,30 @@
+package org.satline.equation;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where coefficients were published.
+ *
+ * @param authors authors, as printed
+ * @param title title of the paper
+ * @param publication journal, volume, year and pages, or what stands for them
+ * @param doi digital object identifier, or null where there is none
+ * @param uncertainty the stated uncertainty in the source's words, or null where none is on record here
+ * @param note a remark on the figures, or null
+ */
+public record EquationSource(
+        String authors,
+        String title,
+        String publication,
+        @Nullable String doi,
+        @Nullable String uncertainty,
+        @Nullable String note) {
+    /**
+     * Returns a one-line citation.
+     *
+     * @return authors, publication and identifier
+     */
+    public String citation() {
+        return authors + ", " + publication + (doi == null ? "" : ", doi:" + doi);
+    }
+}
