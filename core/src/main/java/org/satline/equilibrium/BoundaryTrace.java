@@ -1,0 +1,188 @@
+package org.satline.equilibrium;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.satline.equation.MixtureEquation;
+import org.satline.equilibrium.IncipientPhase.Specified;
+
+/**
+ * Traces one phase boundary from the coldest temperature to its end in steps of {@code S = ln(liquid density / vapour density)}.
+ *
+ * <p>S falls steadily from about 20 on a cold line to 0 at the critical point, and temperature, pressure and compositions are smooth functions of it
+ * there: nothing is singular where temperature or pressure pass through a maximum. The line ends at the critical point or at the largest
+ * temperature or pressure, where that comes first.
+ */
+final class BoundaryTrace {
+    private static final double LARGEST_STEP = 0.5;
+    private static final double SMALLEST_STEP = 1e-3;
+    /** The trace stops this close to the critical point: about 1e-5 of the critical temperature away from it. */
+    private static final double LAST_RATIO = 0.01;
+
+    private final IncipientPhase solver;
+    private final double coldest;
+    private final int size;
+    private final double[] pressureGradient;
+
+    /** One point of the boundary with its direction. */
+    record Node(double s, double[] x, double[] dx, double logPressure, double dLogPressure) {
+        double logTemperature() {
+            return x[x.length - 1];
+        }
+
+        double dLogTemperature() {
+            return dx[dx.length - 1];
+        }
+    }
+
+    /** The traced line, coldest node first, and where it ends. */
+    record Traced(List<Node> nodes, BoundaryEnd.Kind kind, double endTemperature, double endPressure) {}
+
+    BoundaryTrace(MixtureEquation equation, double[] feed, boolean feedIsLiquid, double coldest) {
+        this.solver = new IncipientPhase(equation, feed, feedIsLiquid);
+        this.coldest = coldest;
+        this.size = solver.size();
+        this.pressureGradient = new double[size];
+    }
+
+    /**
+     * Traces from a first point.
+     *
+     * @param start unknowns near the boundary
+     * @param startTemperature temperature at which the first point is solved, K
+     */
+    Traced from(double[] start, double startTemperature) {
+        System.arraycopy(start, 0, solver.x, 0, size);
+        if (!solver.solve(Specified.TEMPERATURE, Math.log(startTemperature))) {
+            throw new ConvergenceException("phase boundary: no first point at " + startTemperature + " K");
+        }
+        Node first = node(solver.logDensityRatio());
+        List<Node> nodes = new ArrayList<>(colder(first));
+        nodes.add(first);
+        return warmer(nodes);
+    }
+
+    private List<Node> colder(Node first) {
+        List<Node> found = new ArrayList<>();
+        Node last = first;
+        double step = LARGEST_STEP;
+        double end = Math.log(coldest);
+        while (last.logTemperature() > end) {
+            double next = last.s() + step;
+            Node node = attempt(last, next);
+            if (node == null) {
+                step /= 2;
+                if (step < SMALLEST_STEP) {
+                    throw new ConvergenceException("phase boundary: lost below " + Math.exp(last.logTemperature()) + " K");
+                }
+                continue;
+            }
+            if (node.logTemperature() < end) {
+                System.arraycopy(node.x(), 0, solver.x, 0, size);
+                predict(last, last.s() + step * (end - last.logTemperature()) / (node.logTemperature() - last.logTemperature()));
+                if (!solver.solve(Specified.TEMPERATURE, end)) {
+                    throw new ConvergenceException("phase boundary: no point at " + coldest + " K");
+                }
+                node = node(solver.logDensityRatio());
+                found.add(0, node);
+                break;
+            }
+            found.add(0, node);
+            last = node;
+            step = Math.min(LARGEST_STEP, step * 1.5);
+        }
+        return found;
+    }
+
+    private Traced warmer(List<Node> nodes) {
+        Node last = nodes.get(nodes.size() - 1);
+        double step = LARGEST_STEP;
+        while (last.s() > LAST_RATIO * 1.000001) {
+            step = Math.min(step, Math.max(0.3 * last.s(), LAST_RATIO / 2));
+            double next = Math.max(LAST_RATIO, last.s() - step);
+            Node node = attempt(last, next);
+            if (node == null) {
+                step /= 2;
+                if (step < SMALLEST_STEP) {
+                    return bracketed(nodes, last);
+                }
+                continue;
+            }
+            if (node.dLogTemperature() >= 0 || node.dLogPressure() >= 0) {
+                return extremum(nodes, last, node);
+            }
+            nodes.add(node);
+            last = node;
+            step = Math.min(LARGEST_STEP, step * 1.5);
+        }
+        return critical(nodes, last);
+    }
+
+    /** T and ln p are even functions of S at the critical point, up to the fourth order. */
+    private static Traced critical(List<Node> nodes, Node last) {
+        double temperature = Math.exp(last.logTemperature() - last.s() * last.dLogTemperature() / 2);
+        double pressure = Math.exp(last.logPressure() - last.s() * last.dLogPressure() / 2);
+        return new Traced(nodes, BoundaryEnd.Kind.CRITICAL_POINT, temperature, pressure);
+    }
+
+    private static Traced bracketed(List<Node> nodes, Node last) {
+        return new Traced(
+                nodes,
+                BoundaryEnd.Kind.LAST_POINT_FOUND,
+                Math.exp(last.logTemperature()),
+                Math.exp(last.logPressure()));
+    }
+
+    /** Bisects for the point where temperature or pressure is largest. */
+    private Traced extremum(List<Node> nodes, Node before, Node after) {
+        Node low = before;
+        Node high = after;
+        for (int i = 0; i < 40 && low.s() - high.s() > 1e-6; i++) {
+            Node middle = attempt(low, (low.s() + high.s()) / 2);
+            if (middle == null) {
+                break;
+            }
+            if (middle.dLogTemperature() >= 0 || middle.dLogPressure() >= 0) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        if (low != before) {
+            nodes.add(low);
+        }
+        BoundaryEnd.Kind kind =
+                high.dLogTemperature() >= 0 ? BoundaryEnd.Kind.LARGEST_TEMPERATURE : BoundaryEnd.Kind.LARGEST_PRESSURE;
+        return new Traced(nodes, kind, Math.exp(low.logTemperature()), Math.exp(low.logPressure()));
+    }
+
+    private @org.jspecify.annotations.Nullable Node attempt(Node from, double s) {
+        predict(from, s);
+        if (!solver.solve(Specified.DENSITY_RATIO, s)) {
+            return null;
+        }
+        double moved = 0;
+        for (int i = 0; i < size; i++) {
+            moved = Math.max(moved, Math.abs(solver.x[i] - from.x()[i] - from.dx()[i] * (s - from.s())));
+        }
+        return moved > LARGEST_STEP ? null : node(s);
+    }
+
+    private void predict(Node from, double s) {
+        for (int i = 0; i < size; i++) {
+            solver.x[i] = from.x()[i] + from.dx()[i] * (s - from.s());
+        }
+    }
+
+    private Node node(double s) {
+        double[] dx = new double[size];
+        if (!solver.tangent(Specified.DENSITY_RATIO, s, dx)) {
+            throw new ConvergenceException("phase boundary: no direction at " + solver.temperature() + " K");
+        }
+        solver.logPressureGradient(pressureGradient);
+        double slope = 0;
+        for (int i = 0; i < size; i++) {
+            slope += pressureGradient[i] * dx[i];
+        }
+        return new Node(s, solver.x.clone(), dx, Math.log(solver.pressure()), slope);
+    }
+}

@@ -1,0 +1,63 @@
+package org.satline.equilibrium;
+
+import org.satline.equation.HelmholtzEquation;
+import org.satline.equation.ReducedHelmholtz;
+
+/** Density at given temperature and pressure on one branch: liquid-like or vapour-like. One thread at a time. */
+final class DensitySolver {
+    private static final int MOST_ITERATIONS = 60;
+    private static final double STEP_LIMIT = 2e-14;
+
+    private final HelmholtzEquation equation;
+    private final ReducedHelmholtz values = new ReducedHelmholtz();
+
+    DensitySolver(HelmholtzEquation equation) {
+        this.equation = equation;
+    }
+
+    /**
+     * Newton's method in ln rho on the pressure, kept on the branch where pressure rises with density.
+     *
+     * @param temperature T, K
+     * @param pressure p, Pa
+     * @param guess starting density, mol/m3
+     * @return density, mol/m3, or NaN if this branch was left or no root was met
+     */
+    double near(double temperature, double pressure, double guess) {
+        double rt = equation.gasConstant() * temperature;
+        double rho = guess;
+        double previous = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < MOST_ITERATIONS; i++) {
+            equation.residual(temperature, rho, values);
+            double z = 1 + values.ad;
+            double slope = 1 + 2 * values.ad + values.add;
+            if (!(slope > 0)) {
+                return Double.NaN;
+            }
+            double step = (pressure / (rho * rt) - z) / slope;
+            step = Math.max(-0.3, Math.min(0.3, step));
+            rho *= Math.exp(step);
+            double size = Math.abs(step);
+            if (size < STEP_LIMIT || (size < 1e-10 && size >= previous)) {
+                return rho;
+            }
+            previous = size;
+        }
+        return Double.NaN;
+    }
+
+    /**
+     * Finds a liquid-like density from a rough estimate, on either side of the true value.
+     *
+     * @return density, mol/m3, or NaN
+     */
+    double liquid(double temperature, double pressure, double estimate) {
+        for (double factor : new double[] {1, 1.1, 1.25, 1.5, 0.95, 0.9, 1.8}) {
+            double rho = near(temperature, pressure, estimate * factor);
+            if (rho > 0.5 * estimate) {
+                return rho;
+            }
+        }
+        return Double.NaN;
+    }
+}

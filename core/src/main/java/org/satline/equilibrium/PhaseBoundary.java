@@ -1,0 +1,186 @@
+package org.satline.equilibrium;
+
+import java.util.List;
+import java.util.Locale;
+import org.satline.equation.FixedComposition;
+import org.satline.equation.PureEquation;
+import org.satline.equilibrium.BoundaryTrace.Node;
+import org.satline.equilibrium.BoundaryTrace.Traced;
+import org.satline.equilibrium.IncipientPhase.Specified;
+
+/**
+ * A bubble or dew line of one composition, prepared for many questions: traced once, then each question starts from the traced points and ends in
+ * Newton's method. Immutable and thread-safe.
+ */
+final class PhaseBoundary {
+    private final FixedComposition composition;
+    private final double[] feed;
+    private final boolean feedIsLiquid;
+    private final Node[] nodes;
+    private final BoundaryEnd end;
+
+    PhaseBoundary(FixedComposition composition, boolean feedIsLiquid) {
+        this.composition = composition;
+        this.feed = composition.moleFractions();
+        this.feedIsLiquid = feedIsLiquid;
+        double coldest = coldest(composition);
+        FirstPoint first = new FirstPoint(composition.mixture(), feed, feedIsLiquid, coldest);
+        double temperature = first.temperature();
+        Traced traced = new BoundaryTrace(composition.mixture(), feed, feedIsLiquid, coldest)
+                .from(first.near(temperature), temperature);
+        nodes = traced.nodes().toArray(Node[]::new);
+        end = new BoundaryEnd(traced.kind(), traced.endTemperature(), traced.endPressure());
+    }
+
+    /** Largest lower limit among the components, K. */
+    static double coldest(FixedComposition composition) {
+        double coldest = 0;
+        for (PureEquation component : composition.mixture().components()) {
+            coldest = Math.max(coldest, component.constants().saturationStart());
+        }
+        return coldest;
+    }
+
+    BoundaryEnd end() {
+        return end;
+    }
+
+    double minTemperature() {
+        return Math.exp(nodes[0].logTemperature());
+    }
+
+    /** Temperature of the last traced point: questions beyond it are refused. */
+    double maxTemperature() {
+        return Math.exp(nodes[nodes.length - 1].logTemperature());
+    }
+
+    double minPressure() {
+        return Math.exp(nodes[0].logPressure());
+    }
+
+    double maxPressure() {
+        return Math.exp(nodes[nodes.length - 1].logPressure());
+    }
+
+    /** Solves at a temperature within [min, max]. */
+    IncipientPhase atTemperature(double temperature) {
+        return solve(Specified.TEMPERATURE, Math.log(temperature));
+    }
+
+    /** Solves at a pressure within [min, max]. */
+    IncipientPhase atPressure(double pressure) {
+        return solve(Specified.PRESSURE, Math.log(pressure));
+    }
+
+    private IncipientPhase solve(Specified specified, double target) {
+        IncipientPhase solver = new IncipientPhase(composition.mixture(), feed, feedIsLiquid);
+        int k = piece(specified, target);
+        double s = invert(specified, target, nodes[k], nodes[k + 1]);
+        guess(k, s, solver.x);
+        if (solver.solve(specified, target) && Math.abs(solver.logDensityRatio() - s) < 0.2 * s) {
+            return solver;
+        }
+        return alongLine(specified, target, k, solver);
+    }
+
+    /** Where temperature or pressure hardly change with S: bisect in S, each point solved at its S. */
+    private IncipientPhase alongLine(Specified specified, double target, int k, IncipientPhase solver) {
+        double low = nodes[k].s();
+        double high = nodes[k + 1].s();
+        for (int i = 0; i < 200; i++) {
+            double middle = (low + high) / 2;
+            guess(k, middle, solver.x);
+            if (!solver.solve(Specified.DENSITY_RATIO, middle)) {
+                break;
+            }
+            double value =
+                    specified == Specified.TEMPERATURE ? solver.x[solver.size() - 1] : Math.log(solver.pressure());
+            if (Math.abs(value - target) < 4e-16 * Math.max(1, Math.abs(target)) || middle == low || middle == high) {
+                return solver;
+            }
+            if (value < target) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        throw new ConvergenceException(String.format(
+                Locale.ROOT,
+                "%s point at %s %.17g: no convergence",
+                feedIsLiquid ? "bubble" : "dew",
+                specified == Specified.TEMPERATURE ? "T/K =" : "p/Pa =",
+                Math.exp(target)));
+    }
+
+    private static double value(Specified specified, Node node) {
+        return specified == Specified.TEMPERATURE ? node.logTemperature() : node.logPressure();
+    }
+
+    private static double slope(Specified specified, Node node) {
+        return specified == Specified.TEMPERATURE ? node.dLogTemperature() : node.dLogPressure();
+    }
+
+    private int piece(Specified specified, double target) {
+        int low = 0;
+        int high = nodes.length - 1;
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (value(specified, nodes[middle]) <= target) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    /** S at which the cubic through two points and their slopes takes the target value. */
+    private static double invert(Specified specified, double target, Node a, Node b) {
+        double va = value(specified, a);
+        double vb = value(specified, b);
+        double ha = slope(specified, a) * (b.s() - a.s());
+        double hb = slope(specified, b) * (b.s() - a.s());
+        double low = 0;
+        double high = 1;
+        double u = (target - va) / (vb - va);
+        for (int i = 0; i < 30; i++) {
+            double f = hermite(u, va, vb, ha, hb) - target;
+            if (f < 0) {
+                low = u;
+            } else {
+                high = u;
+            }
+            double next = u - f / hermiteSlope(u, va, vb, ha, hb);
+            next = next > low && next < high ? next : (low + high) / 2;
+            if (Math.abs(next - u) < 1e-9) {
+                break;
+            }
+            u = next;
+        }
+        return a.s() + u * (b.s() - a.s());
+    }
+
+    private void guess(int k, double s, double[] x) {
+        Node a = nodes[k];
+        Node b = nodes[k + 1];
+        double h = b.s() - a.s();
+        double u = (s - a.s()) / h;
+        for (int i = 0; i < x.length; i++) {
+            x[i] = hermite(u, a.x()[i], b.x()[i], a.dx()[i] * h, b.dx()[i] * h);
+        }
+    }
+
+    private static double hermite(double u, double a, double b, double ha, double hb) {
+        double v = 1 - u;
+        return a * v * v * (1 + 2 * u) + b * u * u * (3 - 2 * u) + ha * u * v * v - hb * u * u * v;
+    }
+
+    private static double hermiteSlope(double u, double a, double b, double ha, double hb) {
+        double v = 1 - u;
+        return 6 * u * v * (b - a) + ha * v * (1 - 3 * u) + hb * u * (3 * u - 2);
+    }
+
+    List<Node> nodes() {
+        return List.of(nodes);
+    }
+}
