@@ -23,7 +23,7 @@ final class IncipientPhase {
     /** The stated criterion. */
     private static final double RESIDUAL_LIMIT = 1e-10;
     /** Once inside the criterion, go on while a step still gains digits. */
-    private static final double STEP_LIMIT = 1e-11;
+    private static final double STEP_LIMIT = 1e-13;
 
     private static final int MOST_ITERATIONS = 40;
     private static final double LARGEST_STEP = 0.5;
