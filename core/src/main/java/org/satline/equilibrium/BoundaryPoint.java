@@ -1,0 +1,36 @@
+package org.satline.equilibrium;
+
+/**
+ * A converged point of a bubble or dew line. Immutable and thread-safe.
+ *
+ * @param temperatureK T, K
+ * @param pressurePa p, Pa
+ * @param saturated the phase that has the composition of the whole: liquid at a bubble point, vapour at a dew point
+ * @param incipientMolarDensity molar density of the other phase, mol/m3
+ * @param incipientMoleFractions mole fractions of the other phase
+ * @param fugacityResidual largest difference of {@code ln f_i} between the phases
+ * @param pressureResidual difference of the pressures over {@code rho R T} of the liquid
+ */
+public record BoundaryPoint(
+        double temperatureK,
+        double pressurePa,
+        FluidState saturated,
+        double incipientMolarDensity,
+        double[] incipientMoleFractions,
+        double fugacityResidual,
+        double pressureResidual) {
+    /** Copies the array. */
+    public BoundaryPoint {
+        incipientMoleFractions = incipientMoleFractions.clone();
+    }
+
+    /**
+     * Returns a copy of the mole fractions of the other phase.
+     *
+     * @return mole fractions, in the order of the blend's components
+     */
+    @Override
+    public double[] incipientMoleFractions() {
+        return incipientMoleFractions.clone();
+    }
+}
