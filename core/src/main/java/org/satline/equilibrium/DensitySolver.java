@@ -60,4 +60,39 @@ final class DensitySolver {
         }
         return Double.NaN;
     }
+
+    /**
+     * Bisects in ln rho where pressure rises from below the wanted one to above it; the slow way that cannot fail.
+     *
+     * @return density, mol/m3, or NaN if the limits do not enclose the pressure
+     */
+    double bracketed(double temperature, double pressure, double low, double high) {
+        double rt = equation.gasConstant() * temperature;
+        double a = Math.log(low);
+        double b = Math.log(high);
+        if (!(pressureAt(temperature, low, rt) <= pressure)) {
+            return Double.NaN;
+        }
+        for (int grow = 0; pressureAt(temperature, Math.exp(b), rt) < pressure; grow++) {
+            if (grow == 20) {
+                return Double.NaN;
+            }
+            b += 0.1;
+        }
+        while (b - a > 1e-4) {
+            double middle = (a + b) / 2;
+            if (pressureAt(temperature, Math.exp(middle), rt) <= pressure) {
+                a = middle;
+            } else {
+                b = middle;
+            }
+        }
+        double polished = near(temperature, pressure, Math.exp((a + b) / 2));
+        return Math.abs(Math.log(polished) - a) < 1e-3 ? polished : Double.NaN;
+    }
+
+    private double pressureAt(double temperature, double rho, double rt) {
+        equation.residual(temperature, rho, values);
+        return rho * rt * (1 + values.ad);
+    }
 }

@@ -92,6 +92,20 @@ final class IncipientPhase {
         return feedIsLiquid ? ratio : -ratio;
     }
 
+    /** Largest difference of ln f between the phases at the state last evaluated. */
+    double fugacityResidual() {
+        double worst = 0;
+        for (int i = 0; i < n; i++) {
+            worst = Math.max(worst, Math.abs(residual[i]));
+        }
+        return worst;
+    }
+
+    /** Difference of the pressures over rho R T of the denser phase at the state last evaluated. */
+    double pressureResidual() {
+        return Math.abs(residual[n]);
+    }
+
     int iterations() {
         return iterations;
     }

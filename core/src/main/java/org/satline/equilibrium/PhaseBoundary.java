@@ -62,6 +62,24 @@ final class PhaseBoundary {
         return Math.exp(nodes[nodes.length - 1].logPressure());
     }
 
+    /** ln p near the line at a temperature within [min, max], and the saturated density there: read from the traced points, not solved. */
+    Estimate estimate(double temperature) {
+        double target = Math.log(temperature);
+        int k = piece(Specified.TEMPERATURE, target);
+        Node a = nodes[k];
+        Node b = nodes[k + 1];
+        double s = invert(Specified.TEMPERATURE, target, a, b);
+        double h = b.s() - a.s();
+        double u = (s - a.s()) / h;
+        double logPressure = hermite(u, a.logPressure(), b.logPressure(), a.dLogPressure() * h, b.dLogPressure() * h);
+        double logFeed = hermite(u, a.x()[0], b.x()[0], a.dx()[0] * h, b.dx()[0] * h);
+        double sign = feedIsLiquid ? -s : s;
+        return new Estimate(Math.exp(logPressure), Math.exp(logFeed), Math.exp(logFeed + sign));
+    }
+
+    /** A point read from the traced line. */
+    record Estimate(double pressure, double feedDensity, double incipientDensity) {}
+
     /** Solves at a temperature within [min, max]. */
     IncipientPhase atTemperature(double temperature) {
         return solve(Specified.TEMPERATURE, Math.log(temperature));
