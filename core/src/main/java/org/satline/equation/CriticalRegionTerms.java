@@ -7,14 +7,7 @@ package org.satline.equation;
  * {@code psi = exp(-C y - D' (tau-1)^2)}. Derivatives are singular at the critical point itself, hence the least distance in density.
  */
 record CriticalRegionTerms(
-        double[] n,
-        double[] a,
-        double[] b,
-        double[] beta,
-        double[] bigA,
-        double[] bigB,
-        double[] bigC,
-        double[] bigD)
+        double[] n, double[] a, double[] b, double[] beta, double[] bigA, double[] bigB, double[] bigC, double[] bigD)
         implements ResidualTerms {
     private static final double LEAST_DISTANCE = 1e-10;
     private static final double NEGLIGIBLE = -80;

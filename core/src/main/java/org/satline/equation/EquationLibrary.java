@@ -15,7 +15,8 @@ public final class EquationLibrary {
     private static final EquationLibrary STANDARD = new EquationLibrary();
 
     private final Map<String, PureEquation> pure = new ConcurrentHashMap<>();
-    private final Map<InteractionModel, PairLibrary> pairs = new ConcurrentHashMap<>(new EnumMap<>(InteractionModel.class));
+    private final Map<InteractionModel, PairLibrary> pairs =
+            new ConcurrentHashMap<>(new EnumMap<>(InteractionModel.class));
 
     private EquationLibrary() {}
 

@@ -65,7 +65,8 @@ public final class MixtureEquation {
             for (int j = i + 1; j < n; j++) {
                 PairInteraction pair = pairs.get(k++);
                 if (pair.departureFactor() != 0 && pair.departureName().isPresent()) {
-                    ResidualTerms[] terms = library.departure(pair.departureName().get());
+                    ResidualTerms[] terms =
+                            library.departure(pair.departureName().get());
                     found[count++] = new Departure(i, j, pair.departureFactor(), terms);
                 }
             }

@@ -34,14 +34,32 @@ public record PairInteraction(
 
     static PairInteraction defaulted(String first, String second) {
         return new PairInteraction(
-                first, second, 1, 1, 1, 1, 0, Optional.empty(), PairStatus.DEFAULTED, DEFAULT_RULE,
+                first,
+                second,
+                1,
+                1,
+                1,
+                1,
+                0,
+                Optional.empty(),
+                PairStatus.DEFAULTED,
+                DEFAULT_RULE,
                 "expect errors of one to several kelvin in bubble and dew temperatures");
     }
 
     /** The same pair named the other way round: beta turns into its reciprocal, gamma stays. */
     PairInteraction swapped() {
         return new PairInteraction(
-                second, first, 1 / betaT, gammaT, 1 / betaV, gammaV, departureFactor, departureName, status, source,
+                second,
+                first,
+                1 / betaT,
+                gammaT,
+                1 / betaV,
+                gammaV,
+                departureFactor,
+                departureName,
+                status,
+                source,
                 evidence);
     }
 

@@ -28,7 +28,8 @@ final class PairLibrary {
     ResidualTerms[] departure(String name) {
         ResidualTerms[] terms = departures.get(name);
         if (terms == null) {
-            throw new ResourceFormatException("mixing: departure function " + name + " is named by a pair but not defined");
+            throw new ResourceFormatException(
+                    "mixing/departures.json", 0, "departure function " + name + " is named by a pair but not defined");
         }
         return terms;
     }

@@ -90,7 +90,8 @@ final class PairReader {
                     source == null ? row.source() : source.citation(),
                     PairInteraction.text(row.remark()));
             if (pairs.put(PairInteraction.key(row.first(), row.second()), pair) != null) {
-                throw new ResourceFormatException(PUBLISHED + ": pair " + row.first() + " + " + row.second() + " twice");
+                throw new ResourceFormatException(
+                        PUBLISHED, 0, "pair " + row.first() + " + " + row.second() + " twice");
             }
         }
         if (model == InteractionModel.ADJUSTED_OVER_PUBLISHED) {
@@ -100,7 +101,8 @@ final class PairReader {
     }
 
     private static void layAdjustedOver(Map<String, PairInteraction> pairs) {
-        for (AdjustedPair row : PureEquationReader.readJson(ADJUSTED, AdjustedFile.class).pairs()) {
+        for (AdjustedPair row :
+                PureEquationReader.readJson(ADJUSTED, AdjustedFile.class).pairs()) {
             if (row.inDefaultModel()) {
                 PairInteraction pair = new PairInteraction(
                         row.first(),

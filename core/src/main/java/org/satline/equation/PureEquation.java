@@ -92,9 +92,6 @@ public final class PureEquation implements HelmholtzEquation {
 
     void addIdeal(double factor, double temperature, double density, ReducedHelmholtz out) {
         idealGas.addTo(
-                factor,
-                density / constants.reducingDensity(),
-                constants.reducingTemperature() / temperature,
-                out);
+                factor, density / constants.reducingDensity(), constants.reducingTemperature() / temperature, out);
     }
 }

@@ -21,7 +21,9 @@ final class PureEquationReader {
 
     private PureEquationReader() {}
 
-    record Reducing(@JsonProperty("T_K") double temperature, @JsonProperty("rho_mol_per_m3") double density) {}
+    record Reducing(
+            @JsonProperty("T_K") double temperature,
+            @JsonProperty("rho_mol_per_m3") double density) {}
 
     record Critical(
             @JsonProperty("T_K") double temperature,
@@ -86,7 +88,7 @@ final class PureEquationReader {
         String resource = resourceName(designation);
         PureFile file = readJson(resource, PureFile.class);
         if (!file.designation().equals(designation)) {
-            throw new ResourceFormatException(resource + ": holds " + file.designation() + ", expected " + designation);
+            throw new ResourceFormatException(resource, 0, "holds " + file.designation() + ", expected " + designation);
         }
         PureConstants constants = new PureConstants(
                 designation,
@@ -110,11 +112,13 @@ final class PureEquationReader {
     static <T> T readJson(String resource, Class<T> type) {
         try (InputStream in = PureEquationReader.class.getResourceAsStream(resource)) {
             if (in == null) {
-                throw new ResourceFormatException(resource + ": no such resource; the jar is incomplete");
+                throw new ResourceFormatException(resource, 0, "no such resource; the jar is incomplete");
             }
             return MAPPER.readValue(in, type);
         } catch (IOException e) {
-            throw new ResourceFormatException(resource + ": " + e.getMessage(), e);
+            ResourceFormatException broken = new ResourceFormatException(resource, 0, "" + e.getMessage());
+            broken.initCause(e);
+            throw broken;
         }
     }
 
@@ -125,7 +129,8 @@ final class PureEquationReader {
             switch (row.type()) {
                 case "logarithmic" -> {
                     if (logarithmic || row.constant() == null || row.linear() == null || row.log() == null) {
-                        throw new ResourceFormatException(resource + ": the logarithmic term is repeated or incomplete");
+                        throw new ResourceFormatException(
+                                resource, 0, "the logarithmic term is repeated or incomplete");
                     }
                     logarithmic = true;
                     found = new IdealGas(
@@ -137,27 +142,29 @@ final class PureEquationReader {
                             found.vibrationN(),
                             found.vibrationTheta());
                 }
-                case "power" -> found = new IdealGas(
-                        found.constant(),
-                        found.linear(),
-                        found.log(),
-                        same(resource, "n", row.n(), row.n()),
-                        same(resource, "t", row.t(), row.n()),
-                        found.vibrationN(),
-                        found.vibrationTheta());
-                case "planckEinstein" -> found = new IdealGas(
-                        found.constant(),
-                        found.linear(),
-                        found.log(),
-                        found.powerN(),
-                        found.powerT(),
-                        same(resource, "n", row.n(), row.n()),
-                        same(resource, "theta", row.theta(), row.n()));
-                default -> throw new ResourceFormatException(resource + ": unknown ideal-gas term type " + row.type());
+                case "power" ->
+                    found = new IdealGas(
+                            found.constant(),
+                            found.linear(),
+                            found.log(),
+                            same(resource, "n", row.n(), row.n()),
+                            same(resource, "t", row.t(), row.n()),
+                            found.vibrationN(),
+                            found.vibrationTheta());
+                case "planckEinstein" ->
+                    found = new IdealGas(
+                            found.constant(),
+                            found.linear(),
+                            found.log(),
+                            found.powerN(),
+                            found.powerT(),
+                            same(resource, "n", row.n(), row.n()),
+                            same(resource, "theta", row.theta(), row.n()));
+                default -> throw new ResourceFormatException(resource, 0, "unknown ideal-gas term type " + row.type());
             }
         }
         if (!logarithmic) {
-            throw new ResourceFormatException(resource + ": the logarithmic term is missing");
+            throw new ResourceFormatException(resource, 0, "the logarithmic term is missing");
         }
         return found;
     }
@@ -169,65 +176,76 @@ final class PureEquationReader {
     private static ResidualTerms group(String resource, ResidualRow row) {
         double[] n = row.n();
         return switch (row.type()) {
-            case "power" -> new PolynomialTerms(
-                    n, same(resource, "d", row.d(), n), same(resource, "t", row.t(), n), new int[n.length], zeros(n));
-            case "exponential" -> new PolynomialTerms(
-                    n,
-                    same(resource, "d", row.d(), n),
-                    same(resource, "t", row.t(), n),
-                    integers(resource, same(resource, "l", row.l(), n)),
-                    row.g() == null ? ones(n) : same(resource, "g", row.g(), n));
-            case "gaussian" -> new GaussianTerms(
-                    n,
-                    same(resource, "d", row.d(), n),
-                    same(resource, "t", row.t(), n),
-                    same(resource, "eta", row.eta(), n),
-                    same(resource, "eps", row.eps(), n),
-                    same(resource, "beta", row.beta(), n),
-                    same(resource, "gam", row.gam(), n));
-            case "gaussianDensity" -> new DensityGaussianTerms(
-                    n,
-                    same(resource, "d", row.d(), n),
-                    same(resource, "t", row.t(), n),
-                    same(resource, "eta", row.eta(), n),
-                    same(resource, "eps", row.eps(), n),
-                    same(resource, "beta", row.beta(), n),
-                    same(resource, "gam", row.gam(), n));
-            case "doubleExponential" -> new DoubleExponentialTerms(
-                    n,
-                    same(resource, "d", row.d(), n),
-                    same(resource, "t", row.t(), n),
-                    same(resource, "l", row.l(), n),
-                    same(resource, "m", row.m(), n));
-            case "association" -> new AssociationTerms(
-                    n,
-                    same(resource, "d", row.d(), n),
-                    same(resource, "t", row.t(), n),
-                    same(resource, "eta", row.eta(), n),
-                    same(resource, "eps", row.eps(), n),
-                    same(resource, "beta", row.beta(), n),
-                    same(resource, "gam", row.gam(), n),
-                    same(resource, "b", row.b(), n));
-            case "criticalRegion" -> new CriticalRegionTerms(
-                    n,
-                    same(resource, "a", row.a(), n),
-                    same(resource, "b", row.b(), n),
-                    same(resource, "beta", row.beta(), n),
-                    same(resource, "A", row.bigA(), n),
-                    same(resource, "B", row.bigB(), n),
-                    same(resource, "C", row.bigC(), n),
-                    same(resource, "D", row.bigD(), n));
-            default -> throw new ResourceFormatException(resource + ": unknown residual term type " + row.type());
+            case "power" ->
+                new PolynomialTerms(
+                        n,
+                        same(resource, "d", row.d(), n),
+                        same(resource, "t", row.t(), n),
+                        new int[n.length],
+                        zeros(n));
+            case "exponential" ->
+                new PolynomialTerms(
+                        n,
+                        same(resource, "d", row.d(), n),
+                        same(resource, "t", row.t(), n),
+                        integers(resource, same(resource, "l", row.l(), n)),
+                        row.g() == null ? ones(n) : same(resource, "g", row.g(), n));
+            case "gaussian" ->
+                new GaussianTerms(
+                        n,
+                        same(resource, "d", row.d(), n),
+                        same(resource, "t", row.t(), n),
+                        same(resource, "eta", row.eta(), n),
+                        same(resource, "eps", row.eps(), n),
+                        same(resource, "beta", row.beta(), n),
+                        same(resource, "gam", row.gam(), n));
+            case "gaussianDensity" ->
+                new DensityGaussianTerms(
+                        n,
+                        same(resource, "d", row.d(), n),
+                        same(resource, "t", row.t(), n),
+                        same(resource, "eta", row.eta(), n),
+                        same(resource, "eps", row.eps(), n),
+                        same(resource, "beta", row.beta(), n),
+                        same(resource, "gam", row.gam(), n));
+            case "doubleExponential" ->
+                new DoubleExponentialTerms(
+                        n,
+                        same(resource, "d", row.d(), n),
+                        same(resource, "t", row.t(), n),
+                        same(resource, "l", row.l(), n),
+                        same(resource, "m", row.m(), n));
+            case "association" ->
+                new AssociationTerms(
+                        n,
+                        same(resource, "d", row.d(), n),
+                        same(resource, "t", row.t(), n),
+                        same(resource, "eta", row.eta(), n),
+                        same(resource, "eps", row.eps(), n),
+                        same(resource, "beta", row.beta(), n),
+                        same(resource, "gam", row.gam(), n),
+                        same(resource, "b", row.b(), n));
+            case "criticalRegion" ->
+                new CriticalRegionTerms(
+                        n,
+                        same(resource, "a", row.a(), n),
+                        same(resource, "b", row.b(), n),
+                        same(resource, "beta", row.beta(), n),
+                        same(resource, "A", row.bigA(), n),
+                        same(resource, "B", row.bigB(), n),
+                        same(resource, "C", row.bigC(), n),
+                        same(resource, "D", row.bigD(), n));
+            default -> throw new ResourceFormatException(resource, 0, "unknown residual term type " + row.type());
         };
     }
 
     private static double[] same(String resource, String name, double @Nullable [] values, double @Nullable [] n) {
         if (values == null || n == null || values.length != n.length) {
-            throw new ResourceFormatException(resource + ": array " + name + " is missing or not as long as n");
+            throw new ResourceFormatException(resource, 0, "array " + name + " is missing or not as long as n");
         }
         for (double value : values) {
             if (!Double.isFinite(value)) {
-                throw new ResourceFormatException(resource + ": array " + name + " holds " + value);
+                throw new ResourceFormatException(resource, 0, "array " + name + " holds " + value);
             }
         }
         return values;
@@ -248,7 +266,8 @@ final class PureEquationReader {
         for (int i = 0; i < values.length; i++) {
             integers[i] = (int) values[i];
             if (integers[i] != values[i] || integers[i] < 1) {
-                throw new ResourceFormatException(resource + ": l holds " + values[i] + ", expected a whole number above 0");
+                throw new ResourceFormatException(
+                        resource, 0, "l holds " + values[i] + ", expected a whole number above 0");
             }
         }
         return integers;

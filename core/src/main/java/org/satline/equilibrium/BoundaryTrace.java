@@ -72,13 +72,19 @@ final class BoundaryTrace {
             if (node == null) {
                 step /= 2;
                 if (step < SMALLEST_STEP) {
-                    throw new ConvergenceException("phase boundary: lost below " + Math.exp(last.logTemperature()) + " K");
+                    throw new ConvergenceException(
+                            "phase boundary: lost below " + Math.exp(last.logTemperature()) + " K");
                 }
                 continue;
             }
             if (node.logTemperature() < end) {
                 System.arraycopy(node.x(), 0, solver.x, 0, size);
-                predict(last, last.s() + step * (end - last.logTemperature()) / (node.logTemperature() - last.logTemperature()));
+                predict(
+                        last,
+                        last.s()
+                                + step
+                                        * (end - last.logTemperature())
+                                        / (node.logTemperature() - last.logTemperature()));
                 if (!solver.solve(Specified.TEMPERATURE, end)) {
                     throw new ConvergenceException("phase boundary: no point at " + coldest + " K");
                 }

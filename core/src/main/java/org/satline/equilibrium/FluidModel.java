@@ -81,7 +81,8 @@ public final class FluidModel {
      * @return true if its saturated liquid lies on the bubble line
      */
     public boolean has(ReferenceState reference) {
-        return reference.temperature()
+        return reference
+                .temperature()
                 .map(t -> t.kelvins() >= bubble.minTemperature() && t.kelvins() <= bubble.maxTemperature())
                 .orElse(ReferenceState.NORMAL_PRESSURE_PA >= bubble.minPressure()
                         && ReferenceState.NORMAL_PRESSURE_PA <= bubble.maxPressure());
@@ -98,7 +99,8 @@ public final class FluidModel {
         if (!has(reference)) {
             throw missing(reference);
         }
-        IncipientPhase point = reference.temperature()
+        IncipientPhase point = reference
+                .temperature()
                 .map(t -> bubble.atTemperature(t.kelvins()))
                 .orElseGet(() -> bubble.atPressure(ReferenceState.NORMAL_PRESSURE_PA));
         FluidState raw = new FluidState(composition, point.temperature(), point.feedDensity(), 0, 0);
@@ -114,11 +116,21 @@ public final class FluidModel {
         String advice = "choose another reference state for " + refrigerant.designation();
         return reference.temperature().isPresent()
                 ? OutOfValidityException.of(
-                        "reference temperature", reference.temperature().get().kelvins(), "K", bubble.minTemperature(),
-                        bubble.maxTemperature(), "the bubble line", advice)
+                        "reference temperature",
+                        reference.temperature().get().kelvins(),
+                        "K",
+                        bubble.minTemperature(),
+                        bubble.maxTemperature(),
+                        "the bubble line",
+                        advice)
                 : OutOfValidityException.of(
-                        "reference pressure", ReferenceState.NORMAL_PRESSURE_PA, "Pa", bubble.minPressure(),
-                        bubble.maxPressure(), "the bubble line", advice);
+                        "reference pressure",
+                        ReferenceState.NORMAL_PRESSURE_PA,
+                        "Pa",
+                        bubble.minPressure(),
+                        bubble.maxPressure(),
+                        "the bubble line",
+                        advice);
     }
 
     /**
@@ -316,8 +328,13 @@ public final class FluidModel {
     private double checkTemperature(PhaseBoundary line, String name, double temperatureK) {
         if (!(temperatureK >= line.minTemperature() && temperatureK <= line.maxTemperature())) {
             throw OutOfValidityException.of(
-                    "temperature", temperatureK, "K", line.minTemperature(), line.maxTemperature(),
-                    whose(line, name), "ask for a single-phase state outside it");
+                    "temperature",
+                    temperatureK,
+                    "K",
+                    line.minTemperature(),
+                    line.maxTemperature(),
+                    whose(line, name),
+                    "ask for a single-phase state outside it");
         }
         return temperatureK;
     }
@@ -325,8 +342,13 @@ public final class FluidModel {
     private double checkPressure(PhaseBoundary line, String name, double pressurePa) {
         if (!(pressurePa >= line.minPressure() && pressurePa <= line.maxPressure())) {
             throw OutOfValidityException.of(
-                    "pressure", pressurePa, "Pa", line.minPressure(), line.maxPressure(),
-                    whose(line, name), "ask for a single-phase state outside it");
+                    "pressure",
+                    pressurePa,
+                    "Pa",
+                    line.minPressure(),
+                    line.maxPressure(),
+                    whose(line, name),
+                    "ask for a single-phase state outside it");
         }
         return pressurePa;
     }

@@ -19,8 +19,8 @@ public final class ReferenceState {
             "IIR: h = 200 kJ/kg, s = 1 kJ/(kg K) for saturated liquid at 0 degC", Temperature.ofCelsius(0), 200e3, 1e3);
 
     /** h = 0 and s = 0 at -40 degC, usual in United States tables. */
-    public static final ReferenceState MINUS_40_CELSIUS = new ReferenceState(
-            "h = 0, s = 0 for saturated liquid at -40 degC", Temperature.ofCelsius(-40), 0, 0);
+    public static final ReferenceState MINUS_40_CELSIUS =
+            new ReferenceState("h = 0, s = 0 for saturated liquid at -40 degC", Temperature.ofCelsius(-40), 0, 0);
 
     /** h = 0 and s = 0 at the normal boiling point. */
     public static final ReferenceState NORMAL_BOILING_POINT =

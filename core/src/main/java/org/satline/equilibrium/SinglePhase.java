@@ -53,7 +53,12 @@ final class SinglePhase {
     double molarDensity(double temperature, double pressure) {
         if (!(temperature >= minTemperature && temperature <= maxTemperature)) {
             throw OutOfValidityException.of(
-                    "temperature", temperature, "K", minTemperature, maxTemperature, whose(),
+                    "temperature",
+                    temperature,
+                    "K",
+                    minTemperature,
+                    maxTemperature,
+                    whose(),
                     "choose a temperature within the range");
         }
         if (!(pressure > 0 && pressure <= maxPressure)) {
@@ -63,7 +68,11 @@ final class SinglePhase {
         double rho = solve(temperature, pressure);
         if (!(rho > 0)) {
             throw new ConvergenceException(String.format(
-                    Locale.ROOT, "density of %s at %s K and %s Pa: no convergence", designation, temperature, pressure));
+                    Locale.ROOT,
+                    "density of %s at %s K and %s Pa: no convergence",
+                    designation,
+                    temperature,
+                    pressure));
         }
         return rho;
     }
@@ -122,9 +131,13 @@ final class SinglePhase {
             return supercritical(temperature, pressure);
         }
         throw OutOfValidityException.of(
-                "temperature", temperature, "K", minTemperature,
-                Math.min(bubble.maxTemperature(), dew.maxTemperature()), "the two-phase line of " + designation
-                        + " near its end", "choose a state farther from the critical point");
+                "temperature",
+                temperature,
+                "K",
+                minTemperature,
+                Math.min(bubble.maxTemperature(), dew.maxTemperature()),
+                "the two-phase line of " + designation + " near its end",
+                "choose a state farther from the critical point");
     }
 
     /** Liquid denser than saturated liquid. */

@@ -10,11 +10,7 @@ public final class TwoPhaseStateException extends IllegalArgumentException {
     private final double bubblePressurePa;
 
     TwoPhaseStateException(
-            String designation,
-            double temperatureK,
-            double pressurePa,
-            double dewPressurePa,
-            double bubblePressurePa) {
+            String designation, double temperatureK, double pressurePa, double dewPressurePa, double bubblePressurePa) {
         super(String.format(
                 Locale.ROOT,
                 "%s at %s K and %s Pa is a mixture of liquid and vapour, which are present in [%.9g, %.9g] Pa at that temperature;"

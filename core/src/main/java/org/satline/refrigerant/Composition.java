@@ -1,0 +1,157 @@
+package org.satline.refrigerant;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What a refrigerant consists of, by mass and by mole. Immutable and thread-safe. */
+public final class Composition {
+    /** Fractions may miss 1 by this much; they are then divided by their sum. */
+    private static final double SUM_TOLERANCE = 1e-6;
+
+    private static final int MOST_COMPONENTS = 20;
+
+    private final List<Component> components;
+
+    /**
+     * One substance of a composition.
+     *
+     * @param substance a pure substance
+     * @param massFraction w, above 0, at most 1
+     * @param moleFraction x, above 0, at most 1
+     */
+    public record Component(Refrigerant substance, double massFraction, double moleFraction) {}
+
+    private Composition(List<Component> components) {
+        this.components = List.copyOf(components);
+    }
+
+    static Composition pure(Refrigerant substance) {
+        return new Composition(List.of(new Component(substance, 1, 1)));
+    }
+
+    /**
+     * Makes a composition from mass fractions.
+     *
+     * @param massFractions mass fractions by substance, each above 0, of the whole blend (sum 1); iteration order is kept
+     * @return the composition
+     * @throws IllegalArgumentException if a fraction or the sum is wrong, or a key is itself a blend
+     */
+    public static Composition ofMassFractions(Map<Refrigerant, Double> massFractions) {
+        return of(massFractions, "mass", true);
+    }
+
+    /**
+     * Makes a composition from mole fractions.
+     *
+     * @param moleFractions mole fractions by substance, each above 0, of the whole blend (sum 1); iteration order is kept
+     * @return the composition
+     * @throws IllegalArgumentException if a fraction or the sum is wrong, or a key is itself a blend
+     */
+    public static Composition ofMoleFractions(Map<Refrigerant, Double> moleFractions) {
+        return of(moleFractions, "mole", false);
+    }
+
+    private static Composition of(Map<Refrigerant, Double> given, String kind, boolean byMass) {
+        Objects.requireNonNull(given, "fractions");
+        List<Map.Entry<Refrigerant, Double>> entries = new ArrayList<>(given.entrySet());
+        if (entries.isEmpty() || entries.size() > MOST_COMPONENTS) {
+            throw new IllegalArgumentException(entries.size() + " components are outside [1, " + MOST_COMPONENTS
+                    + "]; name the components of the blend");
+        }
+        double sum = 0;
+        Set<String> seen = new HashSet<>();
+        for (Map.Entry<Refrigerant, Double> entry : entries) {
+            Refrigerant substance = Objects.requireNonNull(entry.getKey(), "substance");
+            double fraction = Objects.requireNonNull(entry.getValue(), "fraction");
+            if (substance.isBlend()) {
+                throw new IllegalArgumentException(
+                        substance.designation() + " is itself a blend; name its components instead");
+            }
+            if (!seen.add(substance.designation())) {
+                throw new IllegalArgumentException(substance.designation() + " is named twice; add its fractions up");
+            }
+            if (!(fraction > 0 && fraction <= 1 + SUM_TOLERANCE)) {
+                throw new IllegalArgumentException(String.format(
+                        Locale.ROOT,
+                        "%s fraction %s of %s is outside (0, 1]; leave out components that are absent",
+                        kind,
+                        fraction,
+                        substance.designation()));
+            }
+            sum += fraction;
+        }
+        if (!(Math.abs(sum - 1) <= SUM_TOLERANCE)) {
+            String list = entries.stream()
+                    .map(e -> e.getKey().designation() + ": " + e.getValue())
+                    .collect(Collectors.joining(", ", "[", "]"));
+            throw new IllegalArgumentException(kind + " fractions sum to " + sum + ", expected 1 within "
+                    + SUM_TOLERANCE + ": " + list + "; give them as fractions of the whole blend");
+        }
+        return new Composition(components(entries, sum, byMass));
+    }
+
+    private static List<Component> components(
+            List<Map.Entry<Refrigerant, Double>> entries, double sum, boolean byMass) {
+        double otherSum = 0;
+        for (Map.Entry<Refrigerant, Double> entry : entries) {
+            double molarMass = entry.getKey().molarMassKilogramsPerMole();
+            otherSum += byMass ? entry.getValue() / molarMass : entry.getValue() * molarMass;
+        }
+        List<Component> components = new ArrayList<>();
+        for (Map.Entry<Refrigerant, Double> entry : entries) {
+            double molarMass = entry.getKey().molarMassKilogramsPerMole();
+            double given = entry.getValue() / sum;
+            double other = (byMass ? entry.getValue() / molarMass : entry.getValue() * molarMass) / otherSum;
+            components.add(new Component(entry.getKey(), byMass ? given : other, byMass ? other : given));
+        }
+        return components;
+    }
+
+    /**
+     * Returns the components.
+     *
+     * @return at least one, in the order given
+     */
+    public List<Component> components() {
+        return components;
+    }
+
+    /**
+     * Returns the molar mass of the whole.
+     *
+     * @return M, kg/mol
+     */
+    public double molarMassKilogramsPerMole() {
+        double sum = 0;
+        for (Component component : components) {
+            sum += component.moleFraction() * component.substance().molarMassKilogramsPerMole();
+        }
+        return sum;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Composition that && components.equals(that.components);
+    }
+
+    @Override
+    public int hashCode() {
+        return components.hashCode();
+    }
+
+    /** Prints components and mass per cent, such as {@code R-32/R-125 (50/50 % by mass)}. */
+    @Override
+    public String toString() {
+        return components.stream().map(c -> c.substance().designation()).collect(Collectors.joining("/"))
+                + components.stream()
+                        .map(c -> String.format(Locale.ROOT, "%.6g", 100 * c.massFraction())
+                                .replaceAll("\\.?0+$", ""))
+                        .collect(Collectors.joining("/", " (", " % by mass)"));
+    }
+}

@@ -1,0 +1,261 @@
+package org.satline.resource;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/**
+ * A small table read from a CSV file in the jar. Immutable, thread-safe.
+ *
+ * <p>Form: UTF-8; comment lines that start with {@code #} at the head of the file only; then one header row; then the data. Cells are
+ * separated by commas and may be quoted as in RFC 4180. Columns are found by name, in any order. Everything else is refused with file
+ * and line: an unknown, missing or repeated column, a row with too few or too many cells, an empty line, blanks around a cell, a
+ * stray quote, a number that is not finite.
+ *
+ * <p>It is written for a cold virtual machine: no regular expressions, no reflection, no lambdas.
+ */
+public final class CsvResource {
+    private final String name;
+    private final String[] columns;
+    private final List<Row> rows;
+
+    private CsvResource(String name, String[] columns, List<String[]> cells, List<Integer> lines) {
+        this.name = name;
+        this.columns = columns;
+        Row[] all = new Row[cells.size()];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = new Row(this, cells.get(i), lines.get(i));
+        }
+        this.rows = List.of(all);
+    }
+
+    /**
+     * Reads a CSV file that lies beside a class.
+     *
+     * @param neighbour a class in the package of the file
+     * @param name file name, relative to that package
+     * @param columns the names of all columns, in any order
+     * @return the table
+     * @throws ResourceFormatException if the file is missing, cannot be read or does not have the documented form
+     */
+    public static CsvResource read(Class<?> neighbour, String name, String... columns) {
+        Objects.requireNonNull(neighbour, "neighbour");
+        Objects.requireNonNull(name, "name");
+        byte[] bytes;
+        try (InputStream in = neighbour.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new ResourceFormatException(name, 0, "not found beside " + neighbour.getName());
+            }
+            bytes = in.readAllBytes();
+        } catch (IOException e) {
+            ResourceFormatException broken = new ResourceFormatException(name, 0, "cannot be read: " + e.getMessage());
+            broken.initCause(e);
+            throw broken;
+        }
+        return parse(name, bytes, columns);
+    }
+
+    /** Same from the bytes of a file. */
+    static CsvResource parse(String name, byte[] utf8, String... columns) {
+        CsvScanner scanner = new CsvScanner(name, decode(name, utf8));
+        String[] header = scanner.header();
+        checkHeader(name, scanner.line(), header, columns);
+        return new CsvResource(name, header, scanner.rows(header.length), scanner.rowLines());
+    }
+
+    private static String decode(String name, byte[] utf8) {
+        try {
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(utf8))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            ResourceFormatException broken = new ResourceFormatException(name, 0, "is not UTF-8; save it as UTF-8");
+            broken.initCause(e);
+            throw broken;
+        }
+    }
+
+    private static void checkHeader(String name, int line, String[] header, String[] expected) {
+        for (int i = 0; i < header.length; i++) {
+            if (indexOf(expected, header[i]) < 0) {
+                throw new ResourceFormatException(
+                        name, line, "unknown column \"" + header[i] + "\"; expected " + String.join(", ", expected));
+            }
+            if (indexOf(header, header[i]) != i) {
+                throw new ResourceFormatException(
+                        name, line, "column \"" + header[i] + "\" stands twice; leave one out");
+            }
+        }
+        for (String column : expected) {
+            if (indexOf(header, column) < 0) {
+                throw new ResourceFormatException(name, line, "column \"" + column + "\" is missing; add it");
+            }
+        }
+    }
+
+    private static int indexOf(String[] names, String wanted) {
+        for (int i = 0; i < names.length; i++) {
+            if (names[i].equals(wanted)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /**
+     * Returns the name of the file.
+     *
+     * @return name as it was asked for
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns the data rows.
+     *
+     * @return rows in the order of the file, unmodifiable
+     */
+    public List<Row> rows() {
+        return rows;
+    }
+
+    /** One data row. Immutable, thread-safe. */
+    public static final class Row {
+        private final CsvResource table;
+        private final String[] cells;
+        private final int line;
+
+        private Row(CsvResource table, String[] cells, int line) {
+            this.table = table;
+            this.cells = cells;
+            this.line = line;
+        }
+
+        /**
+         * Returns where the row starts in the file.
+         *
+         * @return line number, counted from 1
+         */
+        public int line() {
+            return line;
+        }
+
+        /**
+         * Tells whether a cell is empty.
+         *
+         * @param column name of the column
+         * @return true if nothing stands in the cell
+         */
+        public boolean isEmpty(String column) {
+            return cell(column).isEmpty();
+        }
+
+        /**
+         * Returns a cell as it stands.
+         *
+         * @param column name of the column
+         * @return the text, without quotes; may be empty
+         */
+        public String cell(String column) {
+            int i = indexOf(table.columns, Objects.requireNonNull(column, "column"));
+            if (i < 0) {
+                throw new IllegalArgumentException(table.name + " has no column \"" + column + "\"; its columns are "
+                        + String.join(", ", table.columns));
+            }
+            return cells[i];
+        }
+
+        /**
+         * Returns a cell that must not be empty.
+         *
+         * @param column name of the column
+         * @return the text
+         * @throws ResourceFormatException if the cell is empty
+         */
+        public String text(String column) {
+            String text = cell(column);
+            if (text.isEmpty()) {
+                throw fault(column + " is empty; give a value");
+            }
+            return text;
+        }
+
+        /**
+         * Returns a number.
+         *
+         * @param column name of the column
+         * @return the number, finite
+         * @throws ResourceFormatException if the cell is empty or not a finite decimal number
+         */
+        public double number(String column) {
+            return decimal(column, text(column), "");
+        }
+
+        /**
+         * Returns a number that is printed in per cent, as a fraction: 68.9 gives exactly the double 0.689.
+         *
+         * @param column name of the column
+         * @return the fraction, finite
+         * @throws ResourceFormatException if the cell is empty or not a finite decimal number
+         */
+        public double percent(String column) {
+            // moving the decimal point in the text avoids the rounding of a division by 100
+            return decimal(column, text(column), "e-2");
+        }
+
+        /**
+         * Returns a number if there is one.
+         *
+         * @param column name of the column
+         * @return the number, finite; nothing if the cell is empty
+         * @throws ResourceFormatException if the cell is neither empty nor a finite decimal number
+         */
+        public OptionalDouble optionalNumber(String column) {
+            return isEmpty(column) ? OptionalDouble.empty() : OptionalDouble.of(number(column));
+        }
+
+        /**
+         * Makes the exception that says what is wrong in this row; the caller throws it.
+         *
+         * @param problem what is wrong and what to do; lower-case start, no full stop
+         * @return exception that names file and line
+         */
+        public ResourceFormatException fault(String problem) {
+            return new ResourceFormatException(table.name, line, problem);
+        }
+
+        private double decimal(String column, String text, String shift) {
+            // Double.parseDouble alone would also take "NaN", "1d", "0x1p3" and blanks
+            boolean plain = true;
+            boolean exponent = false;
+            for (int i = 0; i < text.length(); i++) {
+                char c = text.charAt(i);
+                exponent |= c == 'e' || c == 'E';
+                plain &= (c >= '0' && c <= '9') || c == '.' || c == '-' || c == '+' || c == 'e' || c == 'E';
+            }
+            if (plain && !(exponent && !shift.isEmpty())) {
+                try {
+                    double value = Double.parseDouble(text.concat(shift));
+                    if (Math.abs(value) < Double.POSITIVE_INFINITY) {
+                        return value;
+                    }
+                } catch (NumberFormatException e) {
+                    throw notANumber(column, text);
+                }
+            }
+            throw notANumber(column, text);
+        }
+
+        private ResourceFormatException notANumber(String column, String text) {
+            return fault(column + " \"" + text + "\" is not a number; "
+                    + (text.indexOf(',') >= 0 ? "use a point as decimal mark" : "give a finite decimal number"));
+        }
+    }
+}
