@@ -1,6 +1,7 @@
 package org.satline.equation;
 
 /** Terms {@code n delta^d tau^t exp(-eta (delta-eps)^2 + 1/(beta (tau-gam)^2 + b))} (Gao et al. 2023, R-717). */
+@SuppressWarnings("ArrayRecordComponent") // never leaves the package, never compared
 record AssociationTerms(
         double[] n, double[] d, double[] t, double[] eta, double[] eps, double[] beta, double[] gam, double[] b)
         implements ResidualTerms {

@@ -6,6 +6,7 @@ package org.satline.equation;
  * <p>With {@code y = (delta-1)^2}: {@code theta = (1-tau) + A y^(1/(2 beta))}, {@code D = theta^2 + B y^a},
  * {@code psi = exp(-C y - D' (tau-1)^2)}. Derivatives are singular at the critical point itself, hence the least distance in density.
  */
+@SuppressWarnings("ArrayRecordComponent") // never leaves the package, never compared
 record CriticalRegionTerms(
         double[] n, double[] a, double[] b, double[] beta, double[] bigA, double[] bigB, double[] bigC, double[] bigD)
         implements ResidualTerms {

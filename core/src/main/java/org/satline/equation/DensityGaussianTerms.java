@@ -1,6 +1,7 @@
 package org.satline.equation;
 
 /** Terms {@code n delta^d tau^t exp(-eta (delta-eps)^2 - beta (delta-gam))} of departure functions (Kunz and Wagner 2012). */
+@SuppressWarnings("ArrayRecordComponent") // never leaves the package, never compared
 record DensityGaussianTerms(double[] n, double[] d, double[] t, double[] eta, double[] eps, double[] beta, double[] gam)
         implements ResidualTerms {
     @Override

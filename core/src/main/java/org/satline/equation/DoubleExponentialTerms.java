@@ -1,6 +1,7 @@
 package org.satline.equation;
 
 /** Terms {@code n delta^d tau^t exp(-delta^l) exp(-tau^m)} (Lemmon and Jacobsen 2005, R-125). */
+@SuppressWarnings("ArrayRecordComponent") // never leaves the package, never compared
 record DoubleExponentialTerms(double[] n, double[] d, double[] t, double[] l, double[] m) implements ResidualTerms {
     @Override
     public void addTo(ReducedState at, ReducedHelmholtz out) {

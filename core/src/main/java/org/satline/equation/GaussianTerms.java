@@ -1,6 +1,7 @@
 package org.satline.equation;
 
 /** Terms {@code n delta^d tau^t exp(-eta (delta-eps)^2 - beta (tau-gam)^2)}. */
+@SuppressWarnings("ArrayRecordComponent") // never leaves the package, never compared
 record GaussianTerms(double[] n, double[] d, double[] t, double[] eta, double[] eps, double[] beta, double[] gam)
         implements ResidualTerms {
     /** Below exp(-80) a term is lost in the last digit of the sums whatever its coefficient. */

@@ -11,6 +11,7 @@ package org.satline.equation;
  * @param vibrationN coefficients of the Planck-Einstein terms
  * @param vibrationTheta their reduced characteristic temperatures
  */
+@SuppressWarnings("ArrayRecordComponent") // never leaves the package, never compared
 record IdealGas(
         double constant,
         double linear,

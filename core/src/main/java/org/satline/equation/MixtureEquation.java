@@ -21,6 +21,7 @@ public final class MixtureEquation {
     private final Departure[] departures;
 
     /** A departure function acting between components i and j. */
+    @SuppressWarnings("ArrayRecordComponent") // never leaves the package, never compared
     private record Departure(int i, int j, double factor, ResidualTerms[] terms) {}
 
     MixtureEquation(List<PureEquation> components, List<PairInteraction> pairs, PairLibrary library) {

@@ -35,6 +35,7 @@ final class PureEquationReader {
             @JsonProperty("Tmax_K") double maxTemperature,
             @JsonProperty("pmax_Pa") double maxPressure) {}
 
+    @SuppressWarnings("ArrayRecordComponent") // never leaves the package, never compared
     record IdealRow(
             String type,
             @Nullable Double constant,
@@ -44,6 +45,7 @@ final class PureEquationReader {
             double @Nullable [] t,
             double @Nullable [] theta) {}
 
+    @SuppressWarnings("ArrayRecordComponent") // never leaves the package, never compared
     record ResidualRow(
             String type,
             double[] n,

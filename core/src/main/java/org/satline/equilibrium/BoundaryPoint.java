@@ -11,6 +11,7 @@ package org.satline.equilibrium;
  * @param fugacityResidual largest difference of {@code ln f_i} between the phases
  * @param pressureResidual difference of the pressures over {@code rho R T} of the liquid
  */
+@SuppressWarnings("ArrayRecordComponent") // copied on the way in and out
 public record BoundaryPoint(
         double temperatureK,
         double pressurePa,

@@ -2,6 +2,7 @@ package org.satline.equilibrium;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.satline.equation.MixtureEquation;
 import org.satline.equilibrium.IncipientPhase.Specified;
 
@@ -24,6 +25,7 @@ final class BoundaryTrace {
     private final double[] pressureGradient;
 
     /** One point of the boundary with its direction. */
+    @SuppressWarnings("ArrayRecordComponent") // private to the tracer, never compared
     record Node(double s, double[] x, double[] dx, double logPressure, double dLogPressure) {
         double logTemperature() {
             return x[x.length - 1];
@@ -61,6 +63,7 @@ final class BoundaryTrace {
         return warmer(nodes);
     }
 
+    /** Follows the line down to the coldest temperature, or as far as the liquid of this branch stays stable. */
     private List<Node> colder(Node first) {
         List<Node> found = new ArrayList<>();
         Node last = first;
@@ -72,8 +75,7 @@ final class BoundaryTrace {
             if (node == null) {
                 step /= 2;
                 if (step < SMALLEST_STEP) {
-                    throw new ConvergenceException(
-                            "phase boundary: lost below " + Math.exp(last.logTemperature()) + " K");
+                    break;
                 }
                 continue;
             }
@@ -153,7 +155,7 @@ final class BoundaryTrace {
                 low = middle;
             }
         }
-        if (low != before) {
+        if (low.s() < before.s()) {
             nodes.add(low);
         }
         BoundaryEnd.Kind kind =
@@ -161,7 +163,7 @@ final class BoundaryTrace {
         return new Traced(nodes, kind, Math.exp(low.logTemperature()), Math.exp(low.logPressure()));
     }
 
-    private @org.jspecify.annotations.Nullable Node attempt(Node from, double s) {
+    private @Nullable Node attempt(Node from, double s) {
         predict(from, s);
         if (!solver.solve(Specified.DENSITY_RATIO, s)) {
             return null;

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /** All refrigerants known by name, and the tolerant look-up of names. Immutable and thread-safe. */
 public final class Catalogue {
@@ -110,7 +111,7 @@ public final class Catalogue {
         throw new UnknownRefrigerantException(name, "is not in the catalogue", nearest(key));
     }
 
-    private @org.jspecify.annotations.Nullable Refrigerant byChemicalName(String letters) {
+    private @Nullable Refrigerant byChemicalName(String letters) {
         if (letters.isEmpty()) {
             return null;
         }
