@@ -1,6 +1,7 @@
 package org.satline.examples;
 
 import java.io.PrintWriter;
+import java.util.List;
 import org.satline.examples.file.BadInputException;
 import org.satline.examples.file.Shown;
 import picocli.CommandLine;
@@ -14,7 +15,7 @@ import picocli.CommandLine.ParameterException;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {VisitCommand.class, PointsCommand.class},
+        subcommands = {PointsCommand.class},
         exitCodeListHeading = "Exit status:%n",
         exitCodeList = {
             "0:all was computed",
@@ -77,8 +78,13 @@ public final class Main implements Runnable {
     }
 
     private static int wrongUse(PrintWriter err, ParameterException e) {
-        err.println("satline: " + Shown.line(String.valueOf(e.getMessage())) + "; see '"
-                + e.getCommandLine().getCommandSpec().qualifiedName() + " --help'");
+        CommandLine command = e.getCommandLine();
+        // An option that is not known hides behind the complaint about the ones that are missing.
+        List<String> unknown = command.getUnmatchedArguments();
+        String message = unknown.isEmpty()
+                ? Shown.line(String.valueOf(e.getMessage()))
+                : "unknown option, command or extra argument " + Shown.quoted(unknown.get(0));
+        err.println("satline: " + message + "; see '" + command.getCommandSpec().qualifiedName() + " --help'");
         return ExitStatus.BAD_INPUT;
     }
 
