@@ -1,6 +1,7 @@
 package org.satline.examples;
 
 import java.io.PrintWriter;
+import java.nio.charset.Charset;
 import java.util.List;
 import org.satline.examples.file.BadInputException;
 import org.satline.examples.file.Shown;
@@ -23,10 +24,7 @@ import picocli.CommandLine.ParameterException;
             "2:the command line or a file cannot be used; nothing was written",
             "3:a fault of the program itself"
         },
-        footer = {
-            "",
-            "It computes and advises; it does not replace licensed practice. Local codes come first."
-        })
+        footer = {"", "It computes and advises; it does not replace licensed practice. Local codes come first."})
 public final class Main implements Runnable {
     @CommandLine.Spec
     private CommandLine.Model.CommandSpec spec = CommandLine.Model.CommandSpec.create();
@@ -40,8 +38,8 @@ public final class Main implements Runnable {
      * @param args the command line
      */
     public static void main(String[] args) {
-        PrintWriter out = new PrintWriter(System.out, true);
-        PrintWriter err = new PrintWriter(System.err, true);
+        PrintWriter out = new PrintWriter(System.out, true, Charset.defaultCharset());
+        PrintWriter err = new PrintWriter(System.err, true, Charset.defaultCharset());
         int status = run(out, err, args);
         out.flush();
         err.flush();
@@ -94,7 +92,8 @@ public final class Main implements Runnable {
             err.println("satline: " + message);
             return ExitStatus.BAD_INPUT;
         }
-        err.println("satline: fault of the program, please report it: " + e.getClass().getSimpleName() + ": " + message);
+        err.println("satline: fault of the program, please report it: "
+                + e.getClass().getSimpleName() + ": " + message);
         return ExitStatus.INTERNAL_FAULT;
     }
 }

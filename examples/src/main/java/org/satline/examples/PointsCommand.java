@@ -11,7 +11,6 @@ import org.satline.examples.file.CsvReport;
 import org.satline.examples.file.CsvRows;
 import org.satline.examples.points.PointAnswers;
 import org.satline.saturation.Engine;
-
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Model.CommandSpec;
@@ -47,7 +46,11 @@ final class PointsCommand implements Callable<Integer> {
     @Parameters(paramLabel = "IN.csv", description = "The rows to answer.")
     private Path in = Path.of("");
 
-    @Option(names = "--out", required = true, paramLabel = "OUT.csv", description = "Where the answers go; replaced if it exists.")
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "OUT.csv",
+            description = "Where the answers go; replaced if it exists.")
     private Path out = Path.of("");
 
     @Option(
@@ -76,8 +79,8 @@ final class PointsCommand implements Callable<Integer> {
             spec.commandLine().getOut().println(count.rows() + " rows computed, written to " + out);
             return ExitStatus.DONE;
         }
-        err.println("satline: " + count.refused() + " of " + count.rows() + " rows could not be computed; the column note of " + out
-                + " says why");
+        err.println("satline: " + count.refused() + " of " + count.rows()
+                + " rows could not be computed; the column note of " + out + " says why");
         return ExitStatus.SOME_ROWS_REFUSED;
     }
 

@@ -9,6 +9,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class MainTest {
     @ParameterizedTest
+    @ValueSource(strings = {"--help", "points --help"})
     void helpNamesTheExitOrTheUse(String line) {
         ProgramRun run = ProgramRun.of((Object[]) line.split(" ", -1));
         assertThat(run.status()).isZero();

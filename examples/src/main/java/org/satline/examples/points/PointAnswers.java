@@ -88,8 +88,10 @@ public final class PointAnswers {
     private static void checkGiven(PointQuantity quantity, boolean temperature, boolean pressure) {
         String name = quantity.label();
         switch (quantity.given()) {
-            case TEMPERATURE_AND_PRESSURE -> check(
-                    temperature && pressure, name + " of one phase needs temperature_K and pressure_Pa; fill in both");
+            case TEMPERATURE_AND_PRESSURE ->
+                check(
+                        temperature && pressure,
+                        name + " of one phase needs temperature_K and pressure_Pa; fill in both");
             case TEMPERATURE_OR_PRESSURE -> {
                 check(!(temperature && pressure), ambiguous(name, "one of them"));
                 check(temperature || pressure, name + " needs temperature_K or pressure_Pa; fill in one of them");
@@ -106,7 +108,8 @@ public final class PointAnswers {
     }
 
     private static String ambiguous(String name, String wanted) {
-        return "ambiguous: " + name + " lies on a saturation line, where temperature and pressure fix each other; give " + wanted;
+        return "ambiguous: " + name + " lies on a saturation line, where temperature and pressure fix each other; give "
+                + wanted;
     }
 
     private static void check(boolean holds, String message) {

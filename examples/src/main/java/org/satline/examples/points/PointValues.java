@@ -16,8 +16,9 @@ final class PointValues {
     }
 
     double atTemperature(FluidModel model, PointQuantity quantity, double temperatureK) {
-        BoundaryPoint point =
-                quantity.onBubbleLine() ? model.bubbleAtTemperature(temperatureK) : model.dewAtTemperature(temperatureK);
+        BoundaryPoint point = quantity.onBubbleLine()
+                ? model.bubbleAtTemperature(temperatureK)
+                : model.dewAtTemperature(temperatureK);
         return onLine(quantity, point);
     }
 
@@ -51,7 +52,8 @@ final class PointValues {
             case BUBBLE_LIQUID_DENSITY, DEW_VAPOUR_DENSITY -> state.density();
             case BUBBLE_LIQUID_ENTHALPY, DEW_VAPOUR_ENTHALPY -> state.specificEnthalpy();
             case BUBBLE_LIQUID_ENTROPY, DEW_VAPOUR_ENTROPY -> state.specificEntropy();
-            case BUBBLE_LIQUID_ISOBARIC_HEAT_CAPACITY, DEW_VAPOUR_ISOBARIC_HEAT_CAPACITY -> state.isobaricHeatCapacity();
+            case BUBBLE_LIQUID_ISOBARIC_HEAT_CAPACITY, DEW_VAPOUR_ISOBARIC_HEAT_CAPACITY ->
+                state.isobaricHeatCapacity();
             case BUBBLE_LIQUID_SPEED_OF_SOUND, DEW_VAPOUR_SPEED_OF_SOUND -> state.speedOfSound();
             default -> throw notHere(quantity);
         };

@@ -20,7 +20,10 @@ final class TableValues {
     }
 
     double value(
-            Refrigerant refrigerant, PointQuantity quantity, Optional<Double> temperatureK, Optional<Double> pressurePa) {
+            Refrigerant refrigerant,
+            PointQuantity quantity,
+            Optional<Double> temperatureK,
+            Optional<Double> pressurePa) {
         SaturationCurve curve = curve(refrigerant);
         if (quantity == PointQuantity.GLIDE) {
             double p = pressurePa.orElseThrow();
