@@ -91,6 +91,12 @@ final class DensitySolver {
         return Math.abs(Math.log(polished) - a) < 1e-3 ? polished : Double.NaN;
     }
 
+    /** Molar Gibbs energy over R T, up to a function of temperature and composition: tells roots of one pressure apart. */
+    double gibbs(double temperature, double rho) {
+        equation.residual(temperature, rho, values);
+        return Math.log(rho) + values.a + values.ad;
+    }
+
     private double pressureAt(double temperature, double rho, double rt) {
         equation.residual(temperature, rho, values);
         return rho * rt * (1 + values.ad);

@@ -306,8 +306,65 @@ public final class FluidModel {
         return state(temperatureK, singlePhase.molarDensity(temperatureK, pressurePa));
     }
 
+    /**
+     * Finds the state of a closed vessel: phases, pressure and liquid level at a temperature and an overall density.
+     *
+     * @param temperatureK T, K
+     * @param density mass of contents over volume, kg/m3
+     * @return the state
+     * @throws OutOfValidityException outside the equation's range, or in the narrow region beside the critical point where the lines end
+     */
+    public PhaseSplit splitAtDensity(double temperatureK, double density) {
+        return finder().atDensity(temperatureK, density);
+    }
+
+    /**
+     * Finds the two-phase state at a pressure and vapour fraction.
+     *
+     * @param pressurePa p, Pa, within both pressure ranges
+     * @param vapourFraction vapour mass fraction in [0, 1]
+     * @return the state
+     * @throws OutOfValidityException outside those ranges
+     */
+    public PhaseSplit splitAtVapourFraction(double pressurePa, double vapourFraction) {
+        return finder().atVapourFraction(pressurePa, vapourFraction);
+    }
+
+    /**
+     * Finds the state at a pressure and specific enthalpy, one phase or two: a throttled liquid, for instance.
+     *
+     * @param pressurePa p, Pa
+     * @param specificEnthalpy h, J/kg, from this model's reference state
+     * @return the state
+     * @throws OutOfValidityException outside the equation's range
+     */
+    public PhaseSplit splitAtEnthalpy(double pressurePa, double specificEnthalpy) {
+        return finder().atEnthalpy(pressurePa, specificEnthalpy);
+    }
+
+    /**
+     * Finds the state at a pressure and specific entropy, one phase or two.
+     *
+     * @param pressurePa p, Pa
+     * @param specificEntropy s, J/(kg K), from this model's reference state
+     * @return the state
+     * @throws OutOfValidityException outside the equation's range
+     */
+    public PhaseSplit splitAtEntropy(double pressurePa, double specificEntropy) {
+        return finder().atEntropy(pressurePa, specificEntropy);
+    }
+
+    private StateFinder finder() {
+        return new StateFinder(this, singlePhase);
+    }
+
     FluidState state(double temperatureK, double molarDensity) {
-        return new FluidState(composition, temperatureK, molarDensity, enthalpyOffset, entropyOffset);
+        return state(composition, temperatureK, molarDensity);
+    }
+
+    /** State of a phase whose composition may differ from that of the whole; counted from the same reference. */
+    FluidState state(FixedComposition phase, double temperatureK, double molarDensity) {
+        return new FluidState(phase, temperatureK, molarDensity, enthalpyOffset, entropyOffset);
     }
 
     private BoundaryPoint point(boolean bubbleSide, IncipientPhase solved) {

@@ -1,0 +1,239 @@
+package org.satline.equilibrium;
+
+import java.util.Arrays;
+import org.satline.equation.MixtureEquation;
+import org.satline.equation.PartialDensityDerivatives;
+
+/**
+ * Newton's method for a two-phase state of given overall composition: temperature or pressure is given, and overall density or vapour fraction.
+ *
+ * <p>Unknowns: logarithms of the partial densities of liquid and vapour, the vapour mole fraction, ln T and ln of the overall density. Equations: equal
+ * fugacities, equal pressures, material balance, additivity of the volumes, and the two given quantities. Converged as {@link IncipientPhase} says,
+ * balances within 1e-12. One thread at a time.
+ */
+final class TwoPhaseNewton {
+    /** What the second given quantity is. */
+    enum Amount {
+        LOG_DENSITY,
+        VAPOUR_MASS_FRACTION
+    }
+
+    private static final double RESIDUAL_LIMIT = 1e-10;
+    private static final double BALANCE_LIMIT = 1e-12;
+    private static final double STEP_LIMIT = 1e-12;
+    private static final int MOST_ITERATIONS = 50;
+    private static final double LARGEST_STEP = 0.4;
+    private static final double LARGEST_LIQUID_STEP = 0.03;
+
+    private final MixtureEquation equation;
+    private final double[] z;
+    private final double[] molarMass;
+    private final double meanMolarMass;
+    private final int n;
+    final double[] x;
+    private final double[] residual;
+    private final double[] step;
+    private final double[][] jacobian;
+    private final double[] liquid;
+    private final double[] vapour;
+    final PartialDensityDerivatives liquidState;
+    final PartialDensityDerivatives vapourState;
+
+    TwoPhaseNewton(MixtureEquation equation, double[] z) {
+        this.equation = equation;
+        this.z = z;
+        n = z.length;
+        molarMass = new double[n];
+        double mean = 0;
+        for (int i = 0; i < n; i++) {
+            molarMass[i] = equation.components().get(i).molarMass();
+            mean += z[i] * molarMass[i];
+        }
+        meanMolarMass = mean;
+        int size = 2 * n + 3;
+        x = new double[size];
+        residual = new double[size];
+        step = new double[size];
+        jacobian = new double[size][size];
+        liquid = new double[n];
+        vapour = new double[n];
+        liquidState = new PartialDensityDerivatives(n);
+        vapourState = new PartialDensityDerivatives(n);
+    }
+
+    double vapourMoleFraction() {
+        return x[2 * n];
+    }
+
+    double temperature() {
+        return Math.exp(x[2 * n + 1]);
+    }
+
+    double density() {
+        return Math.exp(x[2 * n + 2]);
+    }
+
+    double pressure() {
+        return vapourState.density * equation.gasConstant() * temperature() * vapourState.z;
+    }
+
+    double vapourMassFraction() {
+        return vapourMoleFraction() * molarMassOf(vapourState.moleFractions) / meanMolarMass;
+    }
+
+    private double molarMassOf(double[] moleFractions) {
+        double mean = 0;
+        for (int i = 0; i < n; i++) {
+            mean += moleFractions[i] * molarMass[i];
+        }
+        return mean;
+    }
+
+    /** Iterates from the values in {@link #x}; true if converged to two different phases. */
+    boolean solve(boolean pressureGiven, double logGiven, Amount amount, double amountValue) {
+        for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
+            evaluate(pressureGiven, logGiven, amount, amountValue);
+            double equilibrium = worst(0, n + 1);
+            double balance = worst(n + 1, residual.length);
+            System.arraycopy(residual, 0, step, 0, step.length);
+            if (!LinearSystem.solve(jacobian, step)) {
+                return false;
+            }
+            double largest = 0;
+            for (double s : step) {
+                largest = Math.max(largest, Math.abs(s));
+            }
+            if (!(largest < Double.POSITIVE_INFINITY)) {
+                return false;
+            }
+            if (equilibrium < RESIDUAL_LIMIT && balance < BALANCE_LIMIT && largest < STEP_LIMIT * 1e3) {
+                return Math.log(liquidState.density / vapourState.density) > 1e-4;
+            }
+            double damping = damping(largest);
+            for (int i = 0; i < x.length; i++) {
+                x[i] -= damping * step[i];
+            }
+        }
+        return false;
+    }
+
+    /** Keeps the liquid near its root: at low temperature an isotherm can have a false one at a lower density. */
+    private double damping(double largest) {
+        double liquidStep = 0;
+        for (int i = 0; i < n; i++) {
+            liquidStep += liquidState.moleFractions[i] * step[i];
+        }
+        double damping = largest > LARGEST_STEP ? LARGEST_STEP / largest : 1;
+        double liquidSize = Math.abs(liquidStep) * damping;
+        return liquidSize > LARGEST_LIQUID_STEP ? damping * LARGEST_LIQUID_STEP / liquidSize : damping;
+    }
+
+    private double worst(int from, int to) {
+        double worst = 0;
+        for (int i = from; i < to; i++) {
+            worst = Math.max(worst, Math.abs(residual[i]));
+        }
+        return worst;
+    }
+
+    private void evaluate(boolean pressureGiven, double logGiven, Amount amount, double amountValue) {
+        double temperature = temperature();
+        for (int i = 0; i < n; i++) {
+            liquid[i] = Math.exp(x[i]);
+            vapour[i] = Math.exp(x[n + i]);
+        }
+        equation.evaluate(temperature, liquid, liquidState);
+        equation.evaluate(temperature, vapour, vapourState);
+        for (double[] row : jacobian) {
+            Arrays.fill(row, 0);
+        }
+        fugacities();
+        pressures();
+        materialBalance();
+        given(pressureGiven, logGiven, amount, amountValue);
+    }
+
+    private void fugacities() {
+        PartialDensityDerivatives l = liquidState;
+        PartialDensityDerivatives v = vapourState;
+        for (int i = 0; i < n; i++) {
+            double[] row = jacobian[i];
+            residual[i] = x[i] + l.first[i] - x[n + i] - v.first[i];
+            for (int j = 0; j < n; j++) {
+                row[j] = l.moleFractions[j] * l.second[i * n + j];
+                row[n + j] = -v.moleFractions[j] * v.second[i * n + j];
+            }
+            row[i] += 1;
+            row[n + i] -= 1;
+            row[2 * n + 1] = l.temperature[i] - v.temperature[i];
+        }
+    }
+
+    private void pressures() {
+        PartialDensityDerivatives l = liquidState;
+        PartialDensityDerivatives v = vapourState;
+        double ratio = v.density / l.density;
+        double[] row = jacobian[n];
+        residual[n] = l.z - ratio * v.z;
+        for (int j = 0; j < n; j++) {
+            row[j] = l.moleFractions[j] * l.pressure[j];
+            row[n + j] = -ratio * v.moleFractions[j] * v.pressure[j];
+        }
+        row[2 * n + 1] = l.thermalPressure - l.z - ratio * (v.thermalPressure - v.z);
+    }
+
+    /** n - 1 balances, since mole fractions of a phase add up to 1 by themselves, and the volumes. */
+    private void materialBalance() {
+        double beta = vapourMoleFraction();
+        double[] xl = liquidState.moleFractions;
+        double[] yv = vapourState.moleFractions;
+        for (int i = 0; i < n - 1; i++) {
+            double[] row = jacobian[n + 1 + i];
+            residual[n + 1 + i] = (1 - beta) * xl[i] + beta * yv[i] - z[i];
+            for (int j = 0; j < n; j++) {
+                row[j] = -(1 - beta) * xl[i] * xl[j];
+                row[n + j] = -beta * yv[i] * yv[j];
+            }
+            row[i] += (1 - beta) * xl[i];
+            row[n + i] += beta * yv[i];
+            row[2 * n] = yv[i] - xl[i];
+        }
+        double liquidVolume = density() / liquidState.density;
+        double vapourVolume = density() / vapourState.density;
+        double[] row = jacobian[2 * n];
+        residual[2 * n] = (1 - beta) * liquidVolume + beta * vapourVolume - 1;
+        for (int j = 0; j < n; j++) {
+            row[j] = -(1 - beta) * liquidVolume * xl[j];
+            row[n + j] = -beta * vapourVolume * yv[j];
+        }
+        row[2 * n] = vapourVolume - liquidVolume;
+        row[2 * n + 2] = (1 - beta) * liquidVolume + beta * vapourVolume;
+    }
+
+    private void given(boolean pressureGiven, double logGiven, Amount amount, double amountValue) {
+        double[] row = jacobian[2 * n + 1];
+        PartialDensityDerivatives v = vapourState;
+        if (pressureGiven) {
+            residual[2 * n + 1] = Math.log(pressure()) - logGiven;
+            for (int j = 0; j < n; j++) {
+                row[n + j] = v.moleFractions[j] * v.pressure[j] / v.z;
+            }
+            row[2 * n + 1] = v.thermalPressure / v.z;
+        } else {
+            residual[2 * n + 1] = x[2 * n + 1] - logGiven;
+            row[2 * n + 1] = 1;
+        }
+        double[] last = jacobian[2 * n + 2];
+        if (amount == Amount.LOG_DENSITY) {
+            residual[2 * n + 2] = x[2 * n + 2] - amountValue;
+            last[2 * n + 2] = 1;
+        } else {
+            double vapourMass = molarMassOf(v.moleFractions);
+            residual[2 * n + 2] = vapourMassFraction() - amountValue;
+            last[2 * n] = vapourMass / meanMolarMass;
+            for (int j = 0; j < n; j++) {
+                last[n + j] = vapourMoleFraction() * v.moleFractions[j] * (molarMass[j] - vapourMass) / meanMolarMass;
+            }
+        }
+    }
+}
