@@ -1,0 +1,150 @@
+package org.satline.cylinder;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.satline.cylinder.FillRule.Basis;
+import org.satline.cylinder.RuleOutcome.Forbidden;
+import org.satline.cylinder.RuleOutcome.MassLimit;
+import org.satline.explanation.Step;
+import org.satline.quantity.Mass;
+import org.satline.safety.Caution;
+
+/**
+ * How much this cylinder may hold of this refrigerant, by every rule of the book side by side, and whether it may be filled at all.
+ * Made by {@link FillAssessor}. Immutable, thread-safe.
+ *
+ * @param question what was asked
+ * @param outcomes one outcome for each rule, and for each candidate refrigerant where there are several
+ * @param refusals reasons why the cylinder must not be filled; empty where it may be
+ * @param cautions what to know, the cautions of the governing limit first
+ */
+public record FillAssessment(
+        FillQuestion question, List<CandidateOutcome> outcomes, List<Refusal> refusals, List<Caution> cautions) {
+    /**
+     * The outcome of a rule for one of the refrigerants that the cylinder may hold.
+     *
+     * @param designation the refrigerant
+     * @param outcome what the rule says
+     */
+    public record CandidateOutcome(String designation, RuleOutcome outcome) {
+        /** Checks that no part is missing. */
+        public CandidateOutcome {
+            Objects.requireNonNull(designation, "designation");
+            Objects.requireNonNull(outcome, "outcome");
+        }
+    }
+
+    /** Copies the lists. */
+    public FillAssessment {
+        Objects.requireNonNull(question, "question");
+        outcomes = List.copyOf(outcomes);
+        refusals = List.copyOf(refusals);
+        cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * Tells whether the cylinder must not be filled.
+     *
+     * @return true where there is a reason
+     */
+    public boolean isRefused() {
+        return !refusals.isEmpty();
+    }
+
+    /**
+     * Returns the strictest limit of the chosen set, law and practice together.
+     *
+     * @return the governing limit; nothing where no rule of the set gives one
+     */
+    public Optional<MassLimit> governing() {
+        return strictest(Set.of(Basis.LAW, Basis.PRACTICE));
+    }
+
+    /**
+     * Returns the strictest limit of the chosen set that is law.
+     *
+     * @return the limit by law; nothing where no rule gives one
+     */
+    public Optional<MassLimit> governingLaw() {
+        return strictest(Set.of(Basis.LAW));
+    }
+
+    /**
+     * Returns the strictest limit of the chosen set that is custom.
+     *
+     * @return the limit by practice; nothing where no rule gives one
+     */
+    public Optional<MassLimit> governingPractice() {
+        return strictest(Set.of(Basis.PRACTICE));
+    }
+
+    /**
+     * Returns the strictest outcome of one rule, whether or not it is in the chosen set.
+     *
+     * @param rule the rule
+     * @return the outcome; where the candidates differ, the one that allows least
+     * @throws IllegalArgumentException if the rule was not applied
+     */
+    public RuleOutcome outcomeOf(FillRule rule) {
+        return outcomes.stream()
+                .map(CandidateOutcome::outcome)
+                .filter(outcome -> outcome.rule().equals(rule))
+                .min(Comparator.comparingDouble(FillAssessment::severity))
+                .orElseThrow(() -> new IllegalArgumentException("rule " + rule.name()
+                        + " was not applied: " + (outcomes.isEmpty() ? "the refrigerant is unknown" : "it is not in the book")));
+    }
+
+    /** Orders outcomes from the one that allows least. */
+    private static double severity(RuleOutcome outcome) {
+        if (outcome instanceof Forbidden) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        if (outcome instanceof RuleOutcome.PressureTest test) {
+            return test.margin().pascals();
+        }
+        return outcome.maximumKilograms().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Returns how much more a limit would allow than given contents.
+     *
+     * @param limit a limit of this assessment
+     * @param contents the contents
+     * @return kilograms, below zero where the contents are over this limit
+     */
+    public static double marginKilograms(MassLimit limit, Mass contents) {
+        return limit.maximumContents().kilograms() - contents.kilograms();
+    }
+
+    /**
+     * Returns the derivation of the governing limit.
+     *
+     * @return the steps; empty where there is no limit
+     */
+    public List<Step> steps() {
+        return governing().map(MassLimit::steps).orElse(List.of());
+    }
+
+    private Optional<MassLimit> strictest(Set<Basis> bases) {
+        return strictest(question, outcomes, bases);
+    }
+
+    static Optional<MassLimit> strictest(FillQuestion question, List<CandidateOutcome> outcomes, Set<Basis> bases) {
+        Set<FillRule> chosen = new LinkedHashSet<>(question.jurisdiction().rules());
+        List<MassLimit> limits = new ArrayList<>();
+        for (CandidateOutcome each : outcomes) {
+            if (each.outcome() instanceof MassLimit limit
+                    && chosen.contains(limit.rule())
+                    && bases.contains(limit.rule().basis())) {
+                limits.add(limit);
+            }
+        }
+        return limits.stream()
+                .min(Comparator.comparingDouble(limit -> limit.maximumContents().kilograms()));
+    }
+}
