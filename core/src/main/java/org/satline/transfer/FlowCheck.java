@@ -1,0 +1,153 @@
+package org.satline.transfer;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.satline.explanation.Step;
+import org.satline.quantity.PressureDifference;
+import org.satline.safety.Caution;
+import org.satline.transfer.PointKind.Owner;
+
+/** Says which way refrigerant would flow between connected points, and what is wrong with it. Stateless, thread-safe. */
+public final class FlowCheck {
+    /** Below this absolute pressure a vessel counts as evacuated: half an atmosphere, far below any refrigerant's pressure at rest. */
+    private static final double EVACUATED_BELOW_PA = 50_000;
+
+    private static final String PRACTICE = "common practice, no source";
+
+    private FlowCheck() {}
+
+    /**
+     * Looks at one pair of points. The answer is the same whichever of them is named first.
+     *
+     * @param first one point
+     * @param second the other
+     * @return the direction, or that it is too close to call
+     */
+    public static Flow between(ConnectionPoint first, ConnectionPoint second) {
+        double difference = first.pressure().pascals() - second.pressure().pascals();
+        // independent readings, JCGM 100, 5.1.2
+        double expanded = Math.hypot(
+                first.expandedUncertainty().pascals(), second.expandedUncertainty().pascals());
+        List<Step> steps = new ArrayList<>(first.steps());
+        steps.addAll(second.steps());
+        steps.add(new Step(
+                "driving pressure",
+                "p(" + first.kind() + ") - p(" + second.kind() + ")",
+                figure(first.pressure().pascals()) + " - " + figure(second.pressure().pascals()),
+                figure(difference) + ", expanded uncertainty " + figure(expanded),
+                "JCGM 100, 5.1.2, k = 2"));
+        if (!(Math.abs(difference) > expanded)) {
+            return new Flow.TooCloseToCall(
+                    first,
+                    second,
+                    PressureDifference.ofPascals(difference),
+                    PressureDifference.ofPascals(expanded),
+                    List.of(new Caution(
+                            "the pressures at the " + first.kind() + " and the " + second.kind()
+                                    + " are too close to call; reckon with flow either way and keep the valve closed until they differ",
+                            PRACTICE)),
+                    steps);
+        }
+        ConnectionPoint from = difference > 0 ? first : second;
+        ConnectionPoint to = difference > 0 ? second : first;
+        Set<FlowWarning> warnings = warnings(from, to);
+        List<Caution> cautions = new ArrayList<>();
+        for (FlowWarning warning : warnings) {
+            cautions.add(new Caution(from.kind() + " to " + to.kind() + ": " + warning.advice(), basis(warning)));
+        }
+        return new Flow.OneWay(
+                from,
+                to,
+                medium(from),
+                PressureDifference.ofPascals(Math.abs(difference)),
+                PressureDifference.ofPascals(expanded),
+                List.copyOf(warnings),
+                cautions,
+                steps);
+    }
+
+    /**
+     * Looks at every pair of points.
+     *
+     * @param points the points
+     * @return one answer a pair, in the order of the points
+     */
+    public static List<Flow> betweenAll(List<ConnectionPoint> points) {
+        List<Flow> flows = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            for (int j = i + 1; j < points.size(); j++) {
+                flows.add(between(points.get(i), points.get(j)));
+            }
+        }
+        return List.copyOf(flows);
+    }
+
+    /**
+     * Looks at every open port of the system against one cylinder.
+     *
+     * @param ports the ports
+     * @param cylinder a valve of the cylinder
+     * @return one answer a port, in their order
+     */
+    public static List<Flow> ports(List<ConnectionPoint> ports, ConnectionPoint cylinder) {
+        return ports.stream().map(port -> between(port, cylinder)).toList();
+    }
+
+    private static Medium medium(ConnectionPoint from) {
+        // an evacuated cylinder has no liquid to give, whatever the valve
+        boolean empty = from.kind().isCylinder() && from.pressure().pascals() < EVACUATED_BELOW_PA;
+        return empty && from.kind().leaving() == Medium.LIQUID ? Medium.VAPOUR : from.kind().leaving();
+    }
+
+    private static Set<FlowWarning> warnings(ConnectionPoint from, ConnectionPoint to) {
+        Set<FlowWarning> found = EnumSet.noneOf(FlowWarning.class);
+        Owner source = from.kind().owner();
+        Owner sink = to.kind().owner();
+        if (source == Owner.ATMOSPHERE) {
+            found.add(FlowWarning.AIR_DRAWN_IN);
+        }
+        if (sink == Owner.ATMOSPHERE) {
+            found.add(FlowWarning.RELEASE);
+        }
+        if (source == Owner.VACUUM_PUMP) {
+            found.add(FlowWarning.OUT_OF_VACUUM_PUMP);
+        }
+        if (sink == Owner.VACUUM_PUMP && from.pressure().pascals() > EVACUATED_BELOW_PA && source != Owner.ATMOSPHERE) {
+            found.add(FlowWarning.PRESSURE_INTO_VACUUM_PUMP);
+        }
+        if (source == Owner.RECOVERY_CYLINDER && sink == Owner.SYSTEM) {
+            found.add(FlowWarning.BACKFLOW_INTO_SYSTEM);
+        }
+        if (sink == Owner.SOURCE_CYLINDER && source != Owner.ATMOSPHERE) {
+            found.add(FlowWarning.BACKFLOW_INTO_SOURCE);
+        }
+        if (from.kind().isCylinder() && to.kind().isCylinder()) {
+            found.add(FlowWarning.CYLINDER_TO_CYLINDER);
+        }
+        if (source == Owner.SYSTEM && sink == Owner.SYSTEM) {
+            found.add(FlowWarning.ACROSS_THE_SYSTEM);
+        }
+        if (medium(from) == Medium.LIQUID && to.kind() == PointKind.LOW_SIDE_PORT) {
+            found.add(FlowWarning.LIQUID_TO_SUCTION);
+        }
+        if (to.kind().isCylinder() && to.pressure().pascals() < EVACUATED_BELOW_PA && source != Owner.ATMOSPHERE) {
+            found.add(FlowWarning.FAST_INTO_VACUUM);
+        }
+        return found;
+    }
+
+    private static String basis(FlowWarning warning) {
+        return switch (warning) {
+            case RELEASE, PRESSURE_INTO_VACUUM_PUMP -> "40 CFR 82.154(a)";
+            case BACKFLOW_INTO_SYSTEM, BACKFLOW_INTO_SOURCE -> "40 CFR 82.154(d); common practice";
+            default -> PRACTICE;
+        };
+    }
+
+    static String figure(double pascals) {
+        return String.format(Locale.ROOT, "%.2f kPa (%.2f psi)", pascals / 1000, pascals / 6894.757293168361);
+    }
+}

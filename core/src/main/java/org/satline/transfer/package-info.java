@@ -1,0 +1,10 @@
+/**
+ * Moving refrigerant: which way it will flow, how to purge a hose, where recovered refrigerant may go, and the ledger that accounts for
+ * every gram. Read {@link org.satline.transfer.FlowCheck} first.
+ *
+ * <p>The figures help a licensed person; the rule text in force and the local code govern.
+ */
+@NullMarked
+package org.satline.transfer;
+
+import org.jspecify.annotations.NullMarked;
