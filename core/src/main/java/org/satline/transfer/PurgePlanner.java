@@ -98,13 +98,13 @@ public final class PurgePlanner {
         List<PurgeAction> actions = new ArrayList<>();
         actions.add(PurgeAction.at(Kind.CLOSE_VESSEL_VALVE, from));
         actions.add(PurgeAction.at(Kind.CLOSE_VESSEL_VALVE, loose));
+        if (turned) {
+            actions.add(PurgeAction.of(Kind.TURN_HOSE));
+        }
         for (HoseSide side : List.of(from, loose)) {
             if (hose.end(side) == EndFitting.OPEN_CLOSE_VALVE) {
                 actions.add(PurgeAction.at(Kind.CLOSE_HOSE_VALVE, side));
             }
-        }
-        if (turned) {
-            actions.add(PurgeAction.of(Kind.TURN_HOSE));
         }
         actions.add(PurgeAction.at(Kind.CONNECT_TIGHT, from));
         actions.add(PurgeAction.at(Kind.CONNECT_LOOSE, loose));
