@@ -1,0 +1,113 @@
+package org.satline.transfer;
+
+import java.time.Instant;
+import java.util.Objects;
+
+/**
+ * One entry of the ledger. Masses are whole milligrams, below what any scale of the trade resolves, so that sums are exact. The time
+ * comes from the caller. Immutable, thread-safe.
+ */
+public sealed interface LedgerEntry {
+    /**
+     * Returns when it happened.
+     *
+     * @return the time that the caller gave
+     */
+    Instant time();
+
+    /**
+     * Returns who did it.
+     *
+     * @return a free reference, may be empty
+     */
+    String person();
+
+    /**
+     * Refrigerant moved from one place to another, by weighing.
+     *
+     * @param from where it came from
+     * @param to where it went
+     * @param refrigerant its designation
+     * @param milligrams the mass, above zero
+     * @param uncertaintyMilligrams the expanded uncertainty of the mass, k = 2, zero or more
+     * @param owner whose refrigerant it is
+     * @param time when
+     * @param person who, may be empty
+     */
+    record Transfer(
+            Party from,
+            Party to,
+            String refrigerant,
+            long milligrams,
+            long uncertaintyMilligrams,
+            String owner,
+            Instant time,
+            String person)
+            implements LedgerEntry {
+        /** Checks that the entry makes sense on its own. */
+        public Transfer {
+            Objects.requireNonNull(time, "time");
+            Objects.requireNonNull(person, "person");
+            requireText(refrigerant, "refrigerant");
+            requireText(owner, "owner");
+            requireMass(milligrams, 1, "mass");
+            requireMass(uncertaintyMilligrams, 0, "uncertainty");
+            if (from.equals(to)) {
+                throw new IllegalArgumentException("transfer from " + from + " to itself; name two places");
+            }
+        }
+    }
+
+    /**
+     * A cylinder comes into the ledger, or comes back into it empty and evacuated; the refrigerant it held before is then forgotten.
+     *
+     * @param serial its serial number
+     * @param tareMilligrams its tare, above zero
+     * @param time when
+     * @param person who, may be empty
+     */
+    record EmptyCylinder(String serial, long tareMilligrams, Instant time, String person) implements LedgerEntry {
+        /** Checks that the entry makes sense on its own. */
+        public EmptyCylinder {
+            Objects.requireNonNull(time, "time");
+            Objects.requireNonNull(person, "person");
+            requireText(serial, "serial");
+            requireMass(tareMilligrams, 1, "tare");
+        }
+    }
+
+    /**
+     * A cylinder was put on the scale.
+     *
+     * @param serial its serial number
+     * @param grossMilligrams its gross weight, above zero
+     * @param uncertaintyMilligrams the expanded uncertainty, k = 2, zero or more
+     * @param time when
+     * @param person who, may be empty
+     */
+    record Weighing(String serial, long grossMilligrams, long uncertaintyMilligrams, Instant time, String person)
+            implements LedgerEntry {
+        /** Checks that the entry makes sense on its own. */
+        public Weighing {
+            Objects.requireNonNull(time, "time");
+            Objects.requireNonNull(person, "person");
+            requireText(serial, "serial");
+            requireMass(grossMilligrams, 1, "gross weight");
+            requireMass(uncertaintyMilligrams, 0, "uncertainty");
+        }
+    }
+
+    private static void requireText(String text, String what) {
+        if (text.isBlank()) {
+            throw new IllegalArgumentException(what + " is blank; every gram has a name and an owner");
+        }
+    }
+
+    private static void requireMass(long milligrams, long least, String what) {
+        // 1e12 mg = 1000 t: beyond it, sums of entries could overflow
+        if (!(milligrams >= least && milligrams <= 1_000_000_000_000L)) {
+            throw new IllegalArgumentException(
+                    what + " " + milligrams + " mg is outside [" + least + ", 1000000000000] mg; check the unit");
+        }
+    }
+}
