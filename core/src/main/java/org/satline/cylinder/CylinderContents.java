@@ -28,7 +28,8 @@ public sealed interface CylinderContents {
         public OneOf {
             candidates = List.copyOf(candidates);
             if (candidates.isEmpty()) {
-                throw new IllegalArgumentException("no candidate refrigerant is named; name at least one, or say that it is unknown");
+                throw new IllegalArgumentException(
+                        "no candidate refrigerant is named; name at least one, or say that it is unknown");
             }
         }
     }

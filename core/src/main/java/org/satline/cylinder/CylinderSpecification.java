@@ -18,8 +18,8 @@ import org.satline.quantity.GaugePressure;
  * @param markedPressure the service pressure within the mark, gauge at 70 degF
  */
 public record CylinderSpecification(String text, String type, Optional<GaugePressure> markedPressure) {
-    private static final Pattern MARK =
-            Pattern.compile("(?:DOT|ICC)?[- ]?(39|3HT|3AAX|3AX|3AA|3AL|3A|3B|3E|3T|3|4AA|4BA|4BW|4B|4E)[- ]?(\\d{3,4})?(?:ET|X)?");
+    private static final Pattern MARK = Pattern.compile(
+            "(?:DOT|ICC)?[- ]?(39|3HT|3AAX|3AX|3AA|3AL|3A|3B|3E|3T|3|4AA|4BA|4BW|4B|4E)[- ]?(\\d{3,4})?(?:ET|X)?");
 
     /** Checks that no part is missing. */
     public CylinderSpecification {
@@ -38,7 +38,8 @@ public record CylinderSpecification(String text, String type, Optional<GaugePres
     public static CylinderSpecification parse(String mark) {
         String text = mark.strip();
         if (text.isEmpty()) {
-            throw new IllegalArgumentException("cylinder specification is blank; give the mark as stamped, such as DOT-4BA400");
+            throw new IllegalArgumentException(
+                    "cylinder specification is blank; give the mark as stamped, such as DOT-4BA400");
         }
         Matcher matcher = MARK.matcher(text.toUpperCase(Locale.ROOT));
         if (!matcher.matches()) {
@@ -82,7 +83,10 @@ public record CylinderSpecification(String text, String type, Optional<GaugePres
             return true;
         }
         double least = listed.markedPressure.get().pascals();
-        return markedPressure.or(() -> servicePressure).filter(p -> p.pascals() >= least).isPresent();
+        return markedPressure
+                .or(() -> servicePressure)
+                .filter(p -> p.pascals() >= least)
+                .isPresent();
     }
 
     @Override

@@ -131,9 +131,8 @@ public final class CylinderStamps {
      * @return true or false, where known
      */
     public Optional<Boolean> refillable() {
-        return refillable.or(() -> specification
-                .filter(mark -> !mark.type().isEmpty())
-                .map(mark -> !mark.isNonRefillable()));
+        return refillable.or(
+                () -> specification.filter(mark -> !mark.type().isEmpty()).map(mark -> !mark.isNonRefillable()));
     }
 
     /**
@@ -277,7 +276,8 @@ public final class CylinderStamps {
         private static Mass above0(@Nullable Mass mass, String what) {
             if (mass == null || !(mass.kilograms() > 0)) {
                 throw new IllegalArgumentException(
-                        what + " is missing from the stamps or zero; read it on the collar, a cylinder without it is not filled");
+                        what
+                                + " is missing from the stamps or zero; read it on the collar, a cylinder without it is not filled");
             }
             return mass;
         }

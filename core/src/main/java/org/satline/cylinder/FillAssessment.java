@@ -95,8 +95,8 @@ public record FillAssessment(
                 .map(CandidateOutcome::outcome)
                 .filter(outcome -> outcome.rule().equals(rule))
                 .min(Comparator.comparingDouble(FillAssessment::severity))
-                .orElseThrow(() -> new IllegalArgumentException("rule " + rule.name()
-                        + " was not applied: " + (outcomes.isEmpty() ? "the refrigerant is unknown" : "it is not in the book")));
+                .orElseThrow(() -> new IllegalArgumentException("rule " + rule.name() + " was not applied: "
+                        + (outcomes.isEmpty() ? "the refrigerant is unknown" : "it is not in the book")));
     }
 
     /** Orders outcomes from the one that allows least. */

@@ -68,11 +68,13 @@ public final class FillAssessor {
                                 "no rule of the set " + question.jurisdiction().name() + " gives a largest contents",
                                 question.jurisdiction().description())));
         refusals.addAll(byRules(question, outcomes, cautions));
-        return new FillAssessment(question, outcomes, refusals, cautions.stream().distinct().toList());
+        return new FillAssessment(
+                question, outcomes, refusals, cautions.stream().distinct().toList());
     }
 
     /** Reasons to refuse that the chosen rules themselves give; what they could not test becomes a reason or a caution. */
-    private static List<Refusal> byRules(FillQuestion question, List<CandidateOutcome> outcomes, List<Caution> cautions) {
+    private static List<Refusal> byRules(
+            FillQuestion question, List<CandidateOutcome> outcomes, List<Caution> cautions) {
         List<Refusal> refusals = new ArrayList<>();
         for (CandidateOutcome each : outcomes) {
             RuleOutcome outcome = each.outcome();
@@ -98,7 +100,9 @@ public final class FillAssessor {
                     cautions.add(new Caution("not tested: " + rule.name() + ": " + untested.missing(), rule.source()));
                 } else {
                     refusals.add(new Refusal(
-                            Reason.STAMP_MISSING, rule.name() + " could not be tested: " + untested.missing(), rule.source()));
+                            Reason.STAMP_MISSING,
+                            rule.name() + " could not be tested: " + untested.missing(),
+                            rule.source()));
                 }
             } else if (outcome instanceof MassLimit limit) {
                 cautions.addAll(limit.cautions());
@@ -134,11 +138,7 @@ public final class FillAssessor {
         return it.stamps()
                 .testPressure()
                 .map(test -> SettledPressure.limit(
-                        rule,
-                        it,
-                        it.temperatureOf(rule).kelvins(),
-                        rule.factor() * test.pascals(),
-                        "test pressure"))
+                        rule, it, it.temperatureOf(rule).kelvins(), rule.factor() * test.pascals(), "test pressure"))
                 .orElseGet(() -> new RuleOutcome.NotTested(
                         rule, "the test pressure is not given; read it on the collar, marked PH or TP", List.of()));
     }

@@ -40,7 +40,13 @@ public record FillQuestion(
         double celsius = maximumTemperature.celsius();
         if (!(celsius >= -50 && celsius <= 70)) {
             throw OutOfValidityException.of(
-                    "warmest temperature of the cylinder", celsius, "degC", -50, 70, "the fill rules", "130 degF (54.4 degC) is usual");
+                    "warmest temperature of the cylinder",
+                    celsius,
+                    "degC",
+                    -50,
+                    70,
+                    "the fill rules",
+                    "130 degF (54.4 degC) is usual");
         }
     }
 
@@ -80,7 +86,8 @@ public record FillQuestion(
      * @return the changed question
      */
     public FillQuestion warmestAt(Temperature temperature) {
-        return new FillQuestion(stamps, contents, jurisdiction, temperature, fillDate, alreadyInside, partialStampsAccepted);
+        return new FillQuestion(
+                stamps, contents, jurisdiction, temperature, fillDate, alreadyInside, partialStampsAccepted);
     }
 
     /**

@@ -55,7 +55,8 @@ public final class FillRules {
         for (CsvResource.Row row : table.rows()) {
             FillRule rule = rule(row);
             rules.put(rule.name(), rule);
-            sets.computeIfAbsent(row.text("jurisdiction"), key -> new ArrayList<>()).add(rule);
+            sets.computeIfAbsent(row.text("jurisdiction"), key -> new ArrayList<>())
+                    .add(rule);
         }
         Map<String, Jurisdiction> jurisdictions = new LinkedHashMap<>();
         jurisdictions.put("us", set("us", "49 CFR rules and the 80 % practice", sets));
@@ -86,7 +87,8 @@ public final class FillRules {
         try {
             return Enum.valueOf(type, text.toUpperCase(Locale.ROOT).replace('-', '_'));
         } catch (IllegalArgumentException e) {
-            ResourceFormatException broken = row.fault(column + " \"" + text + "\" is not one of the words of the head");
+            ResourceFormatException broken =
+                    row.fault(column + " \"" + text + "\" is not one of the words of the head");
             broken.initCause(e);
             throw broken;
         }

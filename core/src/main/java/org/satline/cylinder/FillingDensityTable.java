@@ -26,7 +26,12 @@ final class FillingDensityTable {
     static FillingDensityTable standard() {
         List<Entry> entries = new ArrayList<>();
         CsvResource table = CsvResource.read(
-                FillingDensityTable.class, "filling-densities.csv", "refrigerant", "gas", "filling_density_percent", "cylinders");
+                FillingDensityTable.class,
+                "filling-densities.csv",
+                "refrigerant",
+                "gas",
+                "filling_density_percent",
+                "cylinders");
         for (CsvResource.Row row : table.rows()) {
             List<CylinderSpecification> cylinders = new ArrayList<>();
             for (String mark : row.text("cylinders").split(" ", -1)) {
@@ -61,21 +66,30 @@ final class FillingDensityTable {
         List<Entry> named = entriesOf(it.gas());
         boolean unnamed = named.isEmpty();
         List<Entry> rows = unnamed ? entriesOf(OTHERS) : named;
-        if (unnamed && it.curve().refrigerant().safetyGroup().map(FillingDensityTable::isFlammable).orElse(true)) {
+        if (unnamed
+                && it.curve()
+                        .refrigerant()
+                        .safetyGroup()
+                        .map(FillingDensityTable::isFlammable)
+                        .orElse(true)) {
             return new RuleOutcome.NotApplicable(
                     rule,
-                    "the table does not name " + it.gas() + ", and its last row is for non-flammable refrigerant gas; not-liquid-full-131F "
+                    "the table does not name " + it.gas()
+                            + ", and its last row is for non-flammable refrigerant gas; not-liquid-full-131F "
                             + "stands in its place",
                     List.of());
         }
         Optional<CylinderSpecification> mark = it.stamps().specification();
-        boolean known = mark.filter(specification -> !specification.type().isEmpty()).isPresent();
-        List<Entry> covering =
-                known ? rows.stream().filter(entry -> covers(entry, it.stamps())).toList() : rows;
+        boolean known =
+                mark.filter(specification -> !specification.type().isEmpty()).isPresent();
+        List<Entry> covering = known
+                ? rows.stream().filter(entry -> covers(entry, it.stamps())).toList()
+                : rows;
         if (covering.isEmpty()) {
             return new RuleOutcome.Forbidden(
                     rule,
-                    it.gas() + " is allowed in the cylinders " + listed(rows) + " or the same type of higher service pressure, not in "
+                    it.gas() + " is allowed in the cylinders " + listed(rows)
+                            + " or the same type of higher service pressure, not in "
                             + mark.map(CylinderSpecification::toString).orElse("this one"),
                     List.of());
         }
@@ -91,7 +105,8 @@ final class FillingDensityTable {
         if (entry.percent().isEmpty()) {
             return new RuleOutcome.NotApplicable(
                     rule,
-                    (unnamed ? it.gas() + " falls under the last row, which" : "its row") + " gives no percentage but asks that liquid "
+                    (unnamed ? it.gas() + " falls under the last row, which" : "its row")
+                            + " gives no percentage but asks that liquid "
                             + "does not fill the cylinder at 131 degF; not-liquid-full-131F stands in its place",
                     List.of());
         }

@@ -61,7 +61,9 @@ final class FillingRatioTable {
         List<Entry> rows = entriesOf(it.gas());
         if (rows.isEmpty()) {
             return new RuleOutcome.NotApplicable(
-                    rule, "the table has no figure for " + it.gas() + "; the formulas of P200(5) stand in its place", List.of());
+                    rule,
+                    "the table has no figure for " + it.gas() + "; the formulas of P200(5) stand in its place",
+                    List.of());
         }
         Optional<GaugePressure> test = it.stamps().testPressure();
         // a printed 18 bar and a stamp converted from another unit must not part over round-off
@@ -96,8 +98,8 @@ final class FillingRatioTable {
         List<Caution> cautions = new ArrayList<>(it.liquidFullCaution(rule, kilograms, LAW_TEMPERATURE_K));
         if (test.isEmpty()) {
             cautions.add(new Caution(
-                    "the test pressure is not given; the smallest filling ratio for " + it.gas() + " was taken, which asks for "
-                            + Figures.plain(entry.testPressureBar()) + " bar",
+                    "the test pressure is not given; the smallest filling ratio for " + it.gas()
+                            + " was taken, which asks for " + Figures.plain(entry.testPressureBar()) + " bar",
                     rule.citation()));
         }
         return it.limit(rule, kilograms, cautions, List.of(step));

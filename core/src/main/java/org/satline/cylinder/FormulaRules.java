@@ -18,7 +18,7 @@ final class FormulaRules {
         if (ratios.names(it.gas())) {
             return hasEntry(rule, it);
         }
-        if (!(it.curve().bubblePressurePa(it.curve().minTemperatureK()) <= ATMOSPHERE_PA)) {
+        if (!(it.curve().bubblePressurePa(it.curve().bubbleTemperatureRange().low()) <= ATMOSPHERE_PA)) {
             return new RuleOutcome.NotApplicable(rule, it.gas() + " has no normal boiling point", List.of());
         }
         double boiling = it.curve().bubbleTemperatureK(ATMOSPHERE_PA);
@@ -48,7 +48,8 @@ final class FormulaRules {
             return new RuleOutcome.NotTested(
                     rule, "the test pressure is not given; read it on the collar, marked PH or TP", List.of());
         }
-        // the form for a gas of unknown density, which is the stricter of the two for these gases: real gas is denser than ideal gas
+        // the form for a gas of unknown density, which is the stricter of the two for these gases: real gas is denser
+        // than ideal gas
         double grams = it.curve().refrigerant().molarMassKilogramsPerMole() * 1000;
         double ratio = test.get().bars() * grams * 1e-3 / (GAS_CONSTANT * 338);
         double kilograms = ratio * it.waterCapacity();

@@ -15,8 +15,8 @@ final class LiquidFull {
      * two ends of the line.
      */
     static double temperatureK(SaturationCurve curve, double overall) {
-        double low = curve.minTemperatureK();
-        double high = curve.maxTemperatureK();
+        double low = curve.bubbleTemperatureRange().low();
+        double high = curve.bubbleTemperatureRange().high();
         return new BrentSolver(ACCURACY_K).solve(200, t -> curve.bubbleLiquidDensity(t) - overall, low, high);
     }
 }

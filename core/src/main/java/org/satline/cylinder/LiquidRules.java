@@ -18,16 +18,18 @@ final class LiquidRules {
         if (!it.hasLiquidAt(t)) {
             return new RuleOutcome.NotApplicable(
                     rule,
-                    "at " + Figures.temperature(t) + " there is no liquid " + it.gas() + " to measure: its saturation line ends at "
-                            + Figures.temperature(it.curve().maxTemperatureK())
+                    "at " + Figures.temperature(t) + " there is no liquid " + it.gas()
+                            + " to measure: its saturation line ends at "
+                            + Figures.temperature(it.end())
                             + "; the limit comes from pressure or from a printed figure",
                     List.of());
         }
-        if (!(t >= it.curve().minTemperatureK())) {
+        if (!(t >= it.curve().bubbleTemperatureRange().low())) {
             return new RuleOutcome.NotTested(
                     rule,
                     "the saturation line of " + it.gas() + " starts at "
-                            + Figures.temperature(it.curve().minTemperatureK()) + ", above " + Figures.temperature(t),
+                            + Figures.temperature(
+                                    it.curve().bubbleTemperatureRange().low()) + ", above " + Figures.temperature(t),
                     List.of());
         }
         double density = it.curve().bubbleLiquidDensity(t);
@@ -54,7 +56,8 @@ final class LiquidRules {
         if (rule.temperature().isEmpty()
                 && it.maximumTemperature().kelvins() < FillQuestion.USUAL_MAXIMUM.kelvins() - 1e-9) {
             return List.of(new Caution(
-                    "the warmest temperature was set to " + Figures.temperature(it.maximumTemperature().kelvins())
+                    "the warmest temperature was set to "
+                            + Figures.temperature(it.maximumTemperature().kelvins())
                             + ", below the usual 130 degF; a cylinder in the sun or in a closed vehicle gets warmer than the air",
                     "common practice, no source"));
         }
@@ -84,7 +87,9 @@ final class LiquidRules {
     static RuleOutcome ratingFraction(FillRule rule, RuleCase it) {
         if (it.stamps().massRating().isEmpty()) {
             return new RuleOutcome.NotApplicable(
-                    rule, "it is for motor-vehicle containers with a gross mass rating, and none is stamped", List.of());
+                    rule,
+                    "it is for motor-vehicle containers with a gross mass rating, and none is stamped",
+                    List.of());
         }
         double rating = it.stamps().massRating().get().kilograms();
         double kilograms = rule.factor() * rating;

@@ -42,7 +42,9 @@ final class LpgTable {
                 .allMatch(part -> PETROLEUM_GASES.contains(part.substance().designation()));
         if (!petroleum) {
             return new RuleOutcome.NotApplicable(
-                    rule, it.gas() + " is no liquefied petroleum gas (propane, propylene, butanes and their mixtures)", List.of());
+                    rule,
+                    it.gas() + " is no liquefied petroleum gas (propane, propylene, butanes and their mixtures)",
+                    List.of());
         }
         double t = it.temperatureOf(rule).kelvins();
         double water = CylinderStamps.WATER_AT_60_F.kilogramsPerCubicMetre();
@@ -65,7 +67,10 @@ final class LpgTable {
                         Figures.mass(kilograms),
                         rule.source());
                 return it.limit(
-                        rule, kilograms, it.liquidFullCaution(rule, kilograms, LAW_TEMPERATURE_K), List.of(specific, step));
+                        rule,
+                        kilograms,
+                        it.liquidFullCaution(rule, kilograms, LAW_TEMPERATURE_K),
+                        List.of(specific, step));
             }
         }
         return new RuleOutcome.NotApplicable(

@@ -18,17 +18,21 @@ final class PressureRules {
         if (densities.namesCylinder(it)) {
             return new RuleOutcome.NotApplicable(
                     rule,
-                    "the table of 49 CFR 173.304a(a)(2) names this cylinder for " + it.gas() + ", which then follows the table",
+                    "the table of 49 CFR 173.304a(a)(2) names this cylinder for " + it.gas()
+                            + ", which then follows the table",
                     List.of());
         }
         Optional<GaugePressure> service = it.stamps().servicePressure();
         if (service.isEmpty()) {
             return new RuleOutcome.NotTested(
-                    rule, "the service pressure is not given; read the specification mark, such as DOT-4BA400", List.of());
+                    rule,
+                    "the service pressure is not given; read the specification mark, such as DOT-4BA400",
+                    List.of());
         }
         double t = it.temperatureOf(rule).kelvins();
         if (!it.hasLiquidAt(t)) {
-            return SettledPressure.limit(rule, it, t, rule.factor() * service.get().pascals(), "service pressure");
+            return SettledPressure.limit(
+                    rule, it, t, rule.factor() * service.get().pascals(), "service pressure");
         }
         double allowed = rule.factor() * service.get().pascals();
         double found = it.gauge(it.curve().bubblePressurePa(t));
@@ -45,8 +49,8 @@ final class PressureRules {
         if (!it.hasLiquidAt(t)) {
             return new RuleOutcome.NotTested(
                     rule,
-                    "the saturation line of " + it.gas() + " ends at "
-                            + Figures.temperature(it.curve().maxTemperatureK()) + ", below " + Figures.temperature(t),
+                    "the saturation line of " + it.gas() + " ends at " + Figures.temperature(it.end()) + ", below "
+                            + Figures.temperature(t),
                     List.of());
         }
         double found = it.curve().bubblePressurePa(t) - ONE_BAR_PA;

@@ -35,10 +35,13 @@ public final class RoomFinder {
         }
         // within the uncertainty of the scale below the tare: empty
         double before = Math.max(0, gross.kilograms() - stamps.tare().kilograms());
-        double moved = scale instanceof Scale.ZeroedAfterHookUp since ? since.transferred().kilograms() : 0;
+        double moved = scale instanceof Scale.ZeroedAfterHookUp since
+                ? since.transferred().kilograms()
+                : 0;
         double inside = before + moved;
         Mass contents = Mass.ofKilograms(inside);
-        // zeroed: the weighing before and the reading since are two weighings, combined as independent (JCGM 100, 5.1.2)
+        // zeroed: the weighing before and the reading since are two weighings, combined as independent (JCGM 100,
+        // 5.1.2)
         double expanded = scale.expandedUncertainty().kilograms() * (zeroed ? Math.sqrt(2) : 1);
         double margin = 2 * expanded;
         double room = limit.kilograms() - inside - hoseContents.kilograms() - margin;
@@ -64,7 +67,8 @@ public final class RoomFinder {
                 ARITHMETIC));
         if (inside > limit.kilograms()) {
             double excess = inside - limit.kilograms();
-            return new Room.Overfilled(contents, Mass.ofKilograms(excess), List.of(overfilled(limit, inside, excess)), steps);
+            return new Room.Overfilled(
+                    contents, Mass.ofKilograms(excess), List.of(overfilled(limit, inside, excess)), steps);
         }
         if (!(room > 0)) {
             return new Room.Full(
@@ -99,11 +103,18 @@ public final class RoomFinder {
         String gross = String.format(Locale.ROOT, "%.4f kg", grossOf(scale).kilograms());
         String tare = String.format(Locale.ROOT, "%.4f kg", stamps.tare().kilograms());
         if (scale instanceof Scale.ZeroedAfterHookUp since) {
-            double sum = grossOf(scale).kilograms() - stamps.tare().kilograms() + since.transferred().kilograms();
+            double sum = grossOf(scale).kilograms()
+                    - stamps.tare().kilograms()
+                    + since.transferred().kilograms();
             return new Step(
                     "contents by the scale",
                     "contents = gross before - TW + transferred",
-                    String.format(Locale.ROOT, "%s - %s + %.4f kg", gross, tare, since.transferred().kilograms()),
+                    String.format(
+                            Locale.ROOT,
+                            "%s - %s + %.4f kg",
+                            gross,
+                            tare,
+                            since.transferred().kilograms()),
                     String.format(Locale.ROOT, "%.4f kg", sum),
                     ARITHMETIC);
         }
@@ -111,13 +122,17 @@ public final class RoomFinder {
                 "contents by the scale",
                 "contents = gross - TW",
                 gross + " - " + tare,
-                String.format(Locale.ROOT, "%.4f kg", grossOf(scale).kilograms() - stamps.tare().kilograms()),
+                String.format(
+                        Locale.ROOT,
+                        "%.4f kg",
+                        grossOf(scale).kilograms() - stamps.tare().kilograms()),
                 ARITHMETIC);
     }
 
     private static Caution overfilled(Mass limit, double inside, double excess) {
         return new Caution(
-                "OVERFILLED: the cylinder holds " + Figures.mass(inside) + ", " + Figures.mass(excess) + " over the limit of "
+                "OVERFILLED: the cylinder holds " + Figures.mass(inside) + ", " + Figures.mass(excess)
+                        + " over the limit of "
                         + Figures.mass(limit.kilograms())
                         + "; let nothing more in, keep it cool and out of the sun, do not transport it, and move the excess into another "
                         + "cylinder; a cylinder that fills with liquid bursts",

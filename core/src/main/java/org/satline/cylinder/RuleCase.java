@@ -40,8 +40,13 @@ record RuleCase(CylinderStamps stamps, SaturationCurve curve, Temperature maximu
         return rule.temperature().orElse(maximumTemperature);
     }
 
+    /** Where the bubble line ends, K. */
+    double end() {
+        return curve.bubbleTemperatureRange().high();
+    }
+
     boolean hasLiquidAt(double temperatureK) {
-        return temperatureK <= curve.maxTemperatureK();
+        return temperatureK <= end();
     }
 
     /** Why a rule passes this gas or receptacle by; empty where it applies. */
@@ -49,23 +54,26 @@ record RuleCase(CylinderStamps stamps, SaturationCurve curve, Temperature maximu
         boolean tank = stamps.specification()
                 .filter(CylinderSpecification::isPortableTank)
                 .isPresent();
-        double end = curve.maxTemperatureK();
+        double end = end();
         return switch (rule.scope()) {
             case ANY -> "";
             case TANK -> tank ? "" : "it is for portable tanks";
             case RECEPTACLE -> tank ? "it is not for portable tanks" : "";
-            case LOW -> end > LOW_PRESSURE_ABOVE_K
-                    ? ""
-                    : "it is for gases of critical temperature above 65 degC; the saturation line of " + gas() + " ends at "
-                            + Figures.temperature(end);
-            case HIGH -> end <= LOW_PRESSURE_ABOVE_K && end >= COMPRESSED_BELOW_K
-                    ? ""
-                    : "it is for gases of critical temperature from -50 to 65 degC; the saturation line of " + gas() + " ends at "
-                            + Figures.temperature(end);
-            case COMPRESSED -> end < COMPRESSED_BELOW_K
-                    ? ""
-                    : "it is for gases of critical temperature below -50 degC; the saturation line of " + gas() + " ends at "
-                            + Figures.temperature(end);
+            case LOW ->
+                end > LOW_PRESSURE_ABOVE_K
+                        ? ""
+                        : "it is for gases of critical temperature above 65 degC; the saturation line of " + gas()
+                                + " ends at " + Figures.temperature(end);
+            case HIGH ->
+                end <= LOW_PRESSURE_ABOVE_K && end >= COMPRESSED_BELOW_K
+                        ? ""
+                        : "it is for gases of critical temperature from -50 to 65 degC; the saturation line of " + gas()
+                                + " ends at " + Figures.temperature(end);
+            case COMPRESSED ->
+                end < COMPRESSED_BELOW_K
+                        ? ""
+                        : "it is for gases of critical temperature below -50 degC; the saturation line of " + gas()
+                                + " ends at " + Figures.temperature(end);
         };
     }
 
@@ -108,7 +116,8 @@ record RuleCase(CylinderStamps stamps, SaturationCurve curve, Temperature maximu
         }
         double fullAt = LiquidFull.temperatureK(curve, overall);
         return List.of(new Caution(
-                "the printed figure of " + rule.name() + " lets the computed liquid of " + gas() + " fill the cylinder at "
+                "the printed figure of " + rule.name() + " lets the computed liquid of " + gas()
+                        + " fill the cylinder at "
                         + Figures.temperature(fullAt) + ", below " + Figures.temperature(ruleTemperatureK)
                         + "; keep to the computed rule where it is stricter",
                 rule.citation() + "; " + curve.source()));

@@ -9,7 +9,8 @@ final class SettledPressure {
     static RuleOutcome limit(FillRule rule, RuleCase it, double temperatureK, double allowedGaugePa, String what) {
         return new RuleOutcome.NotTested(
                 rule,
-                "at " + Figures.temperature(temperatureK) + " " + it.gas() + " is above its critical temperature; the pressure of the "
+                "at " + Figures.temperature(temperatureK) + " " + it.gas()
+                        + " is above its critical temperature; the pressure of the "
                         + "contents against " + Figures.pressure(allowedGaugePa) + " of " + what
                         + " needs an equation of state outside the saturation line",
                 List.of());

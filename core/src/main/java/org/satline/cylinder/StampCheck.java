@@ -22,7 +22,8 @@ public final class StampCheck {
     private static final double ANY_LOW = 0.15;
 
     private static final double ANY_HIGH = 4.0;
-    private static final String TRADE_SIZES = "common practice, no source (tare and water capacity of cylinders of the trade)";
+    private static final String TRADE_SIZES =
+            "common practice, no source (tare and water capacity of cylinders of the trade)";
     private static final String PRACTICE = "common practice, no source";
 
     private StampCheck() {}
@@ -143,14 +144,16 @@ public final class StampCheck {
                 found.add(new Refusal(
                         Reason.RETEST_PAST,
                         "the retest was due on " + due.get() + " and the fill is on "
-                                + question.fillDate().get() + "; have the cylinder retested, its contents may be used up",
+                                + question.fillDate().get()
+                                + "; have the cylinder retested, its contents may be used up",
                         "49 CFR 180.205(c) (from memory); ADR 4.1.6.10 (from memory)"));
             }
         } else if (!question.partialStampsAccepted()) {
             found.add(missing(
                     due.isEmpty()
                             ? "the retest date is not given; read the last test date on the collar and add its interval"
-                            : "the day of filling is not given, so the retest date " + due.get() + " could not be checked",
+                            : "the day of filling is not given, so the retest date " + due.get()
+                                    + " could not be checked",
                     "49 CFR 180.205(c) (from memory)"));
         }
     }
@@ -165,7 +168,8 @@ public final class StampCheck {
             if (group.isPresent() && !Flammability.isFlammable(group.get())) {
                 continue;
             }
-            String kind = group.map(known -> "of safety group " + known).orElse("of no assigned safety group, taken as flammable");
+            String kind = group.map(known -> "of safety group " + known)
+                    .orElse("of no assigned safety group, taken as flammable");
             if (question.stamps().flammableMark().isPresent()) {
                 found.add(new Refusal(
                         Reason.NOT_MARKED_FLAMMABLE,
@@ -192,7 +196,8 @@ public final class StampCheck {
                 ? Optional.empty()
                 : Optional.of(new Refusal(
                         Reason.MIXED_CONTENTS,
-                        "the cylinder holds " + inside + " already; one refrigerant in a cylinder, a mixture cannot be reclaimed",
+                        "the cylinder holds " + inside
+                                + " already; one refrigerant in a cylinder, a mixture cannot be reclaimed",
                         PRACTICE));
     }
 }

@@ -64,7 +64,8 @@ final class TankTable {
             return new RuleOutcome.NotApplicable(
                     rule, "the table has no figure for " + it.gas() + ", which has no liquid at 60 degC", List.of());
         }
-        // 4.2.5.2.6: where no figure is given, at most 0.95 of the liquid density at 50 degC, and not liquid-full at 60 degC
+        // 4.2.5.2.6: where no figure is given, at most 0.95 of the liquid density at 50 degC, and not liquid-full at 60
+        // degC
         double at50 = it.curve().bubbleLiquidDensity(REFERENCE_TEMPERATURE_K);
         double at60 = it.curve().bubbleLiquidDensity(LAW_TEMPERATURE_K);
         double density = Math.min(0.95 * at50, at60 * (1 - 1e-9));
@@ -72,7 +73,8 @@ final class TankTable {
         Step step = new Step(
                 "largest contents by " + rule.name() + ", no figure printed",
                 "m / V <= 0.95 rho_l(50 degC) and m / V < rho_l(60 degC)",
-                "min(0.95 x " + Figures.density(at50) + ", " + Figures.density(at60) + ") x " + Figures.volume(it.volume()),
+                "min(0.95 x " + Figures.density(at50) + ", " + Figures.density(at60) + ") x "
+                        + Figures.volume(it.volume()),
                 Figures.mass(kilograms),
                 rule.source());
         return it.limit(rule, kilograms, List.of(), List.of(it.volumeStep(), step));

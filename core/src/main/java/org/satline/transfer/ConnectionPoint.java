@@ -28,8 +28,8 @@ public record ConnectionPoint(
         Objects.requireNonNull(pressure, "pressure");
         steps = List.copyOf(steps);
         if (!(expandedUncertainty.pascals() >= 0)) {
-            throw new IllegalArgumentException(
-                    "uncertainty " + expandedUncertainty + " of the pressure at the " + kind + " is below zero; give its amount");
+            throw new IllegalArgumentException("uncertainty " + expandedUncertainty + " of the pressure at the " + kind
+                    + " is below zero; give its amount");
         }
     }
 
@@ -121,7 +121,11 @@ public record ConnectionPoint(
                 absolute,
                 expandedUncertainty,
                 List.of(new Step(
-                        "pressure at the " + kind, "p", "vacuum gauge", FlowCheck.figure(absolute.pascals()), "reading")));
+                        "pressure at the " + kind,
+                        "p",
+                        "vacuum gauge",
+                        FlowCheck.figure(absolute.pascals()),
+                        "reading")));
     }
 
     /**

@@ -30,13 +30,15 @@ public final class FlowCheck {
         double difference = first.pressure().pascals() - second.pressure().pascals();
         // independent readings, JCGM 100, 5.1.2
         double expanded = Math.hypot(
-                first.expandedUncertainty().pascals(), second.expandedUncertainty().pascals());
+                first.expandedUncertainty().pascals(),
+                second.expandedUncertainty().pascals());
         List<Step> steps = new ArrayList<>(first.steps());
         steps.addAll(second.steps());
         steps.add(new Step(
                 "driving pressure",
                 "p(" + first.kind() + ") - p(" + second.kind() + ")",
-                figure(first.pressure().pascals()) + " - " + figure(second.pressure().pascals()),
+                figure(first.pressure().pascals()) + " - "
+                        + figure(second.pressure().pascals()),
                 figure(difference) + ", expanded uncertainty " + figure(expanded),
                 "JCGM 100, 5.1.2, k = 2"));
         if (!(Math.abs(difference) > expanded)) {
@@ -99,7 +101,9 @@ public final class FlowCheck {
     private static Medium medium(ConnectionPoint from) {
         // an evacuated cylinder has no liquid to give, whatever the valve
         boolean empty = from.kind().isCylinder() && from.pressure().pascals() < EVACUATED_BELOW_PA;
-        return empty && from.kind().leaving() == Medium.LIQUID ? Medium.VAPOUR : from.kind().leaving();
+        return empty && from.kind().leaving() == Medium.LIQUID
+                ? Medium.VAPOUR
+                : from.kind().leaving();
     }
 
     private static Set<FlowWarning> warnings(ConnectionPoint from, ConnectionPoint to) {

@@ -15,7 +15,8 @@ public enum FlowWarning {
     /** Refrigerant would be let out. */
     RELEASE("refrigerant would be released to the air; knowing release is forbidden, keep the joint tight"),
     /** Liquid would reach the suction side of a compressor. */
-    LIQUID_TO_SUCTION("liquid would reach the compressor's suction; meter it so that it flashes on the way, or the compressor is damaged"),
+    LIQUID_TO_SUCTION(
+            "liquid would reach the compressor's suction; meter it so that it flashes on the way, or the compressor is damaged"),
     /** A large difference into an evacuated cylinder. */
     FAST_INTO_VACUUM(
             "the cylinder is under vacuum: transfer will be fast and uncontrolled; open the valve a crack, watch the scale, stop in steps"),
@@ -24,11 +25,14 @@ public enum FlowWarning {
             "the vacuum pump would take refrigerant at pressure and blow it out; recover to the required level first, never open the pump "
                     + "to a system above the atmosphere"),
     /** Flow out of a pump's inlet contradicts what a pump does. */
-    OUT_OF_VACUUM_PUMP("the pressure at the pump is the higher one: air or oil would be sucked out of it; check the reading, close the valve"),
+    OUT_OF_VACUUM_PUMP(
+            "the pressure at the pump is the higher one: air or oil would be sucked out of it; check the reading, close the valve"),
     /** The manifold would join both sides of one system. */
-    ACROSS_THE_SYSTEM("high and low side of the system would be joined through the hoses; close one of the manifold valves"),
+    ACROSS_THE_SYSTEM(
+            "high and low side of the system would be joined through the hoses; close one of the manifold valves"),
     /** Contents of the recovery cylinder would reach the source, or the other way. */
-    CYLINDER_TO_CYLINDER("one cylinder would fill the other; keep new, reclaimed and recovered refrigerant apart and weigh both");
+    CYLINDER_TO_CYLINDER(
+            "one cylinder would fill the other; keep new, reclaimed and recovered refrigerant apart and weigh both");
 
     private final String advice;
 

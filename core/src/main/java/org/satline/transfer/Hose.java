@@ -18,11 +18,12 @@ public record Hose(EndFitting systemEnd, EndFitting cylinderEnd, Length bore, Le
         Objects.requireNonNull(systemEnd, "systemEnd");
         Objects.requireNonNull(cylinderEnd, "cylinderEnd");
         if (!(bore.metres() > 0 && bore.metres() <= 0.05)) {
-            throw new IllegalArgumentException(
-                    "bore of the hose " + bore + " is outside (0, 50] mm; give its inner diameter, 1/4 in hoses have about 4.8 mm");
+            throw new IllegalArgumentException("bore of the hose " + bore
+                    + " is outside (0, 50] mm; give its inner diameter, 1/4 in hoses have about 4.8 mm");
         }
         if (!(length.metres() > 0 && length.metres() <= 100)) {
-            throw new IllegalArgumentException("length of the hose " + length + " is outside (0, 100] m; give the length of one hose");
+            throw new IllegalArgumentException(
+                    "length of the hose " + length + " is outside (0, 100] m; give the length of one hose");
         }
     }
 

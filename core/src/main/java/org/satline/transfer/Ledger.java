@@ -123,7 +123,8 @@ public final class Ledger {
             return Optional.empty();
         }
         return refused(
-                transfer.milligrams() + " mg would leave " + transfer.from() + ", which holds " + there + " mg, expanded uncertainty "
+                transfer.milligrams() + " mg would leave " + transfer.from() + ", which holds " + there
+                        + " mg, expanded uncertainty "
                         + Math.round(uncertainty)
                         + " mg; check the weighings, or enter what it held at the first visit as a transfer from outside",
                 source == null ? List.of() : source.touchedBy);
@@ -135,22 +136,25 @@ public final class Ledger {
             return Optional.empty();
         }
         return refused(
-                "cylinder " + empty.serial() + " is entered as empty and holds " + account.milligrams + " mg; enter where that went first",
+                "cylinder " + empty.serial() + " is entered as empty and holds " + account.milligrams
+                        + " mg; enter where that went first",
                 account.touchedBy);
     }
 
     private Optional<Decision.Refused> contradiction(LedgerEntry.Weighing weighing) {
         Long tare = tares.get(weighing.serial());
         if (tare == null) {
-            return refused("cylinder " + weighing.serial() + " is not in the ledger; enter it empty, with its tare, first", List.of());
+            return refused(
+                    "cylinder " + weighing.serial() + " is not in the ledger; enter it empty, with its tare, first",
+                    List.of());
         }
         if (weighing.grossMilligrams() + weighing.uncertaintyMilligrams() >= tare) {
             return Optional.empty();
         }
         Account account = accounts.get(Party.cylinder(weighing.serial()));
         return refused(
-                "gross weight " + weighing.grossMilligrams() + " mg of cylinder " + weighing.serial() + " is below its tare " + tare
-                        + " mg; check the unit and the zero of the scale",
+                "gross weight " + weighing.grossMilligrams() + " mg of cylinder " + weighing.serial()
+                        + " is below its tare " + tare + " mg; check the unit and the zero of the scale",
                 account == null ? List.of() : account.touchedBy);
     }
 
@@ -181,8 +185,7 @@ public final class Ledger {
     private void move(long number, Party party, long milligrams, LedgerEntry.Transfer transfer) {
         Account account = account(party);
         account.milligrams += milligrams;
-        account.squaredUncertainty +=
-                (double) transfer.uncertaintyMilligrams() * transfer.uncertaintyMilligrams();
+        account.squaredUncertainty += (double) transfer.uncertaintyMilligrams() * transfer.uncertaintyMilligrams();
         account.refrigerant = Optional.of(transfer.refrigerant());
         account.touchedBy.add(number);
     }

@@ -52,8 +52,8 @@ public final class LedgerFile implements Closeable {
      * @throws IOException if the file cannot be opened, or another process has it open
      */
     public static LedgerFile open(Path path) throws IOException {
-        FileChannel channel = FileChannel.open(
-                path, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+        FileChannel channel =
+                FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
         try {
             lock(path, channel);
             forceDirectory(path);
@@ -112,7 +112,8 @@ public final class LedgerFile implements Closeable {
      */
     public synchronized Ledger.Decision append(LedgerEntry entry) throws IOException {
         if (broken) {
-            throw new IOException("an earlier entry could not be written to " + path + "; close the ledger and open it anew");
+            throw new IOException(
+                    "an earlier entry could not be written to " + path + "; close the ledger and open it anew");
         }
         if (!found.damages().isEmpty()) {
             return new Ledger.Decision.Refused(

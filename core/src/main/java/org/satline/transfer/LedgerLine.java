@@ -17,8 +17,7 @@ import java.util.zip.CRC32;
  * {@code {"crc32":"0123abcd","entry":{...}}}.
  */
 final class LedgerLine {
-    private static final ObjectMapper JSON =
-            new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
+    private static final ObjectMapper JSON = new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
     private static final String HEAD = "{\"crc32\":\"";
     private static final String MIDDLE = "\",\"entry\":";
     private static final int CRC_DIGITS = 8;
@@ -112,19 +111,21 @@ final class LedgerLine {
         String person = text(node, "person");
         String kind = text(node, "kind");
         return switch (kind) {
-            case "transfer" -> new LedgerEntry.Transfer(
-                    party(node, "from"),
-                    party(node, "to"),
-                    text(node, "refrigerant"),
-                    whole(node, "mass_mg"),
-                    whole(node, "uncertainty_mg"),
-                    text(node, "owner"),
-                    time,
-                    person);
-            case "empty-cylinder" -> new LedgerEntry.EmptyCylinder(
-                    text(node, "serial"), whole(node, "tare_mg"), time, person);
-            case "weighing" -> new LedgerEntry.Weighing(
-                    text(node, "serial"), whole(node, "gross_mg"), whole(node, "uncertainty_mg"), time, person);
+            case "transfer" ->
+                new LedgerEntry.Transfer(
+                        party(node, "from"),
+                        party(node, "to"),
+                        text(node, "refrigerant"),
+                        whole(node, "mass_mg"),
+                        whole(node, "uncertainty_mg"),
+                        text(node, "owner"),
+                        time,
+                        person);
+            case "empty-cylinder" ->
+                new LedgerEntry.EmptyCylinder(text(node, "serial"), whole(node, "tare_mg"), time, person);
+            case "weighing" ->
+                new LedgerEntry.Weighing(
+                        text(node, "serial"), whole(node, "gross_mg"), whole(node, "uncertainty_mg"), time, person);
             default -> throw new IllegalArgumentException("kind \"" + kind + "\" is unknown");
         };
     }

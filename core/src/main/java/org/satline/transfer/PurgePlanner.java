@@ -55,7 +55,8 @@ public final class PurgePlanner {
                 if (obstacle.isEmpty()) {
                     return purge(hanging, from, turned, group, vapourDensity);
                 }
-                reasons.add((turned ? "hose turned, " : "hose as it hangs, ") + "purged from the " + from + ": " + obstacle);
+                reasons.add((turned ? "hose turned, " : "hose as it hangs, ") + "purged from the " + from + ": "
+                        + obstacle);
             }
         }
         return new PurgePlan.Impossible(
@@ -78,8 +79,7 @@ public final class PurgePlanner {
         return "";
     }
 
-    private static PurgePlan purge(
-            Hose hose, HoseSide from, boolean turned, SafetyGroup group, Density vapourDensity) {
+    private static PurgePlan purge(Hose hose, HoseSide from, boolean turned, SafetyGroup group, Density vapourDensity) {
         double litres = hose.volume().litres();
         double density = vapourDensity.kilogramsPerCubicMetre();
         double released = SWEEPS * litres / 1000 * density;
@@ -123,9 +123,11 @@ public final class PurgePlanner {
     private static List<Caution> cautions(SafetyGroup group) {
         List<Caution> cautions = new ArrayList<>();
         cautions.add(new Caution(
-                "purge with vapour, in the open air or well ventilated, with gloves and goggles: liquid freezes skin and eyes", PRACTICE));
+                "purge with vapour, in the open air or well ventilated, with gloves and goggles: liquid freezes skin and eyes",
+                PRACTICE));
         cautions.add(new Caution(
-                "only the de minimis release of purging a hose is excused, as part of a good-faith recovery; keep it short", "40 CFR 82.154(a)"));
+                "only the de minimis release of purging a hose is excused, as part of a good-faith recovery; keep it short",
+                "40 CFR 82.154(a)"));
         if (group != SafetyGroup.A1 && group != SafetyGroup.B1) {
             cautions.add(new Caution(
                     "the gas that leaves is flammable (" + group
@@ -135,7 +137,9 @@ public final class PurgePlanner {
         }
         if (group.name().startsWith("B")) {
             cautions.add(new Caution(
-                    "the gas that leaves is toxic (" + group + "): evacuate the hose instead, or wear breathing protection", PRACTICE));
+                    "the gas that leaves is toxic (" + group
+                            + "): evacuate the hose instead, or wear breathing protection",
+                    PRACTICE));
         }
         return cautions;
     }

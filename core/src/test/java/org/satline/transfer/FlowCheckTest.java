@@ -57,7 +57,8 @@ class FlowCheckTest {
     @Test
     void anEvacuatedCylinderTakesFastAndDrawsAir() {
         ConnectionPoint cylinder = vacuum(PointKind.RECOVERY_CYLINDER_LIQUID_VALVE, 500);
-        assertThat(oneWay(FlowCheck.between(gauge(PointKind.HIGH_SIDE_LIQUID_PORT, 340), cylinder)).warnings())
+        assertThat(oneWay(FlowCheck.between(gauge(PointKind.HIGH_SIDE_LIQUID_PORT, 340), cylinder))
+                        .warnings())
                 .containsExactly(FlowWarning.FAST_INTO_VACUUM);
         Flow.OneWay air = oneWay(FlowCheck.between(cylinder, ConnectionPoint.atmosphere(Atmosphere.standard())));
         assertThat(air.medium()).isEqualTo(Medium.AIR);
@@ -67,19 +68,25 @@ class FlowCheckTest {
     @Test
     void aSourceCylinderWarmerThanTheLowSideChargesAndTheHighSideWouldFillIt() {
         ConnectionPoint source = gauge(PointKind.SOURCE_CYLINDER_LIQUID_VALVE, 200);
-        assertThat(oneWay(FlowCheck.between(source, gauge(PointKind.LOW_SIDE_PORT, 118))).warnings())
+        assertThat(oneWay(FlowCheck.between(source, gauge(PointKind.LOW_SIDE_PORT, 118)))
+                        .warnings())
                 .containsExactly(FlowWarning.LIQUID_TO_SUCTION);
-        assertThat(oneWay(FlowCheck.between(source, gauge(PointKind.HIGH_SIDE_LIQUID_PORT, 340))).warnings())
+        assertThat(oneWay(FlowCheck.between(source, gauge(PointKind.HIGH_SIDE_LIQUID_PORT, 340)))
+                        .warnings())
                 .containsExactly(FlowWarning.BACKFLOW_INTO_SOURCE);
     }
 
     @Test
     void aVacuumPumpIsForAnEmptySystemOnly() {
         ConnectionPoint pump = vacuum(PointKind.VACUUM_PUMP, 50);
-        assertThat(oneWay(FlowCheck.between(gauge(PointKind.LOW_SIDE_PORT, 118), pump)).warnings())
+        assertThat(oneWay(FlowCheck.between(gauge(PointKind.LOW_SIDE_PORT, 118), pump))
+                        .warnings())
                 .containsExactly(FlowWarning.PRESSURE_INTO_VACUUM_PUMP);
-        assertThat(oneWay(FlowCheck.between(vacuum(PointKind.LOW_SIDE_PORT, 2000), pump)).warnings()).isEmpty();
-        assertThat(oneWay(FlowCheck.between(pump, vacuum(PointKind.LOW_SIDE_PORT, 10))).warnings())
+        assertThat(oneWay(FlowCheck.between(vacuum(PointKind.LOW_SIDE_PORT, 2000), pump))
+                        .warnings())
+                .isEmpty();
+        assertThat(oneWay(FlowCheck.between(pump, vacuum(PointKind.LOW_SIDE_PORT, 10)))
+                        .warnings())
                 .containsExactly(FlowWarning.OUT_OF_VACUUM_PUMP);
     }
 

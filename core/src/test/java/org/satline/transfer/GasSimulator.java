@@ -25,12 +25,11 @@ final class GasSimulator {
 
         End(EndFitting fitting, VesselState state) {
             this.fitting = fitting;
-            this.vesselPressure =
-                    switch (state) {
-                        case EVACUATED -> 0.0;
-                        case BELOW_ATMOSPHERE -> 0.5;
-                        case PRESSURISED -> 5.0;
-                    };
+            this.vesselPressure = switch (state) {
+                case EVACUATED -> 0.0;
+                case BELOW_ATMOSPHERE -> 0.5;
+                case PRESSURISED -> 5.0;
+            };
         }
 
         /** Whether gas passes the fitting as it sits now. */
@@ -98,8 +97,7 @@ final class GasSimulator {
     private void settle() {
         boolean sweptBySystem = flow(system, cylinder);
         boolean sweptByCylinder = flow(cylinder, system);
-        if (!sweptBySystem
- && !sweptByCylinder && (system.hoseMeetsAir() || cylinder.hoseMeetsAir())) {
+        if (!sweptBySystem && !sweptByCylinder && (system.hoseMeetsAir() || cylinder.hoseMeetsAir())) {
             airInHose = true;
         }
     }
@@ -139,6 +137,9 @@ final class GasSimulator {
     }
 
     boolean everythingIsShut() {
-        return !system.vesselOpen && !cylinder.vesselOpen && system.joint == Joint.TIGHT && cylinder.joint == Joint.TIGHT;
+        return !system.vesselOpen
+                && !cylinder.vesselOpen
+                && system.joint == Joint.TIGHT
+                && cylinder.joint == Joint.TIGHT;
     }
 }

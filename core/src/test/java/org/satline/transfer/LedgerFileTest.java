@@ -74,14 +74,17 @@ class LedgerFileTest {
         String text = Files.readString(file);
         Files.writeString(file, text.replace("\"mass_mg\":3", "\"mass_mg\":8"));
         LedgerReading reading = LedgerFile.read(file);
-        assertThat(reading.ledger().entries()).extracting(Ledger.Numbered::number).containsExactly(1L, 2L, 4L, 5L);
+        assertThat(reading.ledger().entries())
+                .extracting(Ledger.Numbered::number)
+                .containsExactly(1L, 2L, 4L, 5L);
         assertThat(reading.damages()).extracting(LedgerReading.Damage::line).containsExactly(3L, 4L);
         assertThat(reading.damages().get(0)).hasToString("line 3 does not match its checksum");
         assertThat(reading.damages().get(1).reason()).contains("holds entry 4 after entry 2");
         try (LedgerFile ledger = LedgerFile.open(file)) {
-            assertThat(ledger.append(delivery(1))).isInstanceOfSatisfying(Ledger.Decision.Refused.class, refused -> assertThat(
-                            refused.reason())
-                    .contains("line 3", "copy"));
+            assertThat(ledger.append(delivery(1)))
+                    .isInstanceOfSatisfying(
+                            Ledger.Decision.Refused.class,
+                            refused -> assertThat(refused.reason()).contains("line 3", "copy"));
         }
     }
 

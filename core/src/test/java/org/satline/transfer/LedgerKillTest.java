@@ -67,7 +67,8 @@ class LedgerKillTest {
             LedgerReading reading = LedgerFile.read(file);
             assertThat(reading.damages()).isEmpty();
             assertThat(reading.ledger().lastNumber()).isGreaterThanOrEqualTo(acknowledged);
-            assertThat(reading.ledger().entries()).hasSize((int) reading.ledger().lastNumber());
+            assertThat(reading.ledger().entries())
+                    .hasSize((int) reading.ledger().lastNumber());
         }
         assertThat(acknowledged).isGreaterThan(times);
     }

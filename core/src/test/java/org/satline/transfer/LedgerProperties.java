@@ -84,7 +84,8 @@ class LedgerProperties {
                 whole++;
             }
             if (cut % 7 != 0 && cut != file.length && cut < file.length - 300) {
-                continue; // every byte of the last lines, every seventh of the rest: LedgerFileTest cuts a file at every byte
+                continue; // every byte of the last lines, every seventh of the rest: LedgerFileTest cuts a file at
+                // every byte
             }
             LedgerReading reading = LedgerReading.of(Arrays.copyOf(file, cut));
             assertThat(reading.damages()).isEmpty();

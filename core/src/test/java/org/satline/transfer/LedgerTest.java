@@ -34,7 +34,8 @@ class LedgerTest {
 
     @Test
     void balancesFollowTheTransfers() {
-        assertThat(ledger.enter(transfer(ROOF_UNIT, GREY, "R-410A", 500_000))).isEqualTo(new Ledger.Decision.Entered(3));
+        assertThat(ledger.enter(transfer(ROOF_UNIT, GREY, "R-410A", 500_000)))
+                .isEqualTo(new Ledger.Decision.Entered(3));
         assertThat(ledger.balanceMilligrams(GREY)).isEqualTo(500_000);
         assertThat(ledger.balanceMilligrams(ROOF_UNIT)).isEqualTo(2_500_000);
         assertThat(ledger.balance(GREY).kilograms()).isEqualTo(0.5);
@@ -66,14 +67,17 @@ class LedgerTest {
 
     @Test
     void aSystemOrCylinderThatIsNotInTheLedgerGivesNothing() {
-        assertThat(refused(transfer(Party.system("cold room"), GREY, "R-404A", 1)).reason()).contains("first visit");
-        assertThat(refused(transfer(ROOF_UNIT, Party.cylinder("G-18"), "R-410A", 1)).reason()).contains("tare");
+        assertThat(refused(transfer(Party.system("cold room"), GREY, "R-404A", 1))
+                        .reason())
+                .contains("first visit");
+        assertThat(refused(transfer(ROOF_UNIT, Party.cylinder("G-18"), "R-410A", 1))
+                        .reason())
+                .contains("tare");
     }
 
     @Test
     void grossBelowTareIsRefused() {
-        Ledger.Decision.Refused refused =
-                refused(new LedgerEntry.Weighing("G-17", 11_900_000, 20_000, NOON, ""));
+        Ledger.Decision.Refused refused = refused(new LedgerEntry.Weighing("G-17", 11_900_000, 20_000, NOON, ""));
         assertThat(refused.reason()).contains("11900000 mg", "12000000 mg");
         assertThat(refused.entries()).containsExactly(1L);
         assertThat(ledger.enter(new LedgerEntry.Weighing("G-17", 11_990_000, 20_000, NOON, "")))
@@ -83,12 +87,15 @@ class LedgerTest {
     @Test
     void anEmptiedCylinderMayTakeAnotherRefrigerantAndNothingIsLost() {
         ledger.enter(transfer(ROOF_UNIT, GREY, "R-410A", 500_000));
-        assertThat(refused(new LedgerEntry.EmptyCylinder("G-17", 12 * KILOGRAM, NOON, "")).reason()).contains("500000 mg");
+        assertThat(refused(new LedgerEntry.EmptyCylinder("G-17", 12 * KILOGRAM, NOON, ""))
+                        .reason())
+                .contains("500000 mg");
         ledger.enter(transfer(GREY, Party.outside("reclaimer"), "R-410A", 490_000));
         assertThat(ledger.enter(new LedgerEntry.EmptyCylinder("G-17", 12 * KILOGRAM, NOON, "")))
                 .isInstanceOf(Ledger.Decision.Entered.class);
         assertThat(ledger.balanceMilligrams(GREY)).isZero();
-        assertThat(ledger.balanceMilligrams(Party.outside("weighing difference"))).isEqualTo(10_000);
+        assertThat(ledger.balanceMilligrams(Party.outside("weighing difference")))
+                .isEqualTo(10_000);
         assertThat(ledger.refrigerant(GREY)).isEmpty();
         assertThat(ledger.enter(transfer(Party.outside("other job"), GREY, "R-32", 100_000)))
                 .isInstanceOf(Ledger.Decision.Entered.class);

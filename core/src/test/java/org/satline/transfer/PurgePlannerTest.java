@@ -51,12 +51,17 @@ class PurgePlannerTest {
                 GasSimulator simulator = new GasSimulator(it.hose(), it.system(), it.cylinder());
                 simulator.play(purge.actions());
                 assertThat(simulator.airInHose()).as("%s leaves air", it).isFalse();
-                assertThat(simulator.airReachedAVessel()).as("%s lets air in", it).isFalse();
-                assertThat(simulator.gasPassedASealedEnd()).as("%s through a sealed end", it).isFalse();
+                assertThat(simulator.airReachedAVessel())
+                        .as("%s lets air in", it)
+                        .isFalse();
+                assertThat(simulator.gasPassedASealedEnd())
+                        .as("%s through a sealed end", it)
+                        .isFalse();
                 assertThat(simulator.everythingIsShut()).as("%s ends shut", it).isTrue();
             }
         }
-        // a plan needs one vessel above the atmosphere (5 of 9 pairs) and one end that passes when loose (8 of 9 pairs), twice
+        // a plan needs one vessel above the atmosphere (5 of 9 pairs) and one end that passes when loose (8 of 9
+        // pairs), twice
         assertThat(plans).isEqualTo(5 * 8 * 2);
     }
 
@@ -101,7 +106,8 @@ class PurgePlannerTest {
             assertThat(purge.from()).isEqualTo(HoseSide.SYSTEM);
             assertThat(purge.looseJoint()).isEqualTo(HoseSide.CYLINDER);
             assertThat(purge.actions()).extracting(PurgeAction::kind).contains(PurgeAction.Kind.TURN_HOSE);
-            assertThat(purge.actions()).allSatisfy(action -> assertThat(action.instruction()).doesNotContain("%"));
+            assertThat(purge.actions())
+                    .allSatisfy(action -> assertThat(action.instruction()).doesNotContain("%"));
         });
     }
 

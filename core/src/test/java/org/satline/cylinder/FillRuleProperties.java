@@ -1,0 +1,116 @@
+package org.satline.cylinder;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import org.satline.cylinder.RuleOutcome.MassLimit;
+import org.satline.quantity.Mass;
+import org.satline.quantity.Temperature;
+
+class FillRuleProperties {
+    private static final FillAssessor ASSESSOR = FillAssessor.standard();
+    private static final FillRules RULES = ASSESSOR.rules();
+
+    @Provide
+    Arbitrary<String> gases() {
+        return Arbitraries.of(
+                "R-22", "R-32", "R-134a", "R-290", "R-404A", "R-407C", "R-410A", "R-454B", "R-600a", "R-744");
+    }
+
+    private static FillQuestion question(String gas, double waterCapacity, double warmest) {
+        CylinderStamps stamps = Samples.recovery()
+                .waterCapacity(Mass.ofKilograms(waterCapacity))
+                .tare(Mass.ofKilograms(waterCapacity * 0.5))
+                .flammableMark(true)
+                .build();
+        return Samples.question(stamps, gas).warmestAt(Temperature.ofCelsius(warmest));
+    }
+
+    @Property(tries = 100)
+    void warmerNeverAllowsMore(
+            @ForAll("gases") String gas,
+            @ForAll @DoubleRange(min = 1, max = 500) double waterCapacity,
+            @ForAll @DoubleRange(min = -20, max = 65) double warm,
+            @ForAll @DoubleRange(min = 0, max = 5) double more) {
+        for (FillRule rule : RULES.all()) {
+            double cool = ASSESSOR.assess(question(gas, waterCapacity, warm))
+                    .outcomeOf(rule)
+                    .maximumKilograms()
+                    .orElse(Double.NaN);
+            double warmer = ASSESSOR.assess(question(gas, waterCapacity, warm + more))
+                    .outcomeOf(rule)
+                    .maximumKilograms()
+                    .orElse(Double.NaN);
+            assertThat(warmer > cool).as(rule.name()).isFalse();
+        }
+    }
+
+    @Property(tries = 100)
+    void theGoverningLimitIsTheSmallestOfItsSet(
+            @ForAll("gases") String gas,
+            @ForAll @DoubleRange(min = 1, max = 500) double waterCapacity,
+            @ForAll @DoubleRange(min = 10, max = 65) double warmest) {
+        for (String set : List.of("us", "adr")) {
+            FillAssessment assessment = ASSESSOR.assess(question(gas, waterCapacity, warmest)
+                    .under(RULES.jurisdiction(set))
+                    .acceptingPartialStamps());
+            double least = Double.POSITIVE_INFINITY;
+            for (FillRule rule : RULES.jurisdiction(set).rules()) {
+                least = Math.min(
+                        least, assessment.outcomeOf(rule).maximumKilograms().orElse(Double.POSITIVE_INFINITY));
+            }
+            double governing = assessment
+                    .governing()
+                    .map(limit -> limit.maximumContents().kilograms())
+                    .orElse(Double.POSITIVE_INFINITY);
+            assertThat(governing).isEqualTo(least);
+        }
+    }
+
+    @Property(tries = 100)
+    void aComputedLimitIsNotLiquidFullAtItsTemperature(
+            @ForAll("gases") String gas,
+            @ForAll @DoubleRange(min = 1, max = 500) double waterCapacity,
+            @ForAll @DoubleRange(min = 10, max = 65) double warmest) {
+        FillQuestion question = question(gas, waterCapacity, warmest);
+        for (String name : List.of(
+                "liquid-80-warmest", "liquid-80-77F", "not-liquid-full-131F", "liquid-95-50C", "not-liquid-full-60C")) {
+            FillRule rule = RULES.rule(name);
+            if (ASSESSOR.assess(question).outcomeOf(rule) instanceof MassLimit limit) {
+                double t =
+                        rule.temperature().orElse(question.maximumTemperature()).kelvins();
+                double overall = limit.maximumContents().kilograms()
+                        / question.stamps().volume().cubicMetres();
+                assertThat(overall).isLessThan(Samples.curve(gas).bubbleLiquidDensity(t));
+            }
+        }
+    }
+
+    @Property(tries = 300)
+    void roomIsNeverBelowZeroWithoutSayingSo(
+            @ForAll @DoubleRange(min = 10, max = 60) double gross,
+            @ForAll @DoubleRange(min = 0, max = 30) double transferred,
+            @ForAll @DoubleRange(min = 0, max = 0.5) double uncertainty,
+            @ForAll @DoubleRange(min = 0, max = 1) double hose,
+            @ForAll boolean zeroed) {
+        CylinderStamps stamps = Samples.recovery().tare(Mass.ofKilograms(12)).build();
+        Mass u = Mass.ofKilograms(uncertainty);
+        Scale scale = zeroed
+                ? new Scale.ZeroedAfterHookUp(Mass.ofKilograms(gross), Mass.ofKilograms(transferred), u)
+                : new Scale.RunningGross(Mass.ofKilograms(gross), u);
+        Room room = RoomFinder.find(stamps, Mass.ofKilograms(15), scale, Mass.ofKilograms(hose));
+        if (room instanceof Room.Left left) {
+            assertThat(left.room().kilograms()).isPositive();
+            assertThat(left.contents().kilograms() + left.room().kilograms()).isLessThanOrEqualTo(15);
+            assertThat(left.stopReading().kilograms()).isPositive();
+        } else {
+            assertThat(room.cautions()).isNotEmpty();
+        }
+    }
+}

@@ -1,0 +1,69 @@
+package org.satline.cylinder;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.satline.cylinder.Samples.recovery;
+
+import org.junit.jupiter.api.Test;
+import org.satline.quantity.Mass;
+
+class RoomFinderTest {
+    private static final Mass LIMIT = Mass.ofKilograms(15);
+    private static final Mass U = Mass.ofGrams(20);
+    private static final Mass NO_HOSE = Mass.ofKilograms(0);
+    private final CylinderStamps stamps = recovery().tare(Mass.ofKilograms(12)).build();
+
+    /** By hand: 20.5 - 12 = 8.5 kg inside; 15 - 8.5 - 0.1 - 2 x 0.02 = 6.36 kg; stop at 12 + 8.5 + 6.36 = 26.86 kg. */
+    @Test
+    void runningGrossWeight() {
+        Room room =
+                RoomFinder.find(stamps, LIMIT, new Scale.RunningGross(Mass.ofKilograms(20.5), U), Mass.ofGrams(100));
+        assertThat(room).isInstanceOfSatisfying(Room.Left.class, left -> {
+            assertThat(left.contents().kilograms()).isCloseTo(8.5, within(1e-9)); // round-off
+            assertThat(left.room().kilograms()).isCloseTo(6.36, within(1e-9));
+            assertThat(left.stopReading().kilograms()).isCloseTo(26.86, within(1e-9));
+        });
+    }
+
+    /** By hand: 8.5 kg before, 1 kg in since; two weighings, 2 x 0.02 x sqrt 2 = 0.0566; 15 - 9.5 - 0.0566 = 5.4434; stop at 6.4434 kg. */
+    @Test
+    void scaleZeroedAfterHookUp() {
+        Room room = RoomFinder.find(
+                stamps, LIMIT, new Scale.ZeroedAfterHookUp(Mass.ofKilograms(20.5), Mass.ofKilograms(1), U), NO_HOSE);
+        assertThat(room).isInstanceOfSatisfying(Room.Left.class, left -> {
+            assertThat(left.room().kilograms()).isCloseTo(5.4434, within(5e-5)); // half of the last digit
+            assertThat(left.stopReading().kilograms()).isCloseTo(6.4434, within(5e-5));
+        });
+    }
+
+    @Test
+    void withinTheMarginIsFull() {
+        Room room = RoomFinder.find(stamps, LIMIT, new Scale.RunningGross(Mass.ofKilograms(26.97), U), NO_HOSE);
+        assertThat(room).isInstanceOf(Room.Full.class);
+        assertThat(room.cautions().get(0).text()).contains("stop now");
+    }
+
+    @Test
+    void overTheLimitIsLoud() {
+        Room room = RoomFinder.find(stamps, LIMIT, new Scale.RunningGross(Mass.ofKilograms(28), U), NO_HOSE);
+        assertThat(room).isInstanceOfSatisfying(Room.Overfilled.class, over -> {
+            assertThat(over.excess().kilograms()).isCloseTo(1, within(1e-9)); // round-off
+            assertThat(over.cautions().get(0).text()).startsWith("OVERFILLED").contains("1.000 kg");
+        });
+    }
+
+    @Test
+    void belowTareIsAContradictionOnceTheScaleIsAllowedFor() {
+        Room room = RoomFinder.find(stamps, LIMIT, new Scale.RunningGross(Mass.ofKilograms(11.9), U), NO_HOSE);
+        assertThat(room)
+                .isInstanceOfSatisfying(
+                        Room.Contradiction.class,
+                        contradiction -> assertThat(contradiction.refusal().reason())
+                                .isEqualTo(Refusal.Reason.STAMPS_CONTRADICTORY));
+        Room empty = RoomFinder.find(stamps, LIMIT, new Scale.RunningGross(Mass.ofKilograms(11.99), U), NO_HOSE);
+        assertThat(empty).isInstanceOfSatisfying(Room.Left.class, left -> {
+            assertThat(left.contents().kilograms()).isZero();
+            assertThat(left.stopReading().kilograms()).isCloseTo(26.96, within(1e-9)); // 12 + 15 - 0.04
+        });
+    }
+}
