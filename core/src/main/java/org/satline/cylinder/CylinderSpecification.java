@@ -21,7 +21,13 @@ public record CylinderSpecification(String text, String type, Optional<GaugePres
     private static final Pattern MARK = Pattern.compile(
             "(?:DOT|ICC)?[- ]?(39|3HT|3AAX|3AX|3AA|3AL|3A|3B|3E|3T|3|4AA|4BA|4BW|4B|4E)[- ]?(\\d{3,4})?(?:ET|X)?");
 
-    /** Checks that no part is missing. */
+    /**
+     * Checks that no part is missing.
+     *
+     * @param text the mark as stamped
+     * @param type the type within the mark
+     * @param markedPressure the service pressure within the mark
+     */
     public CylinderSpecification {
         Objects.requireNonNull(text, "text");
         Objects.requireNonNull(type, "type");

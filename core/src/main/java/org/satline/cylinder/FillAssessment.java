@@ -32,14 +32,26 @@ public record FillAssessment(
      * @param outcome what the rule says
      */
     public record CandidateOutcome(String designation, RuleOutcome outcome) {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param designation the refrigerant
+         * @param outcome what the rule says
+         */
         public CandidateOutcome {
             Objects.requireNonNull(designation, "designation");
             Objects.requireNonNull(outcome, "outcome");
         }
     }
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param question what was asked
+     * @param outcomes one outcome for each rule
+     * @param refusals reasons why the cylinder must not be filled
+     * @param cautions what to know
+     */
     public FillAssessment {
         Objects.requireNonNull(question, "question");
         outcomes = List.copyOf(outcomes);

@@ -29,7 +29,17 @@ public record FillQuestion(
     /** 130 degF, the warmest temperature usually assumed: common practice, no source. */
     public static final Temperature USUAL_MAXIMUM = Temperature.ofFahrenheit(130);
 
-    /** Checks that no part is missing and that the temperature is one of this earth. */
+    /**
+     * Checks that no part is missing and that the temperature is one of this earth.
+     *
+     * @param stamps the stamps of the cylinder
+     * @param contents what is or will be in it
+     * @param jurisdiction the set of rules
+     * @param maximumTemperature the warmest temperature that the cylinder may see
+     * @param fillDate the day of filling
+     * @param alreadyInside the refrigerant that the cylinder holds already
+     * @param partialStampsAccepted true for a mere calculation
+     */
     public FillQuestion {
         Objects.requireNonNull(stamps, "stamps");
         Objects.requireNonNull(contents, "contents");

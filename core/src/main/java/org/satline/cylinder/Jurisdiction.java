@@ -11,7 +11,13 @@ import java.util.Objects;
  * @param rules the rules, at least one
  */
 public record Jurisdiction(String name, String description, List<FillRule> rules) {
-    /** Checks that no part is missing and that there is a rule. */
+    /**
+     * Checks that no part is missing and that there is a rule.
+     *
+     * @param name such as {@code us}
+     * @param description what the set holds
+     * @param rules the rules
+     */
     public Jurisdiction {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(description, "description");

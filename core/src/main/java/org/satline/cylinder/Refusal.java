@@ -34,7 +34,13 @@ public record Refusal(Reason reason, String text, String basis) {
         NO_LIMIT
     }
 
-    /** Checks that no part is missing. */
+    /**
+     * Checks that no part is missing.
+     *
+     * @param reason the kind of reason
+     * @param text what is wrong
+     * @param basis the citation
+     */
     public Refusal {
         Objects.requireNonNull(reason, "reason");
         Objects.requireNonNull(text, "text");

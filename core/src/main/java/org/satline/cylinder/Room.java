@@ -39,7 +39,15 @@ public sealed interface Room {
      * @param steps the derivation
      */
     record Left(Mass contents, Mass room, Mass stopReading, List<Caution> cautions, List<Step> steps) implements Room {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param contents what is inside by the scale
+         * @param room what may still be moved
+         * @param stopReading the reading of the scale at which to stop
+         * @param cautions what to know
+         * @param steps the derivation
+         */
         public Left {
             Objects.requireNonNull(contents, "contents");
             Objects.requireNonNull(room, "room");
@@ -57,7 +65,13 @@ public sealed interface Room {
      * @param steps the derivation
      */
     record Full(Mass contents, List<Caution> cautions, List<Step> steps) implements Room {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param contents what is inside by the scale
+         * @param cautions what to know
+         * @param steps the derivation
+         */
         public Full {
             Objects.requireNonNull(contents, "contents");
             cautions = List.copyOf(cautions);
@@ -74,7 +88,14 @@ public sealed interface Room {
      * @param steps the derivation
      */
     record Overfilled(Mass contents, Mass excess, List<Caution> cautions, List<Step> steps) implements Room {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param contents what is inside by the scale
+         * @param excess by how much it is over the limit
+         * @param cautions what to do
+         * @param steps the derivation
+         */
         public Overfilled {
             Objects.requireNonNull(contents, "contents");
             Objects.requireNonNull(excess, "excess");
@@ -91,7 +112,13 @@ public sealed interface Room {
      * @param steps the derivation
      */
     record Contradiction(Mass contents, Refusal refusal, List<Step> steps) implements Room {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param contents zero
+         * @param refusal the contradiction
+         * @param steps the derivation
+         */
         public Contradiction {
             Objects.requireNonNull(contents, "contents");
             Objects.requireNonNull(refusal, "refusal");

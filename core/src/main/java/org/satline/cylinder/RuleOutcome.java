@@ -35,7 +35,15 @@ public sealed interface RuleOutcome {
      */
     record MassLimit(FillRule rule, Mass maximumContents, Mass maximumGross, List<Caution> cautions, List<Step> steps)
             implements RuleOutcome {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param rule the rule
+         * @param maximumContents the largest contents
+         * @param maximumGross the largest gross weight
+         * @param cautions what to know about this limit
+         * @param steps the derivation
+         */
         public MassLimit {
             Objects.requireNonNull(rule, "rule");
             Objects.requireNonNull(maximumContents, "maximumContents");
@@ -53,7 +61,13 @@ public sealed interface RuleOutcome {
      * @param steps the derivation
      */
     record PressureTest(FillRule rule, PressureDifference margin, List<Step> steps) implements RuleOutcome {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param rule the rule
+         * @param margin allowed pressure less the pressure found
+         * @param steps the derivation
+         */
         public PressureTest {
             Objects.requireNonNull(rule, "rule");
             Objects.requireNonNull(margin, "margin");
@@ -78,7 +92,13 @@ public sealed interface RuleOutcome {
      * @param steps what was found on the way
      */
     record NotApplicable(FillRule rule, String reason, List<Step> steps) implements RuleOutcome {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param rule the rule
+         * @param reason why
+         * @param steps what was found on the way
+         */
         public NotApplicable {
             Objects.requireNonNull(rule, "rule");
             Objects.requireNonNull(reason, "reason");
@@ -94,7 +114,13 @@ public sealed interface RuleOutcome {
      * @param steps what was found on the way
      */
     record NotTested(FillRule rule, String missing, List<Step> steps) implements RuleOutcome {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param rule the rule
+         * @param missing what is missing
+         * @param steps what was found on the way
+         */
         public NotTested {
             Objects.requireNonNull(rule, "rule");
             Objects.requireNonNull(missing, "missing");
@@ -110,7 +136,13 @@ public sealed interface RuleOutcome {
      * @param steps what was found on the way
      */
     record Forbidden(FillRule rule, String reason, List<Step> steps) implements RuleOutcome {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param rule the rule
+         * @param reason what the rule asks for and what the cylinder is
+         * @param steps what was found on the way
+         */
         public Forbidden {
             Objects.requireNonNull(rule, "rule");
             Objects.requireNonNull(reason, "reason");

@@ -21,7 +21,12 @@ public sealed interface Scale {
      * @param expandedUncertainty of one weighing, k = 2
      */
     record RunningGross(Mass reading, Mass expandedUncertainty) implements Scale {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param reading the gross weight now
+         * @param expandedUncertainty of one weighing
+         */
         public RunningGross {
             Objects.requireNonNull(reading, "reading");
             Objects.requireNonNull(expandedUncertainty, "expandedUncertainty");
@@ -36,7 +41,13 @@ public sealed interface Scale {
      * @param expandedUncertainty of one weighing, k = 2
      */
     record ZeroedAfterHookUp(Mass grossBefore, Mass transferred, Mass expandedUncertainty) implements Scale {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param grossBefore the gross weight found before the hoses were connected
+         * @param transferred what the scale shows since it was zeroed
+         * @param expandedUncertainty of one weighing
+         */
         public ZeroedAfterHookUp {
             Objects.requireNonNull(grossBefore, "grossBefore");
             Objects.requireNonNull(transferred, "transferred");

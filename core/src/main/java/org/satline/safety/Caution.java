@@ -9,7 +9,12 @@ import java.util.Objects;
  * @param basis the citation, or {@code common practice, no source}
  */
 public record Caution(String text, String basis) {
-    /** Checks that no part is missing. */
+    /**
+     * Checks that no part is missing.
+     *
+     * @param text what can hurt or go wrong
+     * @param basis the citation
+     */
     public Caution {
         Objects.requireNonNull(text, "text");
         Objects.requireNonNull(basis, "basis");

@@ -22,7 +22,14 @@ import org.satline.saturation.SaturationCurve;
  */
 public record ConnectionPoint(
         PointKind kind, Pressure pressure, PressureDifference expandedUncertainty, List<Step> steps) {
-    /** Checks that no part is missing. */
+    /**
+     * Checks that no part is missing.
+     *
+     * @param kind what it is
+     * @param pressure its pressure
+     * @param expandedUncertainty the expanded uncertainty of that pressure
+     * @param steps how the pressure was found
+     */
     public ConnectionPoint {
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(pressure, "pressure");

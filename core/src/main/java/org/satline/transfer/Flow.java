@@ -44,7 +44,18 @@ public sealed interface Flow {
             List<Caution> cautions,
             List<Step> steps)
             implements Flow {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param from the point of higher pressure
+         * @param to the point of lower pressure
+         * @param medium what leaves the first point
+         * @param driving the pressure difference
+         * @param expandedUncertainty of the difference
+         * @param warnings what is wrong with this direction
+         * @param cautions what to know
+         * @param steps the derivation
+         */
         public OneWay {
             Objects.requireNonNull(from, "from");
             Objects.requireNonNull(to, "to");
@@ -75,7 +86,16 @@ public sealed interface Flow {
             List<Caution> cautions,
             List<Step> steps)
             implements Flow {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param first one point
+         * @param second the other
+         * @param difference pressure of the first less that of the second
+         * @param expandedUncertainty of the difference
+         * @param cautions what to know
+         * @param steps the derivation
+         */
         public TooCloseToCall {
             Objects.requireNonNull(first, "first");
             Objects.requireNonNull(second, "second");

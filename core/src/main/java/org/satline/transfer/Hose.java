@@ -13,7 +13,14 @@ import org.satline.quantity.Volume;
  * @param length length, in (0, 100] m
  */
 public record Hose(EndFitting systemEnd, EndFitting cylinderEnd, Length bore, Length length) {
-    /** Checks that no part is missing and that the size is that of a hose. */
+    /**
+     * Checks that no part is missing and that the size is that of a hose.
+     *
+     * @param systemEnd the fitting at the system
+     * @param cylinderEnd the fitting at the cylinder
+     * @param bore inner diameter
+     * @param length length
+     */
     public Hose {
         Objects.requireNonNull(systemEnd, "systemEnd");
         Objects.requireNonNull(cylinderEnd, "cylinderEnd");

@@ -44,7 +44,18 @@ public sealed interface LedgerEntry {
             Instant time,
             String person)
             implements LedgerEntry {
-        /** Checks that the entry makes sense on its own. */
+        /**
+         * Checks that the entry makes sense on its own.
+         *
+         * @param from where it came from
+         * @param to where it went
+         * @param refrigerant its designation
+         * @param milligrams the mass
+         * @param uncertaintyMilligrams the expanded uncertainty of the mass
+         * @param owner whose refrigerant it is
+         * @param time when
+         * @param person who
+         */
         public Transfer {
             Objects.requireNonNull(time, "time");
             Objects.requireNonNull(person, "person");
@@ -67,7 +78,14 @@ public sealed interface LedgerEntry {
      * @param person who, may be empty
      */
     record EmptyCylinder(String serial, long tareMilligrams, Instant time, String person) implements LedgerEntry {
-        /** Checks that the entry makes sense on its own. */
+        /**
+         * Checks that the entry makes sense on its own.
+         *
+         * @param serial its serial number
+         * @param tareMilligrams its tare
+         * @param time when
+         * @param person who
+         */
         public EmptyCylinder {
             Objects.requireNonNull(time, "time");
             Objects.requireNonNull(person, "person");
@@ -87,7 +105,15 @@ public sealed interface LedgerEntry {
      */
     record Weighing(String serial, long grossMilligrams, long uncertaintyMilligrams, Instant time, String person)
             implements LedgerEntry {
-        /** Checks that the entry makes sense on its own. */
+        /**
+         * Checks that the entry makes sense on its own.
+         *
+         * @param serial its serial number
+         * @param grossMilligrams its gross weight
+         * @param uncertaintyMilligrams the expanded uncertainty
+         * @param time when
+         * @param person who
+         */
         public Weighing {
             Objects.requireNonNull(time, "time");
             Objects.requireNonNull(person, "person");

@@ -18,7 +18,12 @@ public record LedgerReading(Ledger ledger, List<Damage> damages, boolean tornTai
      * @param reason what is wrong with it
      */
     public record Damage(long line, String reason) {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param line its number
+         * @param reason what is wrong with it
+         */
         public Damage {
             Objects.requireNonNull(reason, "reason");
         }
@@ -29,7 +34,13 @@ public record LedgerReading(Ledger ledger, List<Damage> damages, boolean tornTai
         }
     }
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param ledger the entries and balances
+     * @param damages the damaged lines
+     * @param tornTail whether the last line was cut short
+     */
     public LedgerReading {
         Objects.requireNonNull(ledger, "ledger");
         damages = List.copyOf(damages);

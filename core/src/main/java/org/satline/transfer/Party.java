@@ -21,7 +21,12 @@ public record Party(Kind kind, String name) {
         RELEASED
     }
 
-    /** Checks that the name is not blank. */
+    /**
+     * Checks that the name is not blank.
+     *
+     * @param kind what it is
+     * @param name the serial number of a cylinder
+     */
     public Party {
         Objects.requireNonNull(kind, "kind");
         if (name.isBlank()) {

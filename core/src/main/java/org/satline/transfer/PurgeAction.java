@@ -40,7 +40,12 @@ public record PurgeAction(Kind kind, Optional<HoseSide> side) {
         }
     }
 
-    /** Checks that no part is missing. */
+    /**
+     * Checks that no part is missing.
+     *
+     * @param kind what to do
+     * @param side at which end
+     */
     public PurgeAction {
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(side, "side");

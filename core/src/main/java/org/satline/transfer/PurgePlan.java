@@ -33,7 +33,16 @@ public sealed interface PurgePlan {
             List<Caution> cautions,
             List<Step> steps)
             implements PurgePlan {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param from the side whose gas sweeps the hose
+         * @param turned whether the hose has to be turned round first
+         * @param released an estimate of the refrigerant that is released
+         * @param actions the moves
+         * @param cautions what to know
+         * @param steps how the release was estimated
+         */
         public Purge {
             Objects.requireNonNull(from, "from");
             Objects.requireNonNull(released, "released");
@@ -60,7 +69,13 @@ public sealed interface PurgePlan {
      * @param cautions what to know
      */
     record Impossible(List<String> reasons, String instead, List<Caution> cautions) implements PurgePlan {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param reasons one for each way that was tried
+         * @param instead what to do instead
+         * @param cautions what to know
+         */
         public Impossible {
             reasons = List.copyOf(reasons);
             Objects.requireNonNull(instead, "instead");
