@@ -1,14 +1,9 @@
 package org.satline.examples;
 
-import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import org.satline.examples.file.BadInputException;
-import org.satline.examples.file.CsvReport;
-import org.satline.examples.file.CsvRows;
 import org.satline.examples.points.PointAnswers;
 import org.satline.saturation.Engine;
 import picocli.CommandLine.Command;
@@ -66,22 +61,7 @@ final class PointsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PointAnswers answers = new PointAnswers(engine);
-        try (CsvRows rows = CsvRows.of(in, PointAnswers.INPUT, List.of())) {
-            return told(CsvReport.write(rows, in, out, PointAnswers.OUTPUT, answers::answer));
-        } catch (IOException e) {
-            throw new BadInputException(in + ": cannot be closed");
-        }
-    }
-
-    private int told(CsvReport.Count count) {
-        PrintWriter err = spec.commandLine().getErr();
-        if (count.refused() == 0) {
-            spec.commandLine().getOut().println(count.rows() + " rows computed, written to " + out);
-            return ExitStatus.DONE;
-        }
-        err.println("satline: " + count.refused() + " of " + count.rows()
-                + " rows could not be computed; the column note of " + out + " says why");
-        return ExitStatus.SOME_ROWS_REFUSED;
+        return BulkRun.of(spec, in, out, PointAnswers.INPUT, List.of(), PointAnswers.OUTPUT, answers::answer);
     }
 
     /** Reads the name of an engine. */

@@ -68,7 +68,7 @@ public final class JsonFields {
         } catch (JsonProcessingException e) {
             JsonLocation at = e.getLocation();
             String place = at == null ? "" : ":" + at.getLineNr() + ":" + at.getColumnNr();
-            throw new BadInputException(file + place + ": broken JSON: " + Shown.line(e.getOriginalMessage()));
+            throw new BadInputException(file + place + ": broken JSON: " + complaint(e));
         } catch (IOException e) {
             throw new BadInputException(file + ": cannot be read (" + WholeFile.reason(e) + ")");
         }
@@ -159,7 +159,9 @@ public final class JsonFields {
             } catch (BadInputException e) {
                 throw e;
             } catch (IllegalArgumentException e) {
-                throw bad(at(field), Shown.line(String.valueOf(e.getMessage())));
+                String message = Shown.line(String.valueOf(e.getMessage()));
+                String text = child.textValue();
+                throw bad(at(field), message.contains(text) ? message : Shown.quoted(text) + ": " + message);
             }
         });
     }
@@ -235,6 +237,11 @@ public final class JsonFields {
      */
     public BadInputException refused(String what) {
         return bad(path, Shown.line(what));
+    }
+
+    /** The parser's words without its remark on where its text came from. */
+    private static String complaint(JsonProcessingException e) {
+        return Shown.line(e.getOriginalMessage()).replaceAll("\\[Source: [^;\\]]*; (line: \\d+, column: \\d+)]", "$1");
     }
 
     private Optional<JsonNode> child(String field) {
