@@ -1,0 +1,35 @@
+package org.satline.charge;
+
+/** The quantity by which a charge is judged. */
+public enum Criterion {
+    /** Suction superheat: more charge lowers it. */
+    SUPERHEAT("superheat", -1),
+    /** Liquid subcooling: more charge raises it. */
+    SUBCOOLING("subcooling", 1);
+
+    private final String label;
+    private final int directionWithCharge;
+
+    Criterion(String label, int directionWithCharge) {
+        this.label = label;
+        this.directionWithCharge = directionWithCharge;
+    }
+
+    /**
+     * Name in files and texts.
+     *
+     * @return {@code superheat} or {@code subcooling}
+     */
+    public String label() {
+        return label;
+    }
+
+    /**
+     * Which way the quantity moves when refrigerant is added.
+     *
+     * @return +1 if it rises, -1 if it falls
+     */
+    public int directionWithCharge() {
+        return directionWithCharge;
+    }
+}

@@ -1,0 +1,154 @@
+package org.satline.charge;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import org.satline.explanation.Step;
+import org.satline.measurement.PressureReading;
+import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.PressureDifference;
+import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
+import org.satline.saturation.SaturationCurve;
+
+/**
+ * Superheat and subcooling of a set of readings, as far as the readings go. Immutable, thread-safe.
+ *
+ * <p>Superheat counts from the dew line, subcooling from the bubble line. Uncertainty by first-order propagation through the slope of
+ * the saturation line (JCGM 100:2008, 5.1.2 and 5.2.2); the curve's own uncertainty (some 0.1 K) is not in it.
+ *
+ * @param superheat suction superheat, if pressure and line temperature were read
+ * @param subcooling liquid subcooling, if pressure and line temperature were read
+ */
+public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subcooling) {
+    /** Relative step of the difference quotient for dT/dp; its error is below 1E-6 of the slope. */
+    private static final double STEP = 1e-3;
+
+    /** Checks that no part is missing. */
+    public Margins {
+        Objects.requireNonNull(superheat, "superheat");
+        Objects.requireNonNull(subcooling, "subcooling");
+    }
+
+    /**
+     * Computes both.
+     *
+     * @param curve saturation curve of the refrigerant
+     * @param readings what was read
+     * @return superheat and subcooling
+     * @throws org.satline.quantity.OutOfValidityException if a pressure lies outside the saturation line
+     */
+    public static Margins of(SaturationCurve curve, SystemReadings readings) {
+        Objects.requireNonNull(curve, "curve");
+        return new Margins(
+                readings.suctionPressure()
+                        .flatMap(pressure -> readings.suctionLine()
+                                .map(line ->
+                                        superheat(curve, pressure, line, readings.evaporatorAboveSuctionPort()))),
+                readings.liquidPressure()
+                        .flatMap(pressure -> readings.liquidLine()
+                                .map(line ->
+                                        subcooling(curve, pressure, line, readings.condenserAboveLiquidPort()))));
+    }
+
+    /**
+     * The one asked for.
+     *
+     * @param criterion which
+     * @return superheat or subcooling
+     */
+    public Optional<LineMargin> get(Criterion criterion) {
+        return criterion == Criterion.SUPERHEAT ? superheat : subcooling;
+    }
+
+    private static LineMargin superheat(
+            SaturationCurve curve, PressureReading pressure, TemperatureReading line, PressureDifference drop) {
+        double coilPa = coilPressurePa(pressure, drop, "suction");
+        double dewK = curve.dewTemperatureK(coilPa);
+        double superheatK = line.value().kelvins() - dewK;
+        UncertaintyBudget dew = pressure.budget().scaled(slope(coilPa, curve::dewTemperatureK));
+        return new LineMargin(
+                Criterion.SUPERHEAT,
+                TemperatureDifference.ofKelvins(superheatK),
+                Temperature.ofKelvins(dewK),
+                line.budget().minus(dew),
+                List.of(
+                        saturationStep("dew-point temperature", "T_dew(p_suction)", coilPa, dewK, curve),
+                        new Step(
+                                "superheat",
+                                "SH = T_suction_line - T_dew(p_suction)",
+                                String.format(
+                                        Locale.ROOT, "%.2f degC - %.2f degC", line.value().celsius(), dewK - 273.15),
+                                text(superheatK),
+                                "definition; superheat counts from the dew line")));
+    }
+
+    private static LineMargin subcooling(
+            SaturationCurve curve, PressureReading pressure, TemperatureReading line, PressureDifference drop) {
+        double coilPa = coilPressurePa(pressure, drop, "liquid");
+        double bubbleK = curve.bubbleTemperatureK(coilPa);
+        double subcoolingK = bubbleK - line.value().kelvins();
+        UncertaintyBudget bubble = pressure.budget().scaled(slope(coilPa, curve::bubbleTemperatureK));
+        return new LineMargin(
+                Criterion.SUBCOOLING,
+                TemperatureDifference.ofKelvins(subcoolingK),
+                Temperature.ofKelvins(bubbleK),
+                bubble.minus(line.budget()),
+                List.of(
+                        saturationStep("bubble-point temperature", "T_bubble(p_liquid)", coilPa, bubbleK, curve),
+                        new Step(
+                                "subcooling",
+                                "SC = T_bubble(p_liquid) - T_liquid_line",
+                                String.format(
+                                        Locale.ROOT, "%.2f degC - %.2f degC", bubbleK - 273.15, line.value().celsius()),
+                                text(subcoolingK),
+                                "definition; subcooling counts from the bubble line")));
+    }
+
+    private static double coilPressurePa(PressureReading pressure, PressureDifference drop, String side) {
+        double coilPa = pressure.value().pascals() + drop.pascals();
+        if (!(coilPa > 0)) {
+            throw new IllegalArgumentException("pressure drop " + drop + " takes the " + side + " pressure "
+                    + pressure.value() + " to vacuum; check its sign");
+        }
+        return coilPa;
+    }
+
+    /** dT/dp of a saturation line, K/Pa; one-sided where the line ends. */
+    static double slope(double pressurePa, DoubleUnaryOperator temperatureK) {
+        double low = pressurePa * (1 - STEP);
+        double high = pressurePa * (1 + STEP);
+        return (at(high, pressurePa, temperatureK) - at(low, pressurePa, temperatureK))
+                / (reached(high, pressurePa, temperatureK) - reached(low, pressurePa, temperatureK));
+    }
+
+    private static double at(double wanted, double fallback, DoubleUnaryOperator temperatureK) {
+        return temperatureK.applyAsDouble(reached(wanted, fallback, temperatureK));
+    }
+
+    private static double reached(double wanted, double fallback, DoubleUnaryOperator temperatureK) {
+        try {
+            temperatureK.applyAsDouble(wanted);
+            return wanted;
+        } catch (org.satline.quantity.OutOfValidityException endOfLine) {
+            return fallback;
+        }
+    }
+
+    private static Step saturationStep(
+            String name, String formula, double pressurePa, double temperatureK, SaturationCurve curve) {
+        return new Step(
+                name,
+                formula,
+                String.format(Locale.ROOT, "p = %.1f kPa absolute", pressurePa / 1000),
+                String.format(Locale.ROOT, "%.2f degC", temperatureK - 273.15),
+                curve.source());
+    }
+
+    private static String text(double kelvins) {
+        return String.format(Locale.ROOT, "%.2f K (%.2f degF)", kelvins, kelvins * 1.8);
+    }
+}

@@ -1,0 +1,342 @@
+package org.satline.charge;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.satline.measurement.PressureReading;
+import org.satline.measurement.TemperatureReading;
+import org.satline.quantity.PressureDifference;
+
+/**
+ * What was read on a running system. Immutable, thread-safe; made by {@link #builder()}, each reading optional. What a judgement
+ * lacks it says.
+ */
+public final class SystemReadings {
+    private final Builder read;
+
+    private SystemReadings(Builder read) {
+        this.read = read;
+    }
+
+    /**
+     * Starts with no reading.
+     *
+     * @return a builder
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
+     * Starts with these readings.
+     *
+     * @return a builder
+     */
+    public Builder toBuilder() {
+        return new Builder(read);
+    }
+
+    /**
+     * Absolute pressure at the suction port.
+     *
+     * @return the reading, if taken
+     */
+    public Optional<PressureReading> suctionPressure() {
+        return Optional.ofNullable(read.suctionPressure);
+    }
+
+    /**
+     * Temperature of the suction line at the port.
+     *
+     * @return the reading, if taken
+     */
+    public Optional<TemperatureReading> suctionLine() {
+        return Optional.ofNullable(read.suctionLine);
+    }
+
+    /**
+     * Absolute pressure at the liquid port.
+     *
+     * @return the reading, if taken
+     */
+    public Optional<PressureReading> liquidPressure() {
+        return Optional.ofNullable(read.liquidPressure);
+    }
+
+    /**
+     * Temperature of the liquid line at the port.
+     *
+     * @return the reading, if taken
+     */
+    public Optional<TemperatureReading> liquidLine() {
+        return Optional.ofNullable(read.liquidLine);
+    }
+
+    /**
+     * Wet bulb of the return air.
+     *
+     * @return the reading, if taken
+     */
+    public Optional<TemperatureReading> returnWetBulb() {
+        return Optional.ofNullable(read.returnWetBulb);
+    }
+
+    /**
+     * Dry bulb of the return air.
+     *
+     * @return the reading, if taken
+     */
+    public Optional<TemperatureReading> returnDryBulb() {
+        return Optional.ofNullable(read.returnDryBulb);
+    }
+
+    /**
+     * Dry bulb of the supply air.
+     *
+     * @return the reading, if taken
+     */
+    public Optional<TemperatureReading> supplyDryBulb() {
+        return Optional.ofNullable(read.supplyDryBulb);
+    }
+
+    /**
+     * Dry bulb of the air entering the condenser.
+     *
+     * @return the reading, if taken
+     */
+    public Optional<TemperatureReading> condenserAir() {
+        return Optional.ofNullable(read.condenserAir);
+    }
+
+    /**
+     * Dry bulb of the air leaving the condenser.
+     *
+     * @return the reading, if taken
+     */
+    public Optional<TemperatureReading> condenserAirLeaving() {
+        return Optional.ofNullable(read.condenserAirLeaving);
+    }
+
+    /**
+     * Temperature of the discharge line.
+     *
+     * @return the reading, if taken
+     */
+    public Optional<TemperatureReading> dischargeLine() {
+        return Optional.ofNullable(read.dischargeLine);
+    }
+
+    /**
+     * Pressure in the evaporator minus pressure at the suction port; 0 unless stated.
+     *
+     * @return the difference
+     */
+    public PressureDifference evaporatorAboveSuctionPort() {
+        return read.evaporatorAboveSuctionPort;
+    }
+
+    /**
+     * Pressure in the condenser minus pressure at the liquid port; 0 unless stated.
+     *
+     * @return the difference
+     */
+    public PressureDifference condenserAboveLiquidPort() {
+        return read.condenserAboveLiquidPort;
+    }
+
+    /** Collects readings. Mutable, for one thread. */
+    public static final class Builder {
+        private @Nullable PressureReading suctionPressure;
+        private @Nullable TemperatureReading suctionLine;
+        private @Nullable PressureReading liquidPressure;
+        private @Nullable TemperatureReading liquidLine;
+        private @Nullable TemperatureReading returnWetBulb;
+        private @Nullable TemperatureReading returnDryBulb;
+        private @Nullable TemperatureReading supplyDryBulb;
+        private @Nullable TemperatureReading condenserAir;
+        private @Nullable TemperatureReading condenserAirLeaving;
+        private @Nullable TemperatureReading dischargeLine;
+        private PressureDifference evaporatorAboveSuctionPort = PressureDifference.ofPascals(0);
+        private PressureDifference condenserAboveLiquidPort = PressureDifference.ofPascals(0);
+
+        private Builder() {}
+
+        private Builder(Builder other) {
+            suctionPressure = other.suctionPressure;
+            suctionLine = other.suctionLine;
+            liquidPressure = other.liquidPressure;
+            liquidLine = other.liquidLine;
+            returnWetBulb = other.returnWetBulb;
+            returnDryBulb = other.returnDryBulb;
+            supplyDryBulb = other.supplyDryBulb;
+            condenserAir = other.condenserAir;
+            condenserAirLeaving = other.condenserAirLeaving;
+            dischargeLine = other.dischargeLine;
+            evaporatorAboveSuctionPort = other.evaporatorAboveSuctionPort;
+            condenserAboveLiquidPort = other.condenserAboveLiquidPort;
+        }
+
+        /**
+         * Readings at the suction port.
+         *
+         * @param pressure absolute pressure
+         * @param line line temperature there
+         * @return this builder
+         */
+        public Builder suction(PressureReading pressure, TemperatureReading line) {
+            return suctionPressure(pressure).suctionLine(line);
+        }
+
+        /**
+         * Readings at the liquid port.
+         *
+         * @param pressure absolute pressure
+         * @param line line temperature there
+         * @return this builder
+         */
+        public Builder liquid(PressureReading pressure, TemperatureReading line) {
+            return liquidPressure(pressure).liquidLine(line);
+        }
+
+        /**
+         * Absolute pressure at the suction port.
+         *
+         * @param reading the reading
+         * @return this builder
+         */
+        public Builder suctionPressure(PressureReading reading) {
+            suctionPressure = Objects.requireNonNull(reading, "suction pressure");
+            return this;
+        }
+
+        /**
+         * Temperature of the suction line.
+         *
+         * @param reading the reading
+         * @return this builder
+         */
+        public Builder suctionLine(TemperatureReading reading) {
+            suctionLine = Objects.requireNonNull(reading, "suction line");
+            return this;
+        }
+
+        /**
+         * Absolute pressure at the liquid port.
+         *
+         * @param reading the reading
+         * @return this builder
+         */
+        public Builder liquidPressure(PressureReading reading) {
+            liquidPressure = Objects.requireNonNull(reading, "liquid pressure");
+            return this;
+        }
+
+        /**
+         * Temperature of the liquid line.
+         *
+         * @param reading the reading
+         * @return this builder
+         */
+        public Builder liquidLine(TemperatureReading reading) {
+            liquidLine = Objects.requireNonNull(reading, "liquid line");
+            return this;
+        }
+
+        /**
+         * Wet bulb of the return air.
+         *
+         * @param reading the reading
+         * @return this builder
+         */
+        public Builder returnWetBulb(TemperatureReading reading) {
+            returnWetBulb = Objects.requireNonNull(reading, "return wet bulb");
+            return this;
+        }
+
+        /**
+         * Dry bulb of the return air.
+         *
+         * @param reading the reading
+         * @return this builder
+         */
+        public Builder returnDryBulb(TemperatureReading reading) {
+            returnDryBulb = Objects.requireNonNull(reading, "return dry bulb");
+            return this;
+        }
+
+        /**
+         * Dry bulb of the supply air.
+         *
+         * @param reading the reading
+         * @return this builder
+         */
+        public Builder supplyDryBulb(TemperatureReading reading) {
+            supplyDryBulb = Objects.requireNonNull(reading, "supply dry bulb");
+            return this;
+        }
+
+        /**
+         * Dry bulb of the air entering the condenser.
+         *
+         * @param reading the reading
+         * @return this builder
+         */
+        public Builder condenserAir(TemperatureReading reading) {
+            condenserAir = Objects.requireNonNull(reading, "condenser air");
+            return this;
+        }
+
+        /**
+         * Dry bulb of the air leaving the condenser.
+         *
+         * @param reading the reading
+         * @return this builder
+         */
+        public Builder condenserAirLeaving(TemperatureReading reading) {
+            condenserAirLeaving = Objects.requireNonNull(reading, "condenser air leaving");
+            return this;
+        }
+
+        /**
+         * Temperature of the discharge line.
+         *
+         * @param reading the reading
+         * @return this builder
+         */
+        public Builder dischargeLine(TemperatureReading reading) {
+            dischargeLine = Objects.requireNonNull(reading, "discharge line");
+            return this;
+        }
+
+        /**
+         * Pressure drop between coil and port on the suction side.
+         *
+         * @param evaporatorAbovePort pressure in the evaporator minus pressure at the port
+         * @return this builder
+         */
+        public Builder suctionDrop(PressureDifference evaporatorAbovePort) {
+            evaporatorAboveSuctionPort = Objects.requireNonNull(evaporatorAbovePort, "suction drop");
+            return this;
+        }
+
+        /**
+         * Pressure drop between coil and port on the liquid side.
+         *
+         * @param condenserAbovePort pressure in the condenser minus pressure at the port; negative for a port on the discharge line
+         * @return this builder
+         */
+        public Builder liquidDrop(PressureDifference condenserAbovePort) {
+            condenserAboveLiquidPort = Objects.requireNonNull(condenserAbovePort, "liquid drop");
+            return this;
+        }
+
+        /**
+         * The readings so far; the builder may go on.
+         *
+         * @return the readings
+         */
+        public SystemReadings build() {
+            return new SystemReadings(new Builder(this));
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package org.satline.charge;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.satline.explanation.Step;
+import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.TemperatureDifference;
+
+/**
+ * Target temperature split of a cooling coil that has its airflow, from dry bulb (70 to 84 degF) and wet bulb (50 to 76 degF) of the
+ * return air. Immutable, thread-safe.
+ *
+ * <p>Source: California Energy Code, Reference Appendix RA3.2 (2008), target temperature split table, from memory.
+ */
+public final class TargetTemperatureSplit {
+    private static final PublishedGrid GRID = PublishedGrid.read("target-temperature-split.csv", 50, 76, 1);
+
+    private TargetTemperatureSplit() {}
+
+    /**
+     * A target split with its uncertainty.
+     *
+     * @param value target of return minus supply dry bulb
+     * @param budget uncertainty that it takes over from the readings, K
+     * @param step how it was found
+     */
+    public record Target(TemperatureDifference value, UncertaintyBudget budget, Step step) {}
+
+    /**
+     * Target split, interpolated linearly between the printed cells.
+     *
+     * @param returnDryBulb dry bulb of the return air
+     * @param returnWetBulb wet bulb of the return air
+     * @return the target; empty outside the table
+     */
+    public static Optional<Target> target(TemperatureReading returnDryBulb, TemperatureReading returnWetBulb) {
+        double dryBulb = returnDryBulb.value().fahrenheit();
+        double wetBulb = returnWetBulb.value().fahrenheit();
+        if (!(GRID.at(dryBulb, wetBulb) instanceof PublishedGrid.Value found)) {
+            return Optional.empty();
+        }
+        Step step = new Step(
+                "target temperature split",
+                "table value at (return dry bulb, return wet bulb), linear between printed cells",
+                String.format(Locale.ROOT, "(%.2f, %.2f) degF; cells %s degF", dryBulb, wetBulb, found.cells()),
+                String.format(Locale.ROOT, "%.2f degF (%.2f K)", found.value(), found.value() / 1.8),
+                "California Energy Code, Reference Appendix RA3.2 (2008), from memory");
+        return Optional.of(new Target(
+                TemperatureDifference.ofFahrenheitDegrees(found.value()),
+                returnDryBulb
+                        .budget()
+                        .scaled(found.rowSlope())
+                        .plus(returnWetBulb.budget().scaled(found.columnSlope())),
+                step));
+    }
+
+    /**
+     * Range of the table in words.
+     *
+     * @return for messages
+     */
+    static String range() {
+        return List.of(GRID.firstRow(), GRID.lastRow()) + " degF dry bulb, "
+                + List.of(GRID.firstColumn(), GRID.lastColumn()) + " degF wet bulb";
+    }
+}
