@@ -35,11 +35,7 @@ public sealed interface ChargeTarget {
      * @param steps steps that led here
      */
     record Found(
-            Criterion criterion,
-            TemperatureDifference value,
-            UncertaintyBudget budget,
-            Basis basis,
-            List<Step> steps)
+            Criterion criterion, TemperatureDifference value, UncertaintyBudget budget, Basis basis, List<Step> steps)
             implements ChargeTarget {
         /** Checks that no part is missing. */
         public Found {

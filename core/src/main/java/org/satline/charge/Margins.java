@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import org.satline.equilibrium.Range;
 import org.satline.explanation.Step;
 import org.satline.measurement.PressureReading;
 import org.satline.measurement.TemperatureReading;
@@ -46,12 +47,10 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
         return new Margins(
                 readings.suctionPressure()
                         .flatMap(pressure -> readings.suctionLine()
-                                .map(line ->
-                                        superheat(curve, pressure, line, readings.evaporatorAboveSuctionPort()))),
+                                .map(line -> superheat(curve, pressure, line, readings.evaporatorAboveSuctionPort()))),
                 readings.liquidPressure()
                         .flatMap(pressure -> readings.liquidLine()
-                                .map(line ->
-                                        subcooling(curve, pressure, line, readings.condenserAboveLiquidPort()))));
+                                .map(line -> subcooling(curve, pressure, line, readings.condenserAboveLiquidPort()))));
     }
 
     /**
@@ -69,7 +68,8 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
         double coilPa = coilPressurePa(pressure, drop, "suction");
         double dewK = curve.dewTemperatureK(coilPa);
         double superheatK = line.value().kelvins() - dewK;
-        UncertaintyBudget dew = pressure.budget().scaled(slope(coilPa, curve::dewTemperatureK));
+        UncertaintyBudget dew =
+                pressure.budget().scaled(slope(coilPa, curve.dewPressureRange(), curve::dewTemperatureK));
         return new LineMargin(
                 Criterion.SUPERHEAT,
                 TemperatureDifference.ofKelvins(superheatK),
@@ -81,7 +81,10 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
                                 "superheat",
                                 "SH = T_suction_line - T_dew(p_suction)",
                                 String.format(
-                                        Locale.ROOT, "%.2f degC - %.2f degC", line.value().celsius(), dewK - 273.15),
+                                        Locale.ROOT,
+                                        "%.2f degC - %.2f degC",
+                                        line.value().celsius(),
+                                        dewK - 273.15),
                                 text(superheatK),
                                 "definition; superheat counts from the dew line")));
     }
@@ -91,7 +94,8 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
         double coilPa = coilPressurePa(pressure, drop, "liquid");
         double bubbleK = curve.bubbleTemperatureK(coilPa);
         double subcoolingK = bubbleK - line.value().kelvins();
-        UncertaintyBudget bubble = pressure.budget().scaled(slope(coilPa, curve::bubbleTemperatureK));
+        UncertaintyBudget bubble =
+                pressure.budget().scaled(slope(coilPa, curve.bubblePressureRange(), curve::bubbleTemperatureK));
         return new LineMargin(
                 Criterion.SUBCOOLING,
                 TemperatureDifference.ofKelvins(subcoolingK),
@@ -103,7 +107,10 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
                                 "subcooling",
                                 "SC = T_bubble(p_liquid) - T_liquid_line",
                                 String.format(
-                                        Locale.ROOT, "%.2f degC - %.2f degC", bubbleK - 273.15, line.value().celsius()),
+                                        Locale.ROOT,
+                                        "%.2f degC - %.2f degC",
+                                        bubbleK - 273.15,
+                                        line.value().celsius()),
                                 text(subcoolingK),
                                 "definition; subcooling counts from the bubble line")));
     }
@@ -118,24 +125,10 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
     }
 
     /** dT/dp of a saturation line, K/Pa; one-sided where the line ends. */
-    static double slope(double pressurePa, DoubleUnaryOperator temperatureK) {
-        double low = pressurePa * (1 - STEP);
-        double high = pressurePa * (1 + STEP);
-        return (at(high, pressurePa, temperatureK) - at(low, pressurePa, temperatureK))
-                / (reached(high, pressurePa, temperatureK) - reached(low, pressurePa, temperatureK));
-    }
-
-    private static double at(double wanted, double fallback, DoubleUnaryOperator temperatureK) {
-        return temperatureK.applyAsDouble(reached(wanted, fallback, temperatureK));
-    }
-
-    private static double reached(double wanted, double fallback, DoubleUnaryOperator temperatureK) {
-        try {
-            temperatureK.applyAsDouble(wanted);
-            return wanted;
-        } catch (org.satline.quantity.OutOfValidityException endOfLine) {
-            return fallback;
-        }
+    static double slope(double pressurePa, Range line, DoubleUnaryOperator temperatureK) {
+        double low = Math.max(line.low(), pressurePa * (1 - STEP));
+        double high = Math.min(line.high(), pressurePa * (1 + STEP));
+        return (temperatureK.applyAsDouble(high) - temperatureK.applyAsDouble(low)) / (high - low);
     }
 
     private static Step saturationStep(

@@ -89,7 +89,10 @@ final class PublishedGrid {
         if (Double.isNaN(value)) {
             return new Dash();
         }
-        return new Value(value, slope(row, rows, r -> interpolated(r, column)), slope(column, columns, c -> interpolated(row, c)),
+        return new Value(
+                value,
+                slope(row, rows, r -> interpolated(r, column)),
+                slope(column, columns, c -> interpolated(row, c)),
                 cells(row, column));
     }
 
@@ -98,7 +101,9 @@ final class PublishedGrid {
         int j = below(column, columns);
         // A weight of zero must not touch the neighbour: it may be a dash or not exist.
         double low = alongColumns(i, j, column);
-        return row == rows[i] ? low : low + (alongColumns(i + 1, j, column) - low) * (row - rows[i]) / (rows[i + 1] - rows[i]);
+        return row == rows[i]
+                ? low
+                : low + (alongColumns(i + 1, j, column) - low) * (row - rows[i]) / (rows[i + 1] - rows[i]);
     }
 
     private double alongColumns(int i, int j, double column) {

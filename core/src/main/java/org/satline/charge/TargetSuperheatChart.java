@@ -39,10 +39,14 @@ public final class TargetSuperheatChart {
                     .scaled(found.rowSlope())
                     .plus(condenserAir.budget().scaled(found.columnSlope()));
             return new ChargeTarget.Found(
-                    Criterion.SUPERHEAT, target, budget, ChargeTarget.Basis.PUBLISHED_CHART, List.of(step(wetBulb, dryBulb, found)));
+                    Criterion.SUPERHEAT,
+                    target,
+                    budget,
+                    ChargeTarget.Basis.PUBLISHED_CHART,
+                    List.of(step(wetBulb, dryBulb, found)));
         }
-        String at = String.format(
-                Locale.ROOT, "return wet bulb %.1f degF and condenser air %.1f degF", wetBulb, dryBulb);
+        String at =
+                String.format(Locale.ROOT, "return wet bulb %.1f degF and condenser air %.1f degF", wetBulb, dryBulb);
         if (lookup instanceof PublishedGrid.Dash) {
             return new ChargeTarget.Missing(
                     at + " reach a dash of the target-superheat chart (a target below 5 degF)",
@@ -82,7 +86,10 @@ public final class TargetSuperheatChart {
                 "common practice, no source");
         if (!(target >= 5)) {
             return new ChargeTarget.Missing(
-                    String.format(Locale.ROOT, "the rule of thumb gives a target superheat of %.1f degF, below 5 degF", target),
+                    String.format(
+                            Locale.ROOT,
+                            "the rule of thumb gives a target superheat of %.1f degF, below 5 degF",
+                            target),
                     "do not charge by superheat in this weather; weigh the charge in",
                     List.of(step));
         }
@@ -93,7 +100,8 @@ public final class TargetSuperheatChart {
                         .budget()
                         .scaled(1.5)
                         .plus(condenserAir.budget().scaled(-0.5))
-                        // 1.2 degF mean absolute difference from the chart; a normal error of that mean size has u = 1.2 / 0.8
+                        // 1.2 degF mean absolute difference from the chart; a normal error of that mean size has u =
+                        // 1.2 / 0.8
                         .plus(UncertaintyBudget.of("rule of thumb", 1.5 / 1.8)),
                 ChargeTarget.Basis.RULE_OF_THUMB,
                 List.of(step));

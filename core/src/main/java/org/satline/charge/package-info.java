@@ -1,8 +1,7 @@
 /**
- * The charge of a running system: superheat, subcooling, targets, checks before a verdict, the verdict with its doubt, an estimate of the
- * amount, and the size of the next step.
+ * The charge of a running system: superheat, subcooling, targets, checks before a verdict, and the verdict with its doubt.
  *
- * <p>Read {@link org.satline.charge.ChargeJudge} first; {@link org.satline.charge.StepAdvisor} says how much to move next.
+ * <p>Read {@link org.satline.charge.ChargeJudge} first.
  *
  * <p>It supports licensed practice and does not replace it.
  */

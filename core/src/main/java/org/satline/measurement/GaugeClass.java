@@ -16,8 +16,8 @@ public record GaugeClass(String name, double middlePercent, double outerPercent,
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(source, "source");
         if (!(middlePercent > 0 && middlePercent <= outerPercent && outerPercent <= 100)) {
-            throw new IllegalArgumentException("gauge class " + name + " permits " + middlePercent + " % and " + outerPercent
-                    + " % of span, expected 0 < middle <= outer <= 100");
+            throw new IllegalArgumentException("gauge class " + name + " permits " + middlePercent + " % and "
+                    + outerPercent + " % of span, expected 0 < middle <= outer <= 100");
         }
     }
 

@@ -62,12 +62,11 @@ final class PublishedClasses {
                         "percent",
                         "source")
                 .rows()) {
-            ThermometerClass.Rule rule =
-                    switch (row.text("rule")) {
-                        case "greater" -> ThermometerClass.Rule.GREATER;
-                        case "sum" -> ThermometerClass.Rule.SUM;
-                        default -> throw row.fault("rule is neither greater nor sum");
-                    };
+            ThermometerClass.Rule rule = switch (row.text("rule")) {
+                case "greater" -> ThermometerClass.Rule.GREATER;
+                case "sum" -> ThermometerClass.Rule.SUM;
+                default -> throw row.fault("rule is neither greater nor sum");
+            };
             classes.add(new ThermometerClass(
                     row.text("name"), rule, row.number("fixed_K"), row.number("percent"), row.text("source")));
         }

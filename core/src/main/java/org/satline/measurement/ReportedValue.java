@@ -59,7 +59,10 @@ public record ReportedValue(BigDecimal value, BigDecimal expanded, double covera
         BigDecimal expanded = BigDecimal.valueOf(standardUncertainty).multiply(BigDecimal.valueOf(coverageFactor));
         if (expanded.signum() == 0) {
             return new ReportedValue(
-                    BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_EVEN), BigDecimal.ZERO, coverageFactor, unit);
+                    BigDecimal.valueOf(value).setScale(3, RoundingMode.HALF_EVEN),
+                    BigDecimal.ZERO,
+                    coverageFactor,
+                    unit);
         }
         int place = decimalsFor(expanded);
         BigDecimal rounded = expanded.setScale(place, RoundingMode.CEILING);

@@ -127,7 +127,9 @@ public record SettlingTest(
         }
         if (series.isEmpty() || spanSeconds(series) < windowSeconds) {
             return new TooShort(String.format(
-                    Locale.ROOT, "the readings span less than the settling window of %.0f s; go on reading", windowSeconds));
+                    Locale.ROOT,
+                    "the readings span less than the settling window of %.0f s; go on reading",
+                    windowSeconds));
         }
         double from = series.get(series.size() - 1).seconds() - windowSeconds;
         List<Sample> window =
@@ -145,8 +147,7 @@ public record SettlingTest(
 
     private Outcome judge(List<Sample> window) {
         double n = window.size();
-        double meanTime =
-                window.stream().mapToDouble(Sample::seconds).average().orElseThrow();
+        double meanTime = window.stream().mapToDouble(Sample::seconds).average().orElseThrow();
         double mean = window.stream().mapToDouble(Sample::value).average().orElseThrow();
         double timeSquares = 0;
         double products = 0;

@@ -16,7 +16,8 @@ public record Thermometer(String name, ThermometerClass accuracy, double resolut
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(accuracy, "accuracy");
         if (!(resolutionK >= 0 && resolutionK <= 10)) {
-            throw new IllegalArgumentException("resolution of " + name + " is " + resolutionK + " K, allowed [0, 10] K");
+            throw new IllegalArgumentException(
+                    "resolution of " + name + " is " + resolutionK + " K, allowed [0, 10] K");
         }
     }
 

@@ -43,8 +43,9 @@ public final class UncertaintyBudget {
     public static UncertaintyBudget of(String origin, double standardUncertainty) {
         Objects.requireNonNull(origin, "origin");
         if (!(standardUncertainty >= 0 && standardUncertainty < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException("standard uncertainty of " + origin + " is " + standardUncertainty
-                    + ", expected a finite number not below 0; give the standard deviation, in the unit of the reading");
+            throw new IllegalArgumentException(
+                    "standard uncertainty of " + origin + " is " + standardUncertainty
+                            + ", expected a finite number not below 0; give the standard deviation, in the unit of the reading");
         }
         return standardUncertainty == 0 ? NONE : new UncertaintyBudget(Map.of(origin, standardUncertainty));
     }

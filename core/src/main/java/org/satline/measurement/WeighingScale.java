@@ -31,8 +31,8 @@ public record WeighingScale(String name, Mass resolution, double percentOfReadin
      * @return u of {@code after - before}, kg
      */
     public double standardUncertaintyOfChangeKg(Mass before, Mass after) {
-        double span = StandardUncertainty.ofLimits(
-                percentOfReading / 100 * Math.abs(after.kilograms() - before.kilograms()));
+        double span =
+                StandardUncertainty.ofLimits(percentOfReading / 100 * Math.abs(after.kilograms() - before.kilograms()));
         double rounding = StandardUncertainty.ofResolution(resolution.kilograms());
         return Math.sqrt(span * span + 2 * rounding * rounding);
     }

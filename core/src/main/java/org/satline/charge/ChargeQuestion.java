@@ -1,0 +1,48 @@
+package org.satline.charge;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.satline.quantity.TemperatureDifference;
+
+/**
+ * What a charge check needs to know beside the readings. Immutable, thread-safe.
+ *
+ * @param metering what meters the refrigerant
+ * @param makersTarget the maker's target of the quantity that the metering device is judged by, where there is one
+ * @param tolerance half-width of the band around the target; empty for the published one
+ */
+public record ChargeQuestion(
+        MeteringDevice metering,
+        Optional<TemperatureDifference> makersTarget,
+        Optional<TemperatureDifference> tolerance) {
+    /**
+     * Checks the parts.
+     *
+     * @param metering metering device
+     * @param makersTarget target
+     * @param tolerance tolerance
+     */
+    public ChargeQuestion {
+        Objects.requireNonNull(metering, "metering");
+        Objects.requireNonNull(makersTarget, "makersTarget");
+        Objects.requireNonNull(tolerance, "tolerance");
+        makersTarget.ifPresent(target -> {
+            if (!(target.kelvins() >= 0 && target.kelvins() <= 50)) {
+                throw new IllegalArgumentException(
+                        "target " + metering.judgedBy().label() + " " + target
+                                + " is outside [0, 50] K; give the maker's figure");
+            }
+        });
+    }
+
+    /**
+     * A question with published tolerance.
+     *
+     * @param metering what meters the refrigerant
+     * @param makersTarget the maker's target, where there is one
+     * @return the question
+     */
+    public static ChargeQuestion of(MeteringDevice metering, Optional<TemperatureDifference> makersTarget) {
+        return new ChargeQuestion(metering, makersTarget, Optional.empty());
+    }
+}

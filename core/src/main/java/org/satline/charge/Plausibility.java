@@ -1,0 +1,62 @@
+package org.satline.charge;
+
+import java.util.Locale;
+import org.satline.saturation.SaturationCurve;
+
+/** Refuses readings that no running system can show, whatever is wrong with it. */
+final class Plausibility {
+    /** Room for pressure drop between port and sensor and for a clamp's contact error, K; common practice, no source. */
+    private static final double ALLOWANCE_K = 2;
+
+    private static final double COVERAGE = 3;
+
+    private Plausibility() {}
+
+    static void check(SaturationCurve curve, SystemReadings readings) {
+        readings.suctionPressure()
+                .ifPresent(suction -> readings.liquidPressure().ifPresent(liquid -> {
+                    if (!(suction.value().pascals() < liquid.value().pascals())) {
+                        throw new IllegalArgumentException(
+                                "suction pressure " + suction.value() + " is not below liquid pressure "
+                                        + liquid.value() + "; the compressor does not run, or the gauges are swapped");
+                    }
+                }));
+        readings.returnWetBulb()
+                .ifPresent(wet -> readings.returnDryBulb().ifPresent(dry -> {
+                    double excess = wet.value().kelvins() - dry.value().kelvins();
+                    if (!(excess <= COVERAGE * wet.budget().minus(dry.budget()).combined() + 0.05)) {
+                        throw new IllegalArgumentException("return wet bulb " + wet.value() + " is above dry bulb "
+                                + dry.value() + "; check the wick and which sensor is which");
+                    }
+                }));
+        Margins margins = Margins.of(curve, readings);
+        margins.superheat()
+                .ifPresent(m -> refuseBelow(
+                        m, ALLOWANCE_K, "suction line", "colder than the dew point", "the clamp, the gauge and which"));
+        margins.subcooling().ifPresent(m -> {
+            double glide =
+                    curve.glide(readings.liquidPressure().orElseThrow().value()).kelvins();
+            refuseBelow(
+                    m,
+                    ALLOWANCE_K + glide,
+                    "liquid line",
+                    "warmer than the bubble point",
+                    "the clamp, the gauge and which");
+        });
+    }
+
+    private static void refuseBelow(LineMargin margin, double allowanceK, String line, String words, String advice) {
+        double least = -(allowanceK + COVERAGE * margin.standardUncertaintyK());
+        if (!(margin.value().kelvins() >= least)) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "%s is %.1f K %s at its pressure (%s), more than [%.1f] K of doubt allow; check %s refrigerant is in the system",
+                    line,
+                    -margin.value().kelvins(),
+                    words,
+                    margin.saturation(),
+                    -least,
+                    advice));
+        }
+    }
+}

@@ -1,0 +1,42 @@
+package org.satline.charge;
+
+import org.satline.quantity.TemperatureDifference;
+import org.satline.resource.CsvResource;
+
+/** Tolerances and working ranges of the published check, read from their resource. */
+final class PublishedLimits {
+    static final String SOURCE = "California Energy Code, Reference Appendix RA3.2 (2008), installer";
+
+    private static final CsvResource TABLE =
+            CsvResource.read(PublishedLimits.class, "tolerances.csv", "item", "low", "high", "unit");
+
+    private PublishedLimits() {}
+
+    /** The symmetric tolerance of a quantity. */
+    static TemperatureDifference tolerance(Criterion criterion) {
+        return TemperatureDifference.ofFahrenheitDegrees(
+                row(criterion.label() + " minus target").number("high"));
+    }
+
+    /** Superheat at which an expansion valve is held to control, K. */
+    static double leastValveSuperheatK() {
+        return kelvins(row("superheat with an expansion valve").number("low"));
+    }
+
+    static double mostValveSuperheatK() {
+        return kelvins(row("superheat with an expansion valve").number("high"));
+    }
+
+    private static double kelvins(double fahrenheitDegrees) {
+        return TemperatureDifference.ofFahrenheitDegrees(fahrenheitDegrees).kelvins();
+    }
+
+    private static CsvResource.Row row(String item) {
+        for (CsvResource.Row row : TABLE.rows()) {
+            if (row.text("item").equals(item)) {
+                return row;
+            }
+        }
+        throw new IllegalStateException("tolerances.csv has no row \"" + item + "\"");
+    }
+}
