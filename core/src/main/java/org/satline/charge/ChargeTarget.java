@@ -37,7 +37,15 @@ public sealed interface ChargeTarget {
     record Found(
             Criterion criterion, TemperatureDifference value, UncertaintyBudget budget, Basis basis, List<Step> steps)
             implements ChargeTarget {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param criterion quantity that it is for
+         * @param value the target
+         * @param budget its uncertainty from the air temperatures it was found with, K
+         * @param basis where it comes from
+         * @param steps steps that led here
+         */
         public Found {
             Objects.requireNonNull(criterion, "criterion");
             Objects.requireNonNull(value, "value");
@@ -55,7 +63,13 @@ public sealed interface ChargeTarget {
      * @param steps steps that led here
      */
     record Missing(String reason, String advice, List<Step> steps) implements ChargeTarget {
-        /** Checks that no part is missing. */
+        /**
+         * Checks that no part is missing.
+         *
+         * @param reason why
+         * @param advice what to do
+         * @param steps steps that led here
+         */
         public Missing {
             Objects.requireNonNull(reason, "reason");
             Objects.requireNonNull(advice, "advice");

@@ -23,7 +23,15 @@ public record LineMargin(
         Temperature saturation,
         UncertaintyBudget budget,
         List<Step> steps) {
-    /** Checks that no part is missing. */
+    /**
+     * Checks that no part is missing.
+     *
+     * @param criterion which of the two
+     * @param value superheat above the dew point or subcooling below the bubble point
+     * @param saturation the dew point or bubble point at the pressure
+     * @param budget uncertainty of the value, K
+     * @param steps how it was found
+     */
     public LineMargin {
         Objects.requireNonNull(criterion, "criterion");
         Objects.requireNonNull(value, "value");

@@ -28,7 +28,12 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
     /** Relative step of the difference quotient for dT/dp; its error is below 1E-6 of the slope. */
     private static final double STEP = 1e-3;
 
-    /** Checks that no part is missing. */
+    /**
+     * Checks that no part is missing.
+     *
+     * @param superheat suction superheat, if pressure and line temperature were read
+     * @param subcooling liquid subcooling, if pressure and line temperature were read
+     */
     public Margins {
         Objects.requireNonNull(superheat, "superheat");
         Objects.requireNonNull(subcooling, "subcooling");

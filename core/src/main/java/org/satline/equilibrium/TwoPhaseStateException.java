@@ -6,7 +6,10 @@ import java.util.Locale;
 public final class TwoPhaseStateException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
+    /** Dew pressure at the temperature asked for, Pa. */
     private final double dewPressurePa;
+
+    /** Bubble pressure at the temperature asked for, Pa. */
     private final double bubblePressurePa;
 
     TwoPhaseStateException(

@@ -15,7 +15,14 @@ import org.satline.quantity.PressureDifference;
  */
 public record DialGauge(String name, GaugeClass accuracy, GaugePressure low, GaugePressure high)
         implements PressureInstrument {
-    /** Checks the scale. */
+    /**
+     * Checks the scale.
+     *
+     * @param name name of the instrument, for example {@code blue dial gauge}
+     * @param accuracy accuracy class
+     * @param low lower end of the scale
+     * @param high upper end of the scale
+     */
     public DialGauge {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(accuracy, "accuracy");

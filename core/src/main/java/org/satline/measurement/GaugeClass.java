@@ -11,7 +11,14 @@ import java.util.Objects;
  * @param source where the figures come from
  */
 public record GaugeClass(String name, double middlePercent, double outerPercent, String source) {
-    /** Checks the parts. */
+    /**
+     * Checks the parts.
+     *
+     * @param name name of the class
+     * @param middlePercent permitted error in the middle half of the scale, per cent of span
+     * @param outerPercent permitted error in the two outer quarters, per cent of span
+     * @param source where the figures come from
+     */
     public GaugeClass {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(source, "source");

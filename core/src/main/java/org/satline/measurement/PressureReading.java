@@ -10,7 +10,12 @@ import org.satline.quantity.Pressure;
  * @param budget its uncertainty, Pa
  */
 public record PressureReading(Pressure value, UncertaintyBudget budget) {
-    /** Checks that no part is missing. */
+    /**
+     * Checks that no part is missing.
+     *
+     * @param value the reading
+     * @param budget its uncertainty, Pa
+     */
     public PressureReading {
         Objects.requireNonNull(value, "value");
         Objects.requireNonNull(budget, "budget");

@@ -19,7 +19,14 @@ public record ReportedValue(BigDecimal value, BigDecimal expanded, double covera
 
     private static final int SIGNIFICANT_DIGITS = 2;
 
-    /** Checks that no part is missing. */
+    /**
+     * Checks that no part is missing.
+     *
+     * @param value rounded value
+     * @param expanded rounded expanded uncertainty U = k u
+     * @param coverageFactor k
+     * @param unit unit of both
+     */
     public ReportedValue {
         Objects.requireNonNull(value, "value");
         Objects.requireNonNull(expanded, "expanded");

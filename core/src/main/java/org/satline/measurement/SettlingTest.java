@@ -20,7 +20,14 @@ import java.util.Objects;
  */
 public record SettlingTest(
         double windowSeconds, double largestSlopePerMinute, double largestSpread, int fewestReadings) {
-    /** Checks the parameters. */
+    /**
+     * Checks the parameters.
+     *
+     * @param windowSeconds length of the window, s; above 0
+     * @param largestSlopePerMinute largest settled slope, units per minute; above 0
+     * @param largestSpread largest settled standard deviation about the line, units; above 0
+     * @param fewestReadings readings needed in the window; at least 3
+     */
     public SettlingTest {
         if (!(windowSeconds > 0 && largestSlopePerMinute > 0 && largestSpread > 0 && windowSeconds < 1e9)) {
             throw new IllegalArgumentException(String.format(
@@ -43,7 +50,12 @@ public record SettlingTest(
      * @param value the reading
      */
     public record Sample(double seconds, double value) {
-        /** Checks that both are finite. */
+        /**
+         * Checks that both are finite.
+         *
+         * @param seconds time since any fixed instant, s
+         * @param value the reading
+         */
         public Sample {
             if (!(Double.isFinite(seconds) && Double.isFinite(value))) {
                 throw new IllegalArgumentException("reading " + value + " at " + seconds + " s is not finite");
@@ -70,7 +82,14 @@ public record SettlingTest(
      * @param text in words
      */
     public record Settled(double mean, double slopePerMinute, double spread, String text) implements Outcome {
-        /** Checks that the text is there. */
+        /**
+         * Checks that the text is there.
+         *
+         * @param mean mean of the window, units
+         * @param slopePerMinute fitted slope, units per minute
+         * @param spread standard deviation about the line, units
+         * @param text in words
+         */
         public Settled {
             Objects.requireNonNull(text, "text");
         }
@@ -84,7 +103,13 @@ public record SettlingTest(
      * @param text in words
      */
     public record Moving(double slopePerMinute, double spread, String text) implements Outcome {
-        /** Checks that the text is there. */
+        /**
+         * Checks that the text is there.
+         *
+         * @param slopePerMinute fitted slope, units per minute
+         * @param spread standard deviation about the line, units
+         * @param text in words
+         */
         public Moving {
             Objects.requireNonNull(text, "text");
         }
@@ -96,7 +121,11 @@ public record SettlingTest(
      * @param text in words
      */
     public record TooShort(String text) implements Outcome {
-        /** Checks that the text is there. */
+        /**
+         * Checks that the text is there.
+         *
+         * @param text in words
+         */
         public TooShort {
             Objects.requireNonNull(text, "text");
         }

@@ -10,7 +10,12 @@ import org.satline.quantity.Temperature;
  * @param budget its uncertainty, K
  */
 public record TemperatureReading(Temperature value, UncertaintyBudget budget) {
-    /** Checks that no part is missing. */
+    /**
+     * Checks that no part is missing.
+     *
+     * @param value the reading
+     * @param budget its uncertainty, K
+     */
     public TemperatureReading {
         Objects.requireNonNull(value, "value");
         Objects.requireNonNull(budget, "budget");

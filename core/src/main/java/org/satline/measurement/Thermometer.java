@@ -11,7 +11,13 @@ import org.satline.quantity.Temperature;
  * @param resolutionK smallest step of its display, K
  */
 public record Thermometer(String name, ThermometerClass accuracy, double resolutionK) {
-    /** Checks the parts. */
+    /**
+     * Checks the parts.
+     *
+     * @param name name of the instrument; readings by instruments of one name share the calibration error
+     * @param accuracy accuracy class
+     * @param resolutionK smallest step of its display, K
+     */
     public Thermometer {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(accuracy, "accuracy");

@@ -21,7 +21,15 @@ public record ThermometerClass(String name, Rule rule, double fixedK, double per
         SUM
     }
 
-    /** Checks the parts. */
+    /**
+     * Checks the parts.
+     *
+     * @param name name of the class
+     * @param rule how the two parts make the limit of error
+     * @param fixedK fixed part, K
+     * @param percent part that grows with the reading, per cent of its absolute value in degC
+     * @param source where the figures come from
+     */
     public ThermometerClass {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(rule, "rule");

@@ -12,7 +12,13 @@ import org.satline.quantity.Mass;
  * @param percentOfReading limit of its span error, per cent of the reading; common practice, no source: 0.05 to 0.1
  */
 public record WeighingScale(String name, Mass resolution, double percentOfReading) {
-    /** Checks the parts. */
+    /**
+     * Checks the parts.
+     *
+     * @param name name of the instrument
+     * @param resolution smallest step of its display
+     * @param percentOfReading limit of its span error, per cent of the reading; common practice, no source: 0.05 to 0.1
+     */
     public WeighingScale {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(resolution, "resolution");

@@ -9,7 +9,10 @@ import java.util.Objects;
 public final class ResourceFormatException extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
+    /** Name of the file. */
     private final String resource;
+
+    /** Line number, 0 for the whole file. */
     private final int line;
 
     /**

@@ -23,7 +23,12 @@ public final class CsvReport {
      * @param computed whether the row could be computed
      */
     public record Answer(List<String> cells, boolean computed) {
-        /** Copies the cells. */
+        /**
+         * Copies the cells.
+         *
+         * @param cells in the order of the output's header
+         * @param computed whether the row could be computed
+         */
         public Answer {
             cells = List.copyOf(cells);
         }

@@ -14,7 +14,13 @@ import java.util.regex.Pattern;
 public record CsvRow(long line, Map<String, String> cells, Optional<String> fault) {
     private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,4})?");
 
-    /** Copies the cells. */
+    /**
+     * Copies the cells.
+     *
+     * @param line line of the file on which the row starts, from 1
+     * @param cells cell by column name; columns that the file lacks are missing
+     * @param fault what is wrong with the shape of the row, if anything
+     */
     public CsvRow {
         cells = Map.copyOf(cells);
     }
