@@ -77,7 +77,7 @@ class FillsCommandTest {
         R-134a,21.6,12.4,,500,,,,,,,                       | outside [-50
         R-134a,21.6,12.4,,,,maybe,,,,,                     | "maybe" is not known; allowed: true, false
         R-134a,21.6,12.4,,,,,01/2029,,,,                   | retest_due "01/2029" is no date
-        R-744,21.6,12.4,filling-ratio,,,,,,,,              | could not be applied
+        R-744,21.6,12.4,settled-pressure-65C,,,,,,,,       | could not be applied
         R-744,21.6,12.4,liquid-80-warmest,,,,,,,,          | does not apply
         R-9999,21.6,12.4,,,,,,,,,                          | R-9999
         R-134a,21.6                                        | line 2 has 3 cells
