@@ -5,10 +5,14 @@ import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.satline.cylinder.FillAssessment.CandidateOutcome;
 import org.satline.cylinder.Refusal.Reason;
 import org.satline.cylinder.RuleOutcome.MassLimit;
+import org.satline.equilibrium.FluidModel;
+import org.satline.refrigerant.Refrigerant;
 import org.satline.safety.Caution;
 import org.satline.saturation.SaturationCurve;
 
@@ -19,6 +23,9 @@ public final class FillAssessor {
     private final LpgTable petroleumGases = LpgTable.standard();
     private final FillingRatioTable ratios = FillingRatioTable.standard();
     private final TankTable tanks = TankTable.standard();
+
+    /** Models are costly to prepare and needed for few gases, so they are kept once made. */
+    private final Map<Refrigerant, FluidModel> models = new ConcurrentHashMap<>();
 
     private FillAssessor(FillRules rules) {
         this.rules = rules;
@@ -51,7 +58,11 @@ public final class FillAssessor {
     public FillAssessment assess(FillQuestion question) {
         List<CandidateOutcome> outcomes = new ArrayList<>();
         for (SaturationCurve curve : question.contents().candidateCurves()) {
-            RuleCase it = new RuleCase(question.stamps(), curve, question.maximumTemperature());
+            RuleCase it = new RuleCase(
+                    question.stamps(),
+                    curve,
+                    question.maximumTemperature(),
+                    () -> models.computeIfAbsent(curve.refrigerant(), FluidModel::of));
             Set<FillRule> asked = new LinkedHashSet<>(rules.all());
             asked.addAll(question.jurisdiction().rules());
             for (FillRule rule : asked) {

@@ -9,8 +9,7 @@ import org.satline.quantity.GaugePressure;
 /** The formulas of P200(5) for gases without an entry in the table. */
 final class FormulaRules {
     private static final double ATMOSPHERE_PA = 101_325;
-    /** The gas constant as P200(5)(b) prints it, bar L/(mol K). */
-    private static final double GAS_CONSTANT = 8.31451e-2;
+    private static final double ONE_BAR_PA = 1e5;
 
     private FormulaRules() {}
 
@@ -48,19 +47,20 @@ final class FormulaRules {
             return new RuleOutcome.NotTested(
                     rule, "the test pressure is not given; read it on the collar, marked PH or TP", List.of());
         }
-        // the form for a gas of unknown density, which is the stricter of the two for these gases: real gas is denser
-        // than ideal gas
-        double grams = it.curve().refrigerant().molarMassKilogramsPerMole() * 1000;
-        double ratio = test.get().bars() * grams * 1e-3 / (GAS_CONSTANT * 338);
+        double gasDensity = it.model()
+                .get()
+                .stateAt(it.temperatureOf(rule).kelvins(), ONE_BAR_PA)
+                .density();
+        double ratio = 8.5e-4 * gasDensity * test.get().bars();
         double kilograms = ratio * it.waterCapacity();
         Step step = new Step(
                 "largest contents by " + rule.name(),
-                "m / Wc <= TP MM 1e-3 / (R 338)",
+                rule.inequality(),
                 String.format(
                         Locale.ROOT,
-                        "m <= %.2f bar x %.3f g/mol x 1e-3 / (8.31451e-2 bar L/(mol K) x 338 K) x %.4f kg",
+                        "m <= 8.5e-4 x %.4f g/L x %.2f bar x %.4f kg",
+                        gasDensity,
                         test.get().bars(),
-                        grams,
                         it.waterCapacity()),
                 Figures.mass(kilograms),
                 rule.source());

@@ -2,6 +2,8 @@ package org.satline.cylinder;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
+import org.satline.equilibrium.FluidModel;
 import org.satline.explanation.Step;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Mass;
@@ -9,8 +11,9 @@ import org.satline.quantity.Temperature;
 import org.satline.safety.Caution;
 import org.satline.saturation.SaturationCurve;
 
-/** One cylinder, one refrigerant, one warmest temperature: what a rule looks at. */
-record RuleCase(CylinderStamps stamps, SaturationCurve curve, Temperature maximumTemperature) {
+/** One cylinder, one refrigerant, one warmest temperature: what a rule looks at. The model is made only when asked for. */
+record RuleCase(
+        CylinderStamps stamps, SaturationCurve curve, Temperature maximumTemperature, Supplier<FluidModel> model) {
     private static final double LOW_PRESSURE_ABOVE_K = 338.15;
     private static final double COMPRESSED_BELOW_K = 223.15;
     /** The rules state gauge pressures against the standard atmosphere. */

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.satline.cylinder.Refusal.Reason;
 import org.satline.cylinder.RuleOutcome.MassLimit;
+import org.satline.equilibrium.FluidModel;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Temperature;
@@ -308,5 +309,30 @@ class FillAssessorTest {
                 .isCloseTo(Mass.ofPounds(18).kilograms(), within(1e-9)); // round-off
         assertThat(outcome(question(recovery().build(), "R-134a"), "rating-60"))
                 .isInstanceOf(RuleOutcome.NotApplicable.class);
+    }
+
+    /** R-23 has no liquid at 131 degF (critical point 26 degC): the settled pressure at the contents allowed is 1.25 x 1800 psig. */
+    @Test
+    void aboveTheCriticalTemperatureThePressureGivesTheMass() {
+        CylinderStamps stamps = recovery()
+                .specification(CylinderSpecification.parse("DOT-3AA1800"))
+                .build();
+        FillAssessment assessment = ASSESSOR.assess(question(stamps, "R-23"));
+        assertThat(assessment.refusals()).isEmpty();
+        MassLimit governing = assessment.governing().orElseThrow();
+        assertThat(governing.rule().name()).isEqualTo("service-pressure-131F");
+        ClosedVessel vessel = ClosedVessel.of(
+                FluidModel.of(curve("R-23").refrigerant()), stamps.volume(), governing.maximumContents());
+        assertThat(vessel.at(Temperature.ofCelsius(55)).pressure().psia())
+                .isCloseTo(1.25 * 1800 + 14.696, within(0.01));
+    }
+
+    /** R-1132a stands in the table of P200 at 250 bar only; R-23 at 190 and 250: no formula of P200(5)(b) for gases with an entry. */
+    @Test
+    void formulaForHighPressureGasesWithoutAnEntry() {
+        assertThat(outcome(adr(european(190).build(), "R-23"), "high-pressure-formula"))
+                .isInstanceOf(RuleOutcome.NotApplicable.class);
+        RuleOutcome methane = outcome(adr(european(190).build(), "R-50"), "settled-pressure-15C");
+        assertThat(methane.maximumKilograms()).isPresent();
     }
 }

@@ -38,15 +38,11 @@ class FillRuleProperties {
             @ForAll @DoubleRange(min = 1, max = 500) double waterCapacity,
             @ForAll @DoubleRange(min = -20, max = 65) double warm,
             @ForAll @DoubleRange(min = 0, max = 5) double more) {
+        FillAssessment cooler = ASSESSOR.assess(question(gas, waterCapacity, warm));
+        FillAssessment hotter = ASSESSOR.assess(question(gas, waterCapacity, warm + more));
         for (FillRule rule : RULES.all()) {
-            double cool = ASSESSOR.assess(question(gas, waterCapacity, warm))
-                    .outcomeOf(rule)
-                    .maximumKilograms()
-                    .orElse(Double.NaN);
-            double warmer = ASSESSOR.assess(question(gas, waterCapacity, warm + more))
-                    .outcomeOf(rule)
-                    .maximumKilograms()
-                    .orElse(Double.NaN);
+            double cool = cooler.outcomeOf(rule).maximumKilograms().orElse(Double.NaN);
+            double warmer = hotter.outcomeOf(rule).maximumKilograms().orElse(Double.NaN);
             assertThat(warmer > cool).as(rule.name()).isFalse();
         }
     }
@@ -79,10 +75,11 @@ class FillRuleProperties {
             @ForAll @DoubleRange(min = 1, max = 500) double waterCapacity,
             @ForAll @DoubleRange(min = 10, max = 65) double warmest) {
         FillQuestion question = question(gas, waterCapacity, warmest);
+        FillAssessment assessment = ASSESSOR.assess(question);
         for (String name : List.of(
                 "liquid-80-warmest", "liquid-80-77F", "not-liquid-full-131F", "liquid-95-50C", "not-liquid-full-60C")) {
             FillRule rule = RULES.rule(name);
-            if (ASSESSOR.assess(question).outcomeOf(rule) instanceof MassLimit limit) {
+            if (assessment.outcomeOf(rule) instanceof MassLimit limit) {
                 double t =
                         rule.temperature().orElse(question.maximumTemperature()).kelvins();
                 double overall = limit.maximumContents().kilograms()

@@ -1,0 +1,50 @@
+package org.satline.cylinder;
+
+import java.util.List;
+import java.util.Objects;
+import org.satline.equilibrium.PhaseSplit.Phases;
+import org.satline.explanation.Step;
+import org.satline.quantity.Mass;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
+import org.satline.safety.Caution;
+
+/**
+ * A closed vessel at one temperature. Immutable, thread-safe.
+ *
+ * @param temperature the temperature
+ * @param phases what is inside: liquid, vapour or both
+ * @param pressure the pressure, absolute
+ * @param liquidVolumeFraction the share of the volume that liquid fills, in [0, 1]
+ * @param vapourMass the mass of the vapour
+ * @param cautions loud where the vessel is full of liquid or nearly so
+ * @param steps the derivation
+ */
+public record VesselCondition(
+        Temperature temperature,
+        Phases phases,
+        Pressure pressure,
+        double liquidVolumeFraction,
+        Mass vapourMass,
+        List<Caution> cautions,
+        List<Step> steps) {
+    /**
+     * Checks that no part is missing.
+     *
+     * @param temperature the temperature
+     * @param phases what is inside
+     * @param pressure the pressure
+     * @param liquidVolumeFraction the share of the volume that liquid fills
+     * @param vapourMass the mass of the vapour
+     * @param cautions what to know
+     * @param steps the derivation
+     */
+    public VesselCondition {
+        Objects.requireNonNull(temperature, "temperature");
+        Objects.requireNonNull(phases, "phases");
+        Objects.requireNonNull(pressure, "pressure");
+        Objects.requireNonNull(vapourMass, "vapourMass");
+        cautions = List.copyOf(cautions);
+        steps = List.copyOf(steps);
+    }
+}
