@@ -18,6 +18,10 @@ final class BoundaryTrace {
     private static final double SMALLEST_STEP = 1e-3;
     /** The trace stops this close to the critical point: about 1e-5 of the critical temperature away from it. */
     private static final double LAST_RATIO = 0.01;
+    /** Where the critical point is crossed by a straight step. */
+    private static final double CROSSING_RATIO = 0.1;
+
+    private static final double CROSSING_GROWTH = 1.1;
 
     private final IncipientPhase solver;
     private final double coldest;
@@ -57,10 +61,67 @@ final class BoundaryTrace {
         if (!solver.solve(Specified.TEMPERATURE, Math.log(startTemperature))) {
             throw new ConvergenceException("phase boundary: no first point at " + startTemperature + " K");
         }
-        Node first = node(solver.logDensityRatio());
+        return around(node(solver.logDensityRatio()));
+    }
+
+    private Traced around(Node first) {
         List<Node> nodes = new ArrayList<>(colder(first));
-        nodes.add(first);
+        if (nodes.isEmpty() || first.logTemperature() > Math.log(coldest)) {
+            nodes.add(first);
+        }
         return warmer(nodes);
+    }
+
+    /**
+     * Traces from the other side of the critical point, where the line of the same feed as the opposite phase ends: both are one curve.
+     *
+     * @param opposite traces of the same feed as the opposite phase
+     * @param start unknowns near the first point of that line
+     * @param startTemperature temperature of that point, K
+     */
+    Traced throughCriticalPoint(BoundaryTrace opposite, double[] start, double startTemperature) {
+        Node near = opposite.nearCritical(start, startTemperature);
+        for (int i = 0; i < size; i++) {
+            solver.x[i] = near.x()[i] - near.dx()[i] * (near.s() + CROSSING_RATIO);
+        }
+        if (!solver.solve(Specified.DENSITY_RATIO, CROSSING_RATIO)) {
+            throw new ConvergenceException(
+                    "phase boundary: critical point near " + solver.temperature() + " K not passed");
+        }
+        Node first = node(CROSSING_RATIO);
+        // back over a largest pressure or temperature on this side of the critical point
+        while (first.dLogTemperature() >= 0 || first.dLogPressure() >= 0) {
+            Node next = attempt(first, first.s() * CROSSING_GROWTH);
+            if (next == null || next.logTemperature() < Math.log(coldest)) {
+                throw new ConvergenceException("phase boundary: its largest pressure comes below " + coldest
+                        + " K, the coldest temperature of the components' equations");
+            }
+            first = next;
+        }
+        return around(first);
+    }
+
+    private Node nearCritical(double[] start, double startTemperature) {
+        System.arraycopy(start, 0, solver.x, 0, size);
+        if (!solver.solve(Specified.TEMPERATURE, Math.log(startTemperature))) {
+            throw new ConvergenceException("phase boundary: no first point at " + startTemperature + " K");
+        }
+        Node last = node(solver.logDensityRatio());
+        double step = LARGEST_STEP;
+        while (last.s() > CROSSING_RATIO * 1.000001) {
+            step = Math.min(step, Math.max(0.3 * last.s(), CROSSING_RATIO / 2));
+            Node node = attempt(last, Math.max(CROSSING_RATIO, last.s() - step));
+            if (node == null) {
+                step /= 2;
+                if (step < SMALLEST_STEP) {
+                    throw new ConvergenceException("phase boundary: lost at " + Math.exp(last.logTemperature()) + " K");
+                }
+                continue;
+            }
+            last = node;
+            step = Math.min(LARGEST_STEP, step * 1.5);
+        }
+        return last;
     }
 
     /** Follows the line down to the coldest temperature, or as far as the liquid of this branch stays stable. */

@@ -16,6 +16,7 @@ final class FirstPoint {
 
     private static final int ROUNDS = 30;
     private static final double ROUGH = 1e-4;
+    private static final double EASE = 0.7;
 
     private final MixtureEquation equation;
     private final double[] feed;
@@ -105,6 +106,14 @@ final class FirstPoint {
         for (int round = 0; round < ROUNDS; round++) {
             densities[0] = density(feed, temperature, pressure, feedIsLiquid, densities[0]);
             densities[1] = density(other, temperature, pressure, !feedIsLiquid, densities[1]);
+            if (!(densities[feedIsLiquid ? 1 : 0] > 0)) {
+                // Wilson's pressure may lie above every vapour of that composition
+                pressure *= EASE;
+                continue;
+            }
+            if (!(densities[0] > 0 && densities[1] > 0)) {
+                break;
+            }
             evaluate(feed, densities[0], temperature, feedState);
             evaluate(other, densities[1], temperature, otherState);
             double sum = 0;
@@ -122,6 +131,10 @@ final class FirstPoint {
             if (change < ROUGH) {
                 break;
             }
+        }
+        if (!(densities[0] > 0 && densities[1] > 0)) {
+            throw new ConvergenceException(
+                    "phase boundary: no liquid or vapour density at " + temperature + " K to start from");
         }
         double[] x = new double[n + 2];
         x[0] = Math.log(densities[0]);
@@ -142,10 +155,6 @@ final class FirstPoint {
             rho = liquid
                     ? solver.liquid(temperature, pressure, liquidEstimate(x, temperature))
                     : solver.near(temperature, pressure, pressure / (equation.gasConstant() * temperature));
-        }
-        if (!(rho > 0)) {
-            throw new ConvergenceException("phase boundary: no " + (liquid ? "liquid" : "vapour") + " density at "
-                    + temperature + " K and " + pressure + " Pa to start from");
         }
         return rho;
     }

@@ -6,6 +6,9 @@ import org.satline.equation.EquationLibrary;
 import org.satline.equation.FixedComposition;
 import org.satline.equation.InteractionModel;
 import org.satline.quantity.OutOfValidityException;
+import org.satline.quantity.SpecificEnthalpy;
+import org.satline.quantity.SpecificEntropy;
+import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Refrigerant;
 
 /**
@@ -45,7 +48,8 @@ public final class FluidModel {
             SinglePhase singlePhase) {}
 
     /**
-     * Prepares a refrigerant with the default pair parameters and the IIR reference state, or the normal boiling point where that does not exist.
+     * Prepares a refrigerant with the default pair parameters and the IIR reference state, or the normal boiling point where that does not
+     * exist, or the coldest saturated liquid where neither does.
      *
      * @param refrigerant substance or blend
      * @return the prepared model
@@ -71,7 +75,20 @@ public final class FluidModel {
         SinglePhase single = new SinglePhase(refrigerant.designation(), composition, bubble, dew);
         Base base = new Base(refrigerant, model, composition, bubble, dew, single);
         FluidModel raw = new FluidModel(base, ReferenceState.NORMAL_BOILING_POINT, 0, 0);
-        return raw.with(raw.has(ReferenceState.IIR) ? ReferenceState.IIR : ReferenceState.NORMAL_BOILING_POINT);
+        return raw.with(raw.defaultReference());
+    }
+
+    /** IIR where it exists, else the normal boiling point, else the coldest saturated liquid. */
+    private ReferenceState defaultReference() {
+        if (has(ReferenceState.IIR)) {
+            return ReferenceState.IIR;
+        }
+        return has(ReferenceState.NORMAL_BOILING_POINT)
+                ? ReferenceState.NORMAL_BOILING_POINT
+                : ReferenceState.ofSaturatedLiquid(
+                        Temperature.ofKelvins(bubble.minTemperature()),
+                        SpecificEnthalpy.ofJoulesPerKilogram(0),
+                        SpecificEntropy.ofJoulesPerKilogramKelvin(0));
     }
 
     /**

@@ -24,12 +24,31 @@ final class PhaseBoundary {
         this.feed = composition.moleFractions();
         this.feedIsLiquid = feedIsLiquid;
         double coldest = coldest(composition);
-        FirstPoint first = new FirstPoint(composition.mixture(), feed, feedIsLiquid, coldest);
-        double temperature = first.temperature();
-        Traced traced = new BoundaryTrace(composition.mixture(), feed, feedIsLiquid, coldest)
-                .from(first.near(temperature), temperature);
+        Traced traced = trace(composition, feed, feedIsLiquid, coldest);
         nodes = traced.nodes().toArray(Node[]::new);
+        if (nodes.length < 2) {
+            throw new ConvergenceException(String.format(
+                    Locale.ROOT,
+                    "%s line: ends below %s K, the coldest temperature of the components' equations",
+                    feedIsLiquid ? "bubble" : "dew",
+                    coldest));
+        }
         end = new BoundaryEnd(traced.kind(), traced.endTemperature(), traced.endPressure());
+    }
+
+    /** From an easy point of the line itself, or else from the opposite line through the critical point. */
+    private static Traced trace(FixedComposition composition, double[] feed, boolean feedIsLiquid, double coldest) {
+        BoundaryTrace trace = new BoundaryTrace(composition.mixture(), feed, feedIsLiquid, coldest);
+        try {
+            FirstPoint first = new FirstPoint(composition.mixture(), feed, feedIsLiquid, coldest);
+            double temperature = first.temperature();
+            return trace.from(first.near(temperature), temperature);
+        } catch (ConvergenceException noEasyPoint) {
+            BoundaryTrace opposite = new BoundaryTrace(composition.mixture(), feed, !feedIsLiquid, coldest);
+            FirstPoint first = new FirstPoint(composition.mixture(), feed, !feedIsLiquid, coldest);
+            double temperature = first.temperature();
+            return trace.throughCriticalPoint(opposite, first.near(temperature), temperature);
+        }
     }
 
     /** Largest lower limit among the components, K. */
