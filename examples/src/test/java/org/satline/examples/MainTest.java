@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class MainTest {
     @ParameterizedTest
-    @ValueSource(strings = {"--help", "points --help"})
+    @ValueSource(strings = {"--help", "visit --help", "points --help"})
     void helpNamesTheExitOrTheUse(String line) {
         ProgramRun run = ProgramRun.of((Object[]) line.split(" ", -1));
         assertThat(run.status()).isZero();
@@ -32,6 +32,9 @@ class MainTest {
         points a.csv --out b.csv c.csv      | "c.csv"
         points a.csv --out b.csv --engine x | allowed: equation, table
         points missing.csv --out b.csv      | missing.csv: cannot be read (no such file)
+        visit                               | Missing required
+        visit missing.json                  | missing.json: cannot be read (no such file)
+        visit missing.json --loud           | "--loud"
         """)
     void wrongUseIsOneLineAndStatusTwo(String line, String part) {
         ProgramRun run = ProgramRun.of((Object[]) (line.isEmpty() ? new String[0] : line.split(" +", -1)));

@@ -1,0 +1,99 @@
+package org.satline.visit;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.satline.cylinder.CylinderStamps;
+import org.satline.cylinder.Jurisdiction;
+import org.satline.cylinder.Scale;
+import org.satline.quantity.Mass;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.PressureDifference;
+import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
+import org.satline.refrigerant.Refrigerant;
+import org.satline.transfer.PointKind;
+
+/**
+ * The cylinder that is hooked up. Immutable, thread-safe.
+ *
+ * @param name in words
+ * @param valve the valve to which the hose leads; it tells a recovery cylinder from a source cylinder
+ * @param stamps its stamps
+ * @param holding what it holds already; nothing where it is new or evacuated
+ * @param temperature its temperature at rest
+ * @param temperatureUncertainty expanded uncertainty of that temperature, k = 2
+ * @param pressure its pressure where a gauge shows it; needed where it holds nothing
+ * @param pressureUncertainty expanded uncertainty of that pressure, k = 2
+ * @param scale how it is weighed, where it stands on a scale
+ * @param hoseContents what the hoses hold that will end in the cylinder
+ * @param jurisdiction the set of fill rules
+ * @param warmest the warmest temperature that it may see
+ */
+public record CylinderOnSite(
+        String name,
+        PointKind valve,
+        CylinderStamps stamps,
+        Optional<Refrigerant> holding,
+        Temperature temperature,
+        TemperatureDifference temperatureUncertainty,
+        Optional<Pressure> pressure,
+        PressureDifference pressureUncertainty,
+        Optional<Scale> scale,
+        Mass hoseContents,
+        Jurisdiction jurisdiction,
+        Temperature warmest) {
+    /**
+     * Checks that no part is missing.
+     *
+     * @param name in words
+     * @param valve the valve to which the hose leads
+     * @param stamps its stamps
+     * @param holding what it holds already
+     * @param temperature its temperature at rest
+     * @param temperatureUncertainty expanded uncertainty of that temperature, k = 2
+     * @param pressure its pressure where a gauge shows it
+     * @param pressureUncertainty expanded uncertainty of that pressure, k = 2
+     * @param scale how it is weighed, where it stands on a scale
+     * @param hoseContents what the hoses hold that will end in the cylinder
+     * @param jurisdiction the set of fill rules
+     * @param warmest the warmest temperature that it may see
+     */
+    public CylinderOnSite {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(valve, "valve");
+        Objects.requireNonNull(stamps, "stamps");
+        Objects.requireNonNull(holding, "holding");
+        Objects.requireNonNull(temperature, "temperature");
+        Objects.requireNonNull(temperatureUncertainty, "temperatureUncertainty");
+        Objects.requireNonNull(pressure, "pressure");
+        Objects.requireNonNull(pressureUncertainty, "pressureUncertainty");
+        Objects.requireNonNull(scale, "scale");
+        Objects.requireNonNull(hoseContents, "hoseContents");
+        Objects.requireNonNull(jurisdiction, "jurisdiction");
+        Objects.requireNonNull(warmest, "warmest");
+        if (holding.isEmpty() && pressure.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "the cylinder holds nothing, so its pressure does not follow from its temperature; state its pressure");
+        }
+        if (!isReceiver(valve) && !isSource(valve)) {
+            throw new IllegalArgumentException("the " + valve + " is no valve of a cylinder; name one");
+        }
+    }
+
+    /**
+     * Tells whether refrigerant is to go into it.
+     *
+     * @return true for a recovery cylinder, false for a source cylinder
+     */
+    public boolean receives() {
+        return isReceiver(valve);
+    }
+
+    private static boolean isReceiver(PointKind valve) {
+        return valve == PointKind.RECOVERY_CYLINDER_VAPOUR_VALVE || valve == PointKind.RECOVERY_CYLINDER_LIQUID_VALVE;
+    }
+
+    private static boolean isSource(PointKind valve) {
+        return valve == PointKind.SOURCE_CYLINDER_VAPOUR_VALVE || valve == PointKind.SOURCE_CYLINDER_LIQUID_VALVE;
+    }
+}

@@ -1,0 +1,42 @@
+package org.satline.visit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.satline.cylinder.FillAssessment;
+import org.satline.cylinder.Room;
+import org.satline.explanation.Step;
+
+/**
+ * What the cylinder may still take. Immutable, thread-safe.
+ *
+ * @param cylinder the cylinder
+ * @param assessment its limits by every rule, and the reasons, if any, why it must not be filled
+ * @param room the room by the scale; nothing where it is not weighed or must not be filled
+ */
+public record CylinderReport(CylinderOnSite cylinder, FillAssessment assessment, Optional<Room> room) {
+    /**
+     * Checks that no part is missing.
+     *
+     * @param cylinder the cylinder
+     * @param assessment its limits by every rule, and the reasons, if any, why it must not be filled
+     * @param room the room by the scale
+     */
+    public CylinderReport {
+        Objects.requireNonNull(cylinder, "cylinder");
+        Objects.requireNonNull(assessment, "assessment");
+        Objects.requireNonNull(room, "room");
+    }
+
+    /**
+     * Returns the derivation of limit and room.
+     *
+     * @return steps in order
+     */
+    public List<Step> steps() {
+        List<Step> steps = new ArrayList<>(assessment.steps());
+        room.ifPresent(found -> steps.addAll(found.steps()));
+        return List.copyOf(steps);
+    }
+}

@@ -1,0 +1,39 @@
+package org.satline.visit;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import org.satline.cylinder.CylinderContents;
+import org.satline.cylinder.FillAssessment;
+import org.satline.cylinder.FillAssessor;
+import org.satline.cylinder.FillQuestion;
+import org.satline.cylinder.Room;
+import org.satline.cylinder.RoomFinder;
+import org.satline.refrigerant.Refrigerant;
+import org.satline.saturation.SaturationCurve;
+
+/** Works out what the recovery cylinder may still take of the refrigerant in the system. */
+final class CylinderReports {
+    private CylinderReports() {}
+
+    static CylinderReport of(CylinderOnSite cylinder, SaturationCurve systemCurve, Optional<LocalDate> date) {
+        FillQuestion question = FillQuestion.of(cylinder.stamps(), new CylinderContents.Known(systemCurve))
+                .under(cylinder.jurisdiction())
+                .warmestAt(cylinder.warmest());
+        Optional<Refrigerant> holding = cylinder.holding();
+        if (holding.isPresent()) {
+            question = question.holding(holding.get());
+        }
+        if (date.isPresent()) {
+            question = question.on(date.get());
+        }
+        FillAssessment assessment = FillAssessor.standard().assess(question);
+        Optional<Room> room = assessment.isRefused()
+                ? Optional.empty()
+                : cylinder.scale()
+                        .flatMap(scale -> assessment
+                                .governing()
+                                .map(limit -> RoomFinder.find(
+                                        cylinder.stamps(), limit.maximumContents(), scale, cylinder.hoseContents())));
+        return new CylinderReport(cylinder, assessment, room);
+    }
+}

@@ -1,0 +1,123 @@
+package org.satline.visit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.satline.charge.Verdict;
+import org.satline.cylinder.Room;
+import org.satline.quantity.Mass;
+import org.satline.refrigerant.Refrigerant;
+import org.satline.transfer.Flow;
+
+/** What to do next, from the level of the charge, the cylinder and the way it would flow. */
+final class NextSteps {
+    private static final String PRACTICE = "common practice, no source";
+    private static final String WAIT_BASIS =
+            "California Energy Code, Reference Appendix RA3.2: 15 min in cooling before readings; waiting again after a change: common practice";
+
+    private final VisitInput input;
+    private final Verdict verdict;
+    private final Optional<CylinderReport> cylinder;
+    private final List<Flow> flows;
+    private final List<NextStep> steps = new ArrayList<>();
+
+    private NextSteps(VisitInput input, Verdict verdict, Optional<CylinderReport> cylinder, List<Flow> flows) {
+        this.input = input;
+        this.verdict = verdict;
+        this.cylinder = cylinder;
+        this.flows = flows;
+    }
+
+    static List<NextStep> of(VisitInput input, Verdict verdict, Optional<CylinderReport> cylinder, List<Flow> flows) {
+        return new NextSteps(input, verdict, cylinder, flows).found();
+    }
+
+    private List<NextStep> found() {
+        if (verdict instanceof Verdict.Judged judged) {
+            switch (judged.level()) {
+                case HIGH -> takeOut();
+                case LOW -> putIn();
+                case ON_TARGET -> add(verdict.advice() + "; write down the readings and close up", PRACTICE);
+            }
+        } else {
+            add(verdict.advice(), "no charge is adjusted while the level is undecided");
+        }
+        return List.copyOf(steps);
+    }
+
+    private void takeOut() {
+        if (input.cylinder().isEmpty() || cylinder.isEmpty()) {
+            add(
+                    "hook up a recovery cylinder for "
+                            + input.system().refrigerant().designation()
+                            + " alone and weigh it before anything goes in",
+                    PRACTICE);
+            return;
+        }
+        if (cylinder.get().assessment().isRefused()) {
+            add("take another recovery cylinder: this one must not be filled, for the reasons given", PRACTICE);
+            return;
+        }
+        if (cylinder.get().room().isEmpty()) {
+            add("put the cylinder on a scale first; without its weight nothing may go in", PRACTICE);
+            return;
+        }
+        Room room = cylinder.get().room().get();
+        if (!(room instanceof Room.Left left)) {
+            add("take another recovery cylinder: this one has no room", PRACTICE);
+            return;
+        }
+        String ports = String.join(
+                ", or ",
+                flows.stream()
+                        .filter(Flow.OneWay.class::isInstance)
+                        .map(Flow.OneWay.class::cast)
+                        .filter(way -> way.to().kind() == input.cylinder().get().valve()
+                                && way.warnings().isEmpty())
+                        .map(way -> "the " + way.from().kind())
+                        .toList());
+        if (ports.isEmpty()) {
+            add(
+                    "open no valve yet: from no open port would refrigerant flow into the cylinder by itself and without a warning; cool the"
+                            + " cylinder or use a recovery machine",
+                    PRACTICE);
+            return;
+        }
+        add(
+                "take refrigerant out from " + ports
+                        + " into the cylinder in small steps, and stop before the scale shows "
+                        + stop(left.stopReading()),
+                PRACTICE);
+        add("after each step let the system run for 15 min, then read again", WAIT_BASIS);
+    }
+
+    private void putIn() {
+        Refrigerant refrigerant = input.system().refrigerant();
+        add(
+                "find and mend the leak before adding: refrigerant does not wear out",
+                "common practice; for larger appliances 40 CFR 82.157");
+        add(
+                refrigerant.isBlend()
+                        ? "add from a source cylinder of new or reclaimed " + refrigerant.designation()
+                                + ", as liquid, since vapour would change the blend; meter it into the suction side so that it flashes before the compressor"
+                        : "add from a source cylinder of new or reclaimed " + refrigerant.designation()
+                                + " in small steps; liquid only metered, so that it flashes before the compressor",
+                PRACTICE);
+        add("never add from a cylinder of mixed recovered refrigerant", "40 CFR 82.154(d); common practice");
+        add("after each step let the system run for 15 min, then read again", WAIT_BASIS);
+    }
+
+    /** Rounded down, so that the printed reading is never above the one computed. */
+    private static String stop(Mass reading) {
+        return String.format(
+                Locale.ROOT,
+                "%.2f lb (%.2f kg)",
+                Math.floor(reading.pounds() * 100) / 100,
+                Math.floor(reading.kilograms() * 100) / 100);
+    }
+
+    private void add(String text, String basis) {
+        steps.add(new NextStep(text, basis));
+    }
+}

@@ -1,0 +1,50 @@
+package org.satline.visit;
+
+import java.util.List;
+import java.util.Objects;
+import org.satline.explanation.Step;
+import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
+
+/**
+ * A pressure of the running system with the saturation temperatures at it. Immutable, thread-safe.
+ *
+ * @param name which one, in words
+ * @param gauge above the local atmosphere
+ * @param absolute the absolute pressure
+ * @param bubble bubble-point temperature at it
+ * @param dew dew-point temperature at it
+ * @param glide dew point less bubble point; 0 for a pure substance
+ * @param steps the derivation
+ */
+public record PressureReadout(
+        String name,
+        GaugePressure gauge,
+        Pressure absolute,
+        Temperature bubble,
+        Temperature dew,
+        TemperatureDifference glide,
+        List<Step> steps) {
+    /**
+     * Checks that no part is missing.
+     *
+     * @param name which one, in words
+     * @param gauge above the local atmosphere
+     * @param absolute the absolute pressure
+     * @param bubble bubble-point temperature at it
+     * @param dew dew-point temperature at it
+     * @param glide dew point less bubble point
+     * @param steps the derivation
+     */
+    public PressureReadout {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(gauge, "gauge");
+        Objects.requireNonNull(absolute, "absolute");
+        Objects.requireNonNull(bubble, "bubble");
+        Objects.requireNonNull(dew, "dew");
+        Objects.requireNonNull(glide, "glide");
+        steps = List.copyOf(steps);
+    }
+}

@@ -1,0 +1,76 @@
+package org.satline.visit;
+
+import java.util.Locale;
+import java.util.Objects;
+import org.satline.explanation.Step;
+import org.satline.quantity.Atmosphere;
+import org.satline.quantity.Length;
+import org.satline.quantity.Pressure;
+
+/**
+ * Where the visit takes place. Immutable, thread-safe.
+ *
+ * @param name in words
+ * @param atmosphere the local atmosphere, by which gauge readings become absolute
+ * @param step how the atmosphere was found
+ */
+public record Site(String name, Atmosphere atmosphere, Step step) {
+    /**
+     * Checks that no part is missing.
+     *
+     * @param name in words
+     * @param atmosphere the local atmosphere, by which gauge readings become absolute
+     * @param step how the atmosphere was found
+     */
+    public Site {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(atmosphere, "atmosphere");
+        Objects.requireNonNull(step, "step");
+    }
+
+    /**
+     * A site of known altitude; the standard atmosphere is taken.
+     *
+     * @param name in words
+     * @param altitude above mean sea level, [-500, 11000] m
+     * @return the site
+     * @throws org.satline.quantity.OutOfValidityException if the altitude is out of range
+     */
+    public static Site atAltitude(String name, Length altitude) {
+        Atmosphere atmosphere = Atmosphere.atAltitude(altitude);
+        return new Site(
+                name,
+                atmosphere,
+                new Step(
+                        "local atmosphere",
+                        "p_atm = p_0 (1 + beta H / T_0)^(-g_n / (beta R)), H = r z / (r + z)",
+                        String.format(
+                                Locale.ROOT,
+                                "z = %.1f m, p_0 = 101.325 kPa, beta = -0.0065 K/m, T_0 = 288.15 K, g_n = 9.80665 m/s2, "
+                                        + "R = 287.05287 J/(kg K), r = 6356766 m",
+                                altitude.metres()),
+                        figure(atmosphere),
+                        "ISO 2533:1975"));
+    }
+
+    /**
+     * A site with a barometer.
+     *
+     * @param name in words
+     * @param reading the pressure on site, not reduced to sea level
+     * @return the site
+     * @throws org.satline.quantity.OutOfValidityException if the reading is no plausible atmosphere
+     */
+    public static Site byBarometer(String name, Pressure reading) {
+        Atmosphere atmosphere = Atmosphere.measured(reading);
+        return new Site(
+                name,
+                atmosphere,
+                new Step("local atmosphere", "p_atm", "read", figure(atmosphere), "barometer on site"));
+    }
+
+    private static String figure(Atmosphere atmosphere) {
+        Pressure pressure = atmosphere.pressure();
+        return String.format(Locale.ROOT, "%.2f kPa (%.2f psia)", pressure.kilopascals(), pressure.psia());
+    }
+}

@@ -1,0 +1,11 @@
+/**
+ * One service visit: what was found on site in, what follows from it out. Read {@link org.satline.visit.VisitReporter} first, then
+ * {@link org.satline.visit.VisitReport}.
+ *
+ * <p>Nothing here lays out text or reads files: a report is typed data, with the derivation of its numbers. It supports licensed practice
+ * and does not replace it.
+ */
+@NullMarked
+package org.satline.visit;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,30 @@
+package org.satline.examples.visit;
+
+import java.util.List;
+import org.satline.explanation.Step;
+
+/** Lays out how each number was found. */
+public final class ExplainPage {
+    private ExplainPage() {}
+
+    /**
+     * Lays out steps.
+     *
+     * @param steps in order
+     * @return numbered steps, each with formula, numbers, result and source
+     */
+    public static String of(List<Step> steps) {
+        Sheet sheet = new Sheet();
+        sheet.heading("How each number was found");
+        int number = 1;
+        for (Step step : steps) {
+            sheet.line("");
+            sheet.line(number++ + ". " + step.name());
+            sheet.row("   formula", step.formula());
+            sheet.row("   numbers", step.substitution());
+            sheet.row("   result", step.result());
+            sheet.row("   source", step.source());
+        }
+        return sheet.toString();
+    }
+}

@@ -1,0 +1,214 @@
+package org.satline.examples.visit;
+
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.satline.charge.LineMargin;
+import org.satline.charge.Verdict;
+import org.satline.cylinder.Refusal;
+import org.satline.cylinder.Room;
+import org.satline.cylinder.RuleOutcome.MassLimit;
+import org.satline.equation.PairInteraction;
+import org.satline.measurement.ReportedValue;
+import org.satline.refrigerant.Refrigerant;
+import org.satline.safety.Caution;
+import org.satline.transfer.Flow;
+import org.satline.transfer.FlowWarning;
+import org.satline.visit.CylinderReport;
+import org.satline.visit.NextStep;
+import org.satline.visit.PressureReadout;
+import org.satline.visit.PropertySource;
+import org.satline.visit.ServicedSystem;
+import org.satline.visit.VisitReport;
+
+/** Lays out the report of a visit as one page of plain text. */
+public final class VisitPage {
+    private static final double FAHRENHEIT_DEGREES_PER_KELVIN = 1.8;
+
+    private final VisitReport report;
+    private final Sheet sheet = new Sheet();
+
+    private VisitPage(VisitReport report) {
+        this.report = report;
+    }
+
+    /**
+     * Lays out a report.
+     *
+     * @param report the report
+     * @return the page, lines of at most about 100 characters
+     */
+    public static String of(VisitReport report) {
+        return new VisitPage(report).text();
+    }
+
+    private String text() {
+        head();
+        pressures();
+        margins();
+        charge();
+        report.cylinder().ifPresent(this::cylinder);
+        flows();
+        cautions();
+        sheet.line("");
+        sheet.line("This page supports licensed practice and does not replace it.");
+        sheet.line("Local codes and the maker's instructions come first.");
+        return sheet.toString();
+    }
+
+    private void head() {
+        ServicedSystem system = report.input().system();
+        sheet.title(report.input().title());
+        report.input().date().ifPresent(date -> sheet.row("date", date.toString()));
+        sheet.row(
+                "site",
+                report.input().site().name() + "; atmosphere "
+                        + report.input().site().atmosphere().description());
+        sheet.row(
+                "system",
+                system.name() + "; " + named(system.refrigerant()) + "; "
+                        + system.metering().label().replace('-', ' ')
+                        + system.fullCharge()
+                                .map(mass -> "; full charge " + Both.of(mass))
+                                .orElse(""));
+        PropertySource source = report.properties();
+        sheet.row("properties", source.engine().words() + "; " + source.equations());
+        for (PairInteraction pair : source.interactions()) {
+            sheet.row(
+                    "",
+                    "pair " + pair.first() + " + " + pair.second() + ": "
+                            + pair.status().word() + " (" + pair.source() + ")");
+        }
+    }
+
+    private static String named(Refrigerant refrigerant) {
+        return refrigerant.designation()
+                + refrigerant
+                        .safetyGroup()
+                        .map(group -> ", safety group " + group)
+                        .orElse("");
+    }
+
+    private void pressures() {
+        sheet.heading("Pressures and saturation temperatures");
+        for (PressureReadout readout : report.pressures()) {
+            sheet.row(
+                    readout.name(),
+                    Both.figure("%.1f psig", readout.gauge().psig()) + ", absolute " + Both.of(readout.absolute()));
+            sheet.row("", "bubble point " + Both.of(readout.bubble()) + ", dew point " + Both.of(readout.dew()));
+        }
+    }
+
+    private void margins() {
+        sheet.heading("Superheat and subcooling");
+        report.margins()
+                .superheat()
+                .ifPresent(margin -> sheet.row("superheat", margin(margin) + " above the dew point"));
+        report.margins()
+                .subcooling()
+                .ifPresent(margin -> sheet.row("subcooling", margin(margin) + " below the bubble point"));
+        if (report.margins().superheat().isEmpty()) {
+            sheet.row("superheat", "not known: suction pressure and suction line temperature are needed");
+        }
+        if (report.margins().subcooling().isEmpty()) {
+            sheet.row("subcooling", "not known: liquid pressure and liquid line temperature are needed");
+        }
+    }
+
+    private static String margin(LineMargin margin) {
+        double factor = FAHRENHEIT_DEGREES_PER_KELVIN;
+        return figure(ReportedValue.of(
+                        margin.value().kelvins() * factor, margin.standardUncertaintyK() * factor, "degF"))
+                + " (" + figure(margin.reported()) + "; k = 2)";
+    }
+
+    private static String figure(ReportedValue value) {
+        return value.value().toPlainString() + " +/- " + value.expanded().toPlainString() + " " + value.unit();
+    }
+
+    private void charge() {
+        sheet.heading("Charge");
+        Verdict verdict = report.verdict();
+        sheet.row(
+                "level",
+                verdict instanceof Verdict.Judged judged
+                        ? judged.level().label().replace('-', ' ')
+                        : "undecided");
+        verdict.reasons().forEach(reason -> sheet.row("", reason));
+        sheet.heading("What to do next");
+        for (NextStep step : report.nextSteps()) {
+            sheet.item(step.text() + " [" + step.basis() + "]");
+        }
+    }
+
+    private void cylinder(CylinderReport cylinder) {
+        sheet.heading("Cylinder");
+        sheet.row(
+                "cylinder",
+                cylinder.cylinder().name() + "; " + cylinder.cylinder().stamps());
+        for (Refusal refusal : cylinder.assessment().refusals()) {
+            sheet.row("DO NOT FILL", refusal.text() + " [" + refusal.basis() + "]");
+        }
+        cylinder.assessment().governing().ifPresent(limit -> sheet.row("limit", limit(limit)));
+        cylinder.room().ifPresent(this::room);
+        if (cylinder.room().isEmpty() && !cylinder.assessment().isRefused()) {
+            sheet.row("room", "not known: the cylinder is not on a scale; weigh it before anything goes in");
+        }
+    }
+
+    private static String limit(MassLimit limit) {
+        return "contents at most " + Both.down(limit.maximumContents()) + ", gross at most "
+                + Both.down(limit.maximumGross()) + ", by rule " + limit.rule().name() + ": "
+                + limit.rule().inequality() + " [" + limit.rule().citation() + "]";
+    }
+
+    private void room(Room room) {
+        if (room instanceof Room.Left left) {
+            sheet.row("contents", Both.of(left.contents()));
+            sheet.row("room", Both.down(left.room()));
+            sheet.row("stop at", "scale reading " + Both.down(left.stopReading()));
+        } else if (room instanceof Room.Overfilled over) {
+            sheet.row("contents", Both.of(over.contents()) + ", OVER THE LIMIT by " + Both.of(over.excess()));
+        } else if (room instanceof Room.Full full) {
+            sheet.row("contents", Both.of(full.contents()) + "; full: nothing more may go in");
+        } else if (room instanceof Room.Contradiction contradiction) {
+            sheet.row("room", "not known: " + contradiction.refusal().text());
+        }
+    }
+
+    private void flows() {
+        if (report.flows().isEmpty()) {
+            return;
+        }
+        sheet.heading("Which way it would flow");
+        for (Flow flow : report.flows()) {
+            if (flow instanceof Flow.OneWay way) {
+                sheet.item(way.medium().toString().toLowerCase(Locale.ROOT) + " from the "
+                        + way.from().kind() + " at "
+                        + Both.of(way.from().pressure()) + " to the " + way.to().kind() + " at "
+                        + Both.of(way.to().pressure())
+                        + ", driven by " + Both.of(way.driving())
+                        + Both.figure(" +/- %.1f psi", way.expandedUncertainty().psi())
+                        + warnings(way));
+            } else if (flow instanceof Flow.TooCloseToCall close) {
+                sheet.item("between the " + close.first().kind() + " and the "
+                        + close.second().kind() + ": too close to call, " + Both.of(close.difference())
+                        + Both.figure(
+                                " +/- %.1f psi", close.expandedUncertainty().psi()));
+            }
+        }
+    }
+
+    private static String warnings(Flow.OneWay way) {
+        return way.warnings().isEmpty()
+                ? ""
+                : ". WARNING: "
+                        + way.warnings().stream().map(FlowWarning::advice).collect(Collectors.joining("; "));
+    }
+
+    private void cautions() {
+        sheet.heading("Cautions");
+        for (Caution caution : report.cautions()) {
+            sheet.item(caution.text() + " [" + caution.basis() + "]");
+        }
+    }
+}
