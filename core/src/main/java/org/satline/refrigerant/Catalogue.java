@@ -2,11 +2,13 @@ package org.satline.refrigerant;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** All refrigerants known by name, and the tolerant look-up of names. Immutable and thread-safe. */
@@ -14,10 +16,12 @@ public final class Catalogue {
     /** Version of the figures in the catalogue and of the equations' coefficients; changes whenever one of them does. */
     static final String DATA_VERSION = "2026.1";
 
-    private static final int MOST_SUGGESTIONS = 4;
+    private static final int FEWEST_SUGGESTIONS = 4;
+    private static final int MOST_SUGGESTIONS = 12;
 
     private final Map<String, Refrigerant> byDesignation;
     private final Map<String, Refrigerant> byKey;
+    private final Map<String, Refrigerant> byChemicalName;
 
     /** Loads the standard catalogue when first asked for. */
     private static final class Standard {
@@ -27,9 +31,16 @@ public final class Catalogue {
     private Catalogue(Collection<Refrigerant> entries) {
         byDesignation = new LinkedHashMap<>();
         byKey = new LinkedHashMap<>();
+        byChemicalName = new HashMap<>();
         for (Refrigerant entry : entries) {
             byDesignation.put(entry.designation(), entry);
             byKey.put(NameKey.ofDesignation(entry.designation()), entry);
+            if (!entry.isBlend()) {
+                byChemicalName.put(NameKey.ofChemicalName(entry.name()), entry);
+                for (String other : entry.otherNames()) {
+                    byChemicalName.put(NameKey.ofChemicalName(other), entry);
+                }
+            }
         }
     }
 
@@ -79,57 +90,76 @@ public final class Catalogue {
     }
 
     /**
-     * Finds a refrigerant by name. Case, blanks, hyphens, dots and brackets do not matter, the {@code R} may be missing or written out as a prefix of the
-     * substance's family ({@code HFC-134a}), and chemical names of substances are known too.
+     * Finds a refrigerant by name. Case, blanks, hyphens and brackets do not matter; the {@code R} may be missing, or stand as the prefix of the
+     * substance's family ({@code HFC-134a}); chemical names and a few formulas of substances are known too.
      *
-     * @param name designation or chemical name, such as {@code r454b}, {@code R 134a}, {@code ammonia}
+     * @param name designation or chemical name, such as {@code r454b}, {@code R 134a}, {@code ammonia}, {@code CO2}
      * @return the refrigerant
-     * @throws UnknownRefrigerantException if the name is unknown or stands for several entries; it offers the nearest
+     * @throws UnknownRefrigerantException if the name is unknown or stands for several entries; it offers what may have been meant
      */
     public Refrigerant find(String name) {
-        Objects.requireNonNull(name, "name");
-        Refrigerant exact = byDesignation.get(name);
-        if (exact != null) {
-            return exact;
-        }
-        String key = NameKey.ofText(name);
-        Refrigerant found = byKey.get(key);
+        Refrigerant found = lookUp(name);
         if (found != null) {
             return found;
         }
-        found = byChemicalName(NameKey.letters(name));
-        if (found != null) {
-            return found;
+        String key = NameKey.ofAnyText(name);
+        List<String> longer = longer(key);
+        if (longer.size() > 1) {
+            throw new UnknownRefrigerantException(name, "may stand for several", longer);
         }
-        List<String> longer = byKey.entrySet().stream()
-                .filter(e -> !key.isEmpty() && e.getKey().startsWith(key))
-                .map(e -> e.getValue().designation())
-                .toList();
-        if (longer.size() > 1 && longer.size() <= MOST_SUGGESTIONS) {
-            throw new UnknownRefrigerantException(name, "stands for more than one", longer);
-        }
-        throw new UnknownRefrigerantException(name, "is not in the catalogue", nearest(key));
+        Set<String> suggestions = new LinkedHashSet<>(longer);
+        suggestions.addAll(nearest(key, NameKey.ofChemicalName(name)));
+        throw new UnknownRefrigerantException(
+                name,
+                "is not in the catalogue",
+                suggestions.stream().limit(FEWEST_SUGGESTIONS).toList());
     }
 
-    private @Nullable Refrigerant byChemicalName(String letters) {
-        if (letters.isEmpty()) {
-            return null;
+    /** Tells whether {@link #find} would answer. */
+    boolean lists(String name) {
+        return lookUp(name) != null;
+    }
+
+    private @Nullable Refrigerant lookUp(String name) {
+        Objects.requireNonNull(name, "name");
+        Refrigerant found = byDesignation.get(name);
+        if (found == null) {
+            found = byKey.get(NameKey.ofText(name));
         }
-        for (Refrigerant entry : byDesignation.values()) {
-            if (!entry.isBlend() && NameKey.letters(entry.name()).equals(letters)) {
-                return entry;
+        return found == null ? byChemicalName.get(NameKey.ofChemicalName(name)) : found;
+    }
+
+    /** Entries whose designation goes on where the key ends: isomers of a number, members of a series; none if there are too many. */
+    private List<String> longer(String key) {
+        if (key.isEmpty()) {
+            return List.of();
+        }
+        List<String> longer = new ArrayList<>();
+        for (Map.Entry<String, Refrigerant> entry : byKey.entrySet()) {
+            String other = entry.getKey();
+            boolean goesOn = other.length() > key.length() && other.startsWith(key);
+            if (goesOn && !Character.isDigit(other.charAt(key.length()))) {
+                longer.add(entry.getValue().designation());
             }
         }
-        String alias = NameKey.formulaAlias(letters);
-        return alias == null ? null : byDesignation.get(alias);
+        return longer.size() <= MOST_SUGGESTIONS ? longer : List.of();
     }
 
-    private List<String> nearest(String key) {
-        List<Map.Entry<String, Refrigerant>> entries = new ArrayList<>(byKey.entrySet());
-        entries.sort(Comparator.comparingInt(e -> NameKey.distance(key, e.getKey())));
-        return entries.stream()
-                .limit(MOST_SUGGESTIONS)
-                .map(e -> e.getValue().designation())
+    /** Nearest designations; for a text that holds no designation, substances with a similar chemical name. */
+    private List<String> nearest(String key, String chemicalName) {
+        Map<Refrigerant, Integer> distances = new LinkedHashMap<>();
+        if (!key.isEmpty()) {
+            byKey.forEach((other, entry) -> distances.put(entry, NameKey.distance(key, other)));
+        }
+        byChemicalName.forEach((other, entry) -> {
+            if (NameKey.alike(chemicalName, other)) {
+                distances.merge(entry, NameKey.distance(chemicalName, other), Math::min);
+            }
+        });
+        return distances.entrySet().stream()
+                .sorted(Map.Entry.comparingByValue())
+                .limit(FEWEST_SUGGESTIONS)
+                .map(entry -> entry.getKey().designation())
                 .toList();
     }
 }

@@ -1,5 +1,8 @@
 package org.satline.refrigerant;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -15,6 +18,7 @@ public final class Composition {
     private static final double SUM_TOLERANCE = 1e-6;
 
     private static final int MOST_COMPONENTS = 20;
+    private static final MathContext PRINTED_DIGITS = new MathContext(6, RoundingMode.HALF_EVEN);
 
     private final List<Component> components;
 
@@ -25,7 +29,26 @@ public final class Composition {
      * @param massFraction w, above 0, at most 1
      * @param moleFraction x, above 0, at most 1
      */
-    public record Component(Refrigerant substance, double massFraction, double moleFraction) {}
+    public record Component(Refrigerant substance, double massFraction, double moleFraction) {
+        /**
+         * Checks the parts.
+         *
+         * @param substance a pure substance
+         * @param massFraction w
+         * @param moleFraction x
+         */
+        public Component {
+            if (substance.isBlend()) {
+                throw new IllegalArgumentException(
+                        substance.designation() + " is itself a blend; name its components instead");
+            }
+            if (!(massFraction > 0 && massFraction <= 1 && moleFraction > 0 && moleFraction <= 1)) {
+                throw new IllegalArgumentException(
+                        "mass fraction " + massFraction + " or mole fraction " + moleFraction + " of "
+                                + substance.designation() + " is outside (0, 1]; leave out components that are absent");
+            }
+        }
+    }
 
     private Composition(List<Component> components) {
         this.components = List.copyOf(components);
@@ -148,10 +171,18 @@ public final class Composition {
     /** Prints components and mass per cent, such as {@code R-32/R-125 (50/50 % by mass)}. */
     @Override
     public String toString() {
-        return components.stream().map(c -> c.substance().designation()).collect(Collectors.joining("/"))
-                + components.stream()
-                        .map(c -> String.format(Locale.ROOT, "%.6g", 100 * c.massFraction())
-                                .replaceAll("\\.?0+$", ""))
-                        .collect(Collectors.joining("/", " (", " % by mass)"));
+        StringBuilder names = new StringBuilder();
+        StringBuilder percents = new StringBuilder();
+        for (Component component : components) {
+            names.append(names.isEmpty() ? "" : "/")
+                    .append(component.substance().designation());
+            percents.append(percents.isEmpty() ? "" : "/").append(percent(component.massFraction()));
+        }
+        return names + " (" + percents + " % by mass)";
+    }
+
+    private static String percent(double fraction) {
+        BigDecimal percent = BigDecimal.valueOf(fraction).movePointRight(2).round(PRINTED_DIGITS);
+        return percent.signum() == 0 ? "0" : percent.stripTrailingZeros().toPlainString();
     }
 }

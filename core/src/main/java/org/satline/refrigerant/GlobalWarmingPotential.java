@@ -8,8 +8,9 @@ import java.util.Objects;
  * @param value potential by mass, dimensionless
  * @param report assessment report of the IPCC that the figure belongs to
  * @param basis where the figure comes from, or how it was computed
+ * @param isUpperBound whether the true value lies below the given one, as in a printed "less than 1"
  */
-public record GlobalWarmingPotential(double value, Report report, String basis) {
+public record GlobalWarmingPotential(double value, Report report, String basis, boolean isUpperBound) {
     /** Assessment reports of the IPCC. */
     public enum Report {
         /** Fourth report, 2007. */
@@ -26,6 +27,7 @@ public record GlobalWarmingPotential(double value, Report report, String basis) 
      * @param value potential
      * @param report report
      * @param basis basis
+     * @param isUpperBound whether only a bound is known
      */
     public GlobalWarmingPotential {
         Objects.requireNonNull(report, "report");

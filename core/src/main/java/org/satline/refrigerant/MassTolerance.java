@@ -1,9 +1,22 @@
 package org.satline.refrigerant;
 
 /**
- * Permitted deviation of a component's mass fraction from the nominal one.
+ * Permitted deviation of a component's mass fraction from the nominal one, as the blend is formulated.
  *
- * @param below largest deviation below, mass fraction, at least 0
- * @param above largest deviation above, mass fraction, at least 0
+ * @param below largest deviation below, mass fraction, in [0, 1]
+ * @param above largest deviation above, mass fraction, in [0, 1]
  */
-public record MassTolerance(double below, double above) {}
+public record MassTolerance(double below, double above) {
+    /**
+     * Checks the parts.
+     *
+     * @param below largest deviation below
+     * @param above largest deviation above
+     */
+    public MassTolerance {
+        if (!(below >= 0 && below <= 1 && above >= 0 && above <= 1)) {
+            throw new IllegalArgumentException("mass tolerance -" + below + " +" + above
+                    + " is outside [0, 1]; give both as positive fractions of the whole blend");
+        }
+    }
+}

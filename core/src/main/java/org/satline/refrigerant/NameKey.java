@@ -1,72 +1,99 @@
 package org.satline.refrigerant;
 
-import java.util.Locale;
-import org.jspecify.annotations.Nullable;
-
 /** Brings names to a form in which spelling habits no longer differ. */
 final class NameKey {
-    /** Prefixes of the trade that name the family of a substance, longest first. */
+    /** Longer text cannot be a name; cutting it bounds the cost of comparing. */
+    private static final int LONGEST = 60;
+
+    /** Prefixes of the trade that name the family of a substance, longer ones first. */
     private static final String[] PREFIXES = {"HCFO", "HCFC", "HCC", "HFC", "HFO", "HFE", "CFC", "PFC", "FC", "HC", "R"
     };
 
     private NameKey() {}
 
     static String ofDesignation(String designation) {
-        String letters = letters(designation);
-        return letters.startsWith("R") ? letters.substring(1) : letters;
-    }
-
-    /** Key of what a person typed: the prefix goes only where a designation is left. */
-    static String ofText(String text) {
-        String letters = letters(text);
-        for (String prefix : PREFIXES) {
-            if (letters.startsWith(prefix) && looksLikeNumber(letters.substring(prefix.length()))) {
-                return letters.substring(prefix.length());
-            }
+        String letters = ofText(designation);
+        if (letters.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "designation \"" + designation + "\" is not of the form of ISO 817; correct it");
         }
         return letters;
     }
 
-    private static boolean looksLikeNumber(String rest) {
-        if (rest.isEmpty()) {
-            return false;
+    /**
+     * Key of what a person typed for a designation: without the prefix where a number is left. Empty if other characters than letters, digits, blanks,
+     * hyphens and brackets stand in it: dropping a comma or a plus sign could turn it into another designation.
+     */
+    static String ofText(String text) {
+        StringBuilder kept = new StringBuilder();
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (isLetterOrDigit(c)) {
+                kept.append(upper(c));
+            } else if (!isSeparator(c)) {
+                return "";
+            }
         }
-        int first = rest.charAt(0) == 'C' || rest.charAt(0) == 'E' ? 1 : 0;
-        return rest.length() > first && rest.charAt(first) >= '0' && rest.charAt(first) <= '9';
+        return withoutPrefix(kept.toString());
     }
 
-    /** Letters and digits in capitals. */
-    static String letters(String text) {
+    /** Same without refusing anything, for suggestions only. */
+    static String ofAnyText(String text) {
+        return withoutPrefix(ofChemicalName(text));
+    }
+
+    private static String withoutPrefix(String letters) {
+        for (String prefix : PREFIXES) {
+            if (letters.startsWith(prefix) && looksLikeNumber(letters, prefix.length())) {
+                return letters.substring(prefix.length());
+            }
+        }
+        return looksLikeNumber(letters, 0) ? letters : "";
+    }
+
+    private static boolean looksLikeNumber(String letters, int from) {
+        int first = from;
+        if (first < letters.length() && (letters.charAt(first) == 'C' || letters.charAt(first) == 'E')) {
+            first++; // cyclic compounds and ethers: R-C318, R-E170
+        }
+        return first < letters.length() && letters.charAt(first) >= '0' && letters.charAt(first) <= '9';
+    }
+
+    private static boolean isSeparator(char c) {
+        return Character.isWhitespace(c)
+                || Character.isSpaceChar(c)
+                || Character.getType(c) == Character.DASH_PUNCTUATION
+                || "_()[]\u2212".indexOf(c) >= 0;
+    }
+
+    private static boolean isLetterOrDigit(char c) {
+        return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
+    }
+
+    private static char upper(char c) {
+        return c >= 'a' && c <= 'z' ? (char) (c - 'a' + 'A') : c;
+    }
+
+    /** Key of a chemical name or formula: letters and digits in capitals, commas and the like left out. */
+    static String ofChemicalName(String text) {
         StringBuilder kept = new StringBuilder();
-        String upper = text.toUpperCase(Locale.ROOT);
-        for (int i = 0; i < upper.length(); i++) {
-            char c = upper.charAt(i);
-            if ((c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9')) {
-                kept.append(c);
+        for (int i = 0; i < text.length(); i++) {
+            if (isLetterOrDigit(text.charAt(i))) {
+                kept.append(upper(text.charAt(i)));
             }
         }
         return kept.toString();
     }
 
-    /** Formulas and short names that people use in place of a designation. */
-    static @Nullable String formulaAlias(String letters) {
-        return switch (letters) {
-            case "CO2" -> "R-744";
-            case "NH3" -> "R-717";
-            case "H2O" -> "R-718";
-            case "N2" -> "R-728";
-            case "SO2" -> "R-764";
-            case "DME", "DIMETHYLETHER" -> "R-E170";
-            case "NBUTANE" -> "R-600";
-            case "NPENTANE" -> "R-601";
-            case "PROPYLENE" -> "R-1270";
-            case "ETHYLENE" -> "R-1150";
-            default -> null;
-        };
+    /** Whether less than half of a name would have to change, so that the other one can be meant. */
+    static boolean alike(String first, String second) {
+        return 2 * distance(first, second) < Math.max(first.length(), second.length());
     }
 
     /** Edit distance in which exchanging two neighbours counts as one. */
-    static int distance(String a, String b) {
+    static int distance(String first, String second) {
+        String a = first.substring(0, Math.min(LONGEST, first.length()));
+        String b = second.substring(0, Math.min(LONGEST, second.length()));
         int[][] d = new int[a.length() + 1][b.length() + 1];
         for (int i = 0; i <= a.length(); i++) {
             for (int j = 0; j <= b.length(); j++) {

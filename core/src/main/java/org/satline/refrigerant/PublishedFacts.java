@@ -1,6 +1,7 @@
 package org.satline.refrigerant;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.satline.quantity.Density;
@@ -13,6 +14,7 @@ import org.satline.quantity.Temperature;
  * @param normalBoilingPoint boiling point of a substance at 101.325 kPa
  * @param bubblePoint bubble point of a blend at 101.325 kPa
  * @param dewPoint dew point of a blend at 101.325 kPa
+ * @param azeotropicTemperatures the temperature, or the two ends of the range, at which a blend is azeotropic; empty where none is printed
  * @param criticalTemperature critical temperature of a substance
  * @param criticalPressure critical pressure of a substance
  * @param molarMassGramsPerMole printed molar mass of a blend, g/mol
@@ -25,6 +27,7 @@ public record PublishedFacts(
         Optional<Temperature> normalBoilingPoint,
         Optional<Temperature> bubblePoint,
         Optional<Temperature> dewPoint,
+        List<Temperature> azeotropicTemperatures,
         Optional<Temperature> criticalTemperature,
         Optional<Pressure> criticalPressure,
         OptionalDouble molarMassGramsPerMole,
@@ -37,6 +40,7 @@ public record PublishedFacts(
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            List.of(),
             Optional.empty(),
             Optional.empty(),
             OptionalDouble.empty(),
@@ -51,6 +55,7 @@ public record PublishedFacts(
      * @param normalBoilingPoint boiling point
      * @param bubblePoint bubble point
      * @param dewPoint dew point
+     * @param azeotropicTemperatures azeotropic temperatures
      * @param criticalTemperature critical temperature
      * @param criticalPressure critical pressure
      * @param molarMassGramsPerMole molar mass
@@ -60,6 +65,15 @@ public record PublishedFacts(
      * @param tolerances tolerances
      */
     public PublishedFacts {
+        Objects.requireNonNull(normalBoilingPoint, "normalBoilingPoint");
+        Objects.requireNonNull(bubblePoint, "bubblePoint");
+        Objects.requireNonNull(dewPoint, "dewPoint");
+        Objects.requireNonNull(criticalTemperature, "criticalTemperature");
+        Objects.requireNonNull(criticalPressure, "criticalPressure");
+        Objects.requireNonNull(molarMassGramsPerMole, "molarMassGramsPerMole");
+        Objects.requireNonNull(ozoneDepletionPotential, "ozoneDepletionPotential");
+        Objects.requireNonNull(lowerFlammabilityLimit, "lowerFlammabilityLimit");
+        azeotropicTemperatures = List.copyOf(azeotropicTemperatures);
         gwp = List.copyOf(gwp);
         tolerances = List.copyOf(tolerances);
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.satline.refrigerant.GlobalWarmingPotential.Report;
 
@@ -19,10 +20,12 @@ public final class Refrigerant {
         OPEN_BLEND
     }
 
-    private final String designation;
-    private final String name;
+    /** What an entry is called. */
+    record Naming(
+            String designation, String name, List<String> otherNames, Optional<String> formula, Optional<String> cas) {}
+
+    private final Naming naming;
     private final Kind kind;
-    private final Optional<String> cas;
     private final Optional<SafetyGroup> safetyGroup;
     private final double molarMass;
     private final @Nullable Composition composition;
@@ -31,20 +34,16 @@ public final class Refrigerant {
     private final String note;
 
     private Refrigerant(
-            String designation,
-            String name,
+            Naming naming,
             Kind kind,
-            Optional<String> cas,
             Optional<SafetyGroup> safetyGroup,
             double molarMass,
             @Nullable Composition composition,
             PublishedFacts published,
             String source,
             String note) {
-        this.designation = designation;
-        this.name = name;
+        this.naming = naming;
         this.kind = kind;
-        this.cas = cas;
         this.safetyGroup = safetyGroup;
         this.molarMass = molarMass;
         this.composition = composition;
@@ -54,16 +53,13 @@ public final class Refrigerant {
     }
 
     static Refrigerant substance(
-            String designation,
-            String name,
-            Optional<String> cas,
+            Naming naming,
             Optional<SafetyGroup> safetyGroup,
             double molarMass,
             PublishedFacts published,
             String source,
             String note) {
-        return new Refrigerant(
-                designation, name, Kind.SUBSTANCE, cas, safetyGroup, molarMass, null, published, source, note);
+        return new Refrigerant(naming, Kind.SUBSTANCE, safetyGroup, molarMass, null, published, source, note);
     }
 
     static Refrigerant listedBlend(
@@ -75,10 +71,8 @@ public final class Refrigerant {
             String source,
             String note) {
         return new Refrigerant(
-                designation,
-                name,
+                new Naming(designation, name, List.of(), Optional.empty(), Optional.empty()),
                 composition == null ? Kind.OPEN_BLEND : Kind.BLEND,
-                Optional.empty(),
                 safetyGroup,
                 composition == null ? 0 : composition.molarMassKilogramsPerMole(),
                 composition,
@@ -90,19 +84,26 @@ public final class Refrigerant {
     /**
      * Makes a blend of the caller's own. Its safety group is unknown: nothing may be concluded from that of its components.
      *
-     * @param name a name, not blank
+     * @param name a name that the standard catalogue does not know, such as {@code "shop mix"}; not blank, without control characters
      * @param composition what it consists of
      * @return the blend
+     * @throws IllegalArgumentException if the name is not of that form; a listed name would pass off one refrigerant as another
      */
     public static Refrigerant blend(String name, Composition composition) {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(composition, "composition");
-        if (name.isBlank()) {
-            throw new IllegalArgumentException("name of the blend is blank; give it a name");
+        if (name.isBlank() || name.chars().anyMatch(Character::isISOControl)) {
+            throw new IllegalArgumentException("name of the blend \"" + name.replaceAll("\\p{Cntrl}", "?")
+                    + "\" is blank or holds control characters; give it a name of one line");
+        }
+        if (Catalogue.standard().lists(name)) {
+            throw new IllegalArgumentException(
+                    "name of the blend \"" + name
+                            + "\" is that of a listed refrigerant; give it a name of its own, or take the listed one from the catalogue");
         }
         return listedBlend(
                 name.strip(),
-                "blend " + composition,
+                composition.toString(),
                 Optional.empty(),
                 composition,
                 PublishedFacts.NONE,
@@ -116,7 +117,7 @@ public final class Refrigerant {
      * @return ISO 817 designation such as {@code R-410A}, or the name of a user's blend
      */
     public String designation() {
-        return designation;
+        return naming.designation;
     }
 
     /**
@@ -125,7 +126,25 @@ public final class Refrigerant {
      * @return name
      */
     public String name() {
-        return name;
+        return naming.name;
+    }
+
+    /**
+     * Returns further names under which the catalogue finds it, such as {@code CO2}.
+     *
+     * @return names; may be empty
+     */
+    public List<String> otherNames() {
+        return naming.otherNames;
+    }
+
+    /**
+     * Returns the chemical formula.
+     *
+     * @return formula such as {@code CH2F2}; empty for blends
+     */
+    public Optional<String> formula() {
+        return naming.formula;
     }
 
     /**
@@ -134,7 +153,7 @@ public final class Refrigerant {
      * @return number; empty for blends
      */
     public Optional<String> cas() {
-        return cas;
+        return naming.cas;
     }
 
     /**
@@ -175,7 +194,7 @@ public final class Refrigerant {
             return Composition.pure(this);
         }
         if (composition == null) {
-            throw new IllegalArgumentException(designation + " (" + name
+            throw new IllegalArgumentException(naming.designation + " (" + naming.name
                     + ") has no fixed composition; make a blend of its components in the proportions at hand");
         }
         return composition;
@@ -215,14 +234,39 @@ public final class Refrigerant {
             return Optional.empty();
         }
         double sum = 0;
+        boolean bound = false;
         for (Composition.Component component : composition.components()) {
             Optional<GlobalWarmingPotential> part = component.substance().gwp(report);
             if (part.isEmpty()) {
                 return Optional.empty();
             }
             sum += component.massFraction() * part.get().value();
+            bound |= part.get().isUpperBound();
         }
-        return Optional.of(new GlobalWarmingPotential(sum, report, "mean of the components by mass"));
+        return Optional.of(new GlobalWarmingPotential(sum, report, "computed: mean of the components by mass", bound));
+    }
+
+    /**
+     * Returns the ozone depletion potential: the published one of a substance; for a blend the mean by mass of its components.
+     *
+     * @return ODP, R-11 = 1; empty where it is not known for every component
+     */
+    public OptionalDouble ozoneDepletionPotential() {
+        if (kind == Kind.SUBSTANCE) {
+            return published.ozoneDepletionPotential();
+        }
+        if (composition == null) {
+            return OptionalDouble.empty();
+        }
+        double sum = 0;
+        for (Composition.Component component : composition.components()) {
+            OptionalDouble part = component.substance().ozoneDepletionPotential();
+            if (part.isEmpty()) {
+                return OptionalDouble.empty();
+            }
+            sum += component.massFraction() * part.getAsDouble();
+        }
+        return OptionalDouble.of(sum);
     }
 
     /**
@@ -268,17 +312,17 @@ public final class Refrigerant {
     @Override
     public boolean equals(Object other) {
         return other instanceof Refrigerant that
-                && designation.equals(that.designation)
+                && naming.designation.equals(that.naming.designation)
                 && Objects.equals(composition, that.composition);
     }
 
     @Override
     public int hashCode() {
-        return designation.hashCode();
+        return naming.designation.hashCode();
     }
 
     @Override
     public String toString() {
-        return designation;
+        return naming.designation;
     }
 }
