@@ -8,6 +8,7 @@ public final class UnknownRefrigerantException extends IllegalArgumentException 
 
     private static final int LONGEST_QUOTE = 60;
 
+    /** Designations, nearest first. */
     private final String[] suggestions;
 
     UnknownRefrigerantException(String text, String problem, List<String> suggestions) {
