@@ -1,0 +1,127 @@
+package org.satline.cylinder;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.satline.cylinder.Samples.curve;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.satline.quantity.Density;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.PressureDifference;
+import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
+import org.satline.saturation.SaturationCurve;
+
+class ContentsCheckTest {
+    private static final List<SaturationCurve> OTHERS = Stream.of(
+                    "R-22", "R-134a", "R-407C", "R-410A", "R-404A", "R-32")
+            .map(Samples::curve)
+            .toList();
+
+    private static ContentsReading reading(double kilopascals, double celsius, double gaugeKilopascals) {
+        return new ContentsReading(
+                Pressure.ofKilopascals(kilopascals),
+                PressureDifference.ofKilopascals(gaugeKilopascals),
+                Temperature.ofCelsius(celsius),
+                TemperatureDifference.ofKelvins(0.2),
+                true,
+                Optional.empty());
+    }
+
+    private static ContentsReading weighed(ContentsReading it, double density) {
+        return new ContentsReading(
+                it.pressure(),
+                it.pressureUncertainty(),
+                it.temperature(),
+                it.temperatureUncertainty(),
+                it.settled(),
+                Optional.of(Density.ofKilogramsPerCubicMetre(density)));
+    }
+
+    /** R-134a at 25 degC has about 665 kPa; 1.5 % of non-condensables makes about 10 kPa: arithmetic on AHRI 700, Dalton's law. */
+    @Test
+    void aServiceGaugeCannotResolveTheLimitAndAFineOneCan() {
+        SaturationCurve r134a = curve("R-134a");
+        ContentsFinding coarse = ContentsCheck.check(r134a, List.of(), reading(666, 25, 15));
+        assertThat(coarse).isInstanceOfSatisfying(ContentsFinding.Consistent.class, fits -> {
+            assertThat(fits.nonCondensablesResolvable()).isFalse();
+            assertThat(fits.cautions()).anyMatch(caution -> caution.text().contains("10.1 kPa"));
+        });
+        ContentsFinding fine = ContentsCheck.check(r134a, List.of(), reading(666, 25, 1));
+        assertThat(((ContentsFinding.Consistent) fine).nonCondensablesResolvable())
+                .isTrue();
+    }
+
+    /** The limit itself: p = p_sat / (1 - 0.015) = 1.0152 p_sat. */
+    @Test
+    void theMoleFractionFollowsDalton() {
+        SaturationCurve r134a = curve("R-134a");
+        double saturation = r134a.bubblePressurePa(298.15) / 1000;
+        ContentsFinding finding = ContentsCheck.check(r134a, List.of(), reading(saturation / 0.985, 25, 1));
+        assertThat(finding).isInstanceOfSatisfying(ContentsFinding.NonCondensablesSuspected.class, suspected -> {
+            assertThat(suspected.moleFraction()).isCloseTo(0.015, within(1e-9)); // round-off
+            assertThat(suspected.limitResolvable()).isTrue();
+            assertThat(suspected.cautions().get(0).text()).contains("never vent");
+        });
+    }
+
+    @Test
+    void anotherRefrigerantIsRankedByHowWellItFits() {
+        double p = curve("R-410A").bubblePressurePa(298.15) / 1000;
+        ContentsFinding finding = ContentsCheck.check(curve("R-22"), OTHERS, reading(p, 25, 20));
+        assertThat(finding).isInstanceOfSatisfying(ContentsFinding.AnotherMoreLikely.class, another -> {
+            assertThat(another.candidates().get(0).designation()).isEqualTo("R-410A");
+            assertThat(another.candidates())
+                    .noneMatch(candidate -> candidate.designation().equals("R-22"));
+            assertThat(another.cautions().get(0).text()).contains("label says R-22");
+        });
+    }
+
+    /** R-407C: bubble pressure about 1186 kPa, dew pressure about 1020 kPa at 25 degC; between them the level of the liquid decides. */
+    @Test
+    void aBlendFitsBetweenDewAndBubble() {
+        ContentsFinding finding = ContentsCheck.check(curve("R-407C"), OTHERS, reading(1100, 25, 5));
+        assertThat(finding).isInstanceOf(ContentsFinding.Consistent.class);
+        double r22 = curve("R-22").bubblePressurePa(298.15) / 1000;
+        ContentsFinding close = ContentsCheck.check(curve("R-407C"), OTHERS, reading(r22, 25, 5));
+        assertThat(((ContentsFinding.Consistent) close).alsoFitting())
+                .anyMatch(candidate -> candidate.designation().equals("R-22"));
+    }
+
+    @Test
+    void belowSaturationTheLiquidIsGoneUnlessTheScaleSaysOtherwise() {
+        SaturationCurve r32 = curve("R-32");
+        ContentsReading low = reading(500, 25, 5);
+        assertThat(ContentsCheck.check(r32, List.of(), low)).isInstanceOf(ContentsFinding.LiquidGone.class);
+        assertThat(ContentsCheck.check(r32, List.of(), weighed(low, 10)))
+                .isInstanceOf(ContentsFinding.LiquidGone.class);
+        assertThat(ContentsCheck.check(r32, List.of(), weighed(low, 400)))
+                .isInstanceOfSatisfying(
+                        ContentsFinding.NotSettled.class,
+                        not -> assertThat(not.reason()).contains("by weight there is liquid"));
+    }
+
+    @Test
+    void anUnsettledCylinderSaysNothing() {
+        ContentsReading it = reading(666, 25, 5);
+        ContentsReading unsettled = new ContentsReading(
+                it.pressure(),
+                it.pressureUncertainty(),
+                it.temperature(),
+                it.temperatureUncertainty(),
+                false,
+                Optional.empty());
+        assertThat(ContentsCheck.check(curve("R-134a"), OTHERS, unsettled))
+                .isInstanceOf(ContentsFinding.NotSettled.class);
+    }
+
+    @Test
+    void uncertaintiesHaveAnAmount() {
+        assertThatThrownBy(() -> reading(666, 25, -1)).hasMessageContaining("below zero");
+        assertThatThrownBy(() -> reading(0, 25, 1)).hasMessageContaining("not above zero");
+    }
+}
