@@ -13,17 +13,20 @@ import org.satline.equilibrium.IncipientPhase.Specified;
  * Newton's method. Immutable and thread-safe.
  */
 final class PhaseBoundary {
+    private static final double ROUND_OFF = 1e-11;
+
     private final FixedComposition composition;
     private final double[] feed;
     private final boolean feedIsLiquid;
     private final Node[] nodes;
     private final BoundaryEnd end;
+    private final double coldest;
 
     PhaseBoundary(FixedComposition composition, boolean feedIsLiquid) {
         this.composition = composition;
         this.feed = composition.moleFractions();
         this.feedIsLiquid = feedIsLiquid;
-        double coldest = coldest(composition);
+        coldest = coldest(composition);
         Traced traced = trace(composition, feed, feedIsLiquid, coldest);
         nodes = traced.nodes().toArray(Node[]::new);
         if (nodes.length < 2) {
@@ -64,8 +67,10 @@ final class PhaseBoundary {
         return end;
     }
 
+    /** The limit of the components' equations to the last digit where the line reaches it. */
     double minTemperature() {
-        return Math.exp(nodes[0].logTemperature());
+        double traced = Math.exp(nodes[0].logTemperature());
+        return Math.abs(traced - coldest) < ROUND_OFF * coldest ? coldest : traced;
     }
 
     /** Temperature of the last traced point: questions beyond it are refused. */
@@ -73,12 +78,13 @@ final class PhaseBoundary {
         return Math.exp(nodes[nodes.length - 1].logTemperature());
     }
 
+    /** A hair lower than the pressure at the coldest temperature, so that a pressure computed there can be asked back. */
     double minPressure() {
-        return Math.exp(nodes[0].logPressure());
+        return Math.exp(nodes[0].logPressure()) * (1 - ROUND_OFF);
     }
 
     double maxPressure() {
-        return Math.exp(nodes[nodes.length - 1].logPressure());
+        return Math.exp(nodes[nodes.length - 1].logPressure()) * (1 + ROUND_OFF);
     }
 
     /** ln p near the line at a temperature within [min, max], and the saturated density there: read from the traced points, not solved. */
