@@ -13,7 +13,7 @@ import org.satline.equilibrium.IncipientPhase.Specified;
  * Newton's method. Immutable and thread-safe.
  */
 final class PhaseBoundary {
-    private static final double ROUND_OFF = 1e-11;
+    private static final double ROUND_OFF = 1e-10;
 
     private final FixedComposition composition;
     private final double[] feed;

@@ -34,7 +34,8 @@ final class SinglePhase {
             pressure = Math.min(pressure, c.maxPressure());
         }
         minTemperature = low;
-        maxTemperature = high;
+        // the equation of R-236ea is stated up to a temperature just below its critical point
+        maxTemperature = Math.max(high, Math.min(bubble.maxTemperature(), dew.maxTemperature()));
         maxPressure = Math.max(pressure, Math.max(bubble.maxPressure(), dew.maxPressure()));
     }
 

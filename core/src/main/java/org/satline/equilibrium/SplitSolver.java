@@ -8,8 +8,9 @@ import org.satline.equilibrium.TwoPhaseNewton.Amount;
 /** Two-phase states between a bubble and a dew point of the same temperature or pressure. Immutable and thread-safe. */
 final class SplitSolver {
     private static final int MOST_HALVINGS = 100;
-    /** Where the search for a denser root of the liquid starts. */
-    private static final double DENSER = 1.2;
+    private static final double DENSITY_ACCURACY = 1e-10;
+    /** Where the search for a denser root of the liquid starts, as multiples of the present density. */
+    private static final double[] DENSER = {1.15, 1.25, 1.4};
 
     private static final int MOST_ROOTS = 4;
 
@@ -75,7 +76,7 @@ final class SplitSolver {
             } else {
                 high = middle;
             }
-            if (Math.abs(solver.density() / molarDensity - 1) < 1e-12) {
+            if (Math.abs(solver.density() / molarDensity - 1) < DENSITY_ACCURACY) {
                 return solver;
             }
         }
@@ -133,11 +134,14 @@ final class SplitSolver {
         double temperature = solver.temperature();
         FixedComposition liquid = composition.mixture().at(solver.liquidState.moleFractions);
         DensitySolver densities = new DensitySolver(liquid);
-        double denser = densities.near(temperature, solver.pressure(), present * DENSER);
-        boolean another = denser > present * 1.01;
-        return another && densities.gibbs(temperature, denser) < densities.gibbs(temperature, present)
-                ? Math.log(denser / present)
-                : 0;
+        double gibbs = densities.gibbs(temperature, present);
+        for (double factor : DENSER) {
+            double denser = densities.near(temperature, solver.pressure(), present * factor);
+            if (denser > present * 1.01 && densities.gibbs(temperature, denser) < gibbs) {
+                return Math.log(denser / present);
+            }
+        }
+        return 0;
     }
 
     private Ends ends(BoundaryPoint bubble, BoundaryPoint dew) {
