@@ -30,32 +30,37 @@ class FillingRatioReferenceTest {
     private static final String ABOVE = "printed above the formula: ";
     private static final String BELOW = "printed below the formula, on the safe side: ";
 
-    /** Rows beyond half a printed digit: printed less computed, kg/L, and why. */
+    /** Rows beyond half a printed digit: printed less computed, kg/L, and what is known of the reason; open where none was found. */
     private static final Map<String, Difference> LISTED = Map.ofEntries(
-            listed("R-13 at 100 bar", 0.009, ABOVE + "near-critical density, steep in pressure"),
-            listed("R-13 at 250 bar", 0.005, ABOVE + "rounded up"),
-            listed("R-14 at 300 bar", 0.006, ABOVE + "one digit of the table"),
-            listed("R-21 at 10 bar", -0.010, BELOW + "older density of the liquid"),
             listed(
-                    "R-32 at 48 bar",
-                    0.007,
-                    ABOVE + "liquid-full at 60 degC governs, the table seems to take 0.98 of 0.95 rho(50 degC)"),
+                    "R-13 at 100 bar",
+                    0.009,
+                    ABOVE
+                            + "supercritical density, steep in pressure: 1 % of the pressure moves it by about as much; open"),
+            listed("R-13 at 250 bar", 0.005, ABOVE + "rounded up"),
+            listed("R-14 at 300 bar", 0.006, ABOVE + "just over half a digit"),
+            listed("R-21 at 10 bar", -0.010, BELOW + "open"),
+            listed("R-32 at 48 bar", 0.007, ABOVE + "liquid-full at 60 degC governs; open"),
             listed("R-40 at 17 bar", -0.005, BELOW + "rounded down"),
             listed("R-114 at 10 bar", -0.005, BELOW + "rounded down"),
-            listed("R-115 at 25 bar", -0.018, BELOW + "older density of the liquid"),
+            listed("R-115 at 25 bar", -0.018, BELOW + "open"),
             listed(
                     "R-125 at 49 bar",
                     0.078,
                     ABOVE + "it is 0.95 rho(50 degC); liquid-full at 60 degC would ask for 0.87, the row of 35 bar"),
             listed("R-E170 at 18 bar", -0.007, BELOW + "rounded down"),
-            listed("R-161 at 30 bar", -0.048, BELOW + "older density of the liquid"),
-            listed("R-404A at 36 bar", 0.007, ABOVE + "liquid-full at 60 degC governs"),
-            listed("R-500 at 22 bar", 0.018, ABOVE + "older density; the pair is estimated, not fitted"),
-            listed("R-502 at 31 bar", -0.012, BELOW + "older density; the pair is estimated, not fitted"),
+            listed("R-161 at 30 bar", -0.048, BELOW + "open"),
+            listed("R-404A at 36 bar", 0.007, ABOVE + "liquid-full at 60 degC governs; open"),
+            listed("R-500 at 22 bar", 0.018, ABOVE + "open"),
+            listed("R-502 at 31 bar", -0.012, BELOW + "open"),
             listed("R-503 at 42 bar", -0.005, BELOW + "rounded down"),
-            listed("R-503 at 100 bar", 0.012, ABOVE + "near-critical density, steep in pressure"),
+            listed(
+                    "R-503 at 100 bar",
+                    0.012,
+                    ABOVE
+                            + "supercritical density, steep in pressure: 1 % of the pressure moves it by about as much; open"),
             listed("R-717 at 29 bar", 0.005, ABOVE + "rounded up"),
-            listed("R-744 at 190 bar", 0.006, ABOVE + "two thirds of the water weight, as of old"));
+            listed("R-744 at 190 bar", 0.006, ABOVE + "just over half a digit"));
 
     private record Difference(double printedLessComputed, String reason) {}
 
