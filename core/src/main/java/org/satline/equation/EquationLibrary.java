@@ -36,7 +36,9 @@ public final class EquationLibrary {
      * @return true if {@link #pure} would answer
      */
     public boolean hasEquation(String designation) {
-        return EquationLibrary.class.getResource(PureEquationReader.resourceName(designation)) != null;
+        // a designation names no folder: nothing else in the jar can be taken for an equation
+        return designation.indexOf('/') < 0
+                && EquationLibrary.class.getResource(PureEquationReader.resourceName(designation)) != null;
     }
 
     /**

@@ -2,12 +2,14 @@ package org.satline.equation;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.satline.resource.ResourceFormatException;
 
@@ -16,6 +18,8 @@ final class PureEquationReader {
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+            .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
             .build();
     private static final double[] NONE = {};
 
@@ -23,17 +27,29 @@ final class PureEquationReader {
 
     record Reducing(
             @JsonProperty("T_K") double temperature,
-            @JsonProperty("rho_mol_per_m3") double density) {}
+            @JsonProperty("rho_mol_per_m3") double density) {
+        Reducing {
+            positive("reducing", temperature, density);
+        }
+    }
 
     record Critical(
             @JsonProperty("T_K") double temperature,
             @JsonProperty("p_Pa") double pressure,
-            @JsonProperty("rho_mol_per_m3") double density) {}
+            @JsonProperty("rho_mol_per_m3") double density) {
+        Critical {
+            positive("critical", temperature, pressure, density);
+        }
+    }
 
     record Validity(
             @JsonProperty("Tmin_K") double minTemperature,
             @JsonProperty("Tmax_K") double maxTemperature,
-            @JsonProperty("pmax_Pa") double maxPressure) {}
+            @JsonProperty("pmax_Pa") double maxPressure) {
+        Validity {
+            positive("validity", minTemperature, maxTemperature, maxPressure);
+        }
+    }
 
     @SuppressWarnings("ArrayRecordComponent") // never leaves the package, never compared
     record IdealRow(
@@ -78,7 +94,31 @@ final class PureEquationReader {
             double acentricFactor,
             List<IdealRow> ideal,
             List<ResidualRow> residual,
-            EquationSource source) {}
+            EquationSource source) {
+        PureFile {
+            Objects.requireNonNull(designation, "designation is missing");
+            Objects.requireNonNull(reducing, "reducing is missing");
+            Objects.requireNonNull(critical, "critical is missing");
+            Objects.requireNonNull(validity, "validity is missing");
+            Objects.requireNonNull(ideal, "ideal is missing");
+            Objects.requireNonNull(residual, "residual is missing");
+            Objects.requireNonNull(source, "source is missing");
+            positive(
+                    "molarMass_kg_per_mol, gasConstant_J_per_molK or tripleT_K",
+                    molarMass,
+                    gasConstant,
+                    tripleTemperature);
+        }
+    }
+
+    /** Text such as "NaN" passes for a number in the JSON library, so the values themselves are looked at. */
+    private static void positive(String key, double... values) {
+        for (double value : values) {
+            if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
+                throw new IllegalArgumentException(key + " holds " + value + ", expected a finite number above 0");
+            }
+        }
+    }
 
     /** Name of the resource that holds a substance: {@code R-1234ze(E)} is in {@code pure/r1234ze-e.json}. */
     static String resourceName(String designation) {
@@ -176,7 +216,7 @@ final class PureEquationReader {
     }
 
     private static ResidualTerms group(String resource, ResidualRow row) {
-        double[] n = row.n();
+        double[] n = same(resource, "n", row.n(), row.n());
         return switch (row.type()) {
             case "power" ->
                 new PolynomialTerms(
