@@ -43,6 +43,7 @@ public final class ChargeJudge {
         Optional<LineMargin> measured = margins.get(criterion);
         if (measured.isEmpty()) {
             return new Verdict.CannotTell(
+                    Optional.empty(),
                     List.of("with " + article(question.metering()) + " the charge shows in the " + criterion.label()
                             + ", for which pressure or line temperature is missing"),
                     criterion == Criterion.SUPERHEAT
@@ -53,7 +54,7 @@ public final class ChargeJudge {
         ChargeTarget target = target(readings, question);
         steps.addAll(target.steps());
         if (target instanceof ChargeTarget.Missing missing) {
-            return new Verdict.CannotTell(List.of(missing.reason()), missing.advice(), steps);
+            return new Verdict.CannotTell(Optional.empty(), List.of(missing.reason()), missing.advice(), steps);
         }
         ChargeTarget.Found found = (ChargeTarget.Found) target;
         Deviation deviation = new Deviation(
@@ -64,7 +65,8 @@ public final class ChargeJudge {
                 measured.get().budget().minus(found.budget()));
         steps.add(deviation.step());
         return Contradictions.between(margins, question.metering(), deviation)
-                .<Verdict>map(c -> new Verdict.CannotTell(List.of(sentence(deviation), c.reason()), c.advice(), steps))
+                .<Verdict>map(c -> new Verdict.CannotTell(
+                        Optional.of(deviation), List.of(sentence(deviation), c.reason()), c.advice(), steps))
                 .orElseGet(() -> judged(deviation, steps));
     }
 

@@ -15,8 +15,8 @@ final class Contradictions {
 
     private Contradictions() {}
 
-    /** What contradicts, and what to look for instead. */
-    record Contradiction(String reason, String advice) {}
+    /** What contradicts, what to look for instead, and how far beyond its limit the contradicting reading lies, K. */
+    record Contradiction(String reason, String advice, double excessK) {}
 
     static Optional<Contradiction> between(Margins margins, MeteringDevice metering, Deviation deviation) {
         return metering == MeteringDevice.EXPANSION_VALVE
@@ -27,16 +27,17 @@ final class Contradictions {
     private static Optional<Contradiction> withValve(double superheatK, Deviation deviation) {
         ChargeLevel level = deviation.level();
         if (superheatK < PublishedLimits.leastValveSuperheatK()) {
-            return Optional.of(
-                    new Contradiction(
-                            range(superheatK) + ": the valve floods, whatever the subcooling says",
-                            "check evaporator airflow, the valve and the fixing of its bulb before the charge; liquid may reach the compressor"));
+            return Optional.of(new Contradiction(
+                    range(superheatK) + ": the valve floods, whatever the subcooling says",
+                    "check evaporator airflow, the valve and the fixing of its bulb before the charge; liquid may reach the compressor",
+                    PublishedLimits.leastValveSuperheatK() - superheatK));
         }
         if (superheatK > PublishedLimits.mostValveSuperheatK() && level != ChargeLevel.LOW) {
             return Optional.of(new Contradiction(
                     range(superheatK)
                             + " while the liquid line is well filled: the evaporator starves for another reason than charge",
-                    "look for a restriction in the liquid line, its drier or the valve; do not add refrigerant"));
+                    "look for a restriction in the liquid line, its drier or the valve; do not add refrigerant",
+                    superheatK - PublishedLimits.mostValveSuperheatK()));
         }
         return Optional.empty();
     }
@@ -50,7 +51,8 @@ final class Contradictions {
                             "superheat is high, yet subcooling is %.1f K (%.1f degF): a system short of refrigerant has little",
                             subcoolingK,
                             subcoolingK * 1.8),
-                    "look for a restriction in the liquid line or the orifice; do not add refrigerant"));
+                    "look for a restriction in the liquid line or the orifice; do not add refrigerant",
+                    subcoolingK - AMPLE_SUBCOOLING_K));
         }
         if (level == ChargeLevel.HIGH && subcoolingK < SCANT_SUBCOOLING_K) {
             return Optional.of(new Contradiction(
@@ -59,7 +61,8 @@ final class Contradictions {
                             "superheat is low, yet subcooling is only %.1f K (%.1f degF): an overfull system has plenty",
                             subcoolingK,
                             subcoolingK * 1.8),
-                    "check evaporator airflow, the orifice and the compressor valves before taking refrigerant out"));
+                    "check evaporator airflow, the orifice and the compressor valves before taking refrigerant out",
+                    SCANT_SUBCOOLING_K - subcoolingK));
         }
         return Optional.empty();
     }

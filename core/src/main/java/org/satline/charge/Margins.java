@@ -129,6 +129,16 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
         return coilPa;
     }
 
+    /** Slope of the dew line, K/Pa. */
+    static double dewSlope(SaturationCurve curve, double pressurePa) {
+        return slope(pressurePa, curve.dewPressureRange(), curve::dewTemperatureK);
+    }
+
+    /** Slope of the bubble line, K/Pa. */
+    static double bubbleSlope(SaturationCurve curve, double pressurePa) {
+        return slope(pressurePa, curve.bubblePressureRange(), curve::bubbleTemperatureK);
+    }
+
     /** dT/dp of a saturation line, K/Pa; one-sided where the line ends. */
     static double slope(double pressurePa, Range line, DoubleUnaryOperator temperatureK) {
         double low = Math.max(line.low(), pressurePa * (1 - STEP));

@@ -1,6 +1,8 @@
 package org.satline.charge;
 
 import java.util.Locale;
+import org.satline.measurement.TemperatureReading;
+import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
 
 /** Refuses readings that no running system can show, whatever is wrong with it. */
@@ -29,6 +31,7 @@ final class Plausibility {
                                 + dry.value() + "; check the wick and which sensor is which");
                     }
                 }));
+        checkCoils(curve, readings);
         Margins margins = Margins.of(curve, readings);
         margins.superheat()
                 .ifPresent(m -> refuseBelow(
@@ -43,6 +46,43 @@ final class Plausibility {
                     "warmer than the bubble point",
                     "the clamp, the gauge and which");
         });
+    }
+
+    /** Heat flows from warm to cold: neither coil can stand on the wrong side of its air. */
+    private static void checkCoils(SaturationCurve curve, SystemReadings readings) {
+        readings.liquidPressure()
+                .ifPresent(pressure -> readings.condenserAir().ifPresent(air -> {
+                    double dewK = curve.dewTemperatureK(pressure.value().pascals());
+                    double doubtK = doubtK(
+                            pressure.budget().combined()
+                                    * Margins.dewSlope(curve, pressure.value().pascals()),
+                            air);
+                    if (!(dewK >= air.value().kelvins() - doubtK)) {
+                        throw new IllegalArgumentException(
+                                "condensing temperature " + Temperature.ofKelvins(dewK)
+                                        + " is below the air entering the condenser, " + air.value()
+                                        + "; no condenser rejects heat to warmer air: check the gauge, the probe and which refrigerant is in the system");
+                    }
+                }));
+        readings.suctionPressure()
+                .ifPresent(pressure -> readings.returnDryBulb().ifPresent(air -> {
+                    double bubbleK = curve.bubbleTemperatureK(pressure.value().pascals());
+                    double doubtK = doubtK(
+                            pressure.budget().combined()
+                                    * Margins.bubbleSlope(
+                                            curve, pressure.value().pascals()),
+                            air);
+                    if (!(bubbleK <= air.value().kelvins() + doubtK)) {
+                        throw new IllegalArgumentException(
+                                "evaporating temperature " + Temperature.ofKelvins(bubbleK)
+                                        + " is above the return air, " + air.value()
+                                        + "; no evaporator cools with a warmer coil: check the gauge, the probe and which refrigerant is in the system");
+                    }
+                }));
+    }
+
+    private static double doubtK(double saturationK, TemperatureReading air) {
+        return ALLOWANCE_K + COVERAGE * Math.hypot(saturationK, air.standardUncertaintyK());
     }
 
     private static void refuseBelow(LineMargin margin, double allowanceK, String line, String words, String advice) {

@@ -27,6 +27,16 @@ final class PublishedLimits {
         return kelvins(row("superheat with an expansion valve").number("high"));
     }
 
+    /** Lower limit of an item, in the unit of its row. */
+    static double low(String item) {
+        return row(item).number("low");
+    }
+
+    /** Upper limit of an item, in the unit of its row. */
+    static double high(String item) {
+        return row(item).number("high");
+    }
+
     private static double kelvins(double fahrenheitDegrees) {
         return TemperatureDifference.ofFahrenheitDegrees(fahrenheitDegrees).kelvins();
     }

@@ -2,6 +2,7 @@ package org.satline.charge;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.satline.explanation.Step;
 
 /** Outcome of a charge check: a level, or the reason why these readings allow none. */
@@ -59,19 +60,23 @@ public sealed interface Verdict {
     /**
      * No level: the readings lack something, contradict each other or lie outside the method.
      *
+     * @param deviation measured less target, where both are known and only other readings contradict it
      * @param reasons why
      * @param advice what would decide it
      * @param steps derivation as far as it went
      */
-    record CannotTell(List<String> reasons, String advice, List<Step> steps) implements Verdict {
+    record CannotTell(Optional<Deviation> deviation, List<String> reasons, String advice, List<Step> steps)
+            implements Verdict {
         /**
          * Checks that no part is missing.
          *
+         * @param deviation deviation
          * @param reasons reasons
          * @param advice advice
          * @param steps steps
          */
         public CannotTell {
+            Objects.requireNonNull(deviation, "deviation");
             reasons = List.copyOf(reasons);
             Objects.requireNonNull(advice, "advice");
             steps = List.copyOf(steps);

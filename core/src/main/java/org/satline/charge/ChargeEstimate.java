@@ -1,0 +1,127 @@
+package org.satline.charge;
+
+import java.util.Locale;
+import java.util.Objects;
+import org.satline.explanation.Step;
+import org.satline.measurement.UncertaintyBudget;
+
+/**
+ * Charge error as a fraction of the full charge, from superheat and subcooling at a steady state. Immutable, thread-safe.
+ *
+ * <p>After the virtual refrigerant charge sensor of Li and Braun: {@code (m - m_rated) / m_rated = [(SC - SC_rated) - (k_sh/k_sc)(SH - SH_rated)]
+ * / k_ch}. Typical constants from memory; a published evaluation reports estimates within 10 % of the charge. For a system short of signal
+ * (subcooling or superheat at zero) the fraction is only a bound.
+ *
+ * @param fraction (m - m_rated) / m_rated; negative is short of refrigerant
+ * @param standardUncertainty standard uncertainty of the fraction: readings, typical constants and published error together
+ * @param step derivation
+ */
+public record ChargeEstimate(double fraction, double standardUncertainty, Step step) {
+    /** k_sh / k_sc, typical, from memory. */
+    private static final double TYPICAL_RATIO = 1 / 2.5;
+    /** Published evaluation: within 10 % of the charge, taken as limits. */
+    private static final double PUBLISHED_LIMIT = 0.10;
+    /** Relative doubt of typical constants for a unit on which they were not fitted; our choice. */
+    private static final double CONSTANT_DOUBT = 0.3;
+
+    /**
+     * Checks the numbers.
+     *
+     * @param fraction (m - m_rated) / m_rated; negative is short of refrigerant
+     * @param standardUncertainty standard uncertainty of the fraction: readings, typical constants and published error together
+     * @param step derivation
+     */
+    public ChargeEstimate {
+        Objects.requireNonNull(step, "step");
+        if (!(Double.isFinite(fraction) && standardUncertainty >= 0 && standardUncertainty < 1e6)) {
+            throw new IllegalArgumentException(
+                    "charge error " + fraction + " with u = " + standardUncertainty + " is not usable");
+        }
+    }
+
+    /**
+     * Constants of a unit.
+     *
+     * @param ratio k_sh / k_sc
+     * @param kelvinsPerFraction k_ch, K for the whole charge; above 0
+     * @param fitted whether they were fitted on this unit
+     */
+    public record Constants(double ratio, double kelvinsPerFraction, boolean fitted) {
+        /**
+         * Checks the numbers.
+         *
+         * @param ratio k_sh / k_sc
+         * @param kelvinsPerFraction k_ch, K for the whole charge; above 0
+         * @param fitted whether they were fitted on this unit
+         */
+        public Constants {
+            if (!(ratio >= 0 && ratio <= 10 && kelvinsPerFraction > 0 && kelvinsPerFraction < 1e4)) {
+                throw new IllegalArgumentException(String.format(
+                        Locale.ROOT,
+                        "constants k_sh/k_sc = %s (allowed [0, 10]) and k_ch = %s K (allowed ]0, 10000[) are not usable",
+                        ratio,
+                        kelvinsPerFraction));
+            }
+        }
+
+        /**
+         * Returns typical constants: k_sh/k_sc = 1/2.5, k_ch = SC_rated / ((1 - 0.75) 0.73), from memory.
+         *
+         * @param ratedSubcoolingK rated subcooling, K; above 0
+         * @return the constants
+         */
+        public static Constants typical(double ratedSubcoolingK) {
+            if (!(ratedSubcoolingK > 0 && ratedSubcoolingK <= 50)) {
+                throw new IllegalArgumentException(
+                        "rated subcooling " + ratedSubcoolingK + " K is outside ]0, 50] K; give the maker's figure");
+            }
+            return new Constants(TYPICAL_RATIO, ratedSubcoolingK / ((1 - 0.75) * 0.73), false);
+        }
+    }
+
+    /**
+     * Estimates the charge error.
+     *
+     * @param superheat measured superheat
+     * @param ratedSuperheatK superheat at the right charge under these conditions, K
+     * @param subcooling measured subcooling
+     * @param ratedSubcoolingK subcooling at the right charge, K
+     * @param constants constants of the unit, or typical ones
+     * @return the estimate
+     */
+    public static ChargeEstimate of(
+            LineMargin superheat,
+            double ratedSuperheatK,
+            LineMargin subcooling,
+            double ratedSubcoolingK,
+            Constants constants) {
+        double numerator = (subcooling.value().kelvins() - ratedSubcoolingK)
+                - constants.ratio() * (superheat.value().kelvins() - ratedSuperheatK);
+        double fraction = numerator / constants.kelvinsPerFraction();
+        UncertaintyBudget readings = subcooling
+                .budget()
+                .minus(superheat.budget().scaled(constants.ratio()))
+                .scaled(1 / constants.kelvinsPerFraction());
+        double model = PUBLISHED_LIMIT / Math.sqrt(3);
+        double constantPart = constants.fitted() ? 0 : CONSTANT_DOUBT * fraction;
+        double u = Math.sqrt(readings.combined() * readings.combined() + model * model + constantPart * constantPart);
+        Step step = new Step(
+                "charge error as a fraction of the full charge",
+                "(m - m_rated)/m_rated = [(SC - SC_rated) - (k_sh/k_sc)(SH - SH_rated)] / k_ch",
+                String.format(
+                        Locale.ROOT,
+                        "[(%.2f K - %.2f K) - %.3f (%.2f K - %.2f K)] / %.1f K",
+                        subcooling.value().kelvins(),
+                        ratedSubcoolingK,
+                        constants.ratio(),
+                        superheat.value().kelvins(),
+                        ratedSuperheatK,
+                        constants.kelvinsPerFraction()),
+                String.format(Locale.ROOT, "%+.0f %% (u = %.0f %%)", 100 * fraction, 100 * u),
+                "virtual refrigerant charge sensor after Li and Braun, structure"
+                        + (constants.fitted()
+                                ? "; constants fitted on this unit"
+                                : " and typical constants from memory"));
+        return new ChargeEstimate(fraction, u, step);
+    }
+}

@@ -1,0 +1,104 @@
+package org.satline.charge;
+
+import java.time.Duration;
+import java.util.Objects;
+import java.util.Optional;
+import org.satline.measurement.PressureReading;
+import org.satline.measurement.SettlingTest;
+import org.satline.measurement.TemperatureReading;
+import org.satline.quantity.Power;
+import org.satline.quantity.VolumeFlow;
+
+/**
+ * What is known about how a system ran while it was read; everything optional. Immutable, thread-safe.
+ *
+ * @param running time in cooling before the readings
+ * @param settled outcome of the settling test on a series of readings
+ * @param outdoorMinimumMet whether the maker's own outdoor minimum for this method is met
+ * @param airflow measured airflow over the evaporator with the nominal cooling capacity
+ * @param standing pressure at rest with the temperature of the whole system
+ */
+public record OperatingConditions(
+        Optional<Duration> running,
+        Optional<SettlingTest.Outcome> settled,
+        Optional<Boolean> outdoorMinimumMet,
+        Optional<Airflow> airflow,
+        Optional<Standing> standing) {
+    /**
+     * Checks that no part is missing.
+     *
+     * @param running time in cooling before the readings
+     * @param settled outcome of the settling test on a series of readings
+     * @param outdoorMinimumMet whether the maker's own outdoor minimum for this method is met
+     * @param airflow measured airflow over the evaporator with the nominal cooling capacity
+     * @param standing pressure at rest with the temperature of the whole system
+     */
+    public OperatingConditions {
+        Objects.requireNonNull(running, "running");
+        Objects.requireNonNull(settled, "settled");
+        Objects.requireNonNull(outdoorMinimumMet, "outdoorMinimumMet");
+        Objects.requireNonNull(airflow, "airflow");
+        Objects.requireNonNull(standing, "standing");
+    }
+
+    /**
+     * Measured airflow.
+     *
+     * @param flow volume flow of air over the evaporator
+     * @param nominalCooling nominal cooling capacity
+     */
+    public record Airflow(VolumeFlow flow, Power nominalCooling) {
+        /**
+         * Checks that no part is missing.
+         *
+         * @param flow volume flow of air over the evaporator
+         * @param nominalCooling nominal cooling capacity
+         */
+        public Airflow {
+            Objects.requireNonNull(flow, "flow");
+            if (!(nominalCooling.watts() > 0)) {
+                throw new IllegalArgumentException(
+                        "nominal cooling capacity " + nominalCooling + " is not above 0 W; take it from the plate");
+            }
+        }
+    }
+
+    /**
+     * A system at rest, long enough that all of it has one temperature.
+     *
+     * @param pressure absolute pressure
+     * @param temperature temperature of the whole system
+     */
+    public record Standing(PressureReading pressure, TemperatureReading temperature) {
+        /**
+         * Checks that no part is missing.
+         *
+         * @param pressure absolute pressure
+         * @param temperature temperature of the whole system
+         */
+        public Standing {
+            Objects.requireNonNull(pressure, "pressure");
+            Objects.requireNonNull(temperature, "temperature");
+        }
+    }
+
+    /**
+     * Returns conditions of which nothing is known.
+     *
+     * @return the conditions
+     */
+    public static OperatingConditions unknown() {
+        return new OperatingConditions(
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * Returns the same with the maker's outdoor minimum answered.
+     *
+     * @param met whether it is met
+     * @return the conditions
+     */
+    public OperatingConditions withOutdoorMinimumMet(boolean met) {
+        return new OperatingConditions(running, settled, Optional.of(met), airflow, standing);
+    }
+}

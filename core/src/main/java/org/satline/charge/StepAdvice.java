@@ -1,0 +1,110 @@
+package org.satline.charge;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Objects;
+import org.satline.quantity.Mass;
+
+/** What to do next with the charge. */
+public sealed interface StepAdvice {
+    /**
+     * Why.
+     *
+     * @return reasons in order, unmodifiable
+     */
+    List<String> reasons();
+
+    /** Which way refrigerant moves. */
+    enum Direction {
+        /** From a clean source cylinder into the system. */
+        ADD,
+        /** From the system into the recovery cylinder. */
+        REMOVE
+    }
+
+    /**
+     * Move refrigerant, then wait and read again.
+     *
+     * @param direction which way
+     * @param amount how much
+     * @param passing probability that the next reading lies past the far edge of the band
+     * @param settlingTime how long to let the system settle before reading
+     * @param changesDirection whether it turns round: another cylinder and another purge
+     * @param reasons why
+     */
+    record Move(
+            Direction direction,
+            Mass amount,
+            double passing,
+            Duration settlingTime,
+            boolean changesDirection,
+            List<String> reasons)
+            implements StepAdvice {
+        /**
+         * Checks that no part is missing.
+         *
+         * @param direction which way
+         * @param amount how much
+         * @param passing probability that the next reading lies past the far edge of the band
+         * @param settlingTime how long to let the system settle before reading
+         * @param changesDirection whether it turns round: another cylinder and another purge
+         * @param reasons why
+         */
+        public Move {
+            Objects.requireNonNull(direction, "direction");
+            Objects.requireNonNull(amount, "amount");
+            Objects.requireNonNull(settlingTime, "settlingTime");
+            reasons = List.copyOf(reasons);
+        }
+    }
+
+    /**
+     * Stop: the charge is as good as it gets.
+     *
+     * @param probabilityOnTarget probability that it is on target
+     * @param reasons why
+     */
+    record Done(double probabilityOnTarget, List<String> reasons) implements StepAdvice {
+        /**
+         * Checks that no part is missing.
+         *
+         * @param probabilityOnTarget probability that it is on target
+         * @param reasons why
+         */
+        public Done {
+            reasons = List.copyOf(reasons);
+        }
+    }
+
+    /**
+     * Stop: the answer to the steps contradicts an error of the charge.
+     *
+     * @param reasons why
+     */
+    record NotCharge(List<String> reasons) implements StepAdvice {
+        /**
+         * Checks that no part is missing.
+         *
+         * @param reasons why
+         */
+        public NotCharge {
+            reasons = List.copyOf(reasons);
+        }
+    }
+
+    /**
+     * Stop for now: the next step is not possible.
+     *
+     * @param reasons why, and what to do
+     */
+    record Blocked(List<String> reasons) implements StepAdvice {
+        /**
+         * Checks that no part is missing.
+         *
+         * @param reasons why, and what to do
+         */
+        public Blocked {
+            reasons = List.copyOf(reasons);
+        }
+    }
+}

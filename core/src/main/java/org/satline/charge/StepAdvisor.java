@@ -1,0 +1,211 @@
+package org.satline.charge;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.satline.quantity.Mass;
+
+/**
+ * Advises how much refrigerant to move next, from the answers to the steps so far. Immutable, thread-safe.
+ *
+ * <p>Before the first step the response is the prior of {@link ChargeEstimate}; each settled reading sharpens it
+ * ({@link LearnedResponse}). The step is the largest one, not meant to go beyond the target, whose probability of carrying the next reading past
+ * the far edge of the band stays within the accepted risk: passing it costs a cylinder swap, another purge and a start over.
+ *
+ * @param fullCharge full charge of the system, from the plate
+ * @param criterion what is judged
+ * @param toleranceK half-width of the band, K
+ * @param priorKelvins response to the whole charge before any step, K
+ * @param priorRelativeDoubt relative standard deviation of that response
+ */
+public record StepAdvisor(
+        Mass fullCharge, Criterion criterion, double toleranceK, double priorKelvins, double priorRelativeDoubt) {
+    /** Doubt of typical constants on a unit that they were not fitted to; our choice, tuned on our own plant model. */
+    private static final double TYPICAL_DOUBT = 0.35;
+    /** A response below this share of the expected one, beyond doubt, is none. */
+    private static final double NO_RESPONSE = 0.15;
+    /** Without any signal after this share of the charge moved, the charge is not what is wrong. */
+    private static final double MOST_WITHOUT_SIGNAL = 0.5;
+
+    private static final NormalDistribution STANDARD = new NormalDistribution(null, 0, 1);
+
+    /**
+     * Checks the numbers.
+     *
+     * @param fullCharge full charge of the system, from the plate
+     * @param criterion what is judged
+     * @param toleranceK half-width of the band, K
+     * @param priorKelvins response to the whole charge before any step, K
+     * @param priorRelativeDoubt relative standard deviation of that response
+     */
+    public StepAdvisor {
+        Objects.requireNonNull(criterion, "criterion");
+        if (!(fullCharge.kilograms() > 0
+                && toleranceK > 0
+                && priorKelvins > 0
+                && priorRelativeDoubt > 0
+                && priorRelativeDoubt <= 1)) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "full charge %s, tolerance %s K, response %s K and its relative doubt %s must be above 0, the doubt at most 1",
+                    fullCharge,
+                    toleranceK,
+                    priorKelvins,
+                    priorRelativeDoubt));
+        }
+    }
+
+    /**
+     * Returns an advisor with the prior of typical constants. With an expansion valve superheat stays and subcooling takes the whole effect
+     * k_ch; with a fixed orifice both move, in the ratio of their constants, so that superheat moves by k_ch / (2 k_sh/k_sc).
+     *
+     * @param fullCharge full charge, from the plate
+     * @param metering metering device
+     * @param toleranceK half-width of the band, K
+     * @param constants constants of {@link ChargeEstimate}
+     * @return the advisor
+     */
+    public static StepAdvisor of(
+            Mass fullCharge, MeteringDevice metering, double toleranceK, ChargeEstimate.Constants constants) {
+        boolean valve = metering == MeteringDevice.EXPANSION_VALVE;
+        double kelvins = valve || constants.ratio() == 0
+                ? constants.kelvinsPerFraction()
+                : constants.kelvinsPerFraction() / (2 * constants.ratio());
+        return new StepAdvisor(
+                fullCharge, metering.judgedBy(), toleranceK, kelvins, constants.fitted() ? 0.15 : TYPICAL_DOUBT);
+    }
+
+    /**
+     * Advises.
+     *
+     * @param readings settled readings in order, the first before any step; at least one
+     * @param limits what bounds a step
+     * @return what to do next
+     */
+    public StepAdvice next(List<StepReading> readings, StepLimits limits) {
+        if (readings.isEmpty()) {
+            throw new IllegalArgumentException("advice needs the reading before the first step");
+        }
+        StepReading now = readings.get(readings.size() - 1);
+        double prior = priorKelvins / fullCharge.kilograms();
+        LearnedResponse learned = LearnedResponse.from(informative(readings), prior, priorRelativeDoubt * prior);
+        double onTarget = onTarget(learned);
+        if (now.signal() && onTarget >= limits.confidence()) {
+            return new StepAdvice.Done(onTarget, List.of(standing(now), percent("probability on target", onTarget)));
+        }
+        if (contradicts(readings, prior)) {
+            return new StepAdvice.NotCharge(List.of(
+                    criterion.label()
+                            + " does not answer to the refrigerant moved as it would to an error of the charge",
+                    "look for another fault before moving more"));
+        }
+        double step = learned.largestStepKg(toleranceK, now.repeatabilityK(), limits.risk());
+        return bounded(readings, now, learned, step, onTarget, limits);
+    }
+
+    private StepAdvice bounded(
+            List<StepReading> readings,
+            StepReading now,
+            LearnedResponse learned,
+            double step,
+            double onTarget,
+            StepLimits limits) {
+        List<String> reasons = new ArrayList<>();
+        reasons.add(standing(now));
+        reasons.add(String.format(
+                Locale.ROOT,
+                "one kilogram moves it by %.2f K (u = %.2f K), from %d reading(s)%s",
+                learned.kelvinsPerKilogram(),
+                Math.sqrt(learned.responseVariance()),
+                learned.informativeReadings(),
+                now.signal() ? "" : "; it stands at zero, so the true error may be larger: a coarse step first"));
+        boolean adds = learned.deviationK() < 0;
+        boolean turns = turns(readings, adds);
+        boolean inside = Math.abs(now.deviationK()) <= toleranceK;
+        if (inside && (turns || Math.abs(step) < limits.smallest().kilograms())) {
+            reasons.add("within the band as read; a further step would cost more than it gains");
+            return new StepAdvice.Done(onTarget, reasons);
+        }
+        double most = (adds ? limits.available() : limits.room()).kilograms();
+        if (most < limits.smallest().kilograms()) {
+            reasons.add(
+                    adds
+                            ? "the source cylinder is empty: bring another one"
+                            : "no room is left: bring another cylinder");
+            return new StepAdvice.Blocked(reasons);
+        }
+        double amount = Math.min(Math.max(Math.abs(step), limits.smallest().kilograms()), most);
+        double passing = learned.passing(adds ? amount : -amount, toleranceK, now.repeatabilityK());
+        if (passing > limits.risk() && Math.abs(step) < limits.smallest().kilograms()) {
+            reasons.add(
+                    "the smallest step that scale and hose resolve would be too coarse: read again, longer, or use a finer scale");
+            return new StepAdvice.Blocked(reasons);
+        }
+        if (turns) {
+            reasons.add("this turns the direction: another cylinder and another purge");
+        }
+        reasons.add(percent("probability of passing the far edge", passing));
+        return new StepAdvice.Move(
+                adds ? StepAdvice.Direction.ADD : StepAdvice.Direction.REMOVE,
+                Mass.ofKilograms(amount),
+                passing,
+                limits.settlingTime(),
+                turns,
+                reasons);
+    }
+
+    /** Readings that teach the response: from the last one without signal only the present state can be taken. */
+    private static List<StepReading> informative(List<StepReading> readings) {
+        int last = readings.size() - 1;
+        int from = last;
+        while (from > 0 && readings.get(from).signal() && readings.get(from - 1).signal()) {
+            from--;
+        }
+        return readings.subList(from, last + 1);
+    }
+
+    private boolean contradicts(List<StepReading> readings, double prior) {
+        StepReading first = readings.get(0);
+        StepReading now = readings.get(readings.size() - 1);
+        double moved = Math.abs(now.netMassKg() - first.netMassKg());
+        if (!first.signal() && !now.signal()) {
+            return moved > MOST_WITHOUT_SIGNAL * fullCharge.kilograms();
+        }
+        List<StepReading> teaching = informative(readings);
+        StepReading start = teaching.get(0);
+        double mass = now.netMassKg() - start.netMassKg();
+        if (mass == 0) {
+            return false;
+        }
+        double slope = (now.deviationK() - start.deviationK()) / mass;
+        double doubt = Math.hypot(now.repeatabilityK(), start.repeatabilityK()) / Math.abs(mass);
+        return slope + 1.645 * doubt < NO_RESPONSE * prior;
+    }
+
+    private static boolean turns(List<StepReading> readings, boolean adds) {
+        if (readings.size() < 2) {
+            return false;
+        }
+        double last = readings.get(readings.size() - 1).netMassKg()
+                - readings.get(readings.size() - 2).netMassKg();
+        return last != 0 && (last > 0) != adds;
+    }
+
+    private double onTarget(LearnedResponse learned) {
+        double spread = Math.sqrt(Math.max(learned.deviationVariance(), 1e-12));
+        return STANDARD.cumulativeProbability((toleranceK - learned.deviationK()) / spread)
+                - STANDARD.cumulativeProbability((-toleranceK - learned.deviationK()) / spread);
+    }
+
+    private String standing(StepReading now) {
+        double actual = criterion.directionWithCharge() * now.deviationK();
+        return String.format(
+                Locale.ROOT, "%s is %+.1f K from its target, band +/- %.1f K", criterion.label(), actual, toleranceK);
+    }
+
+    private static String percent(String what, double probability) {
+        return String.format(Locale.ROOT, "%s %.0f %%", what, 100 * probability);
+    }
+}

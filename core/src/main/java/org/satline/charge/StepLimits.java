@@ -1,0 +1,51 @@
+package org.satline.charge;
+
+import java.time.Duration;
+import java.util.Objects;
+import org.satline.quantity.Mass;
+
+/**
+ * What bounds a step. Immutable, thread-safe.
+ *
+ * @param room mass that the recovery cylinder may still take
+ * @param available mass that the clean source cylinder can give
+ * @param smallest smallest step that scale and hose resolve
+ * @param risk accepted probability that a step passes the far edge of the band; in (0, 0.5)
+ * @param confidence wanted probability of being on target before stopping; in [0.5, 1)
+ * @param settlingTime time to settle after a step; common practice, no source: 15 min
+ */
+public record StepLimits(
+        Mass room, Mass available, Mass smallest, double risk, double confidence, Duration settlingTime) {
+    /**
+     * Checks the parts.
+     *
+     * @param room mass that the recovery cylinder may still take
+     * @param available mass that the clean source cylinder can give
+     * @param smallest smallest step that scale and hose resolve
+     * @param risk accepted probability that a step passes the far edge of the band; in (0, 0.5)
+     * @param confidence wanted probability of being on target before stopping; in [0.5, 1)
+     * @param settlingTime time to settle after a step; common practice, no source: 15 min
+     */
+    public StepLimits {
+        Objects.requireNonNull(room, "room");
+        Objects.requireNonNull(available, "available");
+        Objects.requireNonNull(smallest, "smallest");
+        Objects.requireNonNull(settlingTime, "settlingTime");
+        if (!(risk > 0 && risk < 0.5 && confidence >= 0.5 && confidence < 1)) {
+            throw new IllegalArgumentException(
+                    "risk " + risk + " must lie in (0, 0.5) and confidence " + confidence + " in [0.5, 1)");
+        }
+    }
+
+    /**
+     * Returns limits with 5 % risk, 80 % confidence and 15 min to settle.
+     *
+     * @param room mass that the recovery cylinder may still take
+     * @param available mass that the clean source cylinder can give
+     * @param smallest smallest step that scale and hose resolve
+     * @return the limits
+     */
+    public static StepLimits usual(Mass room, Mass available, Mass smallest) {
+        return new StepLimits(room, available, smallest, 0.05, 0.8, Duration.ofMinutes(15));
+    }
+}

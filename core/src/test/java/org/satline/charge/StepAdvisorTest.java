@@ -1,0 +1,122 @@
+package org.satline.charge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.satline.quantity.Mass;
+
+/** The advice on a plant that shares no equation with its prior, and its bounds. */
+class StepAdvisorTest {
+    /** Not used while the two constants of the advice were chosen. */
+    private static final long FRESH_SEED = 7_351;
+
+    private static final StepLimits AMPLE =
+            StepLimits.usual(Mass.ofKilograms(20), Mass.ofKilograms(20), Mass.ofGrams(10));
+
+    private static final StepAdvisor ADVISOR = StepAdvisor.of(
+            Mass.ofKilograms(3), MeteringDevice.EXPANSION_VALVE, 3 / 1.8, ChargeEstimate.Constants.typical(5.6));
+
+    private static StepReading reading(double kg, double deviationK) {
+        return new StepReading(kg, deviationK, 0.2, true);
+    }
+
+    @Test
+    void reachesTheTargetInHalfTheStepsOfEqualShotsWithFewOvershoots() {
+        StepScore.Score advised = StepScore.run(FRESH_SEED, 2000, true, StepScore::advised);
+        StepScore.Score equal = StepScore.run(FRESH_SEED, 2000, true, StepScore::equalShots);
+        StepScore.Score once = StepScore.run(FRESH_SEED, 2000, true, StepScore::oneCorrection);
+        assertThat(advised.medianSteps())
+                .as("%s against %s", advised, equal)
+                .isLessThanOrEqualTo(equal.medianSteps() / 2);
+        assertThat(advised.overshootShare()).as(advised.toString()).isLessThanOrEqualTo(0.05);
+        assertThat(advised.p95Error()).as("%s against %s", advised, once).isLessThan(once.p95Error());
+    }
+
+    @Test
+    void startsCoarselyButSafelyWithoutASignal() {
+        StepScore.Score advised = StepScore.run(FRESH_SEED, 1000, false, StepScore::advised);
+        assertThat(advised.overshootShare()).as(advised.toString()).isLessThanOrEqualTo(0.05);
+        StepAdvice first = ADVISOR.next(List.of(new StepReading(0, -5.6, 0.2, false)), AMPLE);
+        assertThat(first).isInstanceOf(StepAdvice.Move.class);
+        assertThat(first.reasons().toString()).contains("stands at zero");
+    }
+
+    @Test
+    void stopsOnTarget() {
+        assertThat(ADVISOR.next(List.of(reading(0, 0.3)), AMPLE)).isInstanceOf(StepAdvice.Done.class);
+    }
+
+    @Test
+    void saysSoWhenTheAnswerContradictsACharge() {
+        // 0.4 kg of 3 kg should have moved subcooling by some 4 K; it did not move
+        assertThat(ADVISOR.next(List.of(reading(0, 6), reading(-0.2, 6.1), reading(-0.4, 6.0)), AMPLE))
+                .isInstanceOf(StepAdvice.NotCharge.class);
+        List<StepReading> pinned = new ArrayList<>();
+        for (int i = 0; i <= 4; i++) {
+            pinned.add(new StepReading(0.4 * i, -5.6, 0.2, false));
+        }
+        assertThat(ADVISOR.next(pinned, AMPLE)).isInstanceOf(StepAdvice.NotCharge.class);
+    }
+
+    @Test
+    void avoidsTurningRoundInsideTheBand() {
+        assertThat(ADVISOR.next(List.of(reading(0, 6), reading(-0.6, -1.5)), AMPLE))
+                .isInstanceOf(StepAdvice.Done.class);
+        StepAdvice outside = ADVISOR.next(List.of(reading(0, 6), reading(-0.6, -4)), AMPLE);
+        assertThat(outside).isInstanceOfSatisfying(StepAdvice.Move.class, move -> {
+            assertThat(move.changesDirection()).isTrue();
+            assertThat(move.direction()).isEqualTo(StepAdvice.Direction.ADD);
+        });
+    }
+
+    @Property(tries = 500)
+    void neverExceedsTheRoomAndKeepsTheRisk(
+            @ForAll @DoubleRange(min = 2, max = 40) double deviationK,
+            @ForAll @DoubleRange(min = 0, max = 1) double roomKg,
+            @ForAll boolean high) {
+        StepLimits limits = StepLimits.usual(Mass.ofKilograms(roomKg), Mass.ofKilograms(roomKg), Mass.ofGrams(10));
+        StepAdvice advice = ADVISOR.next(List.of(reading(0, high ? deviationK : -deviationK)), limits);
+        if (advice instanceof StepAdvice.Move move) {
+            assertThat(move.amount().kilograms()).isLessThanOrEqualTo(roomKg).isGreaterThanOrEqualTo(0.01);
+            assertThat(move.passing()).isLessThanOrEqualTo(limits.risk() + 1e-9);
+            assertThat(move.direction()).isEqualTo(high ? StepAdvice.Direction.REMOVE : StepAdvice.Direction.ADD);
+        } else {
+            assertThat(advice).isInstanceOf(StepAdvice.Blocked.class);
+            assertThat(roomKg).isLessThan(0.01);
+        }
+    }
+
+    @Property
+    void withTheResponseHeldFixedALargerDeviationNeverLowersTheAmount(
+            @ForAll @DoubleRange(min = 0, max = 30) double deviationK,
+            @ForAll @DoubleRange(min = 0, max = 10) double moreK,
+            @ForAll @DoubleRange(min = 0.5, max = 30) double response,
+            @ForAll @DoubleRange(min = 0, max = 0.5) double relativeDoubt,
+            @ForAll @DoubleRange(min = 0.05, max = 1) double repeatabilityK) {
+        double variance = relativeDoubt * response * relativeDoubt * response;
+        double less = new LearnedResponse(deviationK, 0.04, response, variance, 0, 1)
+                .largestStepKg(1.7, repeatabilityK, 0.05);
+        double more = new LearnedResponse(deviationK + moreK, 0.04, response, variance, 0, 1)
+                .largestStepKg(1.7, repeatabilityK, 0.05);
+        assertThat(Math.abs(more)).isGreaterThanOrEqualTo(Math.abs(less) - 1e-9);
+    }
+
+    /** On a straight answer without noise the regression finds the slope: 4 K/kg from three readings, prior 10 +/- 4 K/kg. */
+    @Test
+    void learnsAStraightAnswer() {
+        List<StepReading> readings = List.of(
+                new StepReading(0, 6, 0.01, true),
+                new StepReading(-0.4, 4.4, 0.01, true),
+                new StepReading(-0.8, 2.8, 0.01, true));
+        LearnedResponse learned = LearnedResponse.from(readings, 10, 4);
+        assertThat(learned.deviationK()).isCloseTo(2.8, within(0.01));
+        // the bend allowance (0.6 K at 0.4 kg) leaves the prior a pull of some 10 %
+        assertThat(learned.kelvinsPerKilogram()).isCloseTo(4, within(0.8));
+    }
+}
