@@ -1,7 +1,7 @@
 package org.satline.quantity;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * Pressure above the local atmosphere, as a vented gauge shows it; negative below. Immutable, thread-safe. Held in pascals. It says
@@ -41,7 +41,7 @@ public final class GaugePressure extends Scalar<GaugePressure> {
     }
 
     static GaugePressure of(double value, Unit unit) {
-        if (unit.equals(INCH_OF_MERCURY_VACUUM) && value < 0) {
+        if (value < 0 && unit.equals(INCH_OF_MERCURY_VACUUM)) {
             throw new IllegalArgumentException("gauge pressure " + value
                     + " inHg vacuum is negative; a vacuum reading counts downwards from 0 at the atmosphere, give a pressure"
                     + " above it in psig");
@@ -54,9 +54,12 @@ public final class GaugePressure extends Scalar<GaugePressure> {
     }
 
     static String[] spellings() {
-        return units().stream()
-                .flatMap(unit -> Stream.concat(Stream.of(unit.symbol()), unit.spellings().stream()))
-                .toArray(String[]::new);
+        List<String> spellings = new ArrayList<>(); // no stream: Pressure asks while it is being loaded
+        for (Unit unit : units()) {
+            spellings.add(unit.symbol());
+            spellings.addAll(unit.spellings());
+        }
+        return spellings.toArray(new String[0]);
     }
 
     /**

@@ -51,13 +51,15 @@ public final class Pressure extends Scalar<Pressure> {
                     "a gauge reading is not an absolute pressure without its atmosphere: give the atmosphere too, or an absolute unit",
                     GaugePressure.spellings());
 
-    /** For a text whose atmosphere is known. */
-    private static final QuantityKind ABSOLUTE_OR_GAUGE = refusingUnclear(QuantityKind.of(
-            "pressure",
-            Stream.concat(UNITS.stream(), GaugePressure.units().stream()).toList()));
-
     /** Perfect vacuum. */
     public static final Pressure ZERO = new Pressure(0);
+
+    /** For a text whose atmosphere is known. A class of its own, so that it is made only where such a text is read. */
+    private static final class WithAtmosphere {
+        static final QuantityKind KIND = refusingUnclear(QuantityKind.of(
+                "pressure",
+                Stream.concat(UNITS.stream(), GaugePressure.units().stream()).toList()));
+    }
 
     private Pressure(double pascals) {
         super(pascals);
@@ -195,7 +197,7 @@ public final class Pressure extends Scalar<Pressure> {
      */
     public static Pressure parse(String text, Atmosphere atmosphere) {
         Objects.requireNonNull(atmosphere, "atmosphere");
-        Reading reading = ABSOLUTE_OR_GAUGE.read(text);
+        Reading reading = WithAtmosphere.KIND.read(text);
         if (GaugePressure.units().contains(reading.unit())) {
             return ofGauge(GaugePressure.of(reading.value(), reading.unit()), atmosphere);
         }

@@ -2,24 +2,17 @@ package org.satline.quantity;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.function.DoubleFunction;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** What all values of one kind of quantity share: units, lower bound, how they are read and printed. Immutable. */
 final class QuantityKind {
-    /** A decimal number and the rest; no hexadecimal, NaN, infinity or type suffix, which {@code parseDouble} would take. */
-    private static final Pattern NUMBER_THEN_UNIT =
-            Pattern.compile("([+-]?(?:[0-9]+(?:\\.[0-9]*)?|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?)\\s*(.*)");
-
-    private static final Pattern NUMBER_WITH_COMMA = Pattern.compile("[+-]?[0-9.]*,.*");
     private static final int LONGEST_TEXT = 400;
     private static final int MOST_DECIMALS = 15;
 
     private final String name;
     private final List<Unit> units;
     private final UnitSpellings spellings;
-    private final DoubleFunction<String> printing;
+    private final boolean inHundredths;
     private final Floor floor;
 
     /** Lower bound in SI, whether it may be reached, and what to do about a value under it. */
@@ -29,12 +22,11 @@ final class QuantityKind {
         }
     }
 
-    private QuantityKind(
-            String name, List<Unit> units, UnitSpellings spellings, DoubleFunction<String> printing, Floor floor) {
+    private QuantityKind(String name, List<Unit> units, UnitSpellings spellings, boolean inHundredths, Floor floor) {
         this.name = name;
         this.units = List.copyOf(units);
         this.spellings = spellings;
-        this.printing = printing;
+        this.inHundredths = inHundredths;
         this.floor = floor;
     }
 
@@ -44,23 +36,23 @@ final class QuantityKind {
 
     static QuantityKind of(String name, List<Unit> units) {
         Floor none = new Floor(Double.NEGATIVE_INFINITY, true, "");
-        return new QuantityKind(name, units, UnitSpellings.of(units), Decimals::significant, none);
+        return new QuantityKind(name, units, UnitSpellings.of(units), false, none);
     }
 
     QuantityKind from(double lowestSi, String advice) {
-        return new QuantityKind(name, units, spellings, printing, new Floor(lowestSi, true, advice));
+        return new QuantityKind(name, units, spellings, inHundredths, new Floor(lowestSi, true, advice));
     }
 
     QuantityKind above(double lowestSi, String advice) {
-        return new QuantityKind(name, units, spellings, printing, new Floor(lowestSi, false, advice));
+        return new QuantityKind(name, units, spellings, inHundredths, new Floor(lowestSi, false, advice));
     }
 
     QuantityKind inHundredths() {
-        return new QuantityKind(name, units, spellings, Decimals::hundredths, floor);
+        return new QuantityKind(name, units, spellings, true, floor);
     }
 
     QuantityKind refusing(String advice, String... ambiguous) {
-        return new QuantityKind(name, units, spellings.refusing(advice, List.of(ambiguous)), printing, floor);
+        return new QuantityKind(name, units, spellings.refusing(advice, List.of(ambiguous)), inHundredths, floor);
     }
 
     List<Unit> units() {
@@ -87,7 +79,8 @@ final class QuantityKind {
     }
 
     String print(double si, Unit unit) {
-        return printing.apply(unit.fromSi(si)) + " " + unit.symbol();
+        double value = unit.fromSi(si);
+        return (inHundredths ? Decimals.hundredths(value) : Decimals.significant(value)) + " " + unit.symbol();
     }
 
     String print(double si, Unit unit, int decimals) {
@@ -117,14 +110,14 @@ final class QuantityKind {
             throw error(text, "is longer than " + LONGEST_TEXT + " characters", "write a number and a unit");
         }
         String spaced =
-                UnitSpellings.SPACES.matcher(text).replaceAll(" ").strip().replace('\u2212', '-');
+                ReadingPatterns.SPACES.matcher(text).replaceAll(" ").strip().replace('\u2212', '-');
         if (spaced.isEmpty()) {
             throw error(text, "is empty", "write a number and a unit");
         }
-        if (NUMBER_WITH_COMMA.matcher(spaced).matches()) {
+        if (ReadingPatterns.NUMBER_WITH_COMMA.matcher(spaced).matches()) {
             throw error(text, "has a comma in its number", "use a point as decimal mark and no thousands separator");
         }
-        Matcher parts = NUMBER_THEN_UNIT.matcher(spaced);
+        Matcher parts = ReadingPatterns.NUMBER_THEN_UNIT.matcher(spaced);
         if (!parts.matches()) {
             throw error(text, "does not start with a decimal number", "write a number and a unit");
         }

@@ -1,26 +1,61 @@
 package org.satline.quantity;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
-/** Which spelling stands for which unit, and which spellings are refused with an advice. Immutable. */
+/**
+ * Which spelling stands for which unit, and which spellings are refused with an advice. Immutable to its users.
+ *
+ * <p>The index is made when the first text is read: a program that only computes never pays for it, which counts on a cold virtual machine.
+ */
 final class UnitSpellings {
-    /** White space, with the no-break and thin spaces that typesetting puts between number and unit. */
-    static final Pattern SPACES = Pattern.compile("[\\s\\u00A0\\u2009\\u202F]+");
+    private final List<Unit> units;
+    private final List<Refusal> refusals;
+    /** Made at most a few times by threads that race; all of them make the same. */
+    private volatile @Nullable Index index;
 
-    private final Map<String, Unit> units;
-    private final Map<String, String> refused;
+    private record Refusal(String advice, List<String> spellings) {}
 
-    private UnitSpellings(Map<String, Unit> units, Map<String, String> refused) {
-        this.units = Map.copyOf(units);
-        this.refused = Map.copyOf(refused);
+    private record Index(Map<String, Unit> units, Map<String, String> refused) {}
+
+    private UnitSpellings(List<Unit> units, List<Refusal> refusals) {
+        this.units = units;
+        this.refusals = refusals;
     }
 
     static UnitSpellings of(List<Unit> units) {
+        return new UnitSpellings(List.copyOf(units), List.of());
+    }
+
+    UnitSpellings refusing(String advice, List<String> spellings) {
+        List<Refusal> more = new ArrayList<>(refusals);
+        more.add(new Refusal(advice, spellings));
+        return new UnitSpellings(units, List.copyOf(more));
+    }
+
+    Optional<Unit> unit(String spelling) {
+        return Optional.ofNullable(index().units.get(key(spelling)));
+    }
+
+    Optional<String> adviceAgainst(String spelling) {
+        return Optional.ofNullable(index().refused.get(key(spelling)));
+    }
+
+    private Index index() {
+        Index made = index;
+        if (made == null) {
+            made = new Index(bySpelling(), adviceBySpelling());
+            index = made;
+        }
+        return made;
+    }
+
+    private Map<String, Unit> bySpelling() {
         Map<String, Unit> bySpelling = new HashMap<>();
         for (Unit unit : units) {
             bySpelling.put(key(unit.symbol()), unit);
@@ -31,21 +66,15 @@ final class UnitSpellings {
                 }
             }
         }
-        return new UnitSpellings(bySpelling, Map.of());
+        return Map.copyOf(bySpelling);
     }
 
-    UnitSpellings refusing(String advice, List<String> spellings) {
-        Map<String, String> more = new HashMap<>(refused);
-        spellings.forEach(spelling -> more.put(key(spelling), advice));
-        return new UnitSpellings(units, more);
-    }
-
-    Optional<Unit> unit(String spelling) {
-        return Optional.ofNullable(units.get(key(spelling)));
-    }
-
-    Optional<String> adviceAgainst(String spelling) {
-        return Optional.ofNullable(refused.get(key(spelling)));
+    private Map<String, String> adviceBySpelling() {
+        Map<String, String> advice = new HashMap<>();
+        for (Refusal refusal : refusals) {
+            refusal.spellings.forEach(spelling -> advice.put(key(spelling), refusal.advice));
+        }
+        return Map.copyOf(advice);
     }
 
     /**
@@ -53,7 +82,8 @@ final class UnitSpellings {
      * {@code mm}.
      */
     private static String key(String spelling) {
-        String bare = SPACES.matcher(spelling)
+        String bare = ReadingPatterns.SPACES
+                .matcher(spelling)
                 .replaceAll(" ")
                 .replace("^", "")
                 .replace('\u00B2', '2')

@@ -16,6 +16,8 @@ import java.util.stream.Collectors;
 public final class Composition {
     /** Fractions may miss 1 by this much; they are then divided by their sum. */
     private static final double SUM_TOLERANCE = 1e-6;
+    /** A sum that misses 1 by no more than this does so by the rounding of up to 20 additions: the fractions stay as given. */
+    private static final double ROUND_OFF = 1e-14;
 
     private static final int MOST_COMPONENTS = 20;
     private static final MathContext PRINTED_DIGITS = new MathContext(6, RoundingMode.HALF_EVEN);
@@ -126,10 +128,11 @@ public final class Composition {
             double molarMass = entry.getKey().molarMassKilogramsPerMole();
             otherSum += byMass ? entry.getValue() / molarMass : entry.getValue() * molarMass;
         }
+        double whole = Math.abs(sum - 1) <= ROUND_OFF ? 1 : sum;
         List<Component> components = new ArrayList<>();
         for (Map.Entry<Refrigerant, Double> entry : entries) {
             double molarMass = entry.getKey().molarMassKilogramsPerMole();
-            double given = entry.getValue() / sum;
+            double given = entry.getValue() / whole;
             double other = (byMass ? entry.getValue() / molarMass : entry.getValue() * molarMass) / otherSum;
             components.add(new Component(entry.getKey(), byMass ? given : other, byMass ? other : given));
         }

@@ -5,7 +5,9 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
 
@@ -21,12 +23,16 @@ import java.util.OptionalDouble;
  */
 public final class CsvResource {
     private final String name;
-    private final String[] columns;
+    /** Position of each column; a hash map finds it with one comparison, which counts before the code is compiled. */
+    private final Map<String, Integer> columns = new LinkedHashMap<>();
+
     private final List<Row> rows;
 
     private CsvResource(String name, String[] columns, List<String[]> cells, List<Integer> lines) {
         this.name = name;
-        this.columns = columns;
+        for (int i = 0; i < columns.length; i++) {
+            this.columns.put(columns[i], i);
+        }
         Row[] all = new Row[cells.size()];
         for (int i = 0; i < all.length; i++) {
             all[i] = new Row(this, cells.get(i), lines.get(i));
@@ -164,10 +170,10 @@ public final class CsvResource {
          * @return the text, without quotes; may be empty
          */
         public String cell(String column) {
-            int i = indexOf(table.columns, Objects.requireNonNull(column, "column"));
-            if (i < 0) {
+            Integer i = table.columns.get(Objects.requireNonNull(column, "column"));
+            if (i == null) {
                 throw new IllegalArgumentException(table.name + " has no column \"" + column + "\"; its columns are "
-                        + String.join(", ", table.columns));
+                        + String.join(", ", table.columns.keySet()));
             }
             return cells[i];
         }
@@ -195,7 +201,7 @@ public final class CsvResource {
          * @throws ResourceFormatException if the cell is empty or not a finite decimal number
          */
         public double number(String column) {
-            return decimal(column, text(column), "");
+            return decimal(column, 0);
         }
 
         /**
@@ -206,8 +212,8 @@ public final class CsvResource {
          * @throws ResourceFormatException if the cell is empty or not a finite decimal number
          */
         public double percent(String column) {
-            // moving the decimal point in the text avoids the rounding of a division by 100
-            return decimal(column, text(column), "e-2");
+            // moving the decimal point in the text avoids the rounding of a second division
+            return decimal(column, 2);
         }
 
         /**
@@ -231,31 +237,14 @@ public final class CsvResource {
             return new ResourceFormatException(table.name, line, problem);
         }
 
-        private double decimal(String column, String text, String shift) {
-            // Double.parseDouble alone would also take "NaN", "1d", "0x1p3" and blanks
-            boolean plain = true;
-            boolean exponent = false;
-            for (int i = 0; i < text.length(); i++) {
-                char c = text.charAt(i);
-                exponent |= c == 'e' || c == 'E';
-                plain &= (c >= '0' && c <= '9') || c == '.' || c == '-' || c == '+' || c == 'e' || c == 'E';
+        private double decimal(String column, int shift) {
+            String text = text(column);
+            double value = DecimalText.parse(text, shift);
+            if (Double.isNaN(value)) {
+                throw fault(column + " \"" + text + "\" is not a number; "
+                        + (text.indexOf(',') >= 0 ? "use a point as decimal mark" : "give a finite decimal number"));
             }
-            if (plain && !(exponent && !shift.isEmpty())) {
-                try {
-                    double value = Double.parseDouble(text.concat(shift));
-                    if (Math.abs(value) < Double.POSITIVE_INFINITY) {
-                        return value;
-                    }
-                } catch (NumberFormatException e) {
-                    throw notANumber(column, text);
-                }
-            }
-            throw notANumber(column, text);
-        }
-
-        private ResourceFormatException notANumber(String column, String text) {
-            return fault(column + " \"" + text + "\" is not a number; "
-                    + (text.indexOf(',') >= 0 ? "use a point as decimal mark" : "give a finite decimal number"));
+            return value;
         }
     }
 }

@@ -7,6 +7,9 @@ import java.util.List;
 final class CsvScanner {
     private final String name;
     private final String text;
+    /** The same characters: reading them from an array is several times as fast before the code is compiled. */
+    private final char[] chars;
+
     private int at;
     /** Line on which the row read last starts, and the line at which reading stands. */
     private int rowLine = 1;
@@ -18,6 +21,7 @@ final class CsvScanner {
     CsvScanner(String name, String text) {
         this.name = name;
         this.text = text;
+        this.chars = text.toCharArray();
     }
 
     /** Passes the comment lines of the head and returns the header row. */
@@ -25,12 +29,12 @@ final class CsvScanner {
         if (text.startsWith("\uFEFF")) {
             throw new ResourceFormatException(name, 1, "starts with a byte order mark; save it without");
         }
-        while (at < text.length() && text.charAt(at) == '#') {
+        while (at < chars.length && chars[at] == '#') {
             int end = text.indexOf('\n', at);
-            at = end < 0 ? text.length() : end + 1;
+            at = end < 0 ? chars.length : end + 1;
             line++;
         }
-        if (at >= text.length()) {
+        if (at >= chars.length) {
             throw new ResourceFormatException(name, line, "has no header row; name the columns");
         }
         return row();
@@ -38,7 +42,7 @@ final class CsvScanner {
 
     List<String[]> rows(int width) {
         List<String[]> rows = new ArrayList<>();
-        while (at < text.length()) {
+        while (at < chars.length) {
             String[] row = row();
             if (row.length != width) {
                 throw new ResourceFormatException(
@@ -65,7 +69,7 @@ final class CsvScanner {
         rowLine = line;
         cells.clear();
         do {
-            cells.add(at < text.length() && text.charAt(at) == '"' ? quoted() : plain());
+            cells.add(at < chars.length && chars[at] == '"' ? quoted() : plain());
         } while (separator());
         if (cells.size() == 1 && cells.get(0).isEmpty()) {
             throw new ResourceFormatException(name, rowLine, "is an empty line; remove it");
@@ -75,8 +79,9 @@ final class CsvScanner {
 
     private String plain() {
         int start = at;
-        while (at < text.length()) {
-            char c = text.charAt(at);
+        int end = start;
+        for (; end < chars.length; end++) {
+            char c = chars[end];
             if (c == ',' || c == '\n' || c == '\r') {
                 break;
             }
@@ -84,9 +89,9 @@ final class CsvScanner {
                 throw new ResourceFormatException(
                         name, line, "quote inside a cell; quote the whole cell and double the inner quote");
             }
-            at++;
         }
-        if (at > start && (text.charAt(start) <= ' ' || text.charAt(at - 1) <= ' ')) {
+        at = end;
+        if (at > start && (chars[start] <= ' ' || chars[at - 1] <= ' ')) {
             throw new ResourceFormatException(
                     name, line, "blank around cell \"" + text.substring(start, at) + "\"; remove or quote it");
         }
@@ -95,18 +100,19 @@ final class CsvScanner {
 
     private String quoted() {
         int opened = line;
-        StringBuilder cell = new StringBuilder();
-        at++;
-        while (at < text.length()) {
-            char c = text.charAt(at++);
-            if (c != '"') {
-                line += c == '\n' ? 1 : 0;
-                cell.append(c);
-            } else if (at < text.length() && text.charAt(at) == '"') {
-                cell.append('"');
-                at++;
-            } else {
-                return cell.toString();
+        int start = at + 1;
+        boolean doubled = false;
+        for (int end = start; end < chars.length; end++) {
+            char c = chars[end];
+            if (c == '\n') {
+                line++;
+            } else if (c == '"' && end + 1 < chars.length && chars[end + 1] == '"') {
+                doubled = true;
+                end++;
+            } else if (c == '"') {
+                at = end + 1;
+                String cell = text.substring(start, end);
+                return doubled ? cell.replace("\"\"", "\"") : cell;
             }
         }
         throw new ResourceFormatException(name, opened, "quote is not closed; add the closing quote");
@@ -114,15 +120,15 @@ final class CsvScanner {
 
     /** Passes what ends a cell; true if another cell follows in the row. */
     private boolean separator() {
-        if (at >= text.length()) {
+        if (at >= chars.length) {
             return false;
         }
-        char c = text.charAt(at++);
+        char c = chars[at++];
         if (c == ',') {
             return true;
         }
-        if (c == '\r' && at < text.length() && text.charAt(at) == '\n') {
-            c = text.charAt(at++);
+        if (c == '\r' && at < chars.length && chars[at] == '\n') {
+            c = chars[at++];
         }
         if (c == '\n') {
             line++;

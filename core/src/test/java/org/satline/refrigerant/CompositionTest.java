@@ -40,6 +40,14 @@ class CompositionTest {
                 .isCloseTo(1, within(1e-15)); // a few units in the last place
     }
 
+    @Test
+    void printedFractionsStayAsPrinted() {
+        // 18.5/69.5/12.0 % of R-425A (ANSI/ASHRAE 34): the three doubles do not add up to 1 in the last place
+        assertThat(Catalogue.standard().find("R-425A").composition().components().stream()
+                        .map(Composition.Component::massFraction))
+                .containsExactly(0.185, 0.695, 0.12);
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {0, -0.1, Double.NaN, Double.POSITIVE_INFINITY, 1.1, -0.0})
     void fractionOutsideZeroToOneIsRefused(double fraction) {
