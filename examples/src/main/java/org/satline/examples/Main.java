@@ -16,7 +16,7 @@ import picocli.CommandLine.ParameterException;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {VisitCommand.class, PointsCommand.class, FillsCommand.class},
+        subcommands = {VisitCommand.class, PointsCommand.class, FillsCommand.class, VerdictsCommand.class},
         exitCodeListHeading = "Exit status:%n",
         exitCodeList = {
             "0:all was computed",
