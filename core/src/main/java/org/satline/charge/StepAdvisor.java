@@ -22,7 +22,7 @@ import org.satline.quantity.Mass;
  */
 public record StepAdvisor(
         Mass fullCharge, Criterion criterion, double toleranceK, double priorKelvins, double priorRelativeDoubt) {
-    /** Doubt of typical constants on a unit that they were not fitted to; our choice, tuned on our own plant model. */
+    /** Doubt of typical constants on a unit that they were not fitted to; our choice, no source. */
     private static final double TYPICAL_DOUBT = 0.35;
     /** A response below this share of the expected one, beyond doubt, is none. */
     private static final double NO_RESPONSE = 0.15;
