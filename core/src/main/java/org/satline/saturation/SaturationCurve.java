@@ -190,6 +190,60 @@ public interface SaturationCurve {
     double dewVapourIsobaricHeatCapacity(double temperatureK);
 
     /**
+     * Returns any of the properties above.
+     *
+     * @param property which one
+     * @param at T, K, or p, Pa, as {@link SaturationProperty#askedByPressure()} says
+     * @return its value in {@link SaturationProperty#unit()}
+     */
+    default double value(SaturationProperty property, double at) {
+        return switch (property) {
+            case BUBBLE_PRESSURE -> bubblePressurePa(at);
+            case DEW_PRESSURE -> dewPressurePa(at);
+            case BUBBLE_TEMPERATURE -> bubbleTemperatureK(at);
+            case DEW_TEMPERATURE -> dewTemperatureK(at);
+            case BUBBLE_LIQUID_DENSITY -> bubbleLiquidDensity(at);
+            case DEW_VAPOUR_DENSITY -> dewVapourDensity(at);
+            case BUBBLE_LIQUID_ENTHALPY -> bubbleLiquidEnthalpy(at);
+            case DEW_VAPOUR_ENTHALPY -> dewVapourEnthalpy(at);
+            case BUBBLE_LIQUID_ENTROPY -> bubbleLiquidEntropy(at);
+            case DEW_VAPOUR_ENTROPY -> dewVapourEntropy(at);
+            case BUBBLE_LIQUID_HEAT_CAPACITY -> bubbleLiquidIsobaricHeatCapacity(at);
+            case DEW_VAPOUR_HEAT_CAPACITY -> dewVapourIsobaricHeatCapacity(at);
+        };
+    }
+
+    /**
+     * Computes a property at many temperatures or pressures: {@code out[i] = value(property, at[i])}, to the last bit.
+     *
+     * @param property which one
+     * @param at temperatures, K, or pressures, Pa
+     * @param out receives the values; as long as {@code at} or longer, entries beyond are left alone; may be the same array
+     * @throws IllegalArgumentException if {@code out} is shorter than {@code at}; nothing is written then
+     * @throws org.satline.quantity.OutOfValidityException at the first entry out of range; those before it are written
+     */
+    default void values(SaturationProperty property, double[] at, double[] out) {
+        if (out.length < at.length) {
+            throw new IllegalArgumentException(
+                    "output holds " + out.length + " values, input " + at.length + "; give a longer output array");
+        }
+        for (int i = 0; i < at.length; i++) {
+            out[i] = value(property, at[i]);
+        }
+    }
+
+    /**
+     * Tells how {@link #value} finds one answer: a curve that reads a table solves the equation where the table stops.
+     *
+     * @param property which property
+     * @param at T, K, or p, Pa
+     * @return the engine of that answer
+     */
+    default Engine engineAt(SaturationProperty property, double at) {
+        return engine();
+    }
+
+    /**
      * Returns the bubble-point pressure.
      *
      * @param temperature temperature

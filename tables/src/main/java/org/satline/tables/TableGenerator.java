@@ -1,0 +1,131 @@
+package org.satline.tables;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import org.satline.equation.MissingEquationException;
+import org.satline.equilibrium.ConvergenceException;
+import org.satline.equilibrium.FluidModel;
+import org.satline.refrigerant.Catalogue;
+import org.satline.refrigerant.Refrigerant;
+import org.satline.resource.ResourceFormatException;
+import org.satline.saturation.SaturationProperty;
+
+/**
+ * Makes tables and certificates from the equations of core and writes them where they differ from what is there. On one JDK the files come out the
+ * same to the last bit.
+ *
+ * <p>Arguments: the directory that holds the tables, then designations; all refrigerants if there are none.
+ */
+public final class TableGenerator {
+    /** Random states of each line in each region. */
+    static final int CERTIFIED_STATES = 200;
+
+    private final Path directory;
+
+    private TableGenerator(Path directory) {
+        this.directory = directory;
+    }
+
+    /**
+     * Generates tables.
+     *
+     * @param arguments directory, then designations
+     * @throws IOException if the directory cannot be made
+     */
+    public static void main(String[] arguments) throws IOException {
+        if (arguments.length == 0) {
+            throw new IllegalArgumentException("no directory; give the directory of the tables, then designations");
+        }
+        TableGenerator generator = new TableGenerator(Files.createDirectories(Path.of(arguments[0])));
+        Catalogue catalogue = Catalogue.standard();
+        List<Refrigerant> wanted = arguments.length == 1
+                ? catalogue.all()
+                : Arrays.stream(arguments).skip(1).map(catalogue::find).toList();
+        PrintStream out = System.out;
+        wanted.parallelStream().map(generator::generate).forEach(out::println);
+    }
+
+    private String generate(Refrigerant refrigerant) {
+        String name = refrigerant.designation();
+        if (!refrigerant.hasComposition()) {
+            return name + ": no table, it has no fixed composition";
+        }
+        try {
+            FluidModel model = FluidModel.of(refrigerant);
+            TableBuilder builder = new TableBuilder(model);
+            byte[] table = TableWriter.write(builder.build());
+            TableData read = TableReader.read(name, table);
+            Certificate certificate = new Certificate(
+                    name, Certificate.checksumText(table), new Certifier(model, read, CERTIFIED_STATES).measure());
+            String difference = write(TableFormat.fileName(name), table, read);
+            Files.writeString(directory.resolve(Certificate.fileName(name)), certificate.toCsv());
+            return name + ": " + table.length + " bytes, " + difference + missed(certificate)
+                    + (builder.shortOfBound().isEmpty() ? "" : "; aims missed: " + builder.shortOfBound());
+        } catch (MissingEquationException | ConvergenceException | IllegalStateException e) {
+            return name + ": no table, " + e.getMessage();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String missed(Certificate certificate) {
+        StringBuilder text = new StringBuilder();
+        for (Certificate.Entry entry : certificate.entries()) {
+            if (!entry.keepsBound()) {
+                text.append(String.format(
+                        Locale.ROOT,
+                        "; %s %s: %.2e",
+                        entry.property().words(),
+                        entry.region().words(),
+                        entry.largestError()));
+            }
+        }
+        return text.toString();
+    }
+
+    private String write(String fileName, byte[] table, TableData made) throws IOException {
+        Path file = directory.resolve(fileName);
+        if (!Files.exists(file)) {
+            Files.write(file, table);
+            return "new";
+        }
+        byte[] before = Files.readAllBytes(file);
+        if (Arrays.equals(before, table)) {
+            return "unchanged";
+        }
+        Files.write(file, table);
+        try {
+            return "changed, " + difference(TableReader.read(fileName, before), made);
+        } catch (ResourceFormatException e) {
+            return "replaces a file that could not be read (" + e.getMessage() + ")";
+        }
+    }
+
+    private static String difference(TableData before, TableData after) {
+        SaturationProperty worst = SaturationProperty.BUBBLE_PRESSURE;
+        double largest = 0;
+        int steps = 500;
+        for (SaturationProperty property : SaturationProperty.values()) {
+            Column a = Objects.requireNonNull(before.columns().get(property), property.words());
+            Column b = Objects.requireNonNull(after.columns().get(property), property.words());
+            double low = Math.max(a.low, b.low);
+            double high = Math.min(a.high, b.high);
+            for (int i = 0; i <= steps; i++) {
+                double x = Math.min(high, low + (high - low) * i / steps);
+                double difference = Math.abs(a.at(x) - b.at(x)) / Math.abs(a.at(x));
+                if (difference > largest) {
+                    largest = difference;
+                    worst = property;
+                }
+            }
+        }
+        return String.format(Locale.ROOT, "by %.2e of the value at most (%s)", largest, worst.words());
+    }
+}

@@ -1,0 +1,80 @@
+package org.satline.tables;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.satline.refrigerant.Composition.Component;
+import org.satline.refrigerant.Refrigerant;
+import org.satline.resource.ResourceFormatException;
+import org.satline.saturation.SaturationCurve;
+import org.satline.saturation.SaturationCurveProvider;
+
+/**
+ * Offers the tables of this jar to {@link org.satline.saturation.SaturationCurves}. A table is read when its refrigerant is asked for, and anew each time:
+ * keep the curve. Thread-safe.
+ */
+public final class TableProvider implements SaturationCurveProvider {
+    /** Made by the service loader. */
+    public TableProvider() {}
+
+    /**
+     * Reads the table of a refrigerant.
+     *
+     * @param refrigerant the refrigerant
+     * @return its curve; empty if there is no table of that designation and composition
+     * @throws ResourceFormatException if the table is damaged, truncated, of another format version or made from other data
+     */
+    @Override
+    public Optional<SaturationCurve> curve(Refrigerant refrigerant) {
+        return table(refrigerant).map(curve -> curve);
+    }
+
+    static Optional<TableCurve> table(Refrigerant refrigerant) {
+        Objects.requireNonNull(refrigerant, "refrigerant");
+        String name = TableFormat.fileName(refrigerant.designation());
+        byte[] bytes = bytes(name);
+        if (bytes == null || !refrigerant.hasComposition()) {
+            return Optional.empty();
+        }
+        TableData data = TableReader.read(name, bytes);
+        if (!data.designation().equals(refrigerant.designation())
+                || !sameParts(data.parts(), refrigerant.composition().components())) {
+            return Optional.empty(); // a blend of the caller's own that borrows the name
+        }
+        if (!data.dataVersion().equals(refrigerant.dataVersion())) {
+            throw new ResourceFormatException(
+                    name,
+                    0,
+                    "made from data " + data.dataVersion() + ", the library holds " + refrigerant.dataVersion()
+                            + "; use the tables and the library of one release, or ask the equation engine");
+        }
+        return Optional.of(new TableCurve(refrigerant, data));
+    }
+
+    static byte @Nullable [] bytes(String name) {
+        try (InputStream in = TableProvider.class.getResourceAsStream(name)) {
+            return in == null ? null : in.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(name + ": cannot be read; ask the equation engine, which needs no table", e);
+        }
+    }
+
+    private static boolean sameParts(List<TableData.Part> parts, List<Component> components) {
+        if (parts.size() != components.size()) {
+            return false;
+        }
+        for (int i = 0; i < parts.size(); i++) {
+            TableData.Part part = parts.get(i);
+            Component component = components.get(i);
+            if (!part.designation().equals(component.substance().designation())
+                    || Double.compare(part.massFraction(), component.massFraction()) != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

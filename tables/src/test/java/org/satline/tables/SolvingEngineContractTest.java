@@ -1,0 +1,13 @@
+package org.satline.tables;
+
+import java.util.stream.Stream;
+import org.satline.refrigerant.Catalogue;
+import org.satline.saturation.SaturationCurve;
+import org.satline.saturation.SaturationCurves;
+
+class SolvingEngineContractTest extends SaturationContract {
+    static Stream<SaturationCurve> curves() {
+        return Stream.of("R-134a", "R-410A", "R-454C", "R-744")
+                .map(name -> SaturationCurves.solving(Catalogue.standard().find(name)));
+    }
+}
