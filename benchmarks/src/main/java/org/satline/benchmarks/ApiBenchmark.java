@@ -26,7 +26,8 @@ import org.satline.saturation.SaturationProperty;
 @Measurement(iterations = 5, time = 1)
 @Fork(3)
 public class ApiBenchmark {
-    private final SaturationCurve table = SaturationCurves.of(Catalogue.standard().find("R-410A"));
+    private final SaturationCurve table =
+            SaturationCurves.of(Catalogue.standard().find("R-410A"));
     private final double[] temperatures = Inputs.temperatures();
     private final double[] pressures = Inputs.pressures(table);
     private final double[] out = new double[Inputs.COUNT];

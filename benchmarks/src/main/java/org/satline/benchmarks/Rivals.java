@@ -28,7 +28,8 @@ final class Rivals {
         Map.Entry<Double, Double> below = tree.floorEntry(at);
         Map.Entry<Double, Double> above = tree.higherEntry(at);
         if (below == null || above == null) {
-            throw new IllegalArgumentException(at + " is outside the tree; give a value between its first and last key");
+            throw new IllegalArgumentException(
+                    at + " is outside the tree; give a value between its first and last key");
         }
         double fraction = (at - below.getKey()) / (above.getKey() - below.getKey());
         return below.getValue() + (above.getValue() - below.getValue()) * fraction;

@@ -16,7 +16,9 @@ import picocli.CommandLine.ParameterException;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
-        subcommands = {VisitCommand.class, PointsCommand.class, FillsCommand.class, VerdictsCommand.class},
+        subcommands = {
+            VisitCommand.class, PointsCommand.class, FillsCommand.class, VerdictsCommand.class, TableCommand.class
+        },
         exitCodeListHeading = "Exit status:%n",
         exitCodeList = {
             "0:all was computed",

@@ -93,8 +93,8 @@ public final class TablePage {
 
     private List<String> head() {
         List<String> head = new ArrayList<>();
-        head.add(curve.refrigerant().designation() + ", saturation, " + curve.engine().words() + ", data "
-                + curve.refrigerant().dataVersion());
+        head.add(curve.refrigerant().designation() + ", saturation, "
+                + curve.engine().words() + ", data " + curve.refrigerant().dataVersion());
         head.add("source: " + curve.source());
         head.add("reference: " + curve.referenceState().description());
         head.add("pressures are absolute; liquid at the bubble line, vapour at the dew line");
@@ -147,7 +147,9 @@ public final class TablePage {
             text.append(line).append('\n');
         }
         text.append('\n');
-        List<String> quantities = names.stream().map(n -> n.substring(0, n.indexOf(' ', n.startsWith("temp") ? 0 : n.indexOf(' ') + 1))).toList();
+        List<String> quantities = names.stream()
+                .map(n -> n.substring(0, n.indexOf(' ', n.startsWith("temp") ? 0 : n.indexOf(' ') + 1)))
+                .toList();
         List<String> unitNames = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
             unitNames.add(names.get(i).substring(quantities.get(i).length() + 1));

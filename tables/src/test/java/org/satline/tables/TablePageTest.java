@@ -22,7 +22,10 @@ class TablePageTest {
     void textIsAlignedInBothUnitSystems() {
         for (PageUnits units : PageUnits.values()) {
             String text = TablePage.of(CURVE, units, 0, 10, 5).toText();
-            assertThat(text.lines().skip(text.lines().count() - 5).mapToInt(String::length).distinct())
+            assertThat(text.lines()
+                            .skip(text.lines().count() - 5)
+                            .mapToInt(String::length)
+                            .distinct())
                     .hasSize(1);
         }
     }
