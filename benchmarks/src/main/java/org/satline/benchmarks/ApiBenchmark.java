@@ -40,25 +40,25 @@ public class ApiBenchmark {
         return next++ & (Inputs.COUNT - 1);
     }
 
-    /** @return dew pressure, primitive */
+    /** {@return dew pressure, primitive} */
     @Benchmark
     public double primitiveForward() {
         return table.dewPressurePa(temperatures[index()]);
     }
 
-    /** @return dew pressure through the quantity types */
+    /** {@return dew pressure through the quantity types} */
     @Benchmark
     public double typedForward() {
         return table.dewPressure(Temperature.ofKelvins(temperatures[index()])).pascals();
     }
 
-    /** @return dew temperature through the quantity types */
+    /** {@return dew temperature through the quantity types} */
     @Benchmark
     public double typedInverse() {
         return table.dewTemperature(Pressure.ofPascals(pressures[index()])).kelvins();
     }
 
-    /** @return superheat from a pressure and a line temperature */
+    /** {@return superheat from a pressure and a line temperature} */
     @Benchmark
     public double superheat() {
         int i = index();
@@ -66,7 +66,7 @@ public class ApiBenchmark {
                 .kelvins();
     }
 
-    /** @return subcooling from a pressure and a line temperature */
+    /** {@return subcooling from a pressure and a line temperature} */
     @Benchmark
     public double subcooling() {
         int i = index();
@@ -74,7 +74,7 @@ public class ApiBenchmark {
                 .kelvins();
     }
 
-    /** @return dew pressures of an array, time for each element */
+    /** {@return dew pressures of an array, time for each element} */
     @Benchmark
     @OperationsPerInvocation(Inputs.COUNT)
     public double[] bulkForward() {
@@ -82,7 +82,7 @@ public class ApiBenchmark {
         return out;
     }
 
-    /** @return dew temperatures of an array, time for each element */
+    /** {@return dew temperatures of an array, time for each element} */
     @Benchmark
     @OperationsPerInvocation(Inputs.COUNT)
     public double[] bulkInverse() {

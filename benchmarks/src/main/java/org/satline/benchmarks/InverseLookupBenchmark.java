@@ -44,43 +44,43 @@ public class InverseLookupBenchmark {
         return inputs[next++ & (Inputs.COUNT - 1)];
     }
 
-    /** @return the input alone */
+    /** {@return the input alone} */
     @Benchmark
     public double baseline() {
         return input();
     }
 
-    /** @return from the table */
+    /** {@return from the table} */
     @Benchmark
     public double table() {
         return table.dewTemperatureK(input());
     }
 
-    /** @return from a cubic spline of Commons Math */
+    /** {@return from a cubic spline of Commons Math} */
     @Benchmark
     public double commonsMathSpline() {
         return spline.value(input());
     }
 
-    /** @return from an Akima spline of Commons Math */
+    /** {@return from an Akima spline of Commons Math} */
     @Benchmark
     public double commonsMathAkima() {
         return akima.value(input());
     }
 
-    /** @return from a sorted array, interpolated linearly */
+    /** {@return from a sorted array, interpolated linearly} */
     @Benchmark
     public double binarySearch() {
         return rivals.binarySearch(input());
     }
 
-    /** @return from a tree map, interpolated linearly */
+    /** {@return from a tree map, interpolated linearly} */
     @Benchmark
     public double treeMap() {
         return rivals.tree(input());
     }
 
-    /** @return solved from the equation of state */
+    /** {@return solved from the equation of state} */
     @Benchmark
     public double equation() {
         return equation.dewTemperatureK(input());

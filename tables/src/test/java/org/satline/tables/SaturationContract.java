@@ -89,10 +89,12 @@ abstract class SaturationContract {
     @MethodSource("curves")
     void arraysEqualSingleAnswersToTheLastBit(SaturationCurve curve) {
         double[] temperatures = temperatures(curve, STATES);
-        double[] pressures = new double[STATES];
-        curve.values(SaturationProperty.DEW_PRESSURE, temperatures, pressures);
+        double[] bubble = new double[STATES];
+        double[] dew = new double[STATES];
+        curve.values(SaturationProperty.BUBBLE_PRESSURE, temperatures, bubble);
+        curve.values(SaturationProperty.DEW_PRESSURE, temperatures, dew);
         for (SaturationProperty property : SaturationProperty.values()) {
-            double[] at = property.askedByPressure() ? pressures : temperatures;
+            double[] at = !property.askedByPressure() ? temperatures : property.onBubbleLine() ? bubble : dew;
             double[] out = new double[STATES + 1];
             out[STATES] = -5;
             curve.values(property, at, out);

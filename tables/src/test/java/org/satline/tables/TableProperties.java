@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.satline.equilibrium.Range;
 import org.satline.saturation.SaturationProperty;
 
@@ -21,8 +22,8 @@ class TableProperties {
 
     @Property
     void risingPropertiesRise(
-            @ForAll @DoubleRange(min = 0, max = 0.9) double a,
-            @ForAll @DoubleRange(min = CLOSEST, max = 0.1) double step) {
+            @ForAll @Scale(9) @DoubleRange(min = 0, max = 0.9) double a,
+            @ForAll @Scale(9) @DoubleRange(min = CLOSEST, max = 0.1) double step) {
         for (SaturationProperty property : new SaturationProperty[] {
             SaturationProperty.BUBBLE_PRESSURE,
             SaturationProperty.DEW_PRESSURE,
@@ -39,7 +40,7 @@ class TableProperties {
     }
 
     @Property(tries = 100)
-    void anyThreadInAnyOrderGetsTheSameAnswer(@ForAll @DoubleRange(min = 0, max = 1) double fraction) {
+    void anyThreadInAnyOrderGetsTheSameAnswer(@ForAll @Scale(9) @DoubleRange(min = 0, max = 1) double fraction) {
         for (SaturationProperty property : SaturationProperty.values()) {
             double x = Math.min(at(property, fraction), CURVE.column(property).high);
             double alone = CURVE.value(property, x);
@@ -49,7 +50,7 @@ class TableProperties {
     }
 
     @Property
-    void piecesMeet(@ForAll @DoubleRange(min = 0, max = 1) double fraction) {
+    void piecesMeet(@ForAll @Scale(9) @DoubleRange(min = 0, max = 1) double fraction) {
         for (SaturationProperty property : SaturationProperty.values()) {
             Column column = CURVE.column(property);
             int piece = (int) (fraction * (column.data.bodyPieces() - 1)) + 1;
@@ -63,7 +64,7 @@ class TableProperties {
     }
 
     @Property(tries = 50)
-    void engineIsToldForEachAnswer(@ForAll @DoubleRange(min = 0, max = 1) double fraction) {
+    void engineIsToldForEachAnswer(@ForAll @Scale(9) @DoubleRange(min = 0, max = 1) double fraction) {
         for (SaturationProperty property : SaturationProperty.values()) {
             Range range = SaturationContract.range(CURVE, property);
             double x = Math.min(range.high(), range.low() + fraction * (range.high() - range.low()));
