@@ -17,7 +17,11 @@ import picocli.CommandLine.ParameterException;
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
         subcommands = {
-            VisitCommand.class, PointsCommand.class, FillsCommand.class, VerdictsCommand.class, TableCommand.class
+            VisitCommand.class,
+            PointsCommand.class,
+            FillsCommand.class,
+            VerdictsCommand.class,
+            TableCommand.class
         },
         exitCodeListHeading = "Exit status:%n",
         exitCodeList = {
