@@ -10,7 +10,7 @@ final class SplitSolver {
     private static final int MOST_HALVINGS = 100;
     private static final double DENSITY_ACCURACY = 1e-10;
     /** Where the search for a denser root of the liquid starts, as multiples of the present density. */
-    private static final double[] DENSER = {1.15, 1.25, 1.4};
+    private static final double[] DENSER = {1.1, 1.2, 1.35, 1.5, 1.7, 1.9};
 
     private static final int MOST_ROOTS = 4;
 

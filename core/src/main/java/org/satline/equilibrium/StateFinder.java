@@ -1,5 +1,6 @@
 package org.satline.equilibrium;
 
+import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.exception.NoBracketingException;
@@ -12,6 +13,8 @@ final class StateFinder {
     private static final int MOST_EVALUATIONS = 300;
     /** Relative accuracy asked of temperatures; vapour fractions are absolute. */
     private static final double ACCURACY = 1e-14;
+    /** How well a state found meets the quantity asked for, as a share of its change between the lines: no jump is passed off as a root. */
+    private static final double MATCH = 1e-9;
 
     private final FluidModel model;
     private final SinglePhase singlePhase;
@@ -170,7 +173,12 @@ final class StateFinder {
                             1,
                             -low / (high - low));
         }
-        return split(splits.atVapourFraction(true, logPressure, bubble, dew, q));
+        PhaseSplit found = split(splits.atVapourFraction(true, logPressure, bubble, dew, q));
+        if (!(Math.abs(ofSplit.applyAsDouble(found) - value) <= MATCH * (high - low))) {
+            throw new ConvergenceException(
+                    String.format(Locale.ROOT, "two-phase state of %s at %s Pa: no convergence", name(), pressure));
+        }
+        return found;
     }
 
     private FluidState temperature(
