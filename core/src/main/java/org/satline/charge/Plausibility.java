@@ -32,6 +32,7 @@ final class Plausibility {
                     }
                 }));
         checkCoils(curve, readings);
+        checkLines(curve, readings);
         Margins margins = Margins.of(curve, readings);
         margins.superheat()
                 .ifPresent(m -> refuseBelow(
@@ -77,6 +78,35 @@ final class Plausibility {
                                 "evaporating temperature " + Temperature.ofKelvins(bubbleK)
                                         + " is above the return air, " + air.value()
                                         + "; no evaporator cools with a warmer coil: check the gauge, the probe and which refrigerant is in the system");
+                    }
+                }));
+    }
+
+    /** Neither can the liquid line be colder than the air that cools the condenser, nor hot gas colder than what it condenses at. */
+    private static void checkLines(SaturationCurve curve, SystemReadings readings) {
+        readings.liquidLine()
+                .ifPresent(line -> readings.condenserAir().ifPresent(air -> {
+                    double doubtK = doubtK(line.standardUncertaintyK(), air);
+                    if (!(line.value().kelvins() >= air.value().kelvins() - doubtK)) {
+                        throw new IllegalArgumentException(
+                                "liquid line " + line.value()
+                                        + " is colder than the air entering the condenser, " + air.value()
+                                        + "; no condenser cools below its air: check which clamp is on which line, and the probe in the air");
+                    }
+                }));
+        readings.dischargeLine()
+                .ifPresent(line -> readings.liquidPressure().ifPresent(pressure -> {
+                    double bubbleK = curve.bubbleTemperatureK(pressure.value().pascals());
+                    double doubtK = doubtK(
+                            pressure.budget().combined()
+                                    * Margins.bubbleSlope(
+                                            curve, pressure.value().pascals()),
+                            line);
+                    if (!(line.value().kelvins() >= bubbleK - doubtK)) {
+                        throw new IllegalArgumentException(
+                                "discharge line " + line.value()
+                                        + " is colder than the condensing temperature " + Temperature.ofKelvins(bubbleK)
+                                        + "; a compressor does not cool its gas: check which clamp is on which line, and the gauge");
                     }
                 }));
     }

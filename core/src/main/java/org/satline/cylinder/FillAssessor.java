@@ -70,7 +70,7 @@ public final class FillAssessor {
             }
         }
         List<Refusal> refusals = new ArrayList<>(StampCheck.refusals(question));
-        List<Caution> cautions = new ArrayList<>();
+        List<Caution> cautions = new ArrayList<>(StampCheck.untested(question));
         FillAssessment.strictest(question, outcomes, EnumSet.allOf(FillRule.Basis.class))
                 .ifPresentOrElse(
                         limit -> cautions.addAll(limit.cautions()),

@@ -65,6 +65,14 @@ final class LiquidRules {
     }
 
     static RuleOutcome waterFraction(FillRule rule, RuleCase it) {
+        if (!it.hasLiquidAt(FillQuestion.USUAL_MAXIMUM.kelvins())) {
+            return new RuleOutcome.NotApplicable(
+                    rule,
+                    "it bounds a liquid, and at " + Figures.temperature(FillQuestion.USUAL_MAXIMUM.kelvins())
+                            + " there is no liquid " + it.gas()
+                            + "; the limit comes from pressure or from a printed figure",
+                    List.of());
+        }
         double kilograms = rule.factor() * it.waterCapacity();
         Step step = new Step(
                 "largest contents by " + rule.name(),

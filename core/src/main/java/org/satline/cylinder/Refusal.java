@@ -28,6 +28,10 @@ public record Refusal(Reason reason, String text, String basis) {
         MIXED_CONTENTS,
         /** A stamp that the decision needs is missing. */
         STAMP_MISSING,
+        /** What is inside does not fit pressure, weight or label. */
+        CONTENTS_DOUBTFUL,
+        /** The cylinder is warmer, or its pressure higher, than its limit is made for. */
+        TOO_WARM,
         /** Stamps or scale reading contradict each other. */
         STAMPS_CONTRADICTORY,
         /** No rule of the chosen set gives a largest contents. */

@@ -10,6 +10,7 @@ import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.refrigerant.SafetyGroup;
+import org.satline.safety.Caution;
 import org.satline.saturation.SaturationCurve;
 
 /** Looks for reasons, in the stamps alone and against the refrigerant, why a cylinder must not receive it. */
@@ -58,6 +59,43 @@ public final class StampCheck {
         }
         flammable(question, found);
         mixed(question).ifPresent(found::add);
+        return List.copyOf(found);
+    }
+
+    /**
+     * Lists what a caller who accepts partial stamps leaves untested.
+     *
+     * @param question the cylinder, the refrigerant and the day
+     * @return a caution for each, the loudest first; empty where all was given or partial stamps are refused anyway
+     */
+    static List<Caution> untested(FillQuestion question) {
+        if (!question.partialStampsAccepted()) {
+            return List.of();
+        }
+        List<Caution> found = new ArrayList<>();
+        CylinderStamps stamps = question.stamps();
+        if (stamps.flammableMark().isEmpty()) {
+            for (SaturationCurve curve : question.contents().candidateCurves()) {
+                Optional<SafetyGroup> group = curve.refrigerant().safetyGroup();
+                if (group.isEmpty() || Flammability.isFlammable(group.get())) {
+                    found.add(new Caution(
+                            "NOT TESTED: the mark for flammable gas; "
+                                    + curve.refrigerant().designation() + " ("
+                                    + group.map(SafetyGroup::name).orElse("no assigned safety group")
+                                    + ") may only go into a cylinder that bears it",
+                            "49 CFR 173.301; AHRI Guideline N (from memory)"));
+                }
+            }
+        }
+        if (stamps.refillable().isEmpty()) {
+            found.add(new Caution(
+                    "NOT TESTED: whether the cylinder may be refilled; a non-refillable one must not be",
+                    "49 CFR 178.65(i)"));
+        }
+        if (stamps.retestDue().isEmpty() || question.fillDate().isEmpty()) {
+            found.add(new Caution(
+                    "NOT TESTED: the retest date against the day of filling", "49 CFR 180.205(c) (from memory)"));
+        }
         return List.copyOf(found);
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.satline.cylinder.FillAssessment;
+import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Room;
 import org.satline.explanation.Step;
 
@@ -13,20 +14,44 @@ import org.satline.explanation.Step;
  *
  * @param cylinder the cylinder
  * @param assessment its limits by every rule, and the reasons, if any, why it must not be filled
+ * @param doubts reasons not to fill it that weight, pressure, temperature and label give together
  * @param room the room by the scale; nothing where it is not weighed or must not be filled
  */
-public record CylinderReport(CylinderOnSite cylinder, FillAssessment assessment, Optional<Room> room) {
+public record CylinderReport(
+        CylinderOnSite cylinder, FillAssessment assessment, List<Refusal> doubts, Optional<Room> room) {
     /**
      * Checks that no part is missing.
      *
      * @param cylinder the cylinder
      * @param assessment its limits by every rule, and the reasons, if any, why it must not be filled
+     * @param doubts reasons not to fill it that weight, pressure, temperature and label give together
      * @param room the room by the scale
      */
     public CylinderReport {
         Objects.requireNonNull(cylinder, "cylinder");
         Objects.requireNonNull(assessment, "assessment");
+        doubts = List.copyOf(doubts);
         Objects.requireNonNull(room, "room");
+    }
+
+    /**
+     * Returns every reason why it must not be filled.
+     *
+     * @return reasons; empty where there is none
+     */
+    public List<Refusal> refusals() {
+        List<Refusal> all = new ArrayList<>(assessment.refusals());
+        all.addAll(doubts);
+        return List.copyOf(all);
+    }
+
+    /**
+     * Tells whether it must not be filled.
+     *
+     * @return true where there is a reason
+     */
+    public boolean isRefused() {
+        return !refusals().isEmpty();
     }
 
     /**

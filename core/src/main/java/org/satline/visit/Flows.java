@@ -41,7 +41,8 @@ final class Flows {
                         cylinder.temperatureUncertainty()));
     }
 
-    private static SaturationCurve curve(Optional<Refrigerant> holding, SaturationCurve systemCurve) {
+    /** The curve of what a cylinder holds; that of the system where it holds the same or nothing. */
+    static SaturationCurve curve(Optional<Refrigerant> holding, SaturationCurve systemCurve) {
         return holding.filter(held -> !held.equals(systemCurve.refrigerant()))
                 .map(SaturationCurves::of)
                 .orElse(systemCurve);

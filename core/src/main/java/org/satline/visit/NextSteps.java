@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.satline.charge.Verdict;
+import org.satline.charge.Diagnosis;
 import org.satline.cylinder.Room;
 import org.satline.quantity.Mass;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.transfer.Flow;
+import org.satline.transfer.FlowWarning;
 
 /** What to do next, from the level of the charge, the cylinder and the way it would flow. */
 final class NextSteps {
@@ -17,31 +18,37 @@ final class NextSteps {
             "California Energy Code, Reference Appendix RA3.2: 15 min in cooling before readings; waiting again after a change: common practice";
 
     private final VisitInput input;
-    private final Verdict verdict;
+    private final Diagnosis diagnosis;
     private final Optional<CylinderReport> cylinder;
     private final List<Flow> flows;
     private final List<NextStep> steps = new ArrayList<>();
 
-    private NextSteps(VisitInput input, Verdict verdict, Optional<CylinderReport> cylinder, List<Flow> flows) {
+    private NextSteps(VisitInput input, Diagnosis diagnosis, Optional<CylinderReport> cylinder, List<Flow> flows) {
         this.input = input;
-        this.verdict = verdict;
+        this.diagnosis = diagnosis;
         this.cylinder = cylinder;
         this.flows = flows;
     }
 
-    static List<NextStep> of(VisitInput input, Verdict verdict, Optional<CylinderReport> cylinder, List<Flow> flows) {
-        return new NextSteps(input, verdict, cylinder, flows).found();
+    static List<NextStep> of(
+            VisitInput input, Diagnosis diagnosis, Optional<CylinderReport> cylinder, List<Flow> flows) {
+        return new NextSteps(input, diagnosis, cylinder, flows).found();
     }
 
     private List<NextStep> found() {
-        if (verdict instanceof Verdict.Judged judged) {
-            switch (judged.level()) {
+        if (diagnosis instanceof Diagnosis.Decided decided) {
+            switch (decided.level()) {
                 case HIGH -> takeOut();
                 case LOW -> putIn();
-                case ON_TARGET -> add(verdict.advice() + "; write down the readings and close up", PRACTICE);
+                case ON_TARGET ->
+                    add(diagnosis.evidence().advice() + "; write down the readings and close up", PRACTICE);
             }
         } else {
-            add(verdict.advice(), "no charge is adjusted while the level is undecided");
+            add(
+                    diagnosis.evidence().advice(),
+                    diagnosis instanceof Diagnosis.NotCharge
+                            ? "charge is never adjusted to hide another fault"
+                            : "no charge is adjusted while the level is undecided");
         }
         return List.copyOf(steps);
     }
@@ -55,7 +62,7 @@ final class NextSteps {
                     PRACTICE);
             return;
         }
-        if (cylinder.get().assessment().isRefused()) {
+        if (cylinder.get().isRefused()) {
             add("take another recovery cylinder: this one must not be filled, for the reasons given", PRACTICE);
             return;
         }
@@ -73,8 +80,7 @@ final class NextSteps {
                 flows.stream()
                         .filter(Flow.OneWay.class::isInstance)
                         .map(Flow.OneWay.class::cast)
-                        .filter(way -> way.to().kind() == input.cylinder().get().valve()
-                                && way.warnings().isEmpty())
+                        .filter(way -> way.to().kind() == input.cylinder().get().valve() && onlyFast(way))
                         .map(way -> "the " + way.from().kind())
                         .toList());
         if (ports.isEmpty()) {
@@ -89,11 +95,35 @@ final class NextSteps {
                         + " into the cylinder in small steps, and stop before the scale shows "
                         + stop(left.stopReading()),
                 PRACTICE);
+        if (flows.stream().anyMatch(NextSteps::intoVacuum)) {
+            add(FlowWarning.FAST_INTO_VACUUM.advice(), PRACTICE);
+        }
         add("after each step let the system run for 15 min, then read again", WAIT_BASIS);
+    }
+
+    /** A fast flow into an evacuated cylinder is the way it should go, slowly; every other warning bars the port. */
+    private static boolean onlyFast(Flow.OneWay way) {
+        return way.warnings().stream().allMatch(warning -> warning == FlowWarning.FAST_INTO_VACUUM);
+    }
+
+    private static boolean intoVacuum(Flow flow) {
+        return flow instanceof Flow.OneWay way && way.warnings().contains(FlowWarning.FAST_INTO_VACUUM);
     }
 
     private void putIn() {
         Refrigerant refrigerant = input.system().refrigerant();
+        Optional<CylinderOnSite> source = input.cylinder().filter(each -> !each.receives());
+        if (source.isPresent() && !source.get().holding().equals(Optional.of(refrigerant))) {
+            add(
+                    "do not connect " + source.get().name() + ": it holds "
+                            + source.get()
+                                    .holding()
+                                    .map(Refrigerant::designation)
+                                    .orElse("nothing that is known")
+                            + ", the system " + refrigerant.designation() + "; mixing them ruins both",
+                    PRACTICE);
+            return;
+        }
         add(
                 "find and mend the leak before adding: refrigerant does not wear out",
                 "common practice; for larger appliances 40 CFR 82.157");

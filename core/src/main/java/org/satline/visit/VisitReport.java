@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.charge.Diagnosis;
 import org.satline.charge.LineMargin;
 import org.satline.charge.Margins;
-import org.satline.charge.Verdict;
 import org.satline.explanation.Step;
 import org.satline.safety.Caution;
 import org.satline.transfer.Flow;
@@ -18,7 +18,7 @@ import org.satline.transfer.Flow;
  * @param properties where the properties come from
  * @param pressures absolute pressures with their saturation temperatures
  * @param margins superheat and subcooling, as far as the readings go
- * @param verdict what the readings say about the charge
+ * @param diagnosis what the readings say about the charge, with the risks of that
  * @param cylinder what the recovery cylinder may still take; nothing where none is hooked up
  * @param flows for each open port which way refrigerant would flow; none without a cylinder
  * @param nextSteps what to do next, in order
@@ -29,7 +29,7 @@ public record VisitReport(
         PropertySource properties,
         List<PressureReadout> pressures,
         Margins margins,
-        Verdict verdict,
+        Diagnosis diagnosis,
         Optional<CylinderReport> cylinder,
         List<Flow> flows,
         List<NextStep> nextSteps,
@@ -41,7 +41,7 @@ public record VisitReport(
      * @param properties where the properties come from
      * @param pressures absolute pressures with their saturation temperatures
      * @param margins superheat and subcooling, as far as the readings go
-     * @param verdict what the readings say about the charge
+     * @param diagnosis what the readings say about the charge, with the risks of that
      * @param cylinder what the recovery cylinder may still take
      * @param flows for each open port which way refrigerant would flow
      * @param nextSteps what to do next, in order
@@ -52,7 +52,7 @@ public record VisitReport(
         Objects.requireNonNull(properties, "properties");
         pressures = List.copyOf(pressures);
         Objects.requireNonNull(margins, "margins");
-        Objects.requireNonNull(verdict, "verdict");
+        Objects.requireNonNull(diagnosis, "diagnosis");
         Objects.requireNonNull(cylinder, "cylinder");
         flows = List.copyOf(flows);
         nextSteps = List.copyOf(nextSteps);
@@ -70,7 +70,7 @@ public record VisitReport(
         pressures.forEach(readout -> steps.addAll(readout.steps()));
         margins.superheat().map(LineMargin::steps).ifPresent(steps::addAll);
         margins.subcooling().map(LineMargin::steps).ifPresent(steps::addAll);
-        steps.addAll(verdict.steps());
+        steps.addAll(diagnosis.evidence().steps());
         cylinder.map(CylinderReport::steps).ifPresent(steps::addAll);
         flows.forEach(flow -> steps.addAll(flow.steps()));
         return steps.stream().distinct().toList();

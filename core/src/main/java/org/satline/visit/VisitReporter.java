@@ -6,11 +6,12 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import org.satline.charge.ChargeJudge;
+import org.satline.charge.ChargeDiagnosis;
 import org.satline.charge.ChargeQuestion;
 import org.satline.charge.Criterion;
+import org.satline.charge.Diagnosis;
 import org.satline.charge.Margins;
-import org.satline.charge.Verdict;
+import org.satline.charge.OperatingConditions;
 import org.satline.cylinder.Room;
 import org.satline.safety.Caution;
 import org.satline.saturation.SaturationCurve;
@@ -36,21 +37,22 @@ public final class VisitReporter {
         List<PressureReadout> pressures =
                 new PressureReadouts(curve, input.site().atmosphere()).of(input.readings());
         Margins margins = Margins.of(curve, input.readings());
-        Verdict verdict = ChargeJudge.judge(curve, input.readings(), question(input.system()));
+        Diagnosis diagnosis = ChargeDiagnosis.usual()
+                .of(curve, input.readings(), question(input.system()), OperatingConditions.unknown());
         Optional<CylinderReport> cylinder = input.cylinder()
                 .filter(CylinderOnSite::receives)
-                .map(each -> CylinderReports.of(each, curve, input.date()));
+                .map(each -> CylinderReports.of(each, curve, input.site().atmosphere(), input.date()));
         List<Flow> flows = Flows.of(input, curve);
         return new VisitReport(
                 input,
                 PropertySource.of(curve),
                 pressures,
                 margins,
-                verdict,
+                diagnosis,
                 cylinder,
                 flows,
-                NextSteps.of(input, verdict, cylinder, flows),
-                cautions(input, verdict, pressures, cylinder, flows));
+                NextSteps.of(input, diagnosis, cylinder, flows),
+                cautions(input, diagnosis, pressures, cylinder, flows));
     }
 
     private static ChargeQuestion question(ServicedSystem system) {
@@ -63,7 +65,7 @@ public final class VisitReporter {
 
     private static List<Caution> cautions(
             VisitInput input,
-            Verdict verdict,
+            Diagnosis diagnosis,
             List<PressureReadout> pressures,
             Optional<CylinderReport> cylinder,
             List<Flow> flows) {
@@ -71,7 +73,7 @@ public final class VisitReporter {
         flows.forEach(flow -> all.addAll(flow.cautions()));
         cylinder.flatMap(CylinderReport::room).map(Room::cautions).ifPresent(all::addAll);
         cylinder.ifPresent(each -> all.addAll(each.assessment().cautions()));
-        all.addAll(VisitCautions.of(input, verdict, pressures));
+        all.addAll(VisitCautions.of(input, diagnosis, pressures));
         Set<Caution> once = new LinkedHashSet<>(all);
         return List.copyOf(once);
     }

@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.satline.charge.ChargeLevel;
+import org.satline.charge.Diagnosis;
 import org.satline.charge.MeteringDevice;
 import org.satline.charge.SystemReadings;
-import org.satline.charge.Verdict;
 import org.satline.cylinder.CylinderSpecification;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillQuestion;
@@ -103,7 +103,7 @@ class VisitReporterTest {
                 .build();
         VisitReport report = VisitReporter.report(
                 new VisitInput("a visit", Optional.empty(), SITE, system(), readings, List.of(), Optional.empty()));
-        assertThat(report.verdict()).isInstanceOf(Verdict.CannotTell.class);
+        assertThat(report.diagnosis()).isInstanceOf(Diagnosis.Undecided.class);
         assertThat(report.margins().subcooling()).isEmpty();
         assertThat(report.nextSteps())
                 .singleElement()
@@ -200,7 +200,7 @@ class VisitReporterTest {
     }
 
     private static ChargeLevel level(VisitReport report) {
-        return ((Verdict.Judged) report.verdict()).level();
+        return ((Diagnosis.Decided) report.diagnosis()).level();
     }
 
     private static VisitInput visit(String liquidLine, Optional<CylinderOnSite> cylinder) {

@@ -47,7 +47,10 @@ public final class Main implements Runnable {
         PrintWriter out = new PrintWriter(System.out, true, Charset.defaultCharset());
         PrintWriter err = new PrintWriter(System.err, true, Charset.defaultCharset());
         int status = run(out, err, args);
-        out.flush();
+        if (out.checkError()) {
+            err.println("satline: the answer could not be written to standard output; what arrived there is not whole");
+            status = ExitStatus.BAD_INPUT;
+        }
         err.flush();
         System.exit(status);
     }

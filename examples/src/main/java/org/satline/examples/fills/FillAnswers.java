@@ -87,14 +87,13 @@ public final class FillAnswers {
     }
 
     private List<String> computed(CsvRow row) {
-        Jurisdiction chosen = row.text("jurisdiction")
-                .map(assessor.rules()::jurisdiction)
-                .orElseGet(assessor.rules()::defaultJurisdiction);
         Optional<FillRule> rule = row.text("rule").map(assessor.rules()::rule);
+        Jurisdiction chosen =
+                row.text("jurisdiction").map(assessor.rules()::jurisdiction).orElseGet(() -> setOf(rule));
         FillQuestion question = FillQuestion.of(
                         StampCells.read(row), new CylinderContents.Known(curve(row.required("refrigerant"))))
                 .acceptingPartialStamps()
-                .under(rule.map(FillAnswers::alone).orElse(chosen));
+                .under(chosen);
         Optional<Double> warmest = row.number("maximum_temperature_K");
         if (warmest.isPresent()) {
             question = question.warmestAt(Temperature.ofKelvins(warmest.get()));
@@ -103,11 +102,14 @@ public final class FillAnswers {
             question = question.on(StampCells.date(row, "fill_date"));
         }
         FillAssessment assessment = assessor.assess(question);
-        return rule.isPresent() ? ofRule(assessment, rule.get()) : governing(assessment, chosen);
+        return rule.isPresent() ? ofRule(assessment, rule.get(), chosen) : governing(assessment, chosen);
     }
 
-    private static Jurisdiction alone(FillRule rule) {
-        return new Jurisdiction(rule.name(), "the rule " + rule.name() + " alone", List.of(rule));
+    /** A rule asked for by name brings the refusals of its own set; one that is in no set, those of the usual set. */
+    private Jurisdiction setOf(Optional<FillRule> rule) {
+        Jurisdiction usual = assessor.rules().defaultJurisdiction();
+        Jurisdiction other = assessor.rules().jurisdiction("adr");
+        return rule.filter(other.rules()::contains).isPresent() ? other : usual;
     }
 
     private static List<String> governing(FillAssessment assessment, Jurisdiction set) {
@@ -119,7 +121,7 @@ public final class FillAnswers {
         return cells(limit, "governing rule of " + set.name() + ": " + limit.rule(), assessment.cautions());
     }
 
-    private static List<String> ofRule(FillAssessment assessment, FillRule rule) {
+    private static List<String> ofRule(FillAssessment assessment, FillRule rule, Jurisdiction set) {
         RuleOutcome outcome = assessment.outcomeOf(rule);
         if (outcome instanceof RuleOutcome.PressureTest test) {
             refuse(assessment.refusals().stream()
@@ -142,8 +144,27 @@ public final class FillAnswers {
         if (outcome instanceof RuleOutcome.Forbidden forbidden) {
             throw new IllegalArgumentException("rule " + rule.name() + " forbids it: " + forbidden.reason());
         }
-        refuse(assessment.refusals());
-        return cells((MassLimit) outcome, "", assessment.cautions());
+        refuse(assessment.refusals().stream()
+                .filter(each -> each.reason() != Refusal.Reason.NO_LIMIT)
+                .toList());
+        MassLimit limit = (MassLimit) outcome;
+        List<Caution> cautions = new ArrayList<>(limit.cautions());
+        assessment.cautions().stream().filter(each -> !cautions.contains(each)).forEach(cautions::add);
+        return cells(limit, lessAllowed(assessment, limit, set), cautions);
+    }
+
+    private static String lessAllowed(FillAssessment assessment, MassLimit limit, Jurisdiction set) {
+        return assessment
+                .governing()
+                .filter(governing -> governing.maximumContents().kilograms()
+                        < limit.maximumContents().kilograms())
+                .map(governing -> String.format(
+                        Locale.ROOT,
+                        "ONLY %.4f kg ARE ALLOWED by %s of the set %s; fill no more than that",
+                        governing.maximumContents().kilograms(),
+                        governing.rule().name(),
+                        set.name()))
+                .orElse("");
     }
 
     private static void refuse(List<Refusal> refusals) {

@@ -2,8 +2,9 @@ package org.satline.examples.visit;
 
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.satline.charge.Diagnosis;
+import org.satline.charge.Gate;
 import org.satline.charge.LineMargin;
-import org.satline.charge.Verdict;
 import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Room;
 import org.satline.cylinder.RuleOutcome.MassLimit;
@@ -127,13 +128,15 @@ public final class VisitPage {
 
     private void charge() {
         sheet.heading("Charge");
-        Verdict verdict = report.verdict();
-        sheet.row(
-                "level",
-                verdict instanceof Verdict.Judged judged
-                        ? judged.level().label().replace('-', ' ')
-                        : "undecided");
-        verdict.reasons().forEach(reason -> sheet.row("", reason));
+        Diagnosis diagnosis = report.diagnosis();
+        sheet.row("level", diagnosis.label().replace('-', ' '));
+        if (diagnosis instanceof Diagnosis.NotCharge notCharge) {
+            sheet.row("", "look first for: " + notCharge.fault().label().replace('-', ' '));
+        }
+        diagnosis.evidence().reasons().forEach(reason -> sheet.row("", reason));
+        diagnosis.evidence().gates().stream()
+                .filter(gate -> gate.state() == Gate.State.NOT_CHECKED)
+                .forEach(gate -> sheet.row("not checked", gate.finding() + ": " + gate.advice()));
         sheet.heading("What to do next");
         for (NextStep step : report.nextSteps()) {
             sheet.item(step.text() + " [" + step.basis() + "]");
@@ -145,12 +148,14 @@ public final class VisitPage {
         sheet.row(
                 "cylinder",
                 cylinder.cylinder().name() + "; " + cylinder.cylinder().stamps());
-        for (Refusal refusal : cylinder.assessment().refusals()) {
+        for (Refusal refusal : cylinder.refusals()) {
             sheet.row("DO NOT FILL", refusal.text() + " [" + refusal.basis() + "]");
         }
-        cylinder.assessment().governing().ifPresent(limit -> sheet.row("limit", limit(limit)));
+        if (!cylinder.isRefused()) {
+            cylinder.assessment().governing().ifPresent(limit -> sheet.row("limit", limit(limit)));
+        }
         cylinder.room().ifPresent(this::room);
-        if (cylinder.room().isEmpty() && !cylinder.assessment().isRefused()) {
+        if (cylinder.room().isEmpty() && !cylinder.isRefused()) {
             sheet.row("room", "not known: the cylinder is not on a scale; weigh it before anything goes in");
         }
     }

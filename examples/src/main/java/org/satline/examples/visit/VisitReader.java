@@ -17,6 +17,7 @@ import org.satline.examples.visit.InstrumentReader.Instruments;
 import org.satline.measurement.PressureInstrument;
 import org.satline.measurement.PressureReading;
 import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Thermometer;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Length;
@@ -119,12 +120,13 @@ public final class VisitReader {
         BiFunction<String, String, Optional<TemperatureReading>> pipe = (field, where) -> fields.optionalValue(
                 field,
                 "53 degF",
-                text -> with.thermometer().readOnPipe(Temperature.parse(text), where, with.pipeContactK()));
+                text -> probe(with.thermometer(), where)
+                        .readOnPipe(Temperature.parse(text), where, with.pipeContactK()));
         pipe.apply("suctionLine", "suction line").ifPresent(readings::suctionLine);
         pipe.apply("liquidLine", "liquid line").ifPresent(readings::liquidLine);
         pipe.apply("dischargeLine", "discharge line").ifPresent(readings::dischargeLine);
         BiFunction<String, String, Optional<TemperatureReading>> air = (field, where) -> fields.optionalValue(
-                field, "78 degF", text -> with.thermometer().read(Temperature.parse(text), where));
+                field, "78 degF", text -> probe(with.thermometer(), where).read(Temperature.parse(text), where));
         air.apply("returnDryBulb", "return air, dry bulb").ifPresent(readings::returnDryBulb);
         air.apply("returnWetBulb", "return air, wet bulb").ifPresent(readings::returnWetBulb);
         air.apply("supplyDryBulb", "supply air").ifPresent(readings::supplyDryBulb);
@@ -132,6 +134,14 @@ public final class VisitReader {
         fields.optionalValue("suctionDrop", "2 psi", PressureDifference::parse).ifPresent(readings::suctionDrop);
         fields.optionalValue("liquidDrop", "2 psi", PressureDifference::parse).ifPresent(readings::liquidDrop);
         return readings.build();
+    }
+
+    /**
+     * A probe of its own at each place. A calibration error shared between a line and the air would cancel in superheat less target, which nobody has
+     * measured; taken as independent it does not.
+     */
+    private static Thermometer probe(Thermometer kind, String where) {
+        return new Thermometer(kind.name() + " at " + where, kind.accuracy(), kind.resolutionK());
     }
 
     /** Asks the curve at once, so that a pressure outside of it is refused with the name of its field. */

@@ -1,0 +1,133 @@
+package org.satline.visit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.satline.cylinder.ContentsCheck;
+import org.satline.cylinder.ContentsFinding;
+import org.satline.cylinder.ContentsReading;
+import org.satline.cylinder.Refusal;
+import org.satline.cylinder.Refusal.Reason;
+import org.satline.cylinder.Scale;
+import org.satline.quantity.Atmosphere;
+import org.satline.quantity.Density;
+import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Pressure;
+import org.satline.saturation.SaturationCurve;
+
+/** Reasons not to fill a cylinder that its label, weight, pressure and temperature give only together. */
+final class CylinderDoubts {
+    private static final String PRACTICE = "common practice, no source";
+    /** Above this a cylinder said to hold nothing is not evacuated: half a standard atmosphere; common practice, no source. */
+    private static final double EVACUATED_BELOW_PA = 101325.0 / 2;
+    /** A pressure above this multiple of the service pressure is beyond what 49 CFR 173.301a(c) allows at 131 degF. */
+    private static final double SERVICE_FACTOR = 1.25;
+
+    private CylinderDoubts() {}
+
+    static List<Refusal> of(CylinderOnSite cylinder, SaturationCurve holding, Atmosphere site) {
+        List<Refusal> found = new ArrayList<>();
+        tooWarm(cylinder, holding, site, found);
+        if (cylinder.holding().isEmpty()) {
+            saidToHoldNothing(cylinder, found);
+        } else {
+            cylinder.pressure().ifPresent(pressure -> againstLabel(cylinder, holding, pressure, found));
+        }
+        return List.copyOf(found);
+    }
+
+    private static void tooWarm(
+            CylinderOnSite cylinder, SaturationCurve holding, Atmosphere site, List<Refusal> found) {
+        double kelvins = cylinder.temperature().kelvins();
+        if (kelvins > cylinder.warmest().kelvins() + 0.05) {
+            found.add(new Refusal(
+                    Reason.TOO_WARM,
+                    "the cylinder is at " + cylinder.temperature() + ", warmer than the " + cylinder.warmest()
+                            + " for which its limit is computed; move away, let it cool, and name a warmer limit if it can get that warm again",
+                    PRACTICE));
+        }
+        Optional<GaugePressure> service = cylinder.stamps().servicePressure();
+        Optional<Pressure> inside = cylinder.pressure();
+        if (inside.isEmpty() && cylinder.holding().isPresent() && kelvins <= holding.maxTemperatureK()) {
+            inside = Optional.of(Pressure.ofPascals(holding.bubblePressurePa(kelvins)));
+        }
+        if (service.isPresent() && inside.isPresent()) {
+            double gauge = inside.get().gauge(site).pascals();
+            if (gauge > SERVICE_FACTOR * service.get().pascals()) {
+                found.add(new Refusal(
+                        Reason.TOO_WARM,
+                        "the pressure inside, " + inside.get().gauge(site) + ", is above 5/4 of the service pressure "
+                                + service.get() + "; keep away, let it cool, and have the cylinder examined",
+                        "49 CFR 173.301a(c)"));
+            }
+        }
+    }
+
+    private static void saidToHoldNothing(CylinderOnSite cylinder, List<Refusal> found) {
+        cylinder.scale().ifPresent(scale -> {
+            double inside = weighed(scale) - cylinder.stamps().tare().kilograms();
+            double doubt = scale.expandedUncertainty().kilograms()
+                    + cylinder.hoseContents().kilograms();
+            if (inside > doubt) {
+                found.add(new Refusal(
+                        Reason.CONTENTS_DOUBTFUL,
+                        String.format(
+                                Locale.ROOT,
+                                "the cylinder is said to hold nothing, yet it weighs %.2f kg (%.2f lb) more than its tare; find out what is in it",
+                                inside,
+                                inside / 0.45359237),
+                        "arithmetic: contents = gross - tare"));
+            }
+        });
+        cylinder.pressure()
+                .filter(p -> p.pascals() > EVACUATED_BELOW_PA)
+                .ifPresent(
+                        p -> found.add(
+                                new Refusal(
+                                        Reason.CONTENTS_DOUBTFUL,
+                                        "the cylinder is said to hold nothing, yet its pressure is " + p
+                                                + " absolute: air or another gas is in it; evacuate it first",
+                                        "40 CFR 82 subpart B, appendix A (evacuation before the transfer); the mark of half an atmosphere: common practice, no source")));
+    }
+
+    private static void againstLabel(
+            CylinderOnSite cylinder, SaturationCurve holding, Pressure pressure, List<Refusal> found) {
+        double kelvins = cylinder.temperature().kelvins();
+        if (!(pressure.pascals() > 0) || kelvins < holding.minTemperatureK() || kelvins > holding.maxTemperatureK()) {
+            return;
+        }
+        Optional<Density> density = cylinder.scale()
+                .map(scale -> weighed(scale) - cylinder.stamps().tare().kilograms())
+                .filter(inside -> inside > 0)
+                .map(inside -> Density.ofKilogramsPerCubicMetre(
+                        inside / cylinder.stamps().volume().cubicMetres()));
+        ContentsFinding finding = ContentsCheck.check(
+                holding,
+                List.of(),
+                new ContentsReading(
+                        pressure,
+                        cylinder.pressureUncertainty().abs(),
+                        cylinder.temperature(),
+                        cylinder.temperatureUncertainty().abs(),
+                        true,
+                        density));
+        if (!(finding instanceof ContentsFinding.Consistent) && !(finding instanceof ContentsFinding.LiquidGone)) {
+            found.add(new Refusal(
+                    Reason.CONTENTS_DOUBTFUL,
+                    "the pressure " + pressure + " does not fit "
+                            + holding.refrigerant().designation() + " at "
+                            + cylinder.temperature() + ", which saturates at "
+                            + Pressure.ofPascals(holding.bubblePressurePa(kelvins)) + ": "
+                            + finding.cautions().get(0).text(),
+                    finding.cautions().get(0).basis()));
+        }
+    }
+
+    /** The gross weight before anything of this visit went in, as far as the scale tells. */
+    private static double weighed(Scale scale) {
+        return scale instanceof Scale.ZeroedAfterHookUp zeroed
+                ? zeroed.grossBefore().kilograms()
+                : ((Scale.RunningGross) scale).reading().kilograms();
+    }
+}
