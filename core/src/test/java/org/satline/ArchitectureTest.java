@@ -1,8 +1,12 @@
 package org.satline;
 
 import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaAccess.Predicates.target;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -38,7 +42,8 @@ class ArchitectureTest {
             "charge",
             "simulation",
             "visit",
-            "audit");
+            "audit",
+            "json");
 
     private static final JavaClasses CORE = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
@@ -105,11 +110,35 @@ class ArchitectureTest {
         noClasses()
                 .should()
                 .dependOnClassesThat(resideInAnyPackage(
-                        "java.util.logging..", "org.slf4j..", "java.awt..", "javax.swing..", "java.sql.."))
+                        "java.util.logging..",
+                        "org.slf4j..",
+                        "java.sql..",
+                        // the packages of java.desktop, which Android lacks
+                        "java.applet..",
+                        "java.awt..",
+                        "java.beans..",
+                        "javax.accessibility..",
+                        "javax.imageio..",
+                        "javax.print..",
+                        "javax.sound..",
+                        "javax.swing.."))
                 .orShould()
                 .accessField(System.class, "out")
                 .orShould()
                 .accessField(System.class, "err")
+                .check(CORE);
+    }
+
+    /** So that the rest runs unchanged where reflection is restricted, as behind a shrinker. */
+    @Test
+    void reflectionIsUsedByTheJsonFormsAlone() {
+        noClasses()
+                .that(not(resideInAPackage(tree("json"))))
+                .should()
+                .dependOnClassesThat(resideInAPackage("java.lang.reflect.."))
+                .orShould()
+                .callMethodWhere(target(owner(type(Class.class)))
+                        .and(target(nameMatching("forName|newInstance|get(Declared|Record|Permitted)\\w+"))))
                 .check(CORE);
     }
 

@@ -1,5 +1,6 @@
 package org.satline.charge;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -142,6 +143,44 @@ public final class SystemReadings {
      */
     public PressureDifference condenserAboveLiquidPort() {
         return read.condenserAboveLiquidPort;
+    }
+
+    /** All that was read, in a fixed order. */
+    private List<Object> parts() {
+        return List.of(
+                suctionPressure(),
+                suctionLine(),
+                liquidPressure(),
+                liquidLine(),
+                returnWetBulb(),
+                returnDryBulb(),
+                supplyDryBulb(),
+                condenserAir(),
+                condenserAirLeaving(),
+                dischargeLine(),
+                evaporatorAboveSuctionPort(),
+                condenserAboveLiquidPort());
+    }
+
+    /**
+     * Equality of all that was read.
+     *
+     * @param other the object to compare with
+     * @return whether both are the same readings
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof SystemReadings readings && readings.parts().equals(parts());
+    }
+
+    /**
+     * Hash code that goes with equality.
+     *
+     * @return hash code
+     */
+    @Override
+    public int hashCode() {
+        return parts().hashCode();
     }
 
     /** Collects readings. Mutable, for one thread. */

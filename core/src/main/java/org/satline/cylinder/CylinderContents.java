@@ -2,6 +2,7 @@ package org.satline.cylinder;
 
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.satline.saturation.SaturationCurve;
 
 /** What is, or will be, in the cylinder: known, one of a few candidates, or not known at all. Immutable, thread-safe. */
@@ -19,6 +20,27 @@ public sealed interface CylinderContents {
          */
         public Known {
             Objects.requireNonNull(curve, "curve");
+        }
+
+        /**
+         * Equality of refrigerant and engine; curves themselves are made anew each time.
+         *
+         * @param other the object to compare with
+         * @return whether both are the same contents
+         */
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof Known known && named(known.curve).equals(named(curve));
+        }
+
+        /**
+         * Hash code that goes with equality.
+         *
+         * @return hash code
+         */
+        @Override
+        public int hashCode() {
+            return named(curve).hashCode();
         }
     }
 
@@ -40,6 +62,31 @@ public sealed interface CylinderContents {
                         "no candidate refrigerant is named; name at least one, or say that it is unknown");
             }
         }
+
+        /**
+         * Equality of refrigerants and engines, in order; curves themselves are made anew each time.
+         *
+         * @param other the object to compare with
+         * @return whether both are the same contents
+         */
+        @Override
+        public boolean equals(@Nullable Object other) {
+            return other instanceof OneOf oneOf && oneOf.names().equals(names());
+        }
+
+        /**
+         * Hash code that goes with equality.
+         *
+         * @return hash code
+         */
+        @Override
+        public int hashCode() {
+            return names().hashCode();
+        }
+
+        private List<List<Object>> names() {
+            return candidates.stream().map(CylinderContents::named).toList();
+        }
     }
 
     /** Nothing is known: no limit can be given. */
@@ -55,5 +102,9 @@ public sealed interface CylinderContents {
             return List.of(known.curve());
         }
         return this instanceof OneOf oneOf ? oneOf.candidates() : List.of();
+    }
+
+    private static List<Object> named(SaturationCurve curve) {
+        return List.of(curve.refrigerant(), curve.engine());
     }
 }

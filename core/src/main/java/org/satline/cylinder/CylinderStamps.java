@@ -1,6 +1,7 @@
 package org.satline.cylinder;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -142,6 +143,41 @@ public final class CylinderStamps {
      */
     public Optional<Mass> massRating() {
         return massRating;
+    }
+
+    /** All that is stamped, and what follows from it, in a fixed order. */
+    private List<Object> parts() {
+        return List.of(
+                tare(),
+                waterCapacity(),
+                specification(),
+                servicePressure(),
+                testPressure(),
+                flammableMark(),
+                retestDue(),
+                refillable(),
+                massRating());
+    }
+
+    /**
+     * Equality of all that is stamped, or follows from it.
+     *
+     * @param other the object to compare with
+     * @return whether both are the same stamps
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof CylinderStamps stamps && stamps.parts().equals(parts());
+    }
+
+    /**
+     * Hash code that goes with equality.
+     *
+     * @return hash code
+     */
+    @Override
+    public int hashCode() {
+        return parts().hashCode();
     }
 
     @Override

@@ -1,5 +1,9 @@
 package org.satline.equilibrium;
 
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
 /**
  * A converged point of a bubble or dew line. Immutable and thread-safe.
  *
@@ -43,5 +47,38 @@ public record BoundaryPoint(
     @Override
     public double[] incipientMoleFractions() {
         return incipientMoleFractions.clone();
+    }
+
+    /** All numbers, the array by its contents. */
+    private List<Object> parts() {
+        return List.of(
+                temperatureK,
+                pressurePa,
+                saturated,
+                incipientMolarDensity,
+                Arrays.stream(incipientMoleFractions).boxed().toList(),
+                fugacityResidual,
+                pressureResidual);
+    }
+
+    /**
+     * Exact equality of all numbers.
+     *
+     * @param other the object to compare with
+     * @return whether both are the same point
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof BoundaryPoint point && point.parts().equals(parts());
+    }
+
+    /**
+     * Hash code that goes with equality.
+     *
+     * @return hash code
+     */
+    @Override
+    public int hashCode() {
+        return parts().hashCode();
     }
 }

@@ -1,5 +1,6 @@
 package org.satline.equilibrium;
 
+import org.jspecify.annotations.Nullable;
 import org.satline.equation.HelmholtzEquation;
 import org.satline.equation.ReducedHelmholtz;
 
@@ -18,7 +19,7 @@ public final class FluidState {
     private final double entropy;
     private final double isochoricHeatCapacity;
     private final double isobaricHeatCapacity;
-    private final double speedOfSoundSquared;
+    private final double speedOfSound;
     private final double compressibilityFactor;
     private final double jouleThomson;
 
@@ -48,8 +49,124 @@ public final class FluidState {
         entropy = r * (at - ideal.a - residual.a) + entropyOffset;
         isochoricHeatCapacity = r * cv;
         isobaricHeatCapacity = r * cp;
-        speedOfSoundSquared = r * temperature * (stiffness + thermal * thermal / cv);
+        speedOfSound = Math.sqrt(r * temperature * (stiffness + thermal * thermal / cv));
         jouleThomson = (thermal / stiffness - 1) / (density() * isobaricHeatCapacity);
+    }
+
+    private FluidState(Values values) {
+        temperature = values.temperatureK;
+        molarDensity = values.molarDensity;
+        molarMass = values.molarMass;
+        pressure = values.pressurePa;
+        enthalpy = values.specificEnthalpy;
+        entropy = values.specificEntropy;
+        isochoricHeatCapacity = values.isochoricHeatCapacity;
+        isobaricHeatCapacity = values.isobaricHeatCapacity;
+        speedOfSound = values.speedOfSound;
+        compressibilityFactor = values.compressibilityFactor;
+        jouleThomson = values.jouleThomsonCoefficient;
+    }
+
+    /**
+     * The numbers from which a state can be put together again, for keeping it in a file. They belong together; change none of them.
+     *
+     * @param temperatureK T, K
+     * @param pressurePa absolute pressure p, Pa
+     * @param molarDensity mol/m3
+     * @param molarMass kg/mol
+     * @param specificEnthalpy h, J/kg
+     * @param specificEntropy s, J/(kg K)
+     * @param isochoricHeatCapacity c_V, J/(kg K)
+     * @param isobaricHeatCapacity c_p, J/(kg K)
+     * @param speedOfSound c, m/s
+     * @param compressibilityFactor Z
+     * @param jouleThomsonCoefficient dT/dp at constant enthalpy, K/Pa
+     */
+    public record Values(
+            double temperatureK,
+            double pressurePa,
+            double molarDensity,
+            double molarMass,
+            double specificEnthalpy,
+            double specificEntropy,
+            double isochoricHeatCapacity,
+            double isobaricHeatCapacity,
+            double speedOfSound,
+            double compressibilityFactor,
+            double jouleThomsonCoefficient) {
+        /**
+         * Checks that temperature, density and molar mass are above zero.
+         *
+         * @param temperatureK T, K
+         * @param pressurePa absolute pressure p, Pa
+         * @param molarDensity mol/m3
+         * @param molarMass kg/mol
+         * @param specificEnthalpy h, J/kg
+         * @param specificEntropy s, J/(kg K)
+         * @param isochoricHeatCapacity c_V, J/(kg K)
+         * @param isobaricHeatCapacity c_p, J/(kg K)
+         * @param speedOfSound c, m/s
+         * @param compressibilityFactor Z
+         * @param jouleThomsonCoefficient dT/dp at constant enthalpy, K/Pa
+         */
+        public Values {
+            if (!(temperatureK > 0 && molarDensity > 0 && molarMass > 0)) {
+                throw new IllegalArgumentException("state of temperature " + temperatureK + " K, molar density "
+                        + molarDensity + " mol/m3 and molar mass " + molarMass
+                        + " kg/mol is none; all three must be above zero");
+            }
+        }
+    }
+
+    /**
+     * Puts a state together again from the numbers that {@link #values()} gave; nothing is computed.
+     *
+     * @param values the numbers
+     * @return the state
+     */
+    public static FluidState of(Values values) {
+        return new FluidState(values);
+    }
+
+    /**
+     * Returns the numbers from which this state can be put together again.
+     *
+     * @return the numbers
+     */
+    public Values values() {
+        return new Values(
+                temperature,
+                pressure,
+                molarDensity,
+                molarMass,
+                enthalpy,
+                entropy,
+                isochoricHeatCapacity,
+                isobaricHeatCapacity,
+                speedOfSound,
+                compressibilityFactor,
+                jouleThomson);
+    }
+
+    /**
+     * Exact equality of all numbers.
+     *
+     * @param other the object to compare with
+     * @return whether both are the same state
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof FluidState state && state.values().equals(values());
+    }
+
+    /**
+     * Hash code that goes with equality.
+     *
+     * @return hash code
+     */
+    @Override
+    public int hashCode() {
+        return values().hashCode();
     }
 
     /**
@@ -139,7 +256,7 @@ public final class FluidState {
      * @return m/s
      */
     public double speedOfSound() {
-        return Math.sqrt(speedOfSoundSquared);
+        return speedOfSound;
     }
 
     /**
@@ -148,7 +265,7 @@ public final class FluidState {
      * @return dimensionless
      */
     public double isentropicExponent() {
-        return density() * speedOfSoundSquared / pressure;
+        return density() * speedOfSound * speedOfSound / pressure;
     }
 
     /**

@@ -1,5 +1,8 @@
 package org.satline.equilibrium;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -86,6 +89,122 @@ public final class PhaseSplit {
                 vapour,
                 liquidMoleFractions,
                 vapourMoleFractions);
+    }
+
+    /**
+     * The parts from which a split can be put together again, for keeping it in a file. They belong together; change none of them.
+     *
+     * @param phases which phases are present
+     * @param temperatureK T, K
+     * @param pressurePa absolute pressure p, Pa
+     * @param density mass over volume of the whole, kg/m3
+     * @param vapourFraction vapour mass fraction q
+     * @param liquidVolumeFraction the share of the volume that liquid fills
+     * @param liquid the liquid; empty where there is none
+     * @param vapour the vapour, or the one phase of a supercritical state; empty where all is liquid
+     * @param liquidMoleFractions composition of the liquid
+     * @param vapourMoleFractions composition of the vapour
+     */
+    public record Values(
+            Phases phases,
+            double temperatureK,
+            double pressurePa,
+            double density,
+            double vapourFraction,
+            double liquidVolumeFraction,
+            Optional<FluidState> liquid,
+            Optional<FluidState> vapour,
+            List<Double> liquidMoleFractions,
+            List<Double> vapourMoleFractions) {
+        /**
+         * Checks that nothing is missing and that the phases are those named.
+         *
+         * @param phases which phases are present
+         * @param temperatureK T, K
+         * @param pressurePa absolute pressure p, Pa
+         * @param density mass over volume of the whole, kg/m3
+         * @param vapourFraction vapour mass fraction q
+         * @param liquidVolumeFraction the share of the volume that liquid fills
+         * @param liquid the liquid
+         * @param vapour the vapour
+         * @param liquidMoleFractions composition of the liquid
+         * @param vapourMoleFractions composition of the vapour
+         */
+        public Values {
+            Objects.requireNonNull(phases, "phases");
+            liquidMoleFractions = List.copyOf(liquidMoleFractions);
+            vapourMoleFractions = List.copyOf(vapourMoleFractions);
+            boolean hasLiquid = phases == Phases.LIQUID || phases == Phases.LIQUID_AND_VAPOUR;
+            boolean hasVapour = phases != Phases.LIQUID;
+            if (liquid.isPresent() != hasLiquid || vapour.isPresent() != hasVapour) {
+                throw new IllegalArgumentException("split of phases " + phases
+                        + " does not hold the states of just these; give liquid and vapour as the phases say");
+            }
+        }
+    }
+
+    /**
+     * Puts a split together again from the parts that {@link #values()} gave; nothing is computed.
+     *
+     * @param values the parts
+     * @return the split
+     */
+    public static PhaseSplit of(Values values) {
+        return new PhaseSplit(
+                values.phases,
+                values.temperatureK,
+                values.pressurePa,
+                values.density,
+                values.vapourFraction,
+                values.liquidVolumeFraction,
+                values.liquid.orElse(null),
+                values.vapour.orElse(null),
+                array(values.liquidMoleFractions),
+                array(values.vapourMoleFractions));
+    }
+
+    /**
+     * Returns the parts from which this split can be put together again.
+     *
+     * @return the parts
+     */
+    public Values values() {
+        return new Values(
+                phases,
+                temperature,
+                pressure,
+                density,
+                vapourFraction,
+                liquidVolumeFraction,
+                liquid(),
+                vapour(),
+                Arrays.stream(liquidMoleFractions).boxed().toList(),
+                Arrays.stream(vapourMoleFractions).boxed().toList());
+    }
+
+    private static double[] array(List<Double> list) {
+        return list.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /**
+     * Exact equality of all parts.
+     *
+     * @param other the object to compare with
+     * @return whether both are the same split
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof PhaseSplit split && split.values().equals(values());
+    }
+
+    /**
+     * Hash code that goes with equality.
+     *
+     * @return hash code
+     */
+    @Override
+    public int hashCode() {
+        return values().hashCode();
     }
 
     /**

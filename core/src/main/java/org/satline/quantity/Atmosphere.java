@@ -19,6 +19,11 @@ public final class Atmosphere {
 
     private static final double HIGHEST_MEASURED_KPA = 110;
 
+    /** Pressures taken for atmospheres that were found earlier, kPa: those of the altitudes above, and the measured ones. */
+    private static final double LOWEST_DESCRIBED_KPA = 20;
+
+    private static final double HIGHEST_DESCRIBED_KPA = 120;
+
     // ISO 2533:1975, clause 2: nominal earth radius r, sea-level temperature T0, temperature gradient beta, gas
     // constant R
     private static final double EARTH_RADIUS_M = 6356766;
@@ -96,6 +101,31 @@ public final class Atmosphere {
                     "check the unit; the reading must be absolute and taken on site");
         }
         return new Atmosphere(pressure, "measured atmosphere of " + pressure);
+    }
+
+    /**
+     * An atmosphere whose pressure and origin are known already, such as one that was written to a file.
+     *
+     * @param pressure atmospheric pressure, [20, 120] kPa: all that the other factories give
+     * @param description where it comes from, as {@link #description()} says it
+     * @return the atmosphere
+     * @throws OutOfValidityException if the pressure is no plausible atmosphere
+     */
+    public static Atmosphere described(Pressure pressure, String description) {
+        Objects.requireNonNull(pressure, "pressure");
+        Objects.requireNonNull(description, "description");
+        double kilopascals = pressure.kilopascals();
+        if (!(kilopascals >= LOWEST_DESCRIBED_KPA && kilopascals <= HIGHEST_DESCRIBED_KPA)) {
+            throw OutOfValidityException.of(
+                    "atmospheric pressure",
+                    kilopascals,
+                    "kPa",
+                    LOWEST_DESCRIBED_KPA,
+                    HIGHEST_DESCRIBED_KPA,
+                    "plausible atmospheres",
+                    "check the unit; it must be absolute");
+        }
+        return new Atmosphere(pressure, description);
     }
 
     /**

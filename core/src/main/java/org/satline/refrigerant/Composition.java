@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -80,6 +81,35 @@ public final class Composition {
      */
     public static Composition ofMoleFractions(Map<Refrigerant, Double> moleFractions) {
         return of(moleFractions, "mole", false);
+    }
+
+    /**
+     * Takes components with both fractions as they are, such as those that {@link #components()} gave and a file kept: no digit changes.
+     *
+     * @param components at least one, each substance once; both fractions sum to 1 within 1e-6 and belong together
+     * @return the composition
+     * @throws IllegalArgumentException if the fractions do not sum to 1 or do not belong together
+     */
+    public static Composition ofComponents(List<Component> components) {
+        Map<Refrigerant, Double> massFractions = new LinkedHashMap<>();
+        for (Component component : components) {
+            if (massFractions.put(component.substance(), component.massFraction()) != null) {
+                throw new IllegalArgumentException(
+                        component.substance().designation() + " is named twice; add its fractions up");
+            }
+        }
+        Composition byMass = ofMassFractions(massFractions);
+        for (int i = 0; i < components.size(); i++) {
+            double given = components.get(i).moleFraction();
+            double computed = byMass.components.get(i).moleFraction();
+            if (!(Math.abs(given - computed) <= SUM_TOLERANCE)) {
+                throw new IllegalArgumentException("mole fraction " + given + " of "
+                        + components.get(i).substance().designation()
+                        + " does not belong to its mass fraction, which gives "
+                        + computed + "; give fractions of one kind");
+            }
+        }
+        return new Composition(components);
     }
 
     private static Composition of(Map<Refrigerant, Double> given, String kind, boolean byMass) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -128,6 +129,19 @@ class EmbeddingExamplesTest {
         String text = printed(ThrottledLiquid::main);
         assertThat(text).startsWith("LIQUID_AND_VAPOUR at -20.00 degC");
         assertThat(numbers(text).get(1)).isCloseTo(0.25283, within(0.0001)); // and half of ours
+    }
+
+    /** 1969.6 kPa at -20 degC (course tables of R-744), so 5 K at -15 degC; 0.05 kPa is 0.0008 K. */
+    @Test
+    void jsonRoundTrip() {
+        String text = printed(JsonRoundTrip::main);
+        assertThat(text)
+                .contains("\"value\":{\"value\":")
+                .contains(",\"unit\":\"K\"}")
+                .endsWith("equal: true\n");
+        Matcher superheat = Pattern.compile("\"value\":\\{\"value\":([^,]+),").matcher(text);
+        assertThat(superheat.find()).isTrue();
+        assertThat(Double.parseDouble(superheat.group(1))).isCloseTo(5, within(0.0008));
     }
 
     @Test

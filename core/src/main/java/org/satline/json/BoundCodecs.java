@@ -1,0 +1,55 @@
+package org.satline.json;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.satline.charge.SystemReadings;
+import org.satline.cylinder.CylinderStamps;
+import org.satline.cylinder.FillRule;
+import org.satline.cylinder.FillRules;
+import org.satline.equilibrium.FluidState;
+import org.satline.equilibrium.PhaseSplit;
+import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.Atmosphere;
+import org.satline.refrigerant.Composition;
+import org.satline.refrigerant.Refrigerant;
+import org.satline.saturation.SaturationCurve;
+import org.satline.saturation.SaturationCurves;
+
+/** The codecs of the classes that are no records: each is written as a form. */
+final class BoundCodecs {
+    private BoundCodecs() {}
+
+    /** The type whose form a class takes; only saturation curves, which have a class for each engine. */
+    static Optional<Class<?>> boundSupertype(Class<?> type) {
+        return type != SaturationCurve.class && SaturationCurve.class.isAssignableFrom(type)
+                ? Optional.of(SaturationCurve.class)
+                : Optional.empty();
+    }
+
+    static void putInto(Codecs codecs) {
+        codecs.bind(Refrigerant.class, new RefrigerantCodec(codecs.of(Forms.OwnBlend.class)));
+        codecs.bind(
+                Composition.class,
+                new Codec.Via<>(new ListCodec<>(codecs.of(Forms.Part.class)), Forms.Part::of, Forms.Part::composition));
+        codecs.bind(
+                UncertaintyBudget.class,
+                new Codec.Via<>(
+                        new ListCodec<>(codecs.of(Forms.Contribution.class)),
+                        Forms.Contribution::of,
+                        Forms.Contribution::budget));
+        bind(codecs, Atmosphere.class, Forms.Air.class, Forms.Air::of, Forms.Air::atmosphere);
+        bind(codecs, SystemReadings.class, Forms.Readings.class, Forms.Readings::of, Forms.Readings::readings);
+        bind(codecs, CylinderStamps.class, Forms.Stamps.class, Forms.Stamps::of, Forms.Stamps::stamps);
+        bind(codecs, FluidState.class, FluidState.Values.class, FluidState::values, FluidState::of);
+        bind(codecs, PhaseSplit.class, PhaseSplit.Values.class, PhaseSplit::values, PhaseSplit::of);
+        bind(codecs, SaturationCurve.class, Refrigerant.class, SaturationCurve::refrigerant, SaturationCurves::of);
+        List<FillRule> rules = FillRules.standard().all();
+        codecs.bind(FillRule.class, Codec.Text.choice("fill rule", rules.toArray(new FillRule[0]), FillRule::name));
+    }
+
+    private static <T, F> void bind(
+            Codecs codecs, Class<T> type, Class<F> form, Function<T, F> toForm, Function<F, T> ofForm) {
+        codecs.bind(type, new Codec.Via<>(codecs.of(form), toForm, ofForm));
+    }
+}

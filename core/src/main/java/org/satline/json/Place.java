@@ -1,0 +1,25 @@
+package org.satline.json;
+
+import org.jspecify.annotations.Nullable;
+
+/** Where in a document: a step and the place it starts from. */
+record Place(@Nullable Place parent, String step) {
+    static final Place ROOT = new Place(null, "");
+
+    Place in(String name) {
+        return new Place(this, name);
+    }
+
+    Place at(int index) {
+        return new Place(this, Integer.toString(index));
+    }
+
+    @Override
+    public String toString() {
+        if (parent == null) {
+            return "/";
+        }
+        String before = parent.toString();
+        return before.equals("/") ? "/" + step : before + "/" + step;
+    }
+}

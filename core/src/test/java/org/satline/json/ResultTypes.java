@@ -1,0 +1,97 @@
+package org.satline.json;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+
+/** The public types of core, found in its class files, and those of them that hold no result. */
+final class ResultTypes {
+    /** Public types without a form, each with the reason. Whatever is not named here must have one. */
+    static final Set<String> WITHOUT_FORM = Set.of(
+            // they compute or look up
+            "charge.BulkVerdicts",
+            "charge.ChargeDiagnosis",
+            "charge.ChargeJudge",
+            "charge.Expectations",
+            "charge.FaultRanking",
+            "charge.TargetSuperheatChart",
+            "charge.TargetTemperatureSplit",
+            "cylinder.ClosedVessel",
+            "cylinder.ContentsCheck",
+            "cylinder.FillAssessor",
+            "cylinder.FillRules",
+            "cylinder.RoomFinder",
+            "cylinder.StampCheck",
+            "equation.EquationLibrary",
+            "equation.FixedComposition",
+            "equation.HelmholtzEquation",
+            "equation.MixtureEquation",
+            "equation.PureEquation",
+            "equilibrium.FluidModel",
+            "equilibrium.Withdrawal",
+            "measurement.StandardUncertainty",
+            "refrigerant.Catalogue",
+            "resource.CsvResource",
+            "resource.CsvResource.Row",
+            "safety.Cautions",
+            "saturation.SaturationCurveProvider",
+            "saturation.SaturationCurves",
+            "saturation.SaturationUncertainty",
+            "transfer.EvacuationLevels",
+            "transfer.FlowCheck",
+            "transfer.PurgePlanner",
+            "transfer.TransferRules",
+            "visit.VisitReporter",
+            "json.SatlineJson",
+            "json.SatlineModule",
+            // they are filled step by step
+            "charge.SystemReadings.Builder",
+            "cylinder.CylinderStamps.Builder",
+            "equation.PartialDensityDerivatives",
+            "equation.ReducedHelmholtz",
+            "transfer.Ledger",
+            "transfer.LedgerFile",
+            // its entries have forms; it holds the ledger made from them
+            "transfer.LedgerReading",
+            // made for the next computation and not public inside
+            "transfer.LineCharge.Filling",
+            // a choice to make before computing, with values of its own
+            "equilibrium.ReferenceState");
+
+    private static final List<Class<?>> PUBLIC = found(); // reading the class files takes a second
+
+    private ResultTypes() {}
+
+    /** Every public type of core that must have a form, by name. */
+    static List<Class<?>> all() {
+        return publicTypes().stream()
+                .filter(type -> !WITHOUT_FORM.contains(SchemaWriter.name(type)))
+                .toList();
+    }
+
+    /** Every public type of core but exceptions. */
+    static List<Class<?>> publicTypes() {
+        return PUBLIC;
+    }
+
+    private static List<Class<?>> found() {
+        return new ClassFileImporter()
+                .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("org.satline").stream()
+                        .filter(ResultTypes::isPublic)
+                        .filter(type -> !type.isAssignableTo(Throwable.class) && !type.isAnnotation())
+                        .sorted(Comparator.comparing(JavaClass::getName))
+                        .<Class<?>>map(JavaClass::reflect)
+                        .toList();
+    }
+
+    private static boolean isPublic(JavaClass type) {
+        return type.getModifiers().contains(JavaModifier.PUBLIC)
+                && !type.getSimpleName().equals("package-info")
+                && !type.isAnonymousClass()
+                && type.getEnclosingClass().map(ResultTypes::isPublic).orElse(true);
+    }
+}

@@ -1,0 +1,109 @@
+package org.satline.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.satline.charge.StepAdvice;
+import org.satline.cylinder.VesselPoint;
+import org.satline.equilibrium.BoundaryEnd;
+import org.satline.equilibrium.Range;
+import org.satline.explanation.Step;
+import org.satline.quantity.Temperature;
+import org.satline.refrigerant.Refrigerant;
+import org.satline.safety.Caution;
+
+/** What is no result is refused, with its place and what was expected there. */
+class UnreadableJsonTest {
+    private final SatlineJson json = new SatlineJson();
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            {"value": 20, "unit": "degC"}            | /unit | expected the unit "K", found "degC"
+            {"value": 20}                            | /     | expected a quantity such as {"value": 1.0, "unit": "K"}
+            {"value": "20", "unit": "K"}             | /     | expected a quantity
+            {"value": 0, "unit": "K"}                | /     | temperature 0.0 K is not above 0.0 K
+            {"value": 1e999, "unit": "K"}            | /     | is not finite
+            20                                       | /     | expected a quantity
+            """)
+    void wrongTemperatures(String text, String place, String problem) {
+        assertThatThrownBy(() -> json.read(text, Temperature.class))
+                .isInstanceOfSatisfying(
+                        UnreadableJsonException.class,
+                        e -> assertThat(e.place()).isEqualTo(place))
+                .hasMessageContaining(problem);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            {"text": "beware"}                                  | /basis  | is missing
+            {"text": "beware", "basis": null}                   | /basis  | expected a text: text, found null
+            {"text": "beware", "basis": "x", "colour": "red"}   | /colour | is unknown; Caution has [text, basis]
+            []                                                  | /       | expected an object: Caution
+            """)
+    void wrongRecords(String text, String place, String problem) {
+        assertThatThrownBy(() -> json.read(text, Caution.class))
+                .isInstanceOfSatisfying(
+                        UnreadableJsonException.class,
+                        e -> assertThat(e.place()).isEqualTo(place))
+                .hasMessageContaining(problem);
+    }
+
+    @Test
+    void wrongCases() {
+        assertThatThrownBy(() -> json.read("{\"reason\": \"x\"}", VesselPoint.class))
+                .hasMessageContaining("JSON at /type: expected one of [At, Always, Never], found nothing");
+        assertThatThrownBy(() -> json.read("{\"type\": \"At\", \"reason\": \"x\"}", VesselPoint.Never.class))
+                .hasMessageContaining("expected \"Never\", found \"At\"");
+        assertThatThrownBy(() -> json.read(
+                        "{\"type\": \"Done\", \"probabilityOnTarget\": 1, \"reasons\": [1]}", StepAdvice.class))
+                .hasMessageContaining("JSON at /reasons/0: expected a text");
+        assertThatThrownBy(() ->
+                        json.read("{\"kind\": \"MIDDLE\", \"temperatureK\": 1, \"pressurePa\": 1}", BoundaryEnd.class))
+                .hasMessageContaining("JSON at /kind: Kind \"MIDDLE\" is unknown; known are [CRITICAL_POINT");
+    }
+
+    @Test
+    void wrongRefrigerants() {
+        assertThatThrownBy(() -> json.read("\"R-13\"", Temperature.class)).isInstanceOf(UnreadableJsonException.class);
+        assertThatThrownBy(() -> json.read("\"R-999\"", Refrigerant.class)).hasMessageContaining("R-999");
+        assertThatThrownBy(() -> json.read(
+                        "{\"name\": \"mine\", \"components\": [{\"substance\": \"R-32\", \"massFraction\": 0.5, \"moleFraction\": 1}]}",
+                        Refrigerant.class))
+                .hasMessageContaining("mass fractions sum to 0.5");
+        assertThatThrownBy(() -> json.read(
+                        "{\"name\": \"mine\", \"components\": [{\"substance\": \"R-32\", \"massFraction\": 1, \"moleFraction\": 0.5}]}",
+                        Refrigerant.class))
+                .hasMessageContaining("does not belong to its mass fraction");
+    }
+
+    @Test
+    void noJson() {
+        for (String text : new String[] {"", "{", "{\"text\": 1} 2", "{\"low\": 1, \"low\": 2, \"high\": 3}", "NaN"}) {
+            assertThatThrownBy(() -> json.read(text, Range.class))
+                    .as(text)
+                    .isInstanceOf(UnreadableJsonException.class)
+                    .hasMessageStartingWith("JSON ");
+        }
+    }
+
+    @Test
+    void numbersWithoutValueAreNotWritten() {
+        assertThatThrownBy(() -> json.write(new Range(0, Double.NaN)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("number NaN is not finite");
+    }
+
+    @Test
+    void amongOtherTypesThePlaceIsKnownToo() {
+        ObjectMapper mapper = new ObjectMapper().registerModule(new SatlineModule());
+        assertThatThrownBy(() -> mapper.readValue("[{\"name\": \"x\"}]", Step[].class))
+                .isInstanceOf(JsonMappingException.class)
+                .hasRootCauseInstanceOf(UnreadableJsonException.class)
+                .hasMessageContaining("JSON at /formula: is missing");
+    }
+}
