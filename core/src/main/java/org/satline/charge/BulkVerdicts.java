@@ -73,7 +73,7 @@ public final class BulkVerdicts {
                         orifice ? Symptom.SUBCOOLING : Symptom.SUPERHEAT,
                         orifice ? query.targetSubcoolingK() : query.targetSuperheatK())
                 .of(curve, readings(query), question, conditions);
-        return VerdictAnswer.of(query.id(), criterion, found, note(query, found));
+        return VerdictAnswer.of(query.id(), criterion, found, note(query, found, curve));
     }
 
     /** A target for the quantity that is not judged tells what it should be in a sound system. */
@@ -139,7 +139,7 @@ public final class BulkVerdicts {
         return kelvins.stream().mapToObj(TemperatureDifference::ofKelvins).findFirst();
     }
 
-    private static String note(VerdictQuery query, Diagnosis found) {
+    private static String note(VerdictQuery query, Diagnosis found, SaturationCurve curve) {
         List<String> parts = new ArrayList<>(found.evidence().reasons());
         if (!(found instanceof Diagnosis.Decided)) {
             parts.add(found.evidence().advice());
@@ -148,6 +148,7 @@ public final class BulkVerdicts {
                 || query.temperatureStandardUncertaintyK().isEmpty()) {
             parts.add("uncertainty not stated: permitted errors of RA3.2 taken");
         }
+        parts.addAll(curve.warnings());
         return String.join("; ", parts);
     }
 }

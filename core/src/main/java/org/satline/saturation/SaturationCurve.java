@@ -1,5 +1,7 @@
 package org.satline.saturation;
 
+import java.util.List;
+import org.satline.equation.MixtureEvidence;
 import org.satline.equilibrium.Range;
 import org.satline.equilibrium.ReferenceState;
 import org.satline.quantity.Density;
@@ -39,6 +41,15 @@ public interface SaturationCurve {
      * @return one line
      */
     String source();
+
+    /**
+     * Returns what every result of this curve should say about the mixture model behind it, such as a known difference from published points.
+     *
+     * @return lines to print, each without a full stop; none if there is nothing to warn of
+     */
+    default List<String> warnings() {
+        return MixtureEvidence.of(refrigerant()).warnings();
+    }
 
     /**
      * Returns where enthalpy and entropy count from.

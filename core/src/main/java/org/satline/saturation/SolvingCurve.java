@@ -1,6 +1,8 @@
 package org.satline.saturation;
 
+import java.util.List;
 import java.util.stream.Collectors;
+import org.satline.equation.MixtureEvidence;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
 import org.satline.equilibrium.ReferenceState;
@@ -9,9 +11,12 @@ import org.satline.refrigerant.Refrigerant;
 /** Solves each answer from the equation of state. */
 final class SolvingCurve implements SaturationCurve {
     private final FluidModel model;
+    private final List<String> warnings;
 
     SolvingCurve(FluidModel model) {
         this.model = model;
+        this.warnings = MixtureEvidence.of(model.refrigerant(), model.interactionModel())
+                .warnings();
     }
 
     @Override
@@ -29,6 +34,11 @@ final class SolvingCurve implements SaturationCurve {
         return model.equation().mixture().components().stream()
                 .map(c -> c.constants().designation() + ": " + c.source().citation())
                 .collect(Collectors.joining("; "));
+    }
+
+    @Override
+    public List<String> warnings() {
+        return warnings;
     }
 
     @Override

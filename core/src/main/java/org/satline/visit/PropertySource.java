@@ -2,8 +2,7 @@ package org.satline.visit;
 
 import java.util.List;
 import java.util.Objects;
-import org.satline.equation.EquationLibrary;
-import org.satline.equation.InteractionModel;
+import org.satline.equation.MixtureEvidence;
 import org.satline.equation.PairInteraction;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.Engine;
@@ -16,9 +15,14 @@ import org.satline.saturation.SaturationCurve;
  * @param equations the published sources
  * @param engine whether solved or read from a table
  * @param interactions how each pair of a blend's components is modelled; none for a pure substance
+ * @param warnings what the mixture model is known to miss; none if there is nothing to warn of
  */
 public record PropertySource(
-        Refrigerant refrigerant, String equations, Engine engine, List<PairInteraction> interactions) {
+        Refrigerant refrigerant,
+        String equations,
+        Engine engine,
+        List<PairInteraction> interactions,
+        List<String> warnings) {
     /**
      * Checks that no part is missing.
      *
@@ -26,12 +30,14 @@ public record PropertySource(
      * @param equations the published sources
      * @param engine whether solved or read from a table
      * @param interactions how each pair of a blend's components is modelled
+     * @param warnings what the mixture model is known to miss
      */
     public PropertySource {
         Objects.requireNonNull(refrigerant, "refrigerant");
         Objects.requireNonNull(equations, "equations");
         Objects.requireNonNull(engine, "engine");
         interactions = List.copyOf(interactions);
+        warnings = List.copyOf(warnings);
     }
 
     static PropertySource of(SaturationCurve curve) {
@@ -39,9 +45,7 @@ public record PropertySource(
                 curve.refrigerant(),
                 curve.source(),
                 curve.engine(),
-                EquationLibrary.standard()
-                        .of(curve.refrigerant(), InteractionModel.ADJUSTED_OVER_PUBLISHED)
-                        .mixture()
-                        .pairs());
+                MixtureEvidence.of(curve.refrigerant()).pairs(),
+                curve.warnings());
     }
 }

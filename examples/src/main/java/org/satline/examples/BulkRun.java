@@ -8,6 +8,7 @@ import org.satline.examples.file.BadInputException;
 import org.satline.examples.file.CsvReport;
 import org.satline.examples.file.CsvRow;
 import org.satline.examples.file.CsvRows;
+import org.satline.refrigerant.Catalogue;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** What the bulk commands have in common: rows in, answers out, and what to tell at the end. */
@@ -31,7 +32,10 @@ final class BulkRun {
 
     private static int told(CommandSpec spec, Path out, CsvReport.Count count) {
         if (count.refused() == 0) {
-            spec.commandLine().getOut().println(count.rows() + " rows computed, written to " + out);
+            spec.commandLine()
+                    .getOut()
+                    .println(count.rows() + " rows computed from data "
+                            + Catalogue.standard().dataVersion() + ", written to " + out);
             return ExitStatus.DONE;
         }
         spec.commandLine()

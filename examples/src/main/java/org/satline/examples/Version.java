@@ -1,5 +1,6 @@
 package org.satline.examples;
 
+import org.satline.refrigerant.Catalogue;
 import picocli.CommandLine.IVersionProvider;
 
 /** Reads the version from the manifest of the jar. */
@@ -10,6 +11,9 @@ final class Version implements IVersionProvider {
     @Override
     public String[] getVersion() {
         String version = Main.class.getPackage().getImplementationVersion();
-        return new String[] {"satline " + (version == null ? "(not run from its jar)" : version)};
+        return new String[] {
+            "satline " + (version == null ? "(not run from its jar)" : version),
+            "data " + Catalogue.standard().dataVersion()
+        };
     }
 }

@@ -1,8 +1,10 @@
 package org.satline.tables;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.satline.equation.MixtureEvidence;
 import org.satline.equilibrium.Range;
 import org.satline.equilibrium.ReferenceState;
 import org.satline.quantity.OutOfValidityException;
@@ -25,6 +27,7 @@ import org.satline.tables.Column.UniformQuintic;
 final class TableCurve implements SaturationCurve {
     private final Refrigerant refrigerant;
     private final TableData data;
+    private final List<String> warnings;
     private final UniformQuintic bubblePressure;
     private final UniformQuintic dewPressure;
     private final OctaveSextic bubbleTemperature;
@@ -42,6 +45,7 @@ final class TableCurve implements SaturationCurve {
     TableCurve(Refrigerant refrigerant, TableData data) {
         this.refrigerant = refrigerant;
         this.data = data;
+        this.warnings = MixtureEvidence.of(refrigerant).warnings();
         Map<SaturationProperty, Column> columns = data.columns();
         bubblePressure = (UniformQuintic) column(columns, SaturationProperty.BUBBLE_PRESSURE);
         dewPressure = (UniformQuintic) column(columns, SaturationProperty.DEW_PRESSURE);
@@ -82,6 +86,11 @@ final class TableCurve implements SaturationCurve {
     @Override
     public String source() {
         return data.source();
+    }
+
+    @Override
+    public List<String> warnings() {
+        return warnings;
     }
 
     @Override

@@ -96,6 +96,7 @@ public final class TablePage {
         head.add(curve.refrigerant().designation() + ", saturation, "
                 + curve.engine().words() + ", data " + curve.refrigerant().dataVersion());
         head.add("source: " + curve.source());
+        curve.warnings().forEach(warning -> head.add("warning: " + warning));
         head.add("reference: " + curve.referenceState().description());
         head.add("pressures are absolute; liquid at the bubble line, vapour at the dew line");
         if (curve instanceof TableCurve) {

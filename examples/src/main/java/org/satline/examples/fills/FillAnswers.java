@@ -102,7 +102,13 @@ public final class FillAnswers {
             question = question.on(StampCells.date(row, "fill_date"));
         }
         FillAssessment assessment = assessor.assess(question);
-        return rule.isPresent() ? ofRule(assessment, rule.get(), chosen) : governing(assessment, chosen);
+        List<String> cells = new ArrayList<>(
+                rule.isPresent() ? ofRule(assessment, rule.get(), chosen) : governing(assessment, chosen));
+        List<String> notes = new ArrayList<>(List.of(cells.get(cells.size() - 1)));
+        notes.addAll(curve(row.required("refrigerant")).warnings());
+        notes.removeIf(String::isEmpty);
+        cells.set(cells.size() - 1, String.join("; ", notes));
+        return cells;
     }
 
     /** A rule asked for by name brings the refusals of its own set; one that is in no set, those of the usual set. */

@@ -3,7 +3,10 @@ package org.satline.examples.points;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.satline.equation.MixtureEvidence;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.ReferenceState;
 import org.satline.examples.file.CsvReport.Answer;
@@ -24,6 +27,7 @@ public final class PointAnswers {
     private final Catalogue catalogue = Catalogue.standard();
     private final PointValues solved = new PointValues();
     private final TableValues tables = new TableValues();
+    private final Map<String, List<String>> warnings = new ConcurrentHashMap<>();
 
     /**
      * Makes an answerer.
@@ -82,6 +86,9 @@ public final class PointAnswers {
         if (quantity.needsReference() && model.referenceState() != ReferenceState.IIR) {
             notes.add("reference state: " + model.referenceState().description());
         }
+        notes.addAll(warnings.computeIfAbsent(
+                model.refrigerant().designation(),
+                name -> MixtureEvidence.of(model.refrigerant()).warnings()));
         return List.of(String.format(Locale.ROOT, "%.15g", value), quantity.unit(), String.join("; ", notes));
     }
 

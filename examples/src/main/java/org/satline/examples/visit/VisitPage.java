@@ -73,6 +73,8 @@ public final class VisitPage {
                                 .orElse(""));
         PropertySource source = report.properties();
         sheet.row("properties", source.engine().words() + "; " + source.equations());
+        sheet.row("", "data " + source.refrigerant().dataVersion());
+        source.warnings().forEach(warning -> sheet.row("warning", warning));
         for (PairInteraction pair : source.interactions()) {
             sheet.row(
                     "",

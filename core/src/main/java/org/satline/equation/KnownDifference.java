@@ -1,0 +1,130 @@
+package org.satline.equation;
+
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.satline.resource.CsvResource;
+import org.satline.resource.CsvResource.Row;
+
+/**
+ * A blend whose computed bubble or dew point at 101.325 kPa is farther than 0.5 K from the published one, and why.
+ *
+ * @param bubbleK bubble point, computed less published, K; empty where none is published
+ * @param dewK dew point, computed less published, K; empty where none is published
+ * @param cause what carries the difference, as far as published figures tell
+ * @param evidence the figures that say so
+ */
+public record KnownDifference(OptionalDouble bubbleK, OptionalDouble dewK, Cause cause, String evidence) {
+    /** What may carry a difference. */
+    public enum Cause {
+        /** A pair that stands at the default rule. */
+        DEFAULTED_PAIR("defaulted pair"),
+        /** A pair of undocumented origin. */
+        ESTIMATED_PAIR("estimated pair"),
+        /** A pair adjusted in this project that does not meet this point. */
+        ADJUSTED_PAIR("adjusted pair"),
+        /** A published fit that does not meet this point. */
+        FITTED_PAIR("published fit of a pair"),
+        /** Printed figures contradict each other. */
+        CONFLICTING_TABLES("printed figures contradict each other"),
+        /** Blends of the same substances that the model meets contradict the printed point. */
+        NEIGHBOURS_DISAGREE("printed point out of line with blends of the same substances"),
+        /** The tolerance of the composition moves the point by as much. */
+        COMPOSITION("within the tolerance of the composition"),
+        /** Printed to a whole kelvin. */
+        ROUNDED("printed to a whole kelvin");
+
+        private final String words;
+
+        Cause(String words) {
+            this.words = words;
+        }
+
+        /**
+         * Returns words to print.
+         *
+         * @return the cause in lower case
+         */
+        public String words() {
+            return words;
+        }
+
+        private static Cause of(Row row) {
+            for (Cause cause : values()) {
+                if (cause.name().toLowerCase(Locale.ROOT).replace('_', '-').equals(row.text("cause"))) {
+                    return cause;
+                }
+            }
+            throw row.fault("cause \"" + row.cell("cause") + "\" is not known; use one that the head names");
+        }
+    }
+
+    /** Read when first asked for. */
+    private static final class Table {
+        static final Map<String, KnownDifference> BY_BLEND = read();
+
+        private static Map<String, KnownDifference> read() {
+            Map<String, KnownDifference> all = new HashMap<>();
+            for (Row row : CsvResource.read(
+                            KnownDifference.class,
+                            "blend-differences.csv",
+                            "blend",
+                            "bubble_K",
+                            "dew_K",
+                            "cause",
+                            "evidence")
+                    .rows()) {
+                KnownDifference difference = new KnownDifference(
+                        row.optionalNumber("bubble_K"),
+                        row.optionalNumber("dew_K"),
+                        Cause.of(row),
+                        row.text("evidence"));
+                if (all.put(row.text("blend"), difference) != null) {
+                    throw row.fault(row.text("blend") + " stands twice; leave one out");
+                }
+            }
+            return Map.copyOf(all);
+        }
+    }
+
+    /**
+     * Checks that no part is missing.
+     *
+     * @param bubbleK bubble point, computed less published, K
+     * @param dewK dew point, computed less published, K
+     * @param cause what carries the difference
+     * @param evidence the figures that say so
+     */
+    public KnownDifference {
+        Objects.requireNonNull(bubbleK, "bubbleK");
+        Objects.requireNonNull(dewK, "dewK");
+        Objects.requireNonNull(cause, "cause");
+        Objects.requireNonNull(evidence, "evidence");
+    }
+
+    static Optional<KnownDifference> of(String designation) {
+        return Optional.ofNullable(Table.BY_BLEND.get(designation));
+    }
+
+    /**
+     * Returns a line that warns of the difference.
+     *
+     * @return differences and cause, in lower case
+     */
+    public String warning() {
+        String both = bubbleK.isPresent() && dewK.isPresent()
+                ? String.format(
+                        Locale.ROOT,
+                        "bubble and dew point at 101.325 kPa lie %+.1f and %+.1f K from the published ones",
+                        bubbleK.getAsDouble(),
+                        dewK.getAsDouble())
+                : String.format(
+                        Locale.ROOT,
+                        "boiling point at 101.325 kPa lies %+.1f K from the published one",
+                        bubbleK.orElse(dewK.orElse(0)));
+        return "computed " + both + " (" + cause.words() + ")";
+    }
+}

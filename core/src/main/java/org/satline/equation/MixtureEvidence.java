@@ -1,0 +1,107 @@
+package org.satline.equation;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.satline.refrigerant.Refrigerant;
+
+/**
+ * How well the mixture model of a refrigerant is founded: each pair of its components with the standing of its interaction, and what the model is known
+ * to miss. {@code MixtureEvidence.of(refrigerant)} is the one call from a refrigerant to its pairs; {@link Refrigerant} itself knows no equations.
+ * Immutable and thread-safe.
+ *
+ * @param refrigerant the refrigerant
+ * @param model which pair parameters are meant
+ * @param pairs interactions of all pairs; none for a pure substance
+ * @param knownDifference difference from the published bubble or dew point, where it exceeds 0.5 K under the default model
+ */
+public record MixtureEvidence(
+        Refrigerant refrigerant,
+        InteractionModel model,
+        List<PairInteraction> pairs,
+        Optional<KnownDifference> knownDifference) {
+    /**
+     * Copies the list.
+     *
+     * @param refrigerant the refrigerant
+     * @param model which pair parameters are meant
+     * @param pairs interactions of all pairs
+     * @param knownDifference difference from the published bubble or dew point
+     */
+    public MixtureEvidence {
+        Objects.requireNonNull(refrigerant, "refrigerant");
+        Objects.requireNonNull(model, "model");
+        Objects.requireNonNull(knownDifference, "knownDifference");
+        pairs = List.copyOf(pairs);
+    }
+
+    /**
+     * Returns the evidence behind a refrigerant under the default model.
+     *
+     * @param refrigerant substance or blend
+     * @return the evidence
+     * @throws MissingEquationException if a component has no equation
+     */
+    public static MixtureEvidence of(Refrigerant refrigerant) {
+        return of(refrigerant, InteractionModel.ADJUSTED_OVER_PUBLISHED);
+    }
+
+    /**
+     * Returns the evidence behind a refrigerant.
+     *
+     * @param refrigerant substance or blend
+     * @param model which pair parameters to use
+     * @return the evidence; the known difference belongs to the default model and is empty under any other
+     * @throws MissingEquationException if a component has no equation
+     */
+    public static MixtureEvidence of(Refrigerant refrigerant, InteractionModel model) {
+        return new MixtureEvidence(
+                refrigerant,
+                model,
+                EquationLibrary.standard().of(refrigerant, model).mixture().pairs(),
+                model == InteractionModel.ADJUSTED_OVER_PUBLISHED
+                        ? KnownDifference.of(refrigerant.designation())
+                        : Optional.empty());
+    }
+
+    /**
+     * Returns the weakest standing among the pairs: {@link PairStatus} counts from fitted to defaulted.
+     *
+     * @return the weakest; empty for a pure substance
+     */
+    public Optional<PairStatus> weakest() {
+        return pairs.stream().map(PairInteraction::status).max(Comparator.naturalOrder());
+    }
+
+    /**
+     * Returns what every result of this refrigerant should say: the known difference; for a blend without published points to be held against, the
+     * pairs that no paper fitted.
+     *
+     * @return lines to print, each without a full stop; none if there is nothing to warn of
+     */
+    public List<String> warnings() {
+        List<String> warnings = new ArrayList<>();
+        knownDifference.ifPresent(difference -> warnings.add("mixture model: " + difference.warning()));
+        boolean checked = refrigerant.published().bubblePoint().isPresent();
+        if (!checked) {
+            unfounded(PairStatus.DEFAULTED, "expect errors of one to several kelvin")
+                    .ifPresent(warnings::add);
+            unfounded(PairStatus.ESTIMATED, "origin not documented").ifPresent(warnings::add);
+        }
+        return List.copyOf(warnings);
+    }
+
+    private Optional<String> unfounded(PairStatus status, String consequence) {
+        String names = pairs.stream()
+                .filter(p -> p.status() == status)
+                .map(p -> p.first() + " + " + p.second())
+                .collect(Collectors.joining(", "));
+        return names.isEmpty()
+                ? Optional.empty()
+                : Optional.of("mixture model: " + names + " " + status.word() + ", no published point to check it on; "
+                        + consequence);
+    }
+}
