@@ -127,6 +127,7 @@ final class MeasuredEquilibria {
         lines.add("|---|---|---|---|---|---|---|---|---|---|---|---|---|");
         pairs.forEach((name, pair) -> lines.add("| " + name + " | " + pair.status + " " + pair.checks.text()
                 + pair.adjusted.text() + "| " + pair.beyond + " |"));
+        lines.addAll(OutstandingPairs.discussion());
         return lines;
     }
 }

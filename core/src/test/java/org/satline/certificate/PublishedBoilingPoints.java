@@ -1,12 +1,16 @@
 package org.satline.certificate;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.satline.equation.KnownDifference;
 import org.satline.equation.MissingEquationException;
+import org.satline.equation.MixtureEvidence;
 import org.satline.equation.PairInteraction;
 import org.satline.equation.PairStatus;
 import org.satline.equilibrium.FluidModel;
@@ -30,7 +34,7 @@ final class PublishedBoilingPoints {
             try {
                 model = FluidModel.of(blend);
             } catch (IllegalArgumentException e) {
-                rows.add("| " + blend.designation() + " | | | | | | | "
+                rows.add("| " + blend.designation() + " | | | | | | | | "
                         + (e instanceof MissingEquationException missing
                                 ? "no equation of " + String.join(", ", missing.substances())
                                 : "no fixed composition")
@@ -40,7 +44,7 @@ final class PublishedBoilingPoints {
             if (ATMOSPHERE_PA < model.bubblePressureRange().low()) {
                 rows.add(String.format(
                         Locale.ROOT,
-                        "| %s | | %s | | | %s | | bubble point at 101.325 kPa is colder than %.2f K, where a component's equation begins |",
+                        "| %s | | %s | | | %s | | | bubble point at 101.325 kPa is colder than %.2f K, where a component's equation begins |",
                         blend.designation(),
                         text(blend.published().bubblePoint()),
                         text(blend.published().dewPoint()),
@@ -58,7 +62,7 @@ final class PublishedBoilingPoints {
             }
             rows.add(String.format(
                     Locale.ROOT,
-                    "| %s%s | %.2f | %s | %s | %.2f | %s | %s | %s |",
+                    "| %s%s | %.2f | %s | %s | %.2f | %s | %s | %s | %s |",
                     blend.designation(),
                     worst > NOTABLE_K ? " **!**" : "",
                     bubble,
@@ -67,7 +71,8 @@ final class PublishedBoilingPoints {
                     dew,
                     text(blend.published().dewPoint()),
                     signed(dewError),
-                    pairs(model)));
+                    pairs(model),
+                    cause(blend)));
         }
         List<String> lines = new ArrayList<>();
         lines.add("");
@@ -80,9 +85,46 @@ final class PublishedBoilingPoints {
                 compared,
                 notable));
         lines.add("");
-        lines.add("| blend | bubble | published | diff | dew | published | diff | pairs |");
-        lines.add("|---|---|---|---|---|---|---|---|");
+        lines.add("| blend | bubble | published | diff | dew | published | diff | pairs | cause of a difference |");
+        lines.add("|---|---|---|---|---|---|---|---|---|");
         lines.addAll(rows);
+        lines.addAll(causes());
+        return lines;
+    }
+
+    private static String cause(Refrigerant blend) {
+        return MixtureEvidence.of(blend)
+                .knownDifference()
+                .map(d -> d.cause().words())
+                .orElse("");
+    }
+
+    /** The evidence of each cause, and how often each occurs. */
+    private static List<String> causes() {
+        List<String> lines = new ArrayList<>();
+        Map<KnownDifference.Cause, Integer> counts = new EnumMap<>(KnownDifference.Cause.class);
+        List<String> evidence = new ArrayList<>();
+        for (Refrigerant blend : Catalogue.standard().blends()) {
+            if (blend.hasComposition() && SolvedStates.hasEquations(blend)) {
+                MixtureEvidence.of(blend).knownDifference().ifPresent(d -> {
+                    counts.merge(d.cause(), 1, Integer::sum);
+                    evidence.add(
+                            "- **" + blend.designation() + "** " + d.cause().words() + ": " + d.evidence() + ".");
+                });
+            }
+        }
+        lines.add("");
+        lines.add("### Why they differ");
+        lines.add("");
+        lines.add("How often each cause stands: "
+                + counts.entrySet().stream()
+                        .map(e -> e.getKey().words() + " " + e.getValue())
+                        .collect(Collectors.joining(", "))
+                + ". Every result of these blends carries the difference as a warning, and its stated uncertainty counts it. What could be mended from"
+                + " published figures is mended by the adjusted pairs of the default model; what stays rests on figures that contradict each other or on a"
+                + " single printed point, and fitting to that point would check nothing.");
+        lines.add("");
+        lines.addAll(evidence);
         return lines;
     }
 

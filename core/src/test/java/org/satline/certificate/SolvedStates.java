@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import org.satline.equation.EquationLibrary;
 import org.satline.equation.MissingEquationException;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.ConvergenceException;
@@ -34,6 +35,12 @@ final class SolvedStates {
             }
         }
         return all;
+    }
+
+    static boolean hasEquations(Refrigerant refrigerant) {
+        return refrigerant.composition().components().stream()
+                .allMatch(c ->
+                        EquationLibrary.standard().hasEquation(c.substance().designation()));
     }
 
     int states() {

@@ -12,8 +12,8 @@ final class Version implements IVersionProvider {
     public String[] getVersion() {
         String version = Main.class.getPackage().getImplementationVersion();
         return new String[] {
-            "satline " + (version == null ? "(not run from its jar)" : version),
-            "data " + Catalogue.standard().dataVersion()
+            "satline " + (version == null ? "(not run from its jar)" : version) + ", data "
+                    + Catalogue.standard().dataVersion()
         };
     }
 }
