@@ -68,7 +68,14 @@ public record ChargeDiagnosis(DecisionRule rule, Expectations expectations) {
         if (contradiction.isPresent()) {
             return contradicted(draft, contradiction.get(), question.metering());
         }
-        return byProbability(draft, d);
+        Diagnosis diagnosis = byProbability(draft, d);
+        Optional<String> doubt = CondensingDoubt.of(diagnosis, expectations.residuals(curve, readings, margins));
+        if (doubt.isPresent()) {
+            List<String> reasons = new ArrayList<>(diagnosis.evidence().reasons());
+            reasons.add(doubt.get());
+            return new Diagnosis.Undecided(Optional.empty(), draft.evidence(reasons, CondensingDoubt.ADVICE));
+        }
+        return diagnosis;
     }
 
     private Diagnosis byProbability(Draft draft, Deviation deviation) {

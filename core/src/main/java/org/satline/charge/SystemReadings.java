@@ -350,11 +350,16 @@ public final class SystemReadings {
         /**
          * Pressure drop between coil and port on the suction side.
          *
-         * @param evaporatorAbovePort pressure in the evaporator minus pressure at the port
+         * @param evaporatorAbovePort pressure in the evaporator minus pressure at the port, not below zero: vapour flows from coil to port
          * @return this builder
          */
         public Builder suctionDrop(PressureDifference evaporatorAbovePort) {
-            evaporatorAboveSuctionPort = Objects.requireNonNull(evaporatorAbovePort, "suction drop");
+            if (!(evaporatorAbovePort.pascals() >= 0)) {
+                throw new IllegalArgumentException(
+                        "suction drop " + evaporatorAbovePort
+                                + " is below zero; vapour flows from the evaporator to the port, give how much lower the port is");
+            }
+            evaporatorAboveSuctionPort = evaporatorAbovePort;
             return this;
         }
 

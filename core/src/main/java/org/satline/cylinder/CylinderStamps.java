@@ -19,6 +19,9 @@ public final class CylinderStamps {
     public static final Density WATER_AT_60_F = Density.ofKilogramsPerCubicMetre(999.0);
 
     private final Mass tare;
+    /** The largest portable tanks hold about this much water; common practice, no source. */
+    private static final double LARGEST_CAPACITY_KG = 30_000;
+
     private final Mass waterCapacity;
     private final Optional<CylinderSpecification> specification;
     private final Optional<GaugePressure> servicePressure;
@@ -305,6 +308,10 @@ public final class CylinderStamps {
          * @throws IllegalArgumentException if tare or water capacity is missing or zero
          */
         public CylinderStamps build() {
+            if (waterCapacity != null && !(waterCapacity.kilograms() <= LARGEST_CAPACITY_KG)) {
+                throw new IllegalArgumentException("water capacity (WC) " + waterCapacity
+                        + " is outside (0, 30000] kg; read it on the collar and mind its unit");
+            }
             return new CylinderStamps(
                     this, above0(tare, "tare weight (TW)"), above0(waterCapacity, "water capacity (WC)"));
         }

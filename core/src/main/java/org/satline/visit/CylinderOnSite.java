@@ -1,5 +1,6 @@
 package org.satline.visit;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.satline.cylinder.CylinderStamps;
@@ -11,6 +12,7 @@ import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Refrigerant;
+import org.satline.transfer.Holder.Provenance;
 import org.satline.transfer.PointKind;
 
 /**
@@ -28,6 +30,10 @@ import org.satline.transfer.PointKind;
  * @param hoseContents what the hoses hold that will end in the cylinder
  * @param jurisdiction the set of fill rules
  * @param warmest the warmest temperature that it may see
+ * @param atRest whether pressure and temperature were read at rest, valves shut and of one temperature throughout
+ * @param owner whose it is, where stated
+ * @param provenance where its contents come from, where stated
+ * @param hoses the hoses between it and the system, as they hang now
  */
 public record CylinderOnSite(
         String name,
@@ -41,7 +47,11 @@ public record CylinderOnSite(
         Optional<Scale> scale,
         Mass hoseContents,
         Jurisdiction jurisdiction,
-        Temperature warmest) {
+        Temperature warmest,
+        boolean atRest,
+        Optional<String> owner,
+        Optional<Provenance> provenance,
+        List<HoseOnSite> hoses) {
     /**
      * Checks that no part is missing.
      *
@@ -57,6 +67,10 @@ public record CylinderOnSite(
      * @param hoseContents what the hoses hold that will end in the cylinder
      * @param jurisdiction the set of fill rules
      * @param warmest the warmest temperature that it may see
+     * @param atRest whether pressure and temperature were read at rest
+     * @param owner whose it is, where stated
+     * @param provenance where its contents come from, where stated
+     * @param hoses the hoses between it and the system
      */
     public CylinderOnSite {
         Objects.requireNonNull(name, "name");
@@ -71,6 +85,9 @@ public record CylinderOnSite(
         Objects.requireNonNull(hoseContents, "hoseContents");
         Objects.requireNonNull(jurisdiction, "jurisdiction");
         Objects.requireNonNull(warmest, "warmest");
+        Objects.requireNonNull(owner, "owner");
+        Objects.requireNonNull(provenance, "provenance");
+        hoses = List.copyOf(hoses);
         if (holding.isEmpty() && pressure.isEmpty()) {
             throw new IllegalArgumentException(
                     "the cylinder holds nothing, so its pressure does not follow from its temperature; state its pressure");
@@ -78,6 +95,72 @@ public record CylinderOnSite(
         if (!isReceiver(valve) && !isSource(valve)) {
             throw new IllegalArgumentException("the " + valve + " is no valve of a cylinder; name one");
         }
+    }
+
+    /**
+     * A cylinder read at rest, of which neither owner nor provenance nor hoses are stated.
+     *
+     * @param name in words
+     * @param valve the valve to which the hose leads
+     * @param stamps its stamps
+     * @param holding what it holds already
+     * @param temperature its temperature at rest
+     * @param temperatureUncertainty expanded uncertainty of that temperature, k = 2
+     * @param pressure its pressure where a gauge shows it
+     * @param pressureUncertainty expanded uncertainty of that pressure, k = 2
+     * @param scale how it is weighed, where it stands on a scale
+     * @param hoseContents what the hoses hold that will end in the cylinder
+     * @param jurisdiction the set of fill rules
+     * @param warmest the warmest temperature that it may see
+     */
+    public CylinderOnSite(
+            String name,
+            PointKind valve,
+            CylinderStamps stamps,
+            Optional<Refrigerant> holding,
+            Temperature temperature,
+            TemperatureDifference temperatureUncertainty,
+            Optional<Pressure> pressure,
+            PressureDifference pressureUncertainty,
+            Optional<Scale> scale,
+            Mass hoseContents,
+            Jurisdiction jurisdiction,
+            Temperature warmest) {
+        this(
+                name,
+                valve,
+                stamps,
+                holding,
+                temperature,
+                temperatureUncertainty,
+                pressure,
+                pressureUncertainty,
+                scale,
+                hoseContents,
+                jurisdiction,
+                warmest,
+                /* atRest= */ true,
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
+    }
+
+    /**
+     * Returns the mass inside by weighing: gross less tare. Hoses that hang on the cylinder are weighed with it.
+     *
+     * @return kg; nothing without a scale, or where the weight does not exceed the tare
+     */
+    Optional<Mass> weighedContents() {
+        return scale.map(CylinderOnSite::grossNowKg)
+                .map(gross -> gross - stamps.tare().kilograms())
+                .filter(inside -> inside > 0)
+                .map(Mass::ofKilograms);
+    }
+
+    private static double grossNowKg(Scale scale) {
+        return scale instanceof Scale.ZeroedAfterHookUp zeroed
+                ? zeroed.grossBefore().kilograms() + zeroed.transferred().kilograms()
+                : ((Scale.RunningGross) scale).reading().kilograms();
     }
 
     /**

@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.satline.charge.ChargeLevel;
 import org.satline.charge.Diagnosis;
+import org.satline.charge.StepAdvice;
 import org.satline.cylinder.Room;
 import org.satline.quantity.Mass;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.transfer.Flow;
 import org.satline.transfer.FlowWarning;
+import org.satline.transfer.TransferRules;
 
 /** What to do next, from the level of the charge, the cylinder and the way it would flow. */
 final class NextSteps {
@@ -19,20 +22,35 @@ final class NextSteps {
 
     private final VisitInput input;
     private final Diagnosis diagnosis;
+    private final ChargeWork work;
     private final Optional<CylinderReport> cylinder;
+    private final Optional<HookUpReport> hookUp;
     private final List<Flow> flows;
     private final List<NextStep> steps = new ArrayList<>();
 
-    private NextSteps(VisitInput input, Diagnosis diagnosis, Optional<CylinderReport> cylinder, List<Flow> flows) {
+    private NextSteps(
+            VisitInput input,
+            Diagnosis diagnosis,
+            ChargeWork work,
+            Optional<CylinderReport> cylinder,
+            Optional<HookUpReport> hookUp,
+            List<Flow> flows) {
         this.input = input;
         this.diagnosis = diagnosis;
+        this.work = work;
         this.cylinder = cylinder;
+        this.hookUp = hookUp;
         this.flows = flows;
     }
 
     static List<NextStep> of(
-            VisitInput input, Diagnosis diagnosis, Optional<CylinderReport> cylinder, List<Flow> flows) {
-        return new NextSteps(input, diagnosis, cylinder, flows).found();
+            VisitInput input,
+            Diagnosis diagnosis,
+            ChargeWork work,
+            Optional<CylinderReport> cylinder,
+            Optional<HookUpReport> hookUp,
+            List<Flow> flows) {
+        return new NextSteps(input, diagnosis, work, cylinder, hookUp, flows).found();
     }
 
     private List<NextStep> found() {
@@ -58,7 +76,7 @@ final class NextSteps {
             add(
                     "hook up a recovery cylinder for "
                             + input.system().refrigerant().designation()
-                            + " alone and weigh it before anything goes in",
+                            + " alone and weigh it before anything goes in; then take " + amount() + " out",
                     PRACTICE);
             return;
         }
@@ -90,15 +108,55 @@ final class NextSteps {
                     PRACTICE);
             return;
         }
+        if (stopped()) {
+            return;
+        }
         add(
-                "take refrigerant out from " + ports
-                        + " into the cylinder in small steps, and stop before the scale shows "
+                "take " + amount() + " out from " + ports
+                        + " into the cylinder, and whatever happens stop before the scale shows "
                         + stop(left.stopReading()),
                 PRACTICE);
         if (flows.stream().anyMatch(NextSteps::intoVacuum)) {
             add(FlowWarning.FAST_INTO_VACUUM.advice(), PRACTICE);
         }
         add("after each step let the system run for 15 min, then read again", WAIT_BASIS);
+    }
+
+    /** What the advice on steps says against moving more is said instead of it. */
+    private boolean stopped() {
+        if (work.advice().isEmpty() || (work.advice().get() instanceof StepAdvice.Move move && goesAlong(move))) {
+            return false;
+        }
+        StepAdvice advice = work.advice().get();
+        String what = advice instanceof StepAdvice.Done
+                ? "stop: the charge is as near its target as these steps can bring it; "
+                : advice instanceof StepAdvice.NotCharge
+                        ? "stop: the charge is not what is wrong; "
+                        : advice instanceof StepAdvice.Blocked
+                                ? "no further step yet: "
+                                : "stop: the readings of this visit contradict each other; ";
+        add(what + String.join("; ", advice.reasons()), "Bayesian linear regression over the steps so far");
+        return true;
+    }
+
+    private boolean goesAlong(StepAdvice.Move move) {
+        StepAdvice.Direction wanted =
+                diagnosis instanceof Diagnosis.Decided decided && decided.level() == ChargeLevel.LOW
+                        ? StepAdvice.Direction.ADD
+                        : StepAdvice.Direction.REMOVE;
+        return move.direction() == wanted;
+    }
+
+    private String amount() {
+        if (work.advice().orElse(null) instanceof StepAdvice.Move move) {
+            return String.format(
+                    Locale.ROOT,
+                    "%.2f lb (%.3f kg)%s as the next step",
+                    Math.floor(move.amount().pounds() * 100) / 100,
+                    Math.floor(move.amount().kilograms() * 1000) / 1000,
+                    move.changesDirection() ? ", after a change of cylinder and another purge," : "");
+        }
+        return "no more than 5 % of the full charge";
     }
 
     /** A fast flow into an evacuated cylinder is the way it should go, slowly; every other warning bars the port. */
@@ -112,6 +170,9 @@ final class NextSteps {
 
     private void putIn() {
         Refrigerant refrigerant = input.system().refrigerant();
+        if (stopped()) {
+            return;
+        }
         Optional<CylinderOnSite> source = input.cylinder().filter(each -> !each.receives());
         if (source.isPresent() && !source.get().holding().equals(Optional.of(refrigerant))) {
             add(
@@ -124,15 +185,21 @@ final class NextSteps {
                     PRACTICE);
             return;
         }
+        List<TransferRules.Finding> forbidding =
+                source.flatMap(each -> hookUp).map(HookUpReport::forbidding).orElse(List.of());
+        if (!forbidding.isEmpty()) {
+            forbidding.forEach(rule -> add("do not add from this cylinder: " + rule.text(), rule.citation()));
+            return;
+        }
         add(
                 "find and mend the leak before adding: refrigerant does not wear out",
                 "common practice; for larger appliances 40 CFR 82.157");
         add(
                 refrigerant.isBlend()
-                        ? "add from a source cylinder of new or reclaimed " + refrigerant.designation()
+                        ? "add " + amount() + " from a source cylinder of new or reclaimed " + refrigerant.designation()
                                 + ", as liquid, since vapour would change the blend; meter it into the suction side so that it flashes before the compressor"
-                        : "add from a source cylinder of new or reclaimed " + refrigerant.designation()
-                                + " in small steps; liquid only metered, so that it flashes before the compressor",
+                        : "add " + amount() + " from a source cylinder of new or reclaimed " + refrigerant.designation()
+                                + "; liquid only metered, so that it flashes before the compressor",
                 PRACTICE);
         add("never add from a cylinder of mixed recovered refrigerant", "40 CFR 82.154(d); common practice");
         add("after each step let the system run for 15 min, then read again", WAIT_BASIS);

@@ -15,7 +15,9 @@ import org.satline.refrigerant.Refrigerant;
  * @param metering what meters the refrigerant
  * @param targetSuperheat the maker's target, where there is one
  * @param targetSubcooling the maker's target, where there is one
- * @param fullCharge the charge by the nameplate, where it is known
+ * @param fullCharge the charge by the nameplate, where it is known; above 0 and at most 5000 kg
+ * @param owner whose it is, where stated
+ * @param lineSet its line set where that is longer than the charge on the plate covers
  */
 public record ServicedSystem(
         String name,
@@ -23,9 +25,41 @@ public record ServicedSystem(
         MeteringDevice metering,
         Optional<TemperatureDifference> targetSuperheat,
         Optional<TemperatureDifference> targetSubcooling,
-        Optional<Mass> fullCharge) {
+        Optional<Mass> fullCharge,
+        Optional<String> owner,
+        Optional<LineSet> lineSet) {
+    private static final double LARGEST_CHARGE_KG = 5000;
+
     /**
-     * Checks that no part is missing.
+     * Checks the parts.
+     *
+     * @param name in words
+     * @param refrigerant what the nameplate says is in it
+     * @param metering what meters the refrigerant
+     * @param targetSuperheat the maker's target, where there is one
+     * @param targetSubcooling the maker's target, where there is one
+     * @param fullCharge the charge by the nameplate, where it is known
+     * @param owner whose it is, where stated
+     * @param lineSet its line set where that is longer than the charge on the plate covers
+     */
+    public ServicedSystem {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(refrigerant, "refrigerant");
+        Objects.requireNonNull(metering, "metering");
+        Objects.requireNonNull(targetSuperheat, "targetSuperheat");
+        Objects.requireNonNull(targetSubcooling, "targetSubcooling");
+        Objects.requireNonNull(owner, "owner");
+        Objects.requireNonNull(lineSet, "lineSet");
+        fullCharge.ifPresent(mass -> {
+            if (!(mass.kilograms() > 0 && mass.kilograms() <= LARGEST_CHARGE_KG)) {
+                throw new IllegalArgumentException(
+                        "full charge " + mass + " is outside (0, 5000] kg; take it from the nameplate");
+            }
+        });
+    }
+
+    /**
+     * A system whose owner and line set do not matter.
      *
      * @param name in words
      * @param refrigerant what the nameplate says is in it
@@ -34,12 +68,21 @@ public record ServicedSystem(
      * @param targetSubcooling the maker's target, where there is one
      * @param fullCharge the charge by the nameplate, where it is known
      */
-    public ServicedSystem {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(refrigerant, "refrigerant");
-        Objects.requireNonNull(metering, "metering");
-        Objects.requireNonNull(targetSuperheat, "targetSuperheat");
-        Objects.requireNonNull(targetSubcooling, "targetSubcooling");
-        Objects.requireNonNull(fullCharge, "fullCharge");
+    public ServicedSystem(
+            String name,
+            Refrigerant refrigerant,
+            MeteringDevice metering,
+            Optional<TemperatureDifference> targetSuperheat,
+            Optional<TemperatureDifference> targetSubcooling,
+            Optional<Mass> fullCharge) {
+        this(
+                name,
+                refrigerant,
+                metering,
+                targetSuperheat,
+                targetSubcooling,
+                fullCharge,
+                Optional.empty(),
+                Optional.empty());
     }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.charge.OperatingConditions;
 import org.satline.charge.SystemReadings;
 import org.satline.transfer.ConnectionPoint;
 
@@ -15,6 +16,8 @@ import org.satline.transfer.ConnectionPoint;
  * @param site where
  * @param system the system
  * @param readings what was read on it while it ran
+ * @param conditions how the system ran before the readings
+ * @param moved refrigerant moved on this visit before the readings, with what was read on the way
  * @param openPorts the ports of the running system to which a hose is or will be connected
  * @param cylinder the cylinder, where one is hooked up
  */
@@ -24,6 +27,8 @@ public record VisitInput(
         Site site,
         ServicedSystem system,
         SystemReadings readings,
+        OperatingConditions conditions,
+        MovedSoFar moved,
         List<ConnectionPoint> openPorts,
         Optional<CylinderOnSite> cylinder) {
     /**
@@ -34,6 +39,8 @@ public record VisitInput(
      * @param site where
      * @param system the system
      * @param readings what was read on it while it ran
+     * @param conditions how the system ran before the readings
+     * @param moved refrigerant moved on this visit before the readings
      * @param openPorts the ports of the running system to which a hose is or will be connected
      * @param cylinder the cylinder, where one is hooked up
      */
@@ -43,7 +50,43 @@ public record VisitInput(
         Objects.requireNonNull(site, "site");
         Objects.requireNonNull(system, "system");
         Objects.requireNonNull(readings, "readings");
+        Objects.requireNonNull(conditions, "conditions");
+        Objects.requireNonNull(moved, "moved");
         openPorts = List.copyOf(openPorts);
+        if (openPorts.stream().map(ConnectionPoint::kind).distinct().count() < openPorts.size()) {
+            throw new IllegalArgumentException("an open port is named twice; name each port once");
+        }
         Objects.requireNonNull(cylinder, "cylinder");
+    }
+
+    /**
+     * A visit that begins: nothing has been moved yet, and nothing beyond the readings is known.
+     *
+     * @param title in words
+     * @param date the day, where it is stated
+     * @param site where
+     * @param system the system
+     * @param readings what was read on it while it ran
+     * @param openPorts the ports of the running system to which a hose is or will be connected
+     * @param cylinder the cylinder, where one is hooked up
+     */
+    public VisitInput(
+            String title,
+            Optional<LocalDate> date,
+            Site site,
+            ServicedSystem system,
+            SystemReadings readings,
+            List<ConnectionPoint> openPorts,
+            Optional<CylinderOnSite> cylinder) {
+        this(
+                title,
+                date,
+                site,
+                system,
+                readings,
+                OperatingConditions.unknown(),
+                MovedSoFar.nothing(),
+                openPorts,
+                cylinder);
     }
 }

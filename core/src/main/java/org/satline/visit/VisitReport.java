@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.charge.ChargeEstimate;
 import org.satline.charge.Diagnosis;
 import org.satline.charge.LineMargin;
 import org.satline.charge.Margins;
 import org.satline.explanation.Step;
 import org.satline.safety.Caution;
 import org.satline.transfer.Flow;
+import org.satline.transfer.LineCharge;
 
 /**
  * What follows from the readings of one visit. Made by {@link VisitReporter}. Immutable, thread-safe.
@@ -19,7 +21,10 @@ import org.satline.transfer.Flow;
  * @param pressures absolute pressures with their saturation temperatures
  * @param margins superheat and subcooling, as far as the readings go
  * @param diagnosis what the readings say about the charge, with the risks of that
+ * @param work how far the charge is off and how much to move next
+ * @param longerLine the charge that a line set longer than covered needs in addition
  * @param cylinder what the recovery cylinder may still take; nothing where none is hooked up
+ * @param hookUp the cylinder as a vessel, its contents, its hoses and the rules of the transfer; nothing without a cylinder
  * @param flows for each open port which way refrigerant would flow; none without a cylinder
  * @param nextSteps what to do next, in order
  * @param cautions what to beware of, the loudest first
@@ -30,7 +35,10 @@ public record VisitReport(
         List<PressureReadout> pressures,
         Margins margins,
         Diagnosis diagnosis,
+        ChargeWork work,
+        Optional<LineCharge> longerLine,
         Optional<CylinderReport> cylinder,
+        Optional<HookUpReport> hookUp,
         List<Flow> flows,
         List<NextStep> nextSteps,
         List<Caution> cautions) {
@@ -42,7 +50,10 @@ public record VisitReport(
      * @param pressures absolute pressures with their saturation temperatures
      * @param margins superheat and subcooling, as far as the readings go
      * @param diagnosis what the readings say about the charge, with the risks of that
+     * @param work how far the charge is off and how much to move next
+     * @param longerLine the charge of a longer line set
      * @param cylinder what the recovery cylinder may still take
+     * @param hookUp the cylinder as a vessel, its contents, its hoses and the rules of the transfer
      * @param flows for each open port which way refrigerant would flow
      * @param nextSteps what to do next, in order
      * @param cautions what to beware of, the loudest first
@@ -53,7 +64,10 @@ public record VisitReport(
         pressures = List.copyOf(pressures);
         Objects.requireNonNull(margins, "margins");
         Objects.requireNonNull(diagnosis, "diagnosis");
+        Objects.requireNonNull(work, "work");
+        Objects.requireNonNull(longerLine, "longerLine");
         Objects.requireNonNull(cylinder, "cylinder");
+        Objects.requireNonNull(hookUp, "hookUp");
         flows = List.copyOf(flows);
         nextSteps = List.copyOf(nextSteps);
         cautions = List.copyOf(cautions);
@@ -71,7 +85,10 @@ public record VisitReport(
         margins.superheat().map(LineMargin::steps).ifPresent(steps::addAll);
         margins.subcooling().map(LineMargin::steps).ifPresent(steps::addAll);
         steps.addAll(diagnosis.evidence().steps());
+        work.estimate().map(ChargeEstimate::step).ifPresent(steps::add);
+        longerLine.map(LineCharge::steps).ifPresent(steps::addAll);
         cylinder.map(CylinderReport::steps).ifPresent(steps::addAll);
+        hookUp.map(HookUpReport::steps).ifPresent(steps::addAll);
         flows.forEach(flow -> steps.addAll(flow.steps()));
         return steps.stream().distinct().toList();
     }

@@ -11,12 +11,14 @@ import org.satline.charge.ChargeQuestion;
 import org.satline.charge.Criterion;
 import org.satline.charge.Diagnosis;
 import org.satline.charge.Margins;
-import org.satline.charge.OperatingConditions;
 import org.satline.cylinder.Room;
+import org.satline.measurement.TemperatureReading;
+import org.satline.quantity.Temperature;
 import org.satline.safety.Caution;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.transfer.Flow;
+import org.satline.transfer.LineCharge;
 
 /** Puts the rooms of the library together: from what was found on a visit to what follows from it. Stateless, thread-safe. */
 public final class VisitReporter {
@@ -37,22 +39,51 @@ public final class VisitReporter {
         List<PressureReadout> pressures =
                 new PressureReadouts(curve, input.site().atmosphere()).of(input.readings());
         Margins margins = Margins.of(curve, input.readings());
-        Diagnosis diagnosis = ChargeDiagnosis.usual()
-                .of(curve, input.readings(), question(input.system()), OperatingConditions.unknown());
+        Diagnosis diagnosis =
+                ChargeDiagnosis.usual().of(curve, input.readings(), question(input.system()), input.conditions());
         Optional<CylinderReport> cylinder = input.cylinder()
                 .filter(CylinderOnSite::receives)
                 .map(each -> CylinderReports.of(each, curve, input.site().atmosphere(), input.date()));
         List<Flow> flows = Flows.of(input, curve);
+        Optional<HookUpReport> hookUp = input.cylinder().map(each -> HookUpReports.of(input, each, curve));
+        ChargeWork work = ChargeWorks.of(input, margins, diagnosis, cylinder);
         return new VisitReport(
                 input,
                 PropertySource.of(curve),
                 pressures,
                 margins,
                 diagnosis,
+                work,
+                longerLine(input, curve),
                 cylinder,
+                hookUp,
                 flows,
-                NextSteps.of(input, diagnosis, cylinder, flows),
-                cautions(input, diagnosis, pressures, cylinder, flows));
+                NextSteps.of(input, diagnosis, work, cylinder, hookUp, flows),
+                cautions(input, diagnosis, pressures, cylinder, hookUp, flows));
+    }
+
+    private static Optional<LineCharge> longerLine(VisitInput input, SaturationCurve curve) {
+        return input.system().lineSet().map(lines -> {
+            Temperature liquid = input.readings()
+                    .liquidLine()
+                    .map(TemperatureReading::value)
+                    .orElseThrow(
+                            () -> new IllegalArgumentException(
+                                    "a line set is given, but no liquid line temperature; read it, the density in the line goes by it"));
+            Temperature suction = input.readings()
+                    .suctionPressure()
+                    .map(reading -> curve.dewTemperature(reading.value()))
+                    .orElseThrow(
+                            () -> new IllegalArgumentException(
+                                    "a line set is given, but no suction pressure; read it, the density in the line goes by it"));
+            return LineCharge.additional(
+                    lines.liquidLine(),
+                    LineCharge.liquid(curve, liquid),
+                    lines.suctionLine(),
+                    LineCharge.saturatedVapour(curve, suction),
+                    lines.covered(),
+                    lines.actual());
+        });
     }
 
     private static ChargeQuestion question(ServicedSystem system) {
@@ -68,8 +99,10 @@ public final class VisitReporter {
             Diagnosis diagnosis,
             List<PressureReadout> pressures,
             Optional<CylinderReport> cylinder,
+            Optional<HookUpReport> hookUp,
             List<Flow> flows) {
-        List<Caution> all = new ArrayList<>();
+        List<Caution> all = new ArrayList<>(VisitDoubts.of(input));
+        hookUp.map(HookUpReport::cautions).ifPresent(all::addAll);
         flows.forEach(flow -> all.addAll(flow.cautions()));
         cylinder.flatMap(CylinderReport::room).map(Room::cautions).ifPresent(all::addAll);
         cylinder.ifPresent(each -> all.addAll(each.assessment().cautions()));

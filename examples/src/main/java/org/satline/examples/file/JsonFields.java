@@ -239,9 +239,11 @@ public final class JsonFields {
         return bad(path, Shown.line(what));
     }
 
-    /** The parser's words without its remark on where its text came from. */
+    /** The parser's words without its remarks on where its text came from and on its own settings. */
     private static String complaint(JsonProcessingException e) {
-        return Shown.line(e.getOriginalMessage()).replaceAll("\\[Source: [^;\\]]*; (line: \\d+, column: \\d+)]", "$1");
+        return Shown.line(e.getOriginalMessage())
+                .replaceAll("\\[Source: [^;\\]]*; (line: \\d+, column: \\d+)]", "$1")
+                .replaceAll("\\s*\\(`[^`]*`[^)]*\\)", "");
     }
 
     private Optional<JsonNode> child(String field) {

@@ -1,6 +1,7 @@
 package org.satline.examples.visit;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import org.satline.examples.visit.InstrumentReader.Instruments;
 import org.satline.measurement.WeighingScale;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
@@ -22,8 +24,12 @@ import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurves;
+import org.satline.transfer.EndFitting;
+import org.satline.transfer.Holder.Provenance;
+import org.satline.transfer.Hose;
 import org.satline.transfer.PointKind;
 import org.satline.visit.CylinderOnSite;
+import org.satline.visit.HoseOnSite;
 
 /** Reads the part {@code cylinder} of the file. */
 final class CylinderReader {
@@ -45,7 +51,13 @@ final class CylinderReader {
             "grossBefore",
             "hoseContents",
             "fillRules",
-            "warmest");
+            "warmest",
+            "atRest",
+            "owner",
+            "provenance",
+            "hoses");
+
+    private static final List<String> HOSE = List.of("port", "systemEnd", "cylinderEnd", "bore", "length");
 
     private static final Map<String, PointKind> VALVES = Map.of(
             "recovery-vapour", PointKind.RECOVERY_CYLINDER_VAPOUR_VALVE,
@@ -53,7 +65,36 @@ final class CylinderReader {
             "source-vapour", PointKind.SOURCE_CYLINDER_VAPOUR_VALVE,
             "source-liquid", PointKind.SOURCE_CYLINDER_LIQUID_VALVE);
 
+    private static final Map<String, Provenance> PROVENANCES = Map.of(
+            "new", Provenance.NEW,
+            "reclaimed", Provenance.RECLAIMED,
+            "recovered", Provenance.RECOVERED,
+            "mixed-recovered", Provenance.MIXED_RECOVERED);
+
+    private static final Map<String, EndFitting> FITTINGS = Map.of(
+            "open-close-valve", EndFitting.OPEN_CLOSE_VALVE,
+            "self-sealing", EndFitting.SELF_SEALING,
+            "plain-flare", EndFitting.PLAIN_FLARE);
+
+    /** Bore of a hose of 1/4 in; common practice, no source. */
+    private static final Length USUAL_BORE = Length.ofMillimetres(4.8);
+
     private CylinderReader() {}
+
+    private static List<HoseOnSite> hoses(JsonFields cylinder) {
+        List<HoseOnSite> hoses = new ArrayList<>();
+        for (JsonFields fields : cylinder.objects("hoses", HOSE)) {
+            PointKind port = fields.choice("port", VisitReader.PORTS);
+            EndFitting systemEnd = fields.choice("systemEnd", FITTINGS);
+            EndFitting cylinderEnd = fields.choice("cylinderEnd", FITTINGS);
+            Length bore = fields.optionalValue("bore", "4.8 mm", Length::parse).orElse(USUAL_BORE);
+            hoses.add(new HoseOnSite(
+                    port,
+                    fields.value(
+                            "length", "5 ft", text -> new Hose(systemEnd, cylinderEnd, bore, Length.parse(text)))));
+        }
+        return hoses;
+    }
 
     static CylinderOnSite read(JsonFields fields, Atmosphere site, Instruments with) {
         String name = fields.value("name", "recovery cylinder no. 4", VisitReader::words);
@@ -84,7 +125,11 @@ final class CylinderReader {
                     fields.optionalValue("fillRules", "us", FillRules.standard()::jurisdiction)
                             .orElseGet(FillRules.standard()::defaultJurisdiction),
                     fields.optionalValue("warmest", "130 degF", Temperature::parse)
-                            .orElse(FillQuestion.USUAL_MAXIMUM));
+                            .orElse(FillQuestion.USUAL_MAXIMUM),
+                    fields.optionalFlag("atRest").orElse(true),
+                    fields.optionalValue("owner", "the sailing club", VisitReader::words),
+                    fields.optionalChoice("provenance", PROVENANCES),
+                    hoses(fields));
         } catch (IllegalArgumentException e) {
             throw fields.refused(String.valueOf(e.getMessage()));
         }

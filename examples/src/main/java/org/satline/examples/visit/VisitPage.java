@@ -2,20 +2,13 @@ package org.satline.examples.visit;
 
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.satline.charge.Diagnosis;
-import org.satline.charge.Gate;
 import org.satline.charge.LineMargin;
-import org.satline.cylinder.Refusal;
-import org.satline.cylinder.Room;
-import org.satline.cylinder.RuleOutcome.MassLimit;
 import org.satline.equation.PairInteraction;
 import org.satline.measurement.ReportedValue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.safety.Caution;
 import org.satline.transfer.Flow;
 import org.satline.transfer.FlowWarning;
-import org.satline.visit.CylinderReport;
-import org.satline.visit.NextStep;
 import org.satline.visit.PressureReadout;
 import org.satline.visit.PropertySource;
 import org.satline.visit.ServicedSystem;
@@ -46,9 +39,12 @@ public final class VisitPage {
         head();
         pressures();
         margins();
-        charge();
-        report.cylinder().ifPresent(this::cylinder);
+        new ChargeSection(sheet).write(report);
+        CylinderSection cylinder = new CylinderSection(sheet);
+        cylinder.room(report);
         flows();
+        report.hookUp().ifPresent(new HookUpSection(sheet)::write);
+        cylinder.rules(report);
         cautions();
         sheet.line("");
         sheet.line("This page supports licensed practice and does not replace it.");
@@ -126,60 +122,6 @@ public final class VisitPage {
 
     private static String figure(ReportedValue value) {
         return value.value().toPlainString() + " +/- " + value.expanded().toPlainString() + " " + value.unit();
-    }
-
-    private void charge() {
-        sheet.heading("Charge");
-        Diagnosis diagnosis = report.diagnosis();
-        sheet.row("level", diagnosis.label().replace('-', ' '));
-        if (diagnosis instanceof Diagnosis.NotCharge notCharge) {
-            sheet.row("", "look first for: " + notCharge.fault().label().replace('-', ' '));
-        }
-        diagnosis.evidence().reasons().forEach(reason -> sheet.row("", reason));
-        diagnosis.evidence().gates().stream()
-                .filter(gate -> gate.state() == Gate.State.NOT_CHECKED)
-                .forEach(gate -> sheet.row("not checked", gate.finding() + ": " + gate.advice()));
-        sheet.heading("What to do next");
-        for (NextStep step : report.nextSteps()) {
-            sheet.item(step.text() + " [" + step.basis() + "]");
-        }
-    }
-
-    private void cylinder(CylinderReport cylinder) {
-        sheet.heading("Cylinder");
-        sheet.row(
-                "cylinder",
-                cylinder.cylinder().name() + "; " + cylinder.cylinder().stamps());
-        for (Refusal refusal : cylinder.refusals()) {
-            sheet.row("DO NOT FILL", refusal.text() + " [" + refusal.basis() + "]");
-        }
-        if (!cylinder.isRefused()) {
-            cylinder.assessment().governing().ifPresent(limit -> sheet.row("limit", limit(limit)));
-        }
-        cylinder.room().ifPresent(this::room);
-        if (cylinder.room().isEmpty() && !cylinder.isRefused()) {
-            sheet.row("room", "not known: the cylinder is not on a scale; weigh it before anything goes in");
-        }
-    }
-
-    private static String limit(MassLimit limit) {
-        return "contents at most " + Both.down(limit.maximumContents()) + ", gross at most "
-                + Both.down(limit.maximumGross()) + ", by rule " + limit.rule().name() + ": "
-                + limit.rule().inequality() + " [" + limit.rule().citation() + "]";
-    }
-
-    private void room(Room room) {
-        if (room instanceof Room.Left left) {
-            sheet.row("contents", Both.of(left.contents()));
-            sheet.row("room", Both.down(left.room()));
-            sheet.row("stop at", "scale reading " + Both.down(left.stopReading()));
-        } else if (room instanceof Room.Overfilled over) {
-            sheet.row("contents", Both.of(over.contents()) + ", OVER THE LIMIT by " + Both.of(over.excess()));
-        } else if (room instanceof Room.Full full) {
-            sheet.row("contents", Both.of(full.contents()) + "; full: nothing more may go in");
-        } else if (room instanceof Room.Contradiction contradiction) {
-            sheet.row("room", "not known: " + contradiction.refusal().text());
-        }
     }
 
     private void flows() {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import org.satline.charge.MeteringDevice;
 import org.satline.charge.SystemReadings;
+import org.satline.examples.file.BadInputException;
 import org.satline.examples.file.JsonFields;
 import org.satline.examples.file.Shown;
 import org.satline.examples.visit.InstrumentReader.Instruments;
@@ -31,18 +32,30 @@ import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.transfer.ConnectionPoint;
+import org.satline.transfer.CopperTube;
 import org.satline.transfer.PointKind;
+import org.satline.visit.LineSet;
 import org.satline.visit.ServicedSystem;
 import org.satline.visit.Site;
 import org.satline.visit.VisitInput;
 
 /** Reads the file of a visit, strictly: every fault is one line that names the file, the field, the value and what is allowed. */
 public final class VisitReader {
-    private static final List<String> FIELDS =
-            List.of("title", "date", "site", "system", "instruments", "readings", "openPorts", "cylinder");
+    private static final List<String> FIELDS = List.of(
+            "title",
+            "date",
+            "site",
+            "system",
+            "instruments",
+            "readings",
+            "conditions",
+            "moved",
+            "openPorts",
+            "cylinder");
     private static final List<String> SITE = List.of("name", "altitude", "barometer");
-    private static final List<String> SYSTEM =
-            List.of("name", "refrigerant", "metering", "targetSuperheat", "targetSubcooling", "fullCharge");
+    private static final List<String> SYSTEM = List.of(
+            "name", "refrigerant", "metering", "targetSuperheat", "targetSubcooling", "fullCharge", "owner", "lineSet");
+    private static final List<String> LINE_SET = List.of("liquidTube", "suctionTube", "covered", "actual");
     private static final List<String> READINGS = List.of(
             "suctionPressure",
             "suctionLine",
@@ -56,7 +69,8 @@ public final class VisitReader {
             "suctionDrop",
             "liquidDrop");
     private static final List<String> PORT = List.of("port", "pressure");
-    private static final Map<String, PointKind> PORTS = Map.of(
+    /** Ports of a system that a hose can hang on. */
+    static final Map<String, PointKind> PORTS = Map.of(
             "high-side-liquid", PointKind.HIGH_SIDE_LIQUID_PORT,
             "high-side-vapour", PointKind.HIGH_SIDE_VAPOUR_PORT,
             "low-side", PointKind.LOW_SIDE_PORT);
@@ -83,6 +97,8 @@ public final class VisitReader {
                 site,
                 system,
                 readings,
+                ConditionsReader.conditions(root, site.atmosphere(), instruments),
+                ConditionsReader.moved(root),
                 root.has("openPorts")
                         ? statedPorts(root.objects("openPorts", PORT), site.atmosphere(), instruments)
                         : portsOf(readings),
@@ -101,13 +117,36 @@ public final class VisitReader {
     }
 
     private static ServicedSystem system(JsonFields fields) {
+        try {
+            return readSystem(fields);
+        } catch (BadInputException e) {
+            throw e;
+        } catch (IllegalArgumentException e) {
+            throw fields.refused(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static LineSet lineSet(JsonFields fields) {
+        CopperTube liquid = fields.value("liquidTube", "3/8", VisitReader::tube);
+        CopperTube suction = fields.value("suctionTube", "3/4", VisitReader::tube);
+        Length covered = fields.value("covered", "15 ft", Length::parse);
+        return fields.value("actual", "40 ft", text -> new LineSet(liquid, suction, covered, Length.parse(text)));
+    }
+
+    private static CopperTube tube(String text) {
+        return CopperTube.of(text, CopperTube.Temper.ANNEALED);
+    }
+
+    private static ServicedSystem readSystem(JsonFields fields) {
         return new ServicedSystem(
                 fields.value("name", "split air conditioner", VisitReader::words),
                 fields.value("refrigerant", "R-410A", VisitReader::refrigerant),
                 fields.value("metering", "expansion-valve", MeteringDevice::ofLabel),
                 fields.optionalValue("targetSuperheat", "12 degF", TemperatureDifference::parse),
                 fields.optionalValue("targetSubcooling", "10 degF", TemperatureDifference::parse),
-                fields.optionalValue("fullCharge", "3.2 kg", Mass::parse));
+                fields.optionalValue("fullCharge", "3.2 kg", Mass::parse),
+                fields.optionalValue("owner", "the sailing club", VisitReader::words),
+                fields.optionalObject("lineSet", LINE_SET).map(VisitReader::lineSet));
     }
 
     private static SystemReadings readings(
@@ -131,7 +170,7 @@ public final class VisitReader {
         air.apply("returnWetBulb", "return air, wet bulb").ifPresent(readings::returnWetBulb);
         air.apply("supplyDryBulb", "supply air").ifPresent(readings::supplyDryBulb);
         air.apply("outdoorAir", "condenser air").ifPresent(readings::condenserAir);
-        fields.optionalValue("suctionDrop", "2 psi", PressureDifference::parse).ifPresent(readings::suctionDrop);
+        fields.optionalValue("suctionDrop", "2 psi", text -> readings.suctionDrop(PressureDifference.parse(text)));
         fields.optionalValue("liquidDrop", "2 psi", PressureDifference::parse).ifPresent(readings::liquidDrop);
         return readings.build();
     }
@@ -140,20 +179,19 @@ public final class VisitReader {
      * A probe of its own at each place. A calibration error shared between a line and the air would cancel in superheat less target, which nobody has
      * measured; taken as independent it does not.
      */
-    private static Thermometer probe(Thermometer kind, String where) {
+    static Thermometer probe(Thermometer kind, String where) {
         return new Thermometer(kind.name() + " at " + where, kind.accuracy(), kind.resolutionK());
     }
 
     /** Asks the curve at once, so that a pressure outside of it is refused with the name of its field. */
-    private static PressureReading reading(
-            String text, Atmosphere site, PressureInstrument gauge, SaturationCurve curve) {
+    static PressureReading reading(String text, Atmosphere site, PressureInstrument gauge, SaturationCurve curve) {
         PressureReading reading = gauge.read(gaugePressure(text, site), site);
         Objects.requireNonNull(curve.glide(reading.value()), "glide");
         return reading;
     }
 
     /** An absolute figure is taken back to what the gauge would have shown, since its error goes by that. */
-    private static GaugePressure gaugePressure(String text, Atmosphere site) {
+    static GaugePressure gaugePressure(String text, Atmosphere site) {
         return Pressure.parse(text, site).gauge(site);
     }
 

@@ -1,0 +1,139 @@
+package org.satline.visit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.satline.cylinder.ClosedVessel;
+import org.satline.cylinder.ContentsCheck;
+import org.satline.cylinder.ContentsFinding;
+import org.satline.cylinder.ContentsReading;
+import org.satline.cylinder.VesselCondition;
+import org.satline.equilibrium.FluidModel;
+import org.satline.quantity.Atmosphere;
+import org.satline.quantity.Density;
+import org.satline.quantity.OutOfValidityException;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
+import org.satline.refrigerant.Catalogue;
+import org.satline.refrigerant.Refrigerant;
+import org.satline.saturation.SaturationCurve;
+import org.satline.saturation.SaturationCurves;
+import org.satline.transfer.Holder;
+import org.satline.transfer.Holder.Kind;
+import org.satline.transfer.Holder.Provenance;
+import org.satline.transfer.TransferRules;
+
+/** Works out what is to know about the cylinder that is hooked up: what it holds, how it warms, whose it is, and its hoses. */
+final class HookUpReports {
+    /** What stands in the cylinders of the trade; common practice, no source. */
+    private static final List<String> IN_CYLINDERS = List.of(
+            "R-22",
+            "R-32",
+            "R-134a",
+            "R-404A",
+            "R-407A",
+            "R-407C",
+            "R-410A",
+            "R-448A",
+            "R-449A",
+            "R-452B",
+            "R-454B",
+            "R-507A",
+            "R-1234yf",
+            "R-290",
+            "R-600a");
+    /** Freezing, a room, a hot day, and the two temperatures of the fill rules (131 degF is 55 degC), degC. */
+    private static final List<Double> MET = List.of(0.0, 21.1, 40.0, 55.0);
+
+    private static final String NOT_STATED = "an owner not stated";
+
+    private HookUpReports() {}
+
+    static HookUpReport of(VisitInput input, CylinderOnSite cylinder, SaturationCurve systemCurve) {
+        return new HookUpReport(
+                cylinder,
+                contents(cylinder),
+                vessel(cylinder, input.site().atmosphere()),
+                HosePurges.of(input, cylinder, systemCurve),
+                rules(input.system(), cylinder));
+    }
+
+    private static Optional<ContentsFinding> contents(CylinderOnSite cylinder) {
+        Optional<Pressure> pressure = cylinder.pressure().filter(found -> found.pascals() > 0);
+        if (pressure.isEmpty() || cylinder.holding().isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Density> density = cylinder.weighedContents()
+                .map(mass -> Density.ofKilogramsPerCubicMetre(
+                        mass.kilograms() / cylinder.stamps().volume().cubicMetres()));
+        Catalogue catalogue = Catalogue.standard();
+        return Optional.of(ContentsCheck.check(
+                SaturationCurves.of(cylinder.holding().get()),
+                IN_CYLINDERS.stream()
+                        .map(catalogue::find)
+                        .map(SaturationCurves::of)
+                        .toList(),
+                new ContentsReading(
+                        pressure.get(),
+                        cylinder.pressureUncertainty().abs(),
+                        cylinder.temperature(),
+                        cylinder.temperatureUncertainty().abs(),
+                        cylinder.atRest(),
+                        density)));
+    }
+
+    private static Optional<VesselReport> vessel(CylinderOnSite cylinder, Atmosphere site) {
+        return cylinder.holding()
+                .flatMap(held -> cylinder.weighedContents().map(contents -> {
+                    ClosedVessel vessel = ClosedVessel.of(
+                            FluidModel.of(held), cylinder.stamps().volume(), contents);
+                    return new VesselReport(
+                            contents,
+                            vessel.at(cylinder.temperature()),
+                            warmer(vessel),
+                            vessel.liquidFull(),
+                            cylinder.stamps()
+                                    .servicePressure()
+                                    .map(gauge -> vessel.reaches(Pressure.ofGauge(gauge, site))));
+                }));
+    }
+
+    /** As far as the equation reaches: a liquid-full cylinder soon leaves its range of pressure. */
+    private static List<VesselCondition> warmer(ClosedVessel vessel) {
+        List<VesselCondition> conditions = new ArrayList<>();
+        for (double celsius : MET) {
+            try {
+                conditions.add(vessel.at(Temperature.ofCelsius(celsius)));
+            } catch (OutOfValidityException e) {
+                return conditions;
+            }
+        }
+        return conditions;
+    }
+
+    private static List<TransferRules.Finding> rules(ServicedSystem system, CylinderOnSite cylinder) {
+        Optional<Refrigerant> inSystem = Optional.of(system.refrigerant());
+        String owner = system.owner().orElse(NOT_STATED + " (system)");
+        String cylinderOwner = cylinder.owner().orElse(NOT_STATED + " (cylinder)");
+        if (cylinder.receives()) {
+            return TransferRules.standard()
+                    .check(
+                            new Holder(Kind.SYSTEM, owner, inSystem, Provenance.RECOVERED),
+                            new Holder(
+                                    Kind.RECOVERY_CYLINDER,
+                                    cylinderOwner,
+                                    cylinder.holding(),
+                                    cylinder.provenance().orElse(Provenance.RECOVERED)));
+        }
+        Provenance provenance = cylinder.provenance().orElse(Provenance.NEW);
+        boolean used = provenance == Provenance.RECOVERED || provenance == Provenance.MIXED_RECOVERED;
+        return TransferRules.standard()
+                .check(
+                        new Holder(
+                                used ? Kind.RECOVERY_CYLINDER : Kind.SOURCE_CYLINDER,
+                                cylinderOwner,
+                                cylinder.holding(),
+                                provenance),
+                        new Holder(Kind.SYSTEM, owner, inSystem, Provenance.RECOVERED));
+    }
+}
