@@ -37,6 +37,21 @@ class VisitCommandTest {
     }
 
     @Test
+    void everyPartOfAVisitIsOnThePage() {
+        assertThat(ProgramRun.of("visit", SAMPLE).out())
+                .contains("in cooling for 25 min", "settled: slope")
+                .contains("as the next step out from the high-side liquid port")
+                .contains("charge error    about +9 %", "what fits")
+                .contains("law: not-liquid-full-131F: at most", "practice, GOVERNS: liquid-80-warmest: at most")
+                .contains("law, not in the set us: tank-filling: does not apply: it is for portable tanks")
+                .contains("consistent with the label")
+                .contains("The cylinder as it warms, with 13.95 lb", "liquid-full     never")
+                .contains("Purging the hose at the high-side liquid port", "the joint at the cylinder stays loose")
+                .contains("40 CFR 82.154(a)")
+                .contains("Rules of this transfer");
+    }
+
+    @Test
     void linesFitOnAPage() {
         assertThat(ProgramRun.of("visit", SAMPLE, "--explain").out().lines())
                 .allMatch(line -> line.length() <= 100, "no longer than 100 characters");
@@ -76,6 +91,13 @@ class VisitCommandTest {
         "suctionPressure"     | "suctionPresure"       | readings.suctionPresure:  | unknown field; allowed here: suctionPressure
         "53 degF"             | "53 psig"              | readings.suctionLine:     | psig
         "53 degF"             | "-500 degF"            | readings.suctionLine:     | -500
+        "25 min"              | "25"                   | conditions.running:       | number and s, min or h
+        "800 cfm"             | "800 psi"              | conditions.airflow:       | psi
+        "5 min"               | "3 min"                | conditions.settling:      | not later
+        "-0.3 lb"             | "-0.3 psi"             | moved.net:                | psi
+        "self-sealing"        | "selfsealing"          | cylinder.hoses[0].systemEnd: | not known
+        "5 ft"                | "500 ft"               | cylinder.hoses[0].length: | outside (0, 100] m
+        "3.2 kg"              | "0 kg"                 | system:                   | outside (0, 5000] kg
         "310 m"               | "310 kg"               | site.altitude:            | kg
         "310 m"               | "90000 m"              | site.altitude:            | outside [
         "R-410A",%n    "met   | "R-41OA",%n    "met    | system.refrigerant:       | R-41OA
@@ -87,7 +109,7 @@ class VisitCommandTest {
         "0.05 %"              | "5"                    | scale.percentOfReading:   | no percentage
         "title"               | "tilte"                | tilte:                    | unknown field
         "310 m"               | "310 m", "name": "x"   | visit.json:6:             | Duplicate field 'name'
-        }%n}                  | }                      | broken JSON               | visit.json:42:
+        }%n}                  | }                      | broken JSON               | visit.json:68:
         "84 degF"             | "300 degF"             | cylinder.temperature:     | outside [
         """)
     void aFaultyFileIsOneLineThatNamesTheField(String part, String other, String field, String what)

@@ -3,8 +3,6 @@ package org.satline.examples.visit;
 import java.util.List;
 import java.util.Locale;
 import org.satline.charge.ChargeEstimate;
-import org.satline.charge.ChargeLevel;
-import org.satline.charge.Deviation;
 import org.satline.charge.Diagnosis;
 import org.satline.charge.FaultLikelihood;
 import org.satline.charge.Gate;

@@ -74,7 +74,8 @@ final class HookUpSection {
         sheet.row("now", condition(vessel.now()));
         vessel.warmer().forEach(each -> sheet.row("", condition(each)));
         sheet.row("liquid-full", point(vessel.liquidFull()));
-        vessel.servicePressure().ifPresent(point -> sheet.row("service mark", "its pressure is reached " + point(point)));
+        vessel.servicePressure()
+                .ifPresent(point -> sheet.row("service mark", "its pressure is reached " + point(point)));
     }
 
     private static String condition(VesselCondition condition) {
