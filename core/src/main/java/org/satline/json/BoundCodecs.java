@@ -1,12 +1,15 @@
 package org.satline.json;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.satline.charge.SystemReadings;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillRule;
 import org.satline.cylinder.FillRules;
+import org.satline.equation.EquationSource;
 import org.satline.equilibrium.FluidState;
 import org.satline.equilibrium.PhaseSplit;
 import org.satline.measurement.UncertaintyBudget;
@@ -18,7 +21,18 @@ import org.satline.saturation.SaturationCurves;
 
 /** The codecs of the classes that are no records: each is written as a form. */
 final class BoundCodecs {
+    /**
+     * The few components that may be null. Their annotation says so too, but it need not be there at run time: on a module path its module is absent
+     * unless somebody asks for it.
+     */
+    private static final Map<Class<?>, Set<String>> MAY_BE_NULL =
+            Map.of(EquationSource.class, Set.of("doi", "uncertainty", "note"));
+
     private BoundCodecs() {}
+
+    static boolean mayBeNull(Class<?> type, String component) {
+        return MAY_BE_NULL.getOrDefault(type, Set.of()).contains(component);
+    }
 
     /** The type whose form a class takes; only saturation curves, which have a class for each engine. */
     static Optional<Class<?>> boundSupertype(Class<?> type) {

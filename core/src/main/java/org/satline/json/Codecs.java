@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import org.satline.quantity.Temperature;
 
 /** Finds the codec of a type; those of records, enumerations and sealed interfaces are made when first asked for. Thread-safe. */
@@ -110,7 +109,7 @@ final class Codecs {
         List<Class<?>> types = new ArrayList<>();
         for (RecordComponent component : type.getRecordComponents()) {
             types.add(component.getType());
-            boolean mayBeNull = component.getAnnotatedType().isAnnotationPresent(Nullable.class);
+            boolean mayBeNull = BoundCodecs.mayBeNull(type, component.getName());
             fields.add(
                     field(component.getName(), component.getAccessor(), ofType(component.getGenericType()), mayBeNull));
         }

@@ -155,7 +155,8 @@ final class AnyInstance {
         List<Class<?>> types = new ArrayList<>();
         for (RecordComponent component : type.getRecordComponents()) {
             types.add(component.getType());
-            values.add(ofType(component.getGenericType()));
+            boolean isNull = BoundCodecs.mayBeNull(type, component.getName()) && random.nextBoolean();
+            values.add(isNull ? null : ofType(component.getGenericType()));
         }
         try {
             Constructor<?> constructor = type.getDeclaredConstructor(types.toArray(new Class<?>[0]));

@@ -8,9 +8,11 @@ import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SpecVersion;
+import java.lang.reflect.RecordComponent;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -77,6 +79,20 @@ class RoundTripTest {
         assertThat(schema.validate(mapper.readTree(text))).as(text).isEmpty();
         assertThat(mapper.writeValueAsString(before)).isEqualTo(text);
         assertThat(json.write(mapper.readValue(text, type))).isEqualTo(text);
+    }
+
+    /** The forms know it by name, so that they do not need the annotation at run time. */
+    @Test
+    void whatMayBeNullIsKnown() {
+        for (Class<?> type : ResultTypes.publicTypes()) {
+            if (type.isRecord()) {
+                for (RecordComponent component : type.getRecordComponents()) {
+                    assertThat(BoundCodecs.mayBeNull(type, component.getName()))
+                            .as(type + " " + component)
+                            .isEqualTo(component.getAnnotatedType().isAnnotationPresent(Nullable.class));
+                }
+            }
+        }
     }
 
     @Test
