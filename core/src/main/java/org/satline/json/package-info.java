@@ -11,7 +11,8 @@
  *   <li>a fill rule is its name; a saturation curve, which computes, is its refrigerant, and reading makes it anew.
  * </ul>
  *
- * <p>The schema, JSON Schema draft 2020-12, lies in the jar beside this package: {@link org.satline.json.SatlineJson#schema()}.
+ * <p>The schema, JSON Schema draft 2020-12, lies in the jar beside this package: {@link org.satline.json.SatlineJson#schema()}. The public records of
+ * satline-tables have forms too; they are not in it.
  *
  * <p>This package alone reads the components of records by reflection, within its own module and without access to anything private; it needs no opened
  * package. On Android it needs records as the platform knows them (API level 34), and a shrinker must keep records, their constructors and the names of
