@@ -17,8 +17,11 @@ final class ColumnBuilder {
     static final double COLDEST = 150;
 
     private static final double COLD_END = 250;
-    private static final double TEMPERATURE_SPLIT = 0.9;
-    private static final double PRESSURE_SPLIT = 0.6;
+    /** Where the body may end, as a part of the end of the line, the farthest that keeps the bounds: it is faster than the top and has no square root. */
+    private static final double[] PRESSURE_COLUMN_SPLITS = {0.98, 0.96, 0.93, 0.9};
+
+    private static final double[] OTHER_COLUMN_SPLITS = {0.9};
+    private static final double[] INVERSE_SPLITS = {0.85, 0.75, 0.6};
     private static final int MOST_RETREATS = 8;
     private static final int MOST_COLD_RETREATS = 8;
     private static final double COLD_RETREAT = 0.01;
@@ -48,13 +51,8 @@ final class ColumnBuilder {
         // theta must not reach 0, where heat capacities are divided by its square
         double end = Math.max(located, high * (1 + 1e-7));
         double low = byPressure ? lowestPressure() : coldest;
-        double split = byPressure
-                ? OctaveSextic.start(OctaveSextic.index(PRESSURE_SPLIT * end))
-                : Math.max(TEMPERATURE_SPLIT * end, low + 0.02 * (end - low));
-        if (!(split > low)) {
-            throw new IllegalStateException(property.words() + ": the line is too short for a table");
-        }
-        ColumnData body = byPressure ? octaves(low, split) : uniformWithRetreat(low, split);
+        ColumnData body = body(low, end);
+        double split = body.split();
         double top = high;
         for (int i = 0; i < MOST_RETREATS && top > split; i++) {
             ColumnData whole = top(body, split, top, end);
@@ -65,6 +63,38 @@ final class ColumnBuilder {
         }
         kept = false;
         return Column.of(property, topOf(body, split, high, end, TOP_PIECES[TOP_PIECES.length - 1]));
+    }
+
+    private ColumnData body(double low, double end) {
+        ColumnData body = null;
+        for (double part : splits()) {
+            kept = true;
+            body = body(low, part, end);
+            if (kept) {
+                return body;
+            }
+        }
+        return Objects.requireNonNull(body, "at least one split was tried");
+    }
+
+    private ColumnData body(double low, double part, double end) {
+        boolean byPressure = property.askedByPressure();
+        double split = byPressure
+                ? OctaveSextic.start(OctaveSextic.index(part * end))
+                : Math.max(part * end, low + 0.02 * (end - low));
+        if (!(split > low)) {
+            throw new IllegalStateException(property.words() + ": the line is too short for a table");
+        }
+        return byPressure ? octaves(low, split) : uniformWithRetreat(low, split);
+    }
+
+    private double[] splits() {
+        if (property.askedByPressure()) {
+            return INVERSE_SPLITS;
+        }
+        return Column.bodyDegree(property) == Column.UniformQuintic.DEGREE
+                ? PRESSURE_COLUMN_SPLITS
+                : OTHER_COLUMN_SPLITS;
     }
 
     /** Whether every bound is kept at the points tried. */
