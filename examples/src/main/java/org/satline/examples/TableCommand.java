@@ -4,7 +4,9 @@ import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import org.satline.examples.file.BadInputException;
 import org.satline.refrigerant.Catalogue;
+import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurves;
+import org.satline.tables.Certificate;
 import org.satline.tables.PageUnits;
 import org.satline.tables.TablePage;
 import picocli.CommandLine.Command;
@@ -17,8 +19,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "table",
         description = {
-            "Prints a saturation table: pressures, densities, enthalpies and entropies at even steps of temperature,",
-            "with source, reference state and certificate in the head."
+            "Prints a saturation table: pressures, densities, enthalpies and entropies at even steps of temperature, with source, reference state"
+                    + " and certificate in the head."
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
@@ -54,6 +56,12 @@ final class TableCommand implements Callable<Integer> {
     @Option(names = "--form", defaultValue = "TEXT", description = "TEXT (aligned; default) or CSV.")
     private Form form = Form.TEXT;
 
+    @Option(
+            names = "--errors",
+            description =
+                    "Print the certificate alone: the largest error of the stored table for each property and region.")
+    private boolean errors;
+
     /** Made by the command line library. */
     TableCommand() {}
 
@@ -61,8 +69,16 @@ final class TableCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         try {
-            TablePage page =
-                    TablePage.of(SaturationCurves.of(Catalogue.standard().find(refrigerant)), units, from, to, step);
+            Refrigerant found = Catalogue.standard().find(refrigerant);
+            if (errors) {
+                out.print(Certificate.of(found)
+                        .map(Certificate::toText)
+                        .orElseThrow(() -> new BadInputException("no table of " + found.designation()
+                                + " is stored; its answers come from the equation, if it has one")));
+                out.flush();
+                return ExitStatus.DONE;
+            }
+            TablePage page = TablePage.of(SaturationCurves.of(found), units, from, to, step);
             out.print(form == Form.CSV ? page.toCsv() : page.toText());
             out.flush();
             return ExitStatus.DONE;

@@ -108,6 +108,42 @@ public record Certificate(String designation, String tableChecksum, List<Entry> 
         return String.format(Locale.ROOT, "%08x", TableFormat.checksum(table));
     }
 
+    /**
+     * Lays the certificate out for people.
+     *
+     * @return aligned text: for each property and region the largest error, the bound, and where it was found
+     */
+    public String toText() {
+        StringBuilder text = new StringBuilder(String.format(
+                Locale.ROOT,
+                "%s, table %s: largest error against the equation at random states, by part of the line%n%n%-26s %-22s %8s %12s %12s  %s%n",
+                designation,
+                tableChecksum,
+                "property",
+                "temperature over end",
+                "states",
+                "error",
+                "bound",
+                "at"));
+        for (Entry entry : entries) {
+            double bound = entry.region().bound(entry.property());
+            text.append(String.format(
+                    Locale.ROOT,
+                    "%-26s %-22s %8d %12.1e %12s  %.2f %s%s%n",
+                    entry.property().words(),
+                    entry.region().words(),
+                    entry.states(),
+                    entry.largestError(),
+                    bound < Double.MAX_VALUE ? String.format(Locale.ROOT, "%.1e", bound) : "as measured",
+                    entry.at(),
+                    entry.property().askedByPressure() ? "Pa" : "K",
+                    entry.keepsBound() ? "" : "  BOUND MISSED"));
+        }
+        return text.append(
+                        "\nErrors of pressures, densities and heat capacities are relative; of temperatures in K, enthalpies J/kg, entropies J/(kg K).\n")
+                .toString();
+    }
+
     /** The file as it is stored. */
     String toCsv() {
         StringBuilder csv = new StringBuilder();

@@ -27,7 +27,6 @@ import org.satline.tables.Column.UniformQuintic;
 final class TableCurve implements SaturationCurve {
     private final Refrigerant refrigerant;
     private final TableData data;
-    private final List<String> warnings;
     private final UniformQuintic bubblePressure;
     private final UniformQuintic dewPressure;
     private final OctaveSextic bubbleTemperature;
@@ -45,7 +44,6 @@ final class TableCurve implements SaturationCurve {
     TableCurve(Refrigerant refrigerant, TableData data) {
         this.refrigerant = refrigerant;
         this.data = data;
-        this.warnings = MixtureEvidence.of(refrigerant).warnings();
         Map<SaturationProperty, Column> columns = data.columns();
         bubblePressure = (UniformQuintic) column(columns, SaturationProperty.BUBBLE_PRESSURE);
         dewPressure = (UniformQuintic) column(columns, SaturationProperty.DEW_PRESSURE);
@@ -90,7 +88,8 @@ final class TableCurve implements SaturationCurve {
 
     @Override
     public List<String> warnings() {
-        return warnings;
+        // asked for now and then; read from the evidence only then, since that would double the time to a first answer
+        return MixtureEvidence.of(refrigerant).warnings();
     }
 
     @Override
