@@ -23,4 +23,15 @@ class TableCommandTest {
         assertThat(ProgramRun.of("table", "R-99999").status()).isEqualTo(ExitStatus.BAD_INPUT);
         assertThat(ProgramRun.of("table", "R-134a", "--to", "500").err()).contains("outside");
     }
+
+    @Test
+    void theCertificateAloneNamesErrorAndBound() {
+        ProgramRun run = ProgramRun.of("table", "R-410A", "--errors");
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out())
+                .startsWith("R-410A, table ")
+                .containsPattern("dew pressure +below 0.9 +200 +\\d.\\de-\\d\\d +1.0e-08")
+                .doesNotContain("BOUND MISSED");
+        assertThat(ProgramRun.of("table", "R-471A", "--errors").err()).contains("no table of R-471A is stored");
+    }
 }

@@ -116,7 +116,7 @@ public record Certificate(String designation, String tableChecksum, List<Entry> 
     public String toText() {
         StringBuilder text = new StringBuilder(String.format(
                 Locale.ROOT,
-                "%s, table %s: largest error against the equation at random states, by part of the line%n%n%-26s %-22s %8s %12s %12s  %s%n",
+                "%s, table %s: largest error against the equation at random states, by part of the line%n%n%-31s %-22s %8s %12s %12s  %s%n",
                 designation,
                 tableChecksum,
                 "property",
@@ -129,7 +129,7 @@ public record Certificate(String designation, String tableChecksum, List<Entry> 
             double bound = entry.region().bound(entry.property());
             text.append(String.format(
                     Locale.ROOT,
-                    "%-26s %-22s %8d %12.1e %12s  %.2f %s%s%n",
+                    "%-31s %-22s %8d %12.1e %12s  %.2f %s%s%n",
                     entry.property().words(),
                     entry.region().words(),
                     entry.states(),

@@ -26,8 +26,8 @@ class EveryTableTest {
     private static boolean hasEquation(Refrigerant refrigerant) {
         return refrigerant.hasComposition()
                 && refrigerant.composition().components().stream()
-                        .allMatch(part ->
-                                EquationLibrary.standard().hasEquation(part.substance().designation()));
+                        .allMatch(part -> EquationLibrary.standard()
+                                .hasEquation(part.substance().designation()));
     }
 
     @Test
