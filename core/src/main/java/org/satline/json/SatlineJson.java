@@ -59,6 +59,7 @@ public final class SatlineJson {
      */
     public <T> T read(String json, Class<T> type) {
         Objects.requireNonNull(json, "json");
+        Objects.requireNonNull(type, "type");
         Codec<T> codec = codecs.of(type);
         JsonNode tree;
         try {

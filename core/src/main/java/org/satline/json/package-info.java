@@ -8,7 +8,8 @@
  *   <li>a record is an object with its components by name; an empty optional is left out; nothing else may be missing and nothing unknown may stand there;
  *   <li>a record of a sealed interface says which it is: {@code "type": "Judged"}; enumerations are their names;
  *   <li>a listed refrigerant is its designation, a blend of the caller's own is its name with its components;
- *   <li>a fill rule is its name; a saturation curve, which computes, is its refrigerant, and reading makes it anew.
+ *   <li>a fill rule is its name; a saturation curve, which computes, is its refrigerant, and reading makes it anew. What is named is
+ *       looked up in the library that reads: keep its version beside what you keep for years.
  * </ul>
  *
  * <p>The schema, JSON Schema draft 2020-12, lies in the jar beside this package: {@link org.satline.json.SatlineJson#schema()}. The public records of
