@@ -89,6 +89,17 @@ final class NextSteps {
             return;
         }
         Room room = cylinder.get().room().get();
+        if (room instanceof Room.Overfilled over) {
+            add(
+                    String.format(
+                            Locale.ROOT,
+                            "THE CYLINDER IS OVERFILLED by %.2f lb (%.2f kg): keep it cool and people away, and move the excess into another cylinder "
+                                    + "with room before anything else is done",
+                            over.excess().pounds(),
+                            over.excess().kilograms()),
+                    "49 CFR 173.304(b); common practice");
+            return;
+        }
         if (!(room instanceof Room.Left left)) {
             add("take another recovery cylinder: this one has no room", PRACTICE);
             return;
@@ -119,7 +130,7 @@ final class NextSteps {
         if (flows.stream().anyMatch(NextSteps::intoVacuum)) {
             add(FlowWarning.FAST_INTO_VACUUM.advice(), PRACTICE);
         }
-        add("after each step let the system run for 15 min, then read again", WAIT_BASIS);
+        waitAndWhy();
     }
 
     /** What the advice on steps says against moving more is said instead of it. */
@@ -145,6 +156,16 @@ final class NextSteps {
                         ? StepAdvice.Direction.ADD
                         : StepAdvice.Direction.REMOVE;
         return move.direction() == wanted;
+    }
+
+    private void waitAndWhy() {
+        add("after each step let the system run for 15 min, then read again", WAIT_BASIS);
+        if (work.advice().orElse(null) instanceof StepAdvice.Move move) {
+            add(
+                    "why that much: " + String.join("; ", move.reasons()),
+                    "Bayesian linear regression over the steps so far; prior: virtual refrigerant charge sensor after Li and Braun, typical constants"
+                            + " from memory");
+        }
     }
 
     private String amount() {
@@ -202,7 +223,7 @@ final class NextSteps {
                                 + "; liquid only metered, so that it flashes before the compressor",
                 PRACTICE);
         add("never add from a cylinder of mixed recovered refrigerant", "40 CFR 82.154(d); common practice");
-        add("after each step let the system run for 15 min, then read again", WAIT_BASIS);
+        waitAndWhy();
     }
 
     /** Rounded down, so that the printed reading is never above the one computed. */

@@ -71,6 +71,9 @@ class HookUpReportTest {
                 .anySatisfy(caution -> assertThat(caution.text()).startsWith("LIQUID-FULL"));
         assertThat(report.cylinder().orElseThrow().room().orElseThrow())
                 .isInstanceOf(org.satline.cylinder.Room.Overfilled.class);
+        assertThat(report.nextSteps())
+                .singleElement()
+                .satisfies(step -> assertThat(step.text()).startsWith("THE CYLINDER IS OVERFILLED"));
     }
 
     @Test

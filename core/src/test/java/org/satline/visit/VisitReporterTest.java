@@ -84,7 +84,7 @@ class VisitReporterTest {
 
     @Test
     void aFullCylinderOrOneWithoutScaleIsNotFilled() {
-        assertThat(VisitReporter.report(visit("98 degF", Optional.of(recovery("70 lb"))))
+        assertThat(VisitReporter.report(visit("98 degF", Optional.of(recovery("60.6 lb"))))
                         .nextSteps())
                 .singleElement()
                 .satisfies(step -> assertThat(step.text()).contains("take another recovery cylinder"));

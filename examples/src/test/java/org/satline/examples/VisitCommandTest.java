@@ -129,6 +129,18 @@ class VisitCommandTest {
     }
 
     @Test
+    void aPortNamedTwiceIsTheFilesFault() throws IOException {
+        String twice = Files.readString(SAMPLE)
+                .replace(
+                        "\"cylinder\": {",
+                        "\"openPorts\": [ { \"port\": \"high-side-liquid\", \"pressure\": \"388 psig\" }, "
+                                + "{ \"port\": \"high-side-liquid\", \"pressure\": \"388 psig\" } ],\n  \"cylinder\": {");
+        ProgramRun run = ProgramRun.of("visit", write(twice));
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err()).contains("named twice");
+    }
+
+    @Test
     void aVisitWithoutACylinderGetsItsPageToo() throws IOException {
         String sample = Files.readString(SAMPLE);
         String without = sample.substring(0, sample.indexOf(",\n  \"cylinder\"")) + "\n}\n";

@@ -6,7 +6,6 @@ import org.satline.charge.ChargeEstimate;
 import org.satline.charge.Diagnosis;
 import org.satline.charge.FaultLikelihood;
 import org.satline.charge.Gate;
-import org.satline.charge.StepAdvice;
 import org.satline.visit.NextStep;
 import org.satline.visit.VisitReport;
 
@@ -28,9 +27,6 @@ final class ChargeSection {
             sheet.row("", "look first for: " + notCharge.fault().label().replace('-', ' '));
         }
         diagnosis.evidence().reasons().forEach(reason -> sheet.row("", reason));
-        if (diagnosis instanceof Diagnosis.Undecided undecided) {
-            undecided.deciding().ifPresent(instrument -> sheet.row("would decide it", instrument.text()));
-        }
         report.work().estimate().ifPresent(this::amount);
         report.longerLine()
                 .ifPresent(line -> sheet.row(
@@ -42,11 +38,6 @@ final class ChargeSection {
         sheet.heading("What to do next");
         for (NextStep step : report.nextSteps()) {
             sheet.item(step.text() + " [" + step.basis() + "]");
-        }
-        if (report.work().advice().orElse(null) instanceof StepAdvice.Move move) {
-            sheet.item("why that much: " + String.join("; ", move.reasons())
-                    + " [Bayesian linear regression over the steps so far; prior: virtual refrigerant charge sensor after Li and Braun, typical"
-                    + " constants from memory]");
         }
     }
 

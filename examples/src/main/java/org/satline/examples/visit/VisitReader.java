@@ -86,6 +86,16 @@ public final class VisitReader {
      */
     public static VisitInput read(Path file) {
         JsonFields root = JsonFields.of(file, FIELDS);
+        try {
+            return visit(root);
+        } catch (BadInputException e) {
+            throw e;
+        } catch (IllegalArgumentException e) {
+            throw root.refused(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static VisitInput visit(JsonFields root) {
         Site site = site(root.object("site", SITE));
         ServicedSystem system = system(root.object("system", SYSTEM));
         Instruments instruments = InstrumentReader.read(root.object("instruments", InstrumentReader.FIELDS));
