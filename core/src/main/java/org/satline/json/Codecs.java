@@ -7,6 +7,8 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -129,7 +131,10 @@ final class Codecs {
 
     private <T> SealedCodec<T> sealed(Class<T> type) {
         List<RecordCodec<? extends T>> records = new ArrayList<>();
-        for (Class<?> permitted : type.getPermittedSubclasses()) {
+        Class<?>[] permittedOnes = type.getPermittedSubclasses();
+        // their order in the class file is up to the compiler; the schema and the messages should not be
+        Arrays.sort(permittedOnes, Comparator.comparing(Class::getName));
+        for (Class<?> permitted : permittedOnes) {
             if (ofType(permitted) instanceof RecordCodec<?> codec) {
                 records.add(caseOf(codec));
             } else {
