@@ -56,7 +56,7 @@ class UnreadableJsonTest {
     @Test
     void wrongCases() {
         assertThatThrownBy(() -> json.read("{\"reason\": \"x\"}", VesselPoint.class))
-                .hasMessageContaining("JSON at /type: expected one of [At, Always, Never], found nothing");
+                .hasMessageContaining("JSON at /type: expected one of [Always, At, Never], found nothing");
         assertThatThrownBy(() -> json.read("{\"type\": \"At\", \"reason\": \"x\"}", VesselPoint.Never.class))
                 .hasMessageContaining("expected \"Never\", found \"At\"");
         assertThatThrownBy(() -> json.read(
