@@ -1,0 +1,79 @@
+package org.satline.simulation;
+
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.satline.simulation.Compressor.Suction;
+import org.satline.simulation.Cycle.Parts;
+import org.satline.simulation.Evaporator.ReturnAir;
+
+/** Sizes the parts of a system so that it runs at its rating point. */
+final class Sizing {
+    /** Airflow over the evaporator: 400 cfm for each ton of cooling, the usual figure. m3/s for each watt. */
+    private static final double EVAPORATOR_AIR = 400 * 0.000471947 / 3516.853;
+    /** Airflow over the condenser, about twice that; common practice, no source. */
+    private static final double CONDENSER_AIR = 2 * EVAPORATOR_AIR;
+
+    private Sizing() {}
+
+    static Parts of(SystemDesign design, WorkingFluid fluid) {
+        AirConditions rated = AirConditions.rated();
+        double evaporatingPa = fluid.dewPressure(design.evaporating().kelvins());
+        double outdoorK = rated.outdoor().kelvins();
+        double condensingPa =
+                fluid.bubblePressure(outdoorK + design.condensingApproach().kelvins());
+        double superheat = design.superheat().kelvins();
+        Suction suction = Suction.of(fluid, evaporatingPa, superheat);
+        double subcooling = design.subcooling().kelvins();
+        double liquidEnthalpy =
+                fluid.liquidEnthalpy(condensingPa) - fluid.liquidHeatCapacity(condensingPa) * subcooling;
+        double watts = design.capacity().watts();
+        double flow = watts / (suction.enthalpy() - liquidEnthalpy);
+        double swept = flow / suction.density() / Compressor.volumetricEfficiency(evaporatingPa, condensingPa);
+        Compressor compressor = new Compressor(swept, design.isentropicEfficiency());
+        double hot = compressor.dischargeEnthalpy(fluid, suction, condensingPa, 0);
+        double condenserAir = watts * CONDENSER_AIR * MoistAir.DENSITY;
+        Coil condenser = size(
+                condenserAir,
+                ua -> Condenser.of(fluid, new Coil(ua, condenserAir), 1, outdoorK, condensingPa, flow, hot)
+                                .enthalpyOut()
+                        - liquidEnthalpy,
+                "condenser");
+        double evaporatorAir = watts * EVAPORATOR_AIR * MoistAir.DENSITY;
+        ReturnAir air = ReturnAir.of(rated);
+        Coil evaporator = size(
+                evaporatorAir,
+                ua -> suction.enthalpy()
+                        - Evaporator.of(fluid, new Coil(ua, evaporatorAir), 1, air, evaporatingPa, flow, liquidEnthalpy)
+                                .enthalpyOut(),
+                "evaporator");
+        double driving = Metering.driving(fluid, condensingPa, condensingPa, liquidEnthalpy, evaporatingPa);
+        double opening = new Metering(design.metering(), 1, superheat).opening(superheat);
+        double litre = 1e-3 * watts / 1000;
+        SystemDesign.CoilVolumes volumes = design.coilVolumes();
+        return new Parts(
+                fluid,
+                compressor,
+                condenser,
+                evaporator,
+                new Metering(design.metering(), flow / (opening * driving), superheat),
+                flow,
+                fluid.liquidDensityAt(fluid.bubbleK(condensingPa) - subcooling),
+                volumes.condenser() * litre,
+                volumes.evaporator() * litre,
+                volumes.liquidLine() * litre,
+                volumes.vapourSide() * litre);
+    }
+
+    /** A larger coil brings the excess down; one that air and approach cannot serve at any size is refused. */
+    private static Coil size(double airFlow, DoubleUnaryOperator excess, String what) {
+        double low = 0.05 * airFlow * MoistAir.HEAT_CAPACITY;
+        double high = 400 * low;
+        if (!(excess.applyAsDouble(low) > 0 && excess.applyAsDouble(high) < 0)) {
+            throw new IllegalArgumentException(
+                    "no " + what
+                            + " coil reaches the rating point with the usual airflow; choose a larger approach or a smaller margin");
+        }
+        double ua = new BrentSolver(1e-10, 1e-7).solve(200, excess::applyAsDouble, low, high);
+        return new Coil(ua, airFlow);
+    }
+}

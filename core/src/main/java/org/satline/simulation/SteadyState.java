@@ -1,0 +1,104 @@
+package org.satline.simulation;
+
+import java.util.Objects;
+import org.satline.charge.SystemReadings;
+import org.satline.measurement.PressureReading;
+import org.satline.measurement.TemperatureReading;
+import org.satline.quantity.Power;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
+
+/**
+ * What a simulated system settles to. Immutable, thread-safe.
+ *
+ * @param suctionPressure absolute pressure at evaporator and suction port
+ * @param liquidPressure absolute pressure at condenser and liquid port, foreign gas included
+ * @param suctionLine suction-line temperature
+ * @param liquidLine liquid-line temperature, before any restriction
+ * @param dischargeLine discharge temperature
+ * @param superheat above the dew point at the suction pressure; 0 for a pure refrigerant that leaves the evaporator wet, below 0 for a wet blend
+ * @param subcooling below the bubble point at the liquid pressure; not above 0 where vapour leaves the condenser
+ * @param supplyDryBulb air leaving the evaporator, dry bulb
+ * @param condenserAirLeaving air leaving the condenser
+ * @param cooling heat taken up by the refrigerant
+ * @param compressorPower power that reaches the refrigerant
+ * @param massFlowKilogramsPerSecond refrigerant flow, kg/s
+ * @param suctionVapourFraction vapour mass fraction at the suction; 1 for dry
+ * @param opening how far the metering device is open; 1 for wide open and for an orifice
+ */
+public record SteadyState(
+        Pressure suctionPressure,
+        Pressure liquidPressure,
+        Temperature suctionLine,
+        Temperature liquidLine,
+        Temperature dischargeLine,
+        TemperatureDifference superheat,
+        TemperatureDifference subcooling,
+        Temperature supplyDryBulb,
+        Temperature condenserAirLeaving,
+        Power cooling,
+        Power compressorPower,
+        double massFlowKilogramsPerSecond,
+        double suctionVapourFraction,
+        double opening) {
+    /**
+     * Checks that no part is missing and that shares are shares.
+     *
+     * @param suctionPressure absolute pressure at evaporator and suction port
+     * @param liquidPressure absolute pressure at condenser and liquid port, foreign gas included
+     * @param suctionLine suction-line temperature
+     * @param liquidLine liquid-line temperature, before any restriction
+     * @param dischargeLine discharge temperature
+     * @param superheat above the dew point at the suction pressure
+     * @param subcooling below the bubble point at the liquid pressure
+     * @param supplyDryBulb air leaving the evaporator, dry bulb
+     * @param condenserAirLeaving air leaving the condenser
+     * @param cooling heat taken up by the refrigerant
+     * @param compressorPower power that reaches the refrigerant
+     * @param massFlowKilogramsPerSecond refrigerant flow, kg/s
+     * @param suctionVapourFraction vapour mass fraction at the suction; 1 for dry
+     * @param opening how far the metering device is open; 1 for wide open and for an orifice
+     */
+    public SteadyState {
+        Objects.requireNonNull(suctionPressure, "suctionPressure");
+        Objects.requireNonNull(liquidPressure, "liquidPressure");
+        Objects.requireNonNull(suctionLine, "suctionLine");
+        Objects.requireNonNull(liquidLine, "liquidLine");
+        Objects.requireNonNull(dischargeLine, "dischargeLine");
+        Objects.requireNonNull(superheat, "superheat");
+        Objects.requireNonNull(subcooling, "subcooling");
+        Objects.requireNonNull(supplyDryBulb, "supplyDryBulb");
+        Objects.requireNonNull(condenserAirLeaving, "condenserAirLeaving");
+        Objects.requireNonNull(cooling, "cooling");
+        Objects.requireNonNull(compressorPower, "compressorPower");
+        if (!(massFlowKilogramsPerSecond > 0
+                && suctionVapourFraction >= 0
+                && suctionVapourFraction <= 1
+                && opening >= 0
+                && opening <= 1)) {
+            throw new IllegalArgumentException("mass flow " + massFlowKilogramsPerSecond
+                    + " kg/s must be above 0, vapour fraction " + suctionVapourFraction + " and opening " + opening
+                    + " must lie in [0, 1]");
+        }
+    }
+
+    /**
+     * Returns what perfect instruments would read.
+     *
+     * @param air air at both coils, as it was simulated
+     * @return readings without uncertainty
+     */
+    public SystemReadings exactReadings(AirConditions air) {
+        return SystemReadings.builder()
+                .suction(PressureReading.exact(suctionPressure), TemperatureReading.exact(suctionLine))
+                .liquid(PressureReading.exact(liquidPressure), TemperatureReading.exact(liquidLine))
+                .dischargeLine(TemperatureReading.exact(dischargeLine))
+                .returnDryBulb(TemperatureReading.exact(air.returnDryBulb()))
+                .returnWetBulb(TemperatureReading.exact(air.returnWetBulb()))
+                .supplyDryBulb(TemperatureReading.exact(supplyDryBulb))
+                .condenserAir(TemperatureReading.exact(air.outdoor()))
+                .condenserAirLeaving(TemperatureReading.exact(condenserAirLeaving))
+                .build();
+    }
+}
