@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.function.Supplier;
+import org.satline.charge.MeteringDevice;
 import org.satline.charge.SystemReadings;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillRule;
@@ -28,6 +29,7 @@ import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Length;
+import org.satline.quantity.Power;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
@@ -35,6 +37,7 @@ import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
+import org.satline.simulation.SystemDesign;
 
 /** Makes instances of any type that has a form, with numbers of all bits and texts of all kinds. The same seed makes the same. */
 final class AnyInstance {
@@ -89,6 +92,10 @@ final class AnyInstance {
                         .get(random.nextInt(FillRules.standard().all().size())));
         put(SystemReadings.class, () -> of(Forms.Readings.class).readings());
         put(CylinderStamps.class, () -> of(Forms.Stamps.class).stamps());
+        put(
+                SystemDesign.class,
+                () -> SystemDesign.typical(
+                        refrigerant(), of(MeteringDevice.class), Power.ofKilowatts(1 + 100 * random.nextDouble())));
         put(FluidState.class, () -> FluidState.of(of(FluidState.Values.class)));
         put(PhaseSplit.class, () -> PhaseSplit.of(of(PhaseSplit.Values.class)));
     }

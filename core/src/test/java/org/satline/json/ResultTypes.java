@@ -45,6 +45,8 @@ final class ResultTypes {
             "transfer.FlowCheck",
             "transfer.PurgePlanner",
             "transfer.TransferRules",
+            "simulation.SimulatedSystem",
+            "simulation.WorkingFluid",
             "visit.VisitReporter",
             "json.SatlineJson",
             "json.SatlineModule",

@@ -21,7 +21,8 @@ import picocli.CommandLine.ParameterException;
             PointsCommand.class,
             FillsCommand.class,
             VerdictsCommand.class,
-            TableCommand.class
+            TableCommand.class,
+            ScoreCommand.class
         },
         exitCodeListHeading = "Exit status:%n",
         exitCodeList = {
