@@ -26,7 +26,6 @@ final class BoundaryTrace {
     private final IncipientPhase solver;
     private final double coldest;
     private final int size;
-    private final double[] pressureGradient;
 
     /** One point of the boundary with its direction. */
     @SuppressWarnings("ArrayRecordComponent") // private to the tracer, never compared
@@ -47,7 +46,6 @@ final class BoundaryTrace {
         this.solver = new IncipientPhase(equation, feed, feedIsLiquid);
         this.coldest = coldest;
         this.size = solver.size();
-        this.pressureGradient = new double[size];
     }
 
     /**
@@ -243,6 +241,13 @@ final class BoundaryTrace {
     }
 
     private Node node(double s) {
+        return node(solver, s);
+    }
+
+    /** A converged point with its direction. */
+    static Node node(IncipientPhase solver, double s) {
+        int size = solver.size();
+        double[] pressureGradient = new double[size];
         double[] dx = new double[size];
         if (!solver.tangent(Specified.DENSITY_RATIO, s, dx)) {
             throw new ConvergenceException("phase boundary: no direction at " + solver.temperature() + " K");

@@ -145,7 +145,8 @@ final class FirstPoint {
         return x;
     }
 
-    private double density(double[] x, double temperature, double pressure, boolean liquid, double previous) {
+    /** Density of a phase of a composition: from the previous one where there is one, else from the correlations; NaN where none is found. */
+    double density(double[] x, double temperature, double pressure, boolean liquid, double previous) {
         DensitySolver solver = new DensitySolver(equation.at(x));
         double rho = Double.NaN;
         if (previous > 0) {

@@ -2,6 +2,7 @@ package org.satline.equilibrium;
 
 import java.util.Locale;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import org.satline.equation.EquationLibrary;
 import org.satline.equation.FixedComposition;
 import org.satline.equation.InteractionModel;
@@ -54,6 +55,7 @@ public final class FluidModel {
      * @param refrigerant substance or blend
      * @return the prepared model
      * @throws org.satline.equation.MissingEquationException if a component has no equation
+     * @throws TwoLiquidsException if its liquid splits in two at every temperature
      */
     public static FluidModel of(Refrigerant refrigerant) {
         return of(refrigerant, InteractionModel.ADJUSTED_OVER_PUBLISHED);
@@ -70,8 +72,8 @@ public final class FluidModel {
         Objects.requireNonNull(refrigerant, "refrigerant");
         Objects.requireNonNull(model, "model");
         FixedComposition composition = EquationLibrary.standard().of(refrigerant, model);
-        PhaseBoundary bubble = new PhaseBoundary(composition, true);
-        PhaseBoundary dew = composition.mixture().size() == 1 ? bubble : new PhaseBoundary(composition, false);
+        PhaseBoundary bubble = PhaseBoundary.of(composition, true);
+        PhaseBoundary dew = composition.mixture().size() == 1 ? bubble : PhaseBoundary.of(composition, false);
         SinglePhase single = new SinglePhase(refrigerant.designation(), composition, bubble, dew);
         Base base = new Base(refrigerant, model, composition, bubble, dew, single);
         FluidModel raw = new FluidModel(base, ReferenceState.NORMAL_BOILING_POINT, 0, 0);
@@ -202,6 +204,18 @@ public final class FluidModel {
      */
     public double maxTemperatureK() {
         return Math.min(bubble.maxTemperature(), dew.maxTemperature());
+    }
+
+    /**
+     * Returns the temperature below which the model lets the liquid split in two. No answer is given there: a bubble or dew point of one liquid would not
+     * be the stable state.
+     *
+     * @return K; empty where the lines begin with the components' equations
+     */
+    public OptionalDouble liquidSplitTemperatureK() {
+        return bubble.beginsAtSplit() || dew.beginsAtSplit()
+                ? OptionalDouble.of(minTemperatureK())
+                : OptionalDouble.empty();
     }
 
     /**
@@ -431,11 +445,17 @@ public final class FluidModel {
         String lineName = bubble == dew ? "saturation" : name;
         return String.format(
                 Locale.ROOT,
-                "the %s line of %s, which ends at its %s, %.4f K and %.0f Pa",
+                "the %s line of %s, which ends at its %s, %.4f K and %.0f Pa%s",
                 lineName,
                 refrigerant.designation(),
                 line.end().kind().words(),
                 line.end().temperatureK(),
-                line.end().pressurePa());
+                line.end().pressurePa(),
+                line.beginsAtSplit()
+                        ? String.format(
+                                Locale.ROOT,
+                                ", and begins at %.2f K: colder its liquid would split in two",
+                                line.minTemperature())
+                        : "");
     }
 }

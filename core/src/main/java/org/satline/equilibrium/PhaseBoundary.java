@@ -14,6 +14,10 @@ import org.satline.equilibrium.IncipientPhase.Specified;
  */
 final class PhaseBoundary {
     private static final double ROUND_OFF = 1e-10;
+    /** How closely the temperature of a split is found, K; no model knows it better than by kelvins. */
+    private static final double SPLIT_ACCURACY = 0.01;
+    /** Traced points closer than this in S count as one. */
+    private static final double SAME_NODE = 1e-9;
 
     private final FixedComposition composition;
     private final double[] feed;
@@ -21,8 +25,15 @@ final class PhaseBoundary {
     private final Node[] nodes;
     private final BoundaryEnd end;
     private final double coldest;
+    private final boolean beginsAtSplit;
 
-    PhaseBoundary(FixedComposition composition, boolean feedIsLiquid) {
+    /** The line as far as its liquid does not split in two. */
+    static PhaseBoundary of(FixedComposition composition, boolean feedIsLiquid) {
+        PhaseBoundary whole = new PhaseBoundary(composition, feedIsLiquid);
+        return whole.feed.length == 1 ? whole : whole.withoutSplit();
+    }
+
+    private PhaseBoundary(FixedComposition composition, boolean feedIsLiquid) {
         this.composition = composition;
         this.feed = composition.moleFractions();
         this.feedIsLiquid = feedIsLiquid;
@@ -37,6 +48,63 @@ final class PhaseBoundary {
                     coldest));
         }
         end = new BoundaryEnd(traced.kind(), traced.endTemperature(), traced.endPressure());
+        beginsAtSplit = false;
+    }
+
+    private PhaseBoundary(PhaseBoundary whole, Node[] nodes, double coldest) {
+        this.composition = whole.composition;
+        this.feed = whole.feed;
+        this.feedIsLiquid = whole.feedIsLiquid;
+        this.end = whole.end;
+        this.nodes = nodes;
+        this.coldest = coldest;
+        this.beginsAtSplit = true;
+    }
+
+    /** Liquids split when they get cold: if none does at the coldest point, none does on the line. */
+    private PhaseBoundary withoutSplit() {
+        LiquidStability stability = new LiquidStability(composition.mixture(), feed);
+        int k = 0;
+        while (k < nodes.length && !stability.holds(point(nodes[k]))) {
+            k++;
+        }
+        if (k == 0) {
+            return this;
+        }
+        if (k >= nodes.length - 1) {
+            throw new TwoLiquidsException(composition.mixture().components().stream()
+                    .map(c -> c.constants().designation())
+                    .toList());
+        }
+        double low = Math.exp(nodes[k - 1].logTemperature());
+        double high = Math.exp(nodes[k].logTemperature());
+        while (high - low > SPLIT_ACCURACY) {
+            double middle = (low + high) / 2;
+            if (stability.holds(atTemperature(middle))) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        IncipientPhase first = atTemperature(high);
+        Node begin = BoundaryTrace.node(first, first.logDensityRatio());
+        int from = nodes[k].s() < begin.s() * (1 - SAME_NODE) ? k : k + 1;
+        Node[] kept = new Node[nodes.length - from + 1];
+        kept[0] = begin;
+        System.arraycopy(nodes, from, kept, 1, nodes.length - from);
+        return new PhaseBoundary(this, kept, high);
+    }
+
+    private IncipientPhase point(Node node) {
+        IncipientPhase point = new IncipientPhase(composition.mixture(), feed, feedIsLiquid);
+        System.arraycopy(node.x(), 0, point.x, 0, point.size());
+        point.evaluate(Specified.TEMPERATURE, node.logTemperature());
+        return point;
+    }
+
+    /** True if the line begins where the liquid would split in two, not where the components' equations begin. */
+    boolean beginsAtSplit() {
+        return beginsAtSplit;
     }
 
     /** From an easy point of the line itself, or else from the opposite line through the critical point. */

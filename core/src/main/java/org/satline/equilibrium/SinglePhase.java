@@ -33,7 +33,8 @@ final class SinglePhase {
             high = Math.min(high, c.maxTemperature());
             pressure = Math.min(pressure, c.maxPressure());
         }
-        minTemperature = low;
+        // colder than both lines nothing tells which phases are present
+        minTemperature = Math.max(low, Math.max(bubble.minTemperature(), dew.minTemperature()));
         // the equation of R-236ea is stated up to a temperature just below its critical point
         maxTemperature = Math.max(high, Math.min(bubble.maxTemperature(), dew.maxTemperature()));
         maxPressure = Math.max(pressure, Math.max(bubble.maxPressure(), dew.maxPressure()));
@@ -79,7 +80,8 @@ final class SinglePhase {
     }
 
     private String whose() {
-        return "the equation of " + designation;
+        return "the equation of " + designation
+                + (bubble.beginsAtSplit() || dew.beginsAtSplit() ? "; colder its liquid would split in two" : "");
     }
 
     private double solve(double temperature, double pressure) {
