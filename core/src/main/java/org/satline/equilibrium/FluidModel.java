@@ -55,7 +55,7 @@ public final class FluidModel {
      * @param refrigerant substance or blend
      * @return the prepared model
      * @throws org.satline.equation.MissingEquationException if a component has no equation
-     * @throws TwoLiquidsException if its liquid splits in two at every temperature
+     * @throws TwoLiquidsException if water, ammonia or nitrogen meet halocarbons or hydrocarbons, or if the liquid splits in two at every temperature
      */
     public static FluidModel of(Refrigerant refrigerant) {
         return of(refrigerant, InteractionModel.ADJUSTED_OVER_PUBLISHED);
@@ -72,6 +72,7 @@ public final class FluidModel {
         Objects.requireNonNull(refrigerant, "refrigerant");
         Objects.requireNonNull(model, "model");
         FixedComposition composition = EquationLibrary.standard().of(refrigerant, model);
+        Miscibility.check(refrigerant);
         PhaseBoundary bubble = PhaseBoundary.of(composition, true);
         PhaseBoundary dew = composition.mixture().size() == 1 ? bubble : PhaseBoundary.of(composition, false);
         SinglePhase single = new SinglePhase(refrigerant.designation(), composition, bubble, dew);

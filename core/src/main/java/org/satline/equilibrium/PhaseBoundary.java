@@ -72,7 +72,7 @@ final class PhaseBoundary {
             return this;
         }
         if (k >= nodes.length - 1) {
-            throw new TwoLiquidsException(composition.mixture().components().stream()
+            throw TwoLiquidsException.everywhere(composition.mixture().components().stream()
                     .map(c -> c.constants().designation())
                     .toList());
         }

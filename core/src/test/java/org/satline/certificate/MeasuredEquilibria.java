@@ -11,6 +11,7 @@ import org.satline.equation.InteractionModel;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
+import org.satline.equilibrium.TwoLiquidsException;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
@@ -26,6 +27,7 @@ final class MeasuredEquilibria {
         private final Sums checks = new Sums();
         private final Sums adjusted = new Sums();
         private int beyond;
+        private boolean refused;
 
         Pair(String status) {
             this.status = status;
@@ -93,6 +95,9 @@ final class MeasuredEquilibria {
             FluidModel model =
                     FluidModel.of(Refrigerant.blend(first + "/" + second, Composition.ofMoleFractions(fractions)));
             bubble = model.bubbleAtTemperature(row.number("temperature_K"));
+        } catch (TwoLiquidsException refused) {
+            pair.refused = true;
+            return;
         } catch (ConvergenceException | IllegalArgumentException beyondTheEnd) {
             pair.beyond++;
             return;
@@ -120,13 +125,13 @@ final class MeasuredEquilibria {
                 rows + " measured points of " + pairs.size()
                         + " pairs (the paper of each point by DOI in the test resource `measured-equilibria.csv`). Bubble pressure in per cent, vapour mole"
                         + " fraction, computed less measured; points that entered a fit of this project are counted apart and check nothing. Published pairs may"
-                        + " have been fitted to some of the same papers by their authors. Beyond: the state lies outside the computed bubble line.");
+                        + " have been fitted to some of the same papers by their authors. Beyond: the state lies outside the computed bubble line. Refused: liquids that do not mix are outside the scope.");
         lines.add("");
         lines.add(
                 "| pair | status | n | rms p | worst p | rms y | worst y | fitted n | rms p | worst p | rms y | worst y | beyond |");
         lines.add("|---|---|---|---|---|---|---|---|---|---|---|---|---|");
         pairs.forEach((name, pair) -> lines.add("| " + name + " | " + pair.status + " " + pair.checks.text()
-                + pair.adjusted.text() + "| " + pair.beyond + " |"));
+                + pair.adjusted.text() + "| " + (pair.refused ? "refused" : String.valueOf(pair.beyond)) + " |"));
         lines.addAll(OutstandingPairs.discussion());
         return lines;
     }

@@ -18,6 +18,8 @@ final class SolvedStates {
     private static final int TEMPERATURES = 200;
     private static final double CRITERION = 1e-10;
 
+    private final List<String> splits = new ArrayList<>();
+
     private final List<String> rows = new ArrayList<>();
     private int states;
     private int failures;
@@ -58,6 +60,8 @@ final class SolvedStates {
         } catch (MissingEquationException e) {
             return;
         }
+        model.liquidSplitTemperatureK()
+                .ifPresent(t -> splits.add(String.format(Locale.ROOT, "%s %.1f K", refrigerant.designation(), t)));
         int before = states;
         int failedBefore = failures;
         fugacity = 0;
@@ -149,6 +153,10 @@ final class SolvedStates {
                 "| refrigerant | states | failures | range, K | end of the line | residuals | T -> p -> T, K | balance |");
         lines.add("|---|---|---|---|---|---|---|---|");
         lines.addAll(rows);
+        lines.add("");
+        lines.add(
+                "The lines of these blends begin where a second liquid would form, warmer than their components' equations do (tangent-plane test; colder states are"
+                        + " refused by name): " + String.join(", ", splits) + ".");
         return lines;
     }
 }
