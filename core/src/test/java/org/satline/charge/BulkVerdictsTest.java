@@ -164,9 +164,10 @@ class BulkVerdictsTest {
         assertThat(cold.level()).isIn("refused", "undecided", "not-charge", "high");
     }
 
+    /** Up to 27 degF in all: beyond some 28 degF the liquid line would be colder than the condenser air of these rows, and the row is refused. */
     @Property(tries = 300)
     void probabilitiesAddUpAndFollowTheDeviation(
-            @ForAll @DoubleRange(min = -1, max = 25) double subcoolingF,
+            @ForAll @DoubleRange(min = -1, max = 22) double subcoolingF,
             @ForAll @DoubleRange(min = 0, max = 5) double moreF,
             @ForAll @DoubleRange(min = 0, max = 2) double uK) {
         VerdictAnswer less = BULK.answer(row("expansion-valve", 10, subcoolingF, uK));
