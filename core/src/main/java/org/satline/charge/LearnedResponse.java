@@ -24,8 +24,8 @@ public record LearnedResponse(
         double responseVariance,
         double covariance,
         int informativeReadings) {
-    /** Share of a step's effect that may differ because the answer is curved; our choice, tuned on simulated visits. */
-    private static final double CURVATURE = 0.25;
+    /** Share of a step's effect that may differ because the answer is curved; our choice, no source. */
+    private static final double CURVATURE = 0.2;
     /** Least response that is believed, as a share of the prior mean. */
     private static final double LEAST_SHARE = 0.15;
 

@@ -24,13 +24,8 @@ public record StepAdvisor(
         Mass fullCharge, Criterion criterion, double toleranceK, double priorKelvins, double priorRelativeDoubt) {
     /** Doubt of typical constants on a unit that they were not fitted to; our choice, no source. */
     private static final double TYPICAL_DOUBT = 0.35;
-    /** The same for superheat, which answers less evenly; our choice, no source. */
-    private static final double TYPICAL_DOUBT_OF_SUPERHEAT = 0.45;
-    /**
-     * Part of the whole effect that superheat takes at a fixed orifice. A half would share it evenly with subcooling; simulated systems answer with nearly all of
-     * it, and too small a figure makes steps that overshoot. Our choice, tuned on simulated visits.
-     */
-    private static final double SHARE_OF_SUPERHEAT = 0.9;
+    /** The same for superheat at a fixed orifice: simulated systems answer up to three times as steeply as the typical constants say; our choice, no source. */
+    private static final double TYPICAL_DOUBT_OF_SUPERHEAT = 0.7;
     /** A response below this share of the expected one, beyond doubt, is none. */
     private static final double NO_RESPONSE = 0.15;
     /** Without any signal after this share of the charge moved, the charge is not what is wrong. */
@@ -66,7 +61,7 @@ public record StepAdvisor(
 
     /**
      * Returns an advisor with the prior of typical constants. With an expansion valve superheat stays and subcooling takes the whole effect
-     * k_ch; with a fixed orifice superheat takes nearly all of it, k_ch / (k_sh/k_sc) times 0.9.
+     * k_ch; with a fixed orifice both move, in the ratio of their constants, so that superheat moves by k_ch / (2 k_sh/k_sc).
      *
      * @param fullCharge full charge, from the plate
      * @param metering metering device
@@ -79,7 +74,7 @@ public record StepAdvisor(
         boolean valve = metering == MeteringDevice.EXPANSION_VALVE;
         double kelvins = valve || constants.ratio() == 0
                 ? constants.kelvinsPerFraction()
-                : SHARE_OF_SUPERHEAT * constants.kelvinsPerFraction() / constants.ratio();
+                : constants.kelvinsPerFraction() / (2 * constants.ratio());
         return new StepAdvisor(
                 fullCharge,
                 metering.judgedBy(),

@@ -44,6 +44,7 @@ public interface SaturationCurve {
 
     /**
      * Returns what every result of this curve should say about the mixture model behind it, such as a known difference from published points.
+     * Looked up when asked for: it reads the equations, which a first answer from a table does not need.
      *
      * @return lines to print, each without a full stop; none if there is nothing to warn of
      */

@@ -42,7 +42,7 @@ final class HookUpReports {
             "R-1234yf",
             "R-290",
             "R-600a");
-    /** Freezing, a room, a hot day, and the two temperatures of the fill rules (131 degF is 55 degC), degC. */
+    /** Freezing, 70 degF, a hot day, and the 131 degF of the fill rules, degC. */
     private static final List<Double> MET = List.of(0.0, 21.1, 40.0, 55.0);
 
     private static final String NOT_STATED = "an owner not stated";

@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
-import java.util.function.Predicate;
 import org.satline.quantity.Mass;
 
 /** Scores ways of charging on {@link SaturatingPlant}: steps, overshoots that force a cylinder swap, final error. */
@@ -41,14 +40,14 @@ final class StepScore {
 
     private StepScore() {}
 
-    /** Visits that begin off target, on wanted plants. */
-    static Score run(long seed, int visits, Predicate<SaturatingPlant> wanted, Strategy strategy) {
+    /** Visits that begin off target; with or without a signal at the start. */
+    static Score run(long seed, int visits, boolean signal, Strategy strategy) {
         List<Double> steps = new ArrayList<>();
         List<Double> errors = new ArrayList<>();
         int overshoots = 0;
         for (long visit = 0; steps.size() < visits; visit++) {
             SaturatingPlant plant = new SaturatingPlant(new Random(seed * 1_000_003 + visit));
-            if (Math.abs(plant.deviationK()) <= plant.toleranceK || !wanted.test(plant)) {
+            if (Math.abs(plant.deviationK()) <= plant.toleranceK || plant.hasSignal() != signal) {
                 continue;
             }
             List<StepReading> readings = new ArrayList<>(List.of(read(plant)));

@@ -50,7 +50,7 @@ class SimulatedSystemTest {
                 .isCloseTo(state.subcooling().kelvins(), within(0.02));
     }
 
-    /** Heat to the outdoor air is cooling plus compressor work: 1000 cfm of condenser air for each ton would be too little to hide an error. */
+    /** Heat to the outdoor air is cooling plus compressor work; condenser air as the model takes it, 800 cfm for each ton. */
     @Test
     void balancesItsEnergy() {
         SimulatedSystem system = Systems.typical("R-410A", MeteringDevice.FIXED_ORIFICE);

@@ -1,10 +1,8 @@
 package org.satline.tables;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import org.satline.equation.MixtureEvidence;
 import org.satline.equilibrium.Range;
 import org.satline.equilibrium.ReferenceState;
 import org.satline.quantity.OutOfValidityException;
@@ -84,12 +82,6 @@ final class TableCurve implements SaturationCurve {
     @Override
     public String source() {
         return data.source();
-    }
-
-    @Override
-    public List<String> warnings() {
-        // asked for now and then; read from the evidence only then, since that would double the time to a first answer
-        return MixtureEvidence.of(refrigerant).warnings();
     }
 
     @Override

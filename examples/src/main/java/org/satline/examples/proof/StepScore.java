@@ -4,14 +4,17 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import org.satline.charge.ChargeEstimate;
 import org.satline.charge.ChargeEstimate.Constants;
 import org.satline.charge.Criterion;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.Margins;
 import org.satline.charge.StepAdvice;
 import org.satline.charge.StepAdvisor;
 import org.satline.charge.StepLimits;
 import org.satline.charge.StepReading;
 import org.satline.quantity.Mass;
+import org.satline.saturation.SaturationCurves;
+import org.satline.simulation.ImposedFault;
 import org.satline.simulation.NoSteadyStateException;
 import org.satline.simulation.SteadyState;
 
@@ -112,15 +115,23 @@ final class StepScore {
                 : -Math.signum(deviation) * 0.05 * visit.system().ratedCharge().kilograms();
     }
 
+    /** The charge estimate from exact superheat and subcooling, against what the right charge shows in the same weather. */
     static double oneCorrection(Visit visit, double toleranceK, List<StepReading> readings) {
         if (readings.size() > 1) {
             return 0;
         }
-        double response = Constants.typical(ratedSubcooling(visit)).kelvinsPerFraction()
-                * (visit.metering() == MeteringDevice.FIXED_ORIFICE ? 1.25 : 1);
-        return -readings.get(0).deviationK()
-                / response
-                * visit.system().ratedCharge().kilograms();
+        SteadyState now = visit.system()
+                .steadyState(VisitMaker.charge(visit.system(), visit.chargeError()), visit.air(), visit.fault());
+        SteadyState right = visit.system().steadyState(visit.system().ratedCharge(), visit.air(), ImposedFault.none());
+        Margins margins =
+                Margins.of(SaturationCurves.of(visit.system().design().refrigerant()), now.exactReadings(visit.air()));
+        ChargeEstimate estimate = ChargeEstimate.of(
+                margins.superheat().orElseThrow(),
+                right.superheat().kelvins(),
+                margins.subcooling().orElseThrow(),
+                right.subcooling().kelvins(),
+                Constants.typical(ratedSubcooling(visit)));
+        return -estimate.fraction() * visit.system().ratedCharge().kilograms();
     }
 
     private static double ratedSubcooling(Visit visit) {

@@ -116,6 +116,9 @@ final class VisitMaker {
 
     /** Where exact readings contradict each other so far that the check itself gives none. */
     private static ChargeLevel levelOf(double chargeError) {
+        if (chargeError == 0) {
+            return ChargeLevel.ON_TARGET;
+        }
         return chargeError < 0 ? ChargeLevel.LOW : ChargeLevel.HIGH;
     }
 
