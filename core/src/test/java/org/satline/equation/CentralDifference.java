@@ -41,6 +41,24 @@ record CentralDifference(double value, double error) {
         return new CentralDifference(best, error);
     }
 
+    /**
+     * Differentiates with first steps of three sizes. The one that estimates the smallest error counts, unless a narrower one contradicts it: then the wide one
+     * has stepped over a sharp feature, such as the terms near a critical point.
+     *
+     * @param f function
+     * @param x where
+     * @param widest the widest of the three; the others are a fifth and a fiftieth of it
+     */
+    static CentralDifference ofThree(DoubleUnaryOperator f, double x, double widest) {
+        CentralDifference best = of(f, x, widest);
+        for (double step : new double[] {widest / 5, widest / 50}) {
+            CentralDifference narrow = of(f, x, step);
+            boolean contradict = Math.abs(best.value - narrow.value) > 10 * (best.error + narrow.error);
+            best = contradict || narrow.error < best.error ? narrow : best;
+        }
+        return best;
+    }
+
     private static double slope(DoubleUnaryOperator f, double x, double h) {
         return (f.applyAsDouble(x + h) - f.applyAsDouble(x - h)) / (2 * h);
     }
