@@ -22,6 +22,7 @@ import picocli.CommandLine.ParameterException;
             FillsCommand.class,
             VerdictsCommand.class,
             TableCommand.class,
+            PictureCommand.class,
             ScoreCommand.class
         },
         exitCodeListHeading = "Exit status:%n",

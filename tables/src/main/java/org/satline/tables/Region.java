@@ -34,11 +34,21 @@ public enum Region {
         return words;
     }
 
-    double from() {
+    /**
+     * Returns where it begins.
+     *
+     * @return temperature over that of the end, at least 0
+     */
+    public double from() {
         return from;
     }
 
-    double to() {
+    /**
+     * Returns where it ends.
+     *
+     * @return temperature over that of the end; above 1 for the last one
+     */
+    public double to() {
         return to;
     }
 
