@@ -100,7 +100,8 @@ final class PictureCommand implements Callable<Integer> {
         TextFile.write(out, picture.toSvgFile());
         PrintWriter page = spec.commandLine().getOut();
         page.println(picture.title() + ", written to " + out);
-        picture.notes().forEach(page::println);
+        // a console may know no degree sign
+        picture.notes().forEach(note -> page.println(note.replace("\u00b0", "deg")));
         page.flush();
         return ExitStatus.DONE;
     }
