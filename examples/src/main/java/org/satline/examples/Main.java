@@ -23,7 +23,8 @@ import picocli.CommandLine.ParameterException;
             VerdictsCommand.class,
             TableCommand.class,
             PictureCommand.class,
-            ScoreCommand.class
+            ScoreCommand.class,
+            ExerciseCommand.class
         },
         exitCodeListHeading = "Exit status:%n",
         exitCodeList = {
