@@ -125,12 +125,18 @@ final class ExerciseCommand implements Callable<Integer> {
         List<Topic> wanted = topics.isEmpty()
                 ? List.of(Topic.values())
                 : topics.stream().map(Topic::ofLabel).toList();
-        return new SheetOrder(
-                seed,
-                count == null ? wanted.size() : count,
-                difficulty.equals(RISING) ? Optional.empty() : Optional.of(Difficulty.ofLabel(difficulty)),
-                wanted,
-                Optional.ofNullable(units));
+        return new SheetOrder(seed, count == null ? wanted.size() : count, grade(), wanted, Optional.ofNullable(units));
+    }
+
+    private Optional<Difficulty> grade() {
+        if (difficulty.equals(RISING)) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Difficulty.ofLabel(difficulty));
+        } catch (IllegalArgumentException e) {
+            throw new BadInputException(e.getMessage() + ", " + RISING);
+        }
     }
 
     private static PageForm form(@Nullable Path file) {

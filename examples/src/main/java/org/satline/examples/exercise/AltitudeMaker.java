@@ -16,8 +16,7 @@ import org.satline.saturation.SaturationCurve;
 /** What a gauge shows where the air is thin. */
 final class AltitudeMaker implements Maker {
     private static final String LAW =
-            "Standard atmosphere (ISO 2533): p_atm = 101.325 kPa (1 - 0.0065 H / 288.15)^5.2559 with the altitude H in metres;"
-                    + " 1 ft = 0.3048 m, 1 psi = 6.895 kPa.";
+            "Standard atmosphere (ISO 2533): p_atm = 101.325 kPa (1 - 0.0065 H / 288.15)^5.2559 with the altitude H in metres";
     /** Below this the mistake of assuming sea level would drown in the rounding. */
     private static final double LEAST_ERROR_K = 0.6;
 
@@ -39,7 +38,9 @@ final class AltitudeMaker implements Maker {
                 ? barometer(draw, draft, readout)
                 : standard(draw, draft, readout, hard);
         Given<GaugePressure> gauge = readout.gauge(
-                "gauge at the suction port", curve.dewPressure(Temperature.ofCelsius(draw.between(-8, 12))), air);
+                "gauge at the suction port",
+                curve.dewPressure(Temperature.ofCelsius(draw.between(difficulty == Difficulty.STARTING ? -12 : 2, 12))),
+                air);
         draft.given(gauge)
                 .rule("At sea level the atmosphere is " + readout.seaLevel().text() + ".");
         Working working = new Working(draft, readout, curve);
@@ -57,12 +58,7 @@ final class AltitudeMaker implements Maker {
         draft.part(
                         "pressure",
                         "What is the absolute suction pressure, in " + readout.absoluteUnit() + "?",
-                        new Answer.Figure(
-                                readout.number(pressure),
-                                1,
-                                readout.absoluteUnit(),
-                                readout.us() ? 0.1 : 0.2,
-                                java.math.RoundingMode.HALF_UP))
+                        Answer.Figure.of(readout.number(pressure), 1, readout.absoluteUnit(), readout.us() ? 0.1 : 0.2))
                 .part("dew point", "What is the " + saturation + " at that pressure" + unit, readout.answer(dew))
                 .part(
                         "dew point at sea level",
@@ -103,7 +99,7 @@ final class AltitudeMaker implements Maker {
         draft.situation(
                         "An air conditioner runs in a mountain village. Its gauges show the pressure above the air around them.")
                 .given(altitude)
-                .rule(LAW);
+                .rule(LAW + (readout.us() ? "; 1 ft = 0.3048 m, 1 psi = 6.895 kPa." : "."));
         if (hard) {
             Pressure report = Pressure.ofKilopascals(draw.between(100.2, 103.2));
             draft.given(Given.words(

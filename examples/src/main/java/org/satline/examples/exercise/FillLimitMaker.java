@@ -63,7 +63,7 @@ final class FillLimitMaker implements Maker {
         FillSum sum = new FillSum(draft, readout, curve, stamps, assessment);
         return switch (difficulty) {
             case STARTING -> starting(sum, draft, warmest, assessment);
-            case PRACTISED -> practised(draw, sum, draft, readout, stamped, warmest, assessment);
+            case PRACTISED -> practised(draw, sum, draft, stamped, warmest, assessment);
             case EXPERIENCED ->
                 new FillRulesExercise(draft, sum, readout, curve, stamps, assessment)
                         .write(draw, designation, service, warmest);
@@ -84,7 +84,6 @@ final class FillLimitMaker implements Maker {
             Draw draw,
             FillSum sum,
             Exercise.Draft draft,
-            Readout readout,
             Readout stamped,
             Given<Temperature> warmest,
             FillAssessment assessment) {

@@ -61,8 +61,7 @@ final class FillSum {
                 * stamps.waterCapacity().kilograms()
                 / WATER.kilogramsPerCubicMetre();
         Mass hand = Mass.ofKilograms(byHand);
-        if (!FillLimitMaker.down(readout.number(hand))
-                .equals(FillLimitMaker.down(readout.number(limit.maximumContents())))) {
+        if (!sameDigits(readout.number(hand), readout.number(limit.maximumContents()))) {
             return Optional.empty();
         }
         String mass = readout.massUnit();
@@ -133,12 +132,15 @@ final class FillSum {
     private boolean steady(Mass exact, Mass limit) {
         double cut = readout.number(limit)
                 - FillLimitMaker.down(readout.number(limit)).doubleValue();
-        return FillLimitMaker.down(readout.number(exact)).equals(FillLimitMaker.down(readout.number(exact) - cut));
+        return sameDigits(readout.number(exact), readout.number(exact) - cut);
+    }
+
+    private static boolean sameDigits(double first, double second) {
+        return FillLimitMaker.down(first).compareTo(FillLimitMaker.down(second)) == 0;
     }
 
     /** Contents by the scale, room and stop weight. */
-    boolean room(
-            Draw draw, MassLimit limit, Readout scaleUnits, Mass scaleDoubt, Mass hose, boolean mayBeFilled) {
+    boolean room(Draw draw, MassLimit limit, Readout scaleUnits, Mass scaleDoubt, Mass hose, boolean mayBeFilled) {
         double share = draw.between(0.25, 0.8);
         Given<Mass> scale = scaleUnits.mass(
                 "scale now (gross)",
@@ -162,15 +164,18 @@ final class FillSum {
                 .part(
                         "stop",
                         "At which reading of the scale is to be stopped" + unit + " (rounded down)?",
-                        mayBeFilled ? FillLimitMaker.down(left.stopReading(), readout) : new Answer.Words(NOT_TO_BE_FILLED))
+                        mayBeFilled
+                                ? FillLimitMaker.down(left.stopReading(), readout)
+                                : new Answer.Words(NOT_TO_BE_FILLED))
                 .sum(
                         "contents now",
                         "contents = gross - TW",
                         scale.text() + " - " + scaleUnits.text(stamps.tare()),
                         readout.text(left.contents()));
         if (!mayBeFilled) {
-            draft.slip("The masses of the rules are only half of it: a cylinder whose service pressure is too low takes nothing, and what is in it"
-                    + " must come out.");
+            draft.slip(
+                    "The masses of the rules are only half of it: a cylinder whose service pressure is too low takes nothing, and what is in it"
+                            + " must come out.");
             return true;
         }
         draft.sum(

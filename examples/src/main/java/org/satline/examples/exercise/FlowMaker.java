@@ -88,9 +88,7 @@ final class FlowMaker implements Maker {
                 .cautions(bench.cautions(running.designation(), wish.intoSystem() ? Task.CHARGING : Task.RECOVERY));
         Working working = new Working(draft, readout, curve);
         boolean starting = difficulty == Difficulty.STARTING;
-        Pressure first = starting
-                ? Pressure.ofGauge(port.value(), air.value())
-                : working.absolute(port, air.value());
+        Pressure first = starting ? Pressure.ofGauge(port.value(), air.value()) : working.absolute(port, air.value());
         PressureDifference portDoubt = PressureDifference.ZERO;
         TemperatureDifference cylinderDoubt = TemperatureDifference.ZERO;
         if (hard) {
@@ -108,13 +106,15 @@ final class FlowMaker implements Maker {
             Given<GaugePressure> gauge =
                     readout.gauge("gauge at the cylinder", curve.bubblePressure(cylinderAt), air.value());
             draft.given(gauge)
-                    .rule("Both gauges show the pressure above the same air: their readings may be compared as they are.");
+                    .rule(
+                            "Both gauges show the pressure above the same air: their readings may be compared as they are.");
             cylinder = ConnectionPoint.byGauge(wish.valve(), gauge.value(), air.value(), PressureDifference.ZERO);
             numbers = port.text() + " - " + gauge.text();
         } else {
             Given<Temperature> at = readout.temperature("cylinder, at rest, liquid and vapour inside", cylinderAt);
             draft.given(air, at)
-                    .slip("A gauge reading must not be held against a pressure from the table: one counts from the air, the other from nothing.");
+                    .slip(
+                            "A gauge reading must not be held against a pressure from the table: one counts from the air, the other from nothing.");
             cylinder = ConnectionPoint.bySaturation(wish.valve(), curve, at.value(), cylinderDoubt);
             numbers = readout.text(first) + " - " + readout.text(cylinder.pressure());
             draft.table(SaturationExtract.around(curve, readout, at.value(), at.value(), draw))
@@ -132,7 +132,8 @@ final class FlowMaker implements Maker {
                             readout.text(cylinder.pressure()),
                             "saturation table of the question"));
         }
-        return answered(draft, readout, difficulty, wish, FlowCheck.between(system, cylinder), first, numbers, cylinder);
+        return answered(
+                draft, readout, difficulty, wish, FlowCheck.between(system, cylinder), first, numbers, cylinder);
     }
 
     private static String standing(Temperature cylinder) {
@@ -168,9 +169,7 @@ final class FlowMaker implements Maker {
                 : ((Flow.OneWay) flow).expandedUncertainty().pascals();
         double size = Math.abs(signed.pascals());
         // Not by a hair, and not so plain that the pressures need no look.
-        if (tooClose
-                ? size > 0.6 * doubt
-                : size < Math.max(LEAST_DRIVING_PA, 1.6 * doubt) || size > 0.5 * inCylinder) {
+        if (tooClose ? size > 0.6 * doubt : size < Math.max(LEAST_DRIVING_PA, 1.6 * doubt) || size > 0.5 * inCylinder) {
             return Optional.empty();
         }
         String unit = readout.pressureDifferenceUnit();
@@ -182,7 +181,9 @@ final class FlowMaker implements Maker {
                                 readout.number(signed), readout.pressureDecimals(), unit, readout.us() ? 0.4 : 3))
                 .sum(
                         "driving pressure",
-                        difficulty == Difficulty.STARTING ? "gauge at the system - gauge at the cylinder" : "p(system) - p(cylinder)",
+                        difficulty == Difficulty.STARTING
+                                ? "gauge at the system - gauge at the cylinder"
+                                : "p(system) - p(cylinder)",
                         numbers,
                         readout.text(signed));
         if (difficulty == Difficulty.EXPERIENCED) {

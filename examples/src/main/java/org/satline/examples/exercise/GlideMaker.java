@@ -84,7 +84,8 @@ final class GlideMaker implements Maker {
         draft.given(line);
         if (difficulty == Difficulty.EXPERIENCED) {
             draft.given(readout.temperature(
-                    "air entering the evaporator", line.value().plus(TemperatureDifference.ofKelvins(draw.between(2, 6)))));
+                    "air entering the evaporator",
+                    line.value().plus(TemperatureDifference.ofKelvins(draw.between(2, 6)))));
             draft.slip("The air entering the evaporator is not needed.");
         }
         TemperatureDifference superheat = line.value().minus(dew);
@@ -100,7 +101,7 @@ final class GlideMaker implements Maker {
         if (difficulty == Difficulty.PRACTISED) {
             draft.part(
                     "superheat, other unit",
-                    "The true superheat in " + readout.other().differenceUnit() + "?",
+                    "What is the true superheat in " + readout.other().differenceUnit() + "?",
                     readout.other().answer(superheat));
             working.converted("superheat", superheat);
         }

@@ -42,7 +42,7 @@ final class MarginsMaker implements Maker {
         LineReadings readings = LineReadings.of(running, readout, air);
         TemperatureDifference superheat = readings.superheat(curve);
         TemperatureDifference subcooling = readings.subcooling(curve);
-        if (!(superheat.kelvins() >= 1 && subcooling.kelvins() >= 1)) {
+        if (!(usual(superheat) && usual(subcooling))) {
             return Optional.empty();
         }
         Exercise.Draft draft = new Exercise.Draft(Topic.MARGINS, difficulty)
@@ -61,7 +61,7 @@ final class MarginsMaker implements Maker {
         if (difficulty == Difficulty.PRACTISED) {
             draft.part(
                     "superheat, other unit",
-                    "The superheat in " + readout.other().differenceUnit() + "?",
+                    "What is the superheat in " + readout.other().differenceUnit() + "?",
                     readout.other().answer(superheat));
             working.converted("superheat", superheat);
         } else if (hard) {
@@ -88,6 +88,11 @@ final class MarginsMaker implements Maker {
         margins.subcooling().ifPresent(each -> draft.derive(each.steps()));
         slips(draft, readout, curve, readings);
         return Optional.of(draft.done());
+    }
+
+    /** What a sound air conditioner shows: common practice, no source. */
+    private static boolean usual(TemperatureDifference margin) {
+        return margin.kelvins() >= 2 && margin.kelvins() <= 12;
     }
 
     private static void doubt(

@@ -69,8 +69,7 @@ final class NextStepMaker implements Maker {
                 readout.difference("superheat", running.state().superheat());
         Given<TemperatureDifference> subcooling =
                 readout.difference("subcooling", running.state().subcooling());
-        Given<TemperatureDifference> target =
-                readout.target("maker's target " + criterion.label(), running.target());
+        Given<TemperatureDifference> target = readout.target("maker's target " + criterion.label(), running.target());
         Given<TemperatureDifference> band = Tolerances.given(readout, criterion);
         TemperatureDifference measured = (criterion == Criterion.SUPERHEAT ? superheat : subcooling).value();
         TemperatureDifference deviation = measured.minus(target.value());
@@ -134,8 +133,7 @@ final class NextStepMaker implements Maker {
         }
         Given<TemperatureDifference> first = readout.difference(criterion.label() + " before", before.judged());
         Given<TemperatureDifference> second = readout.difference(criterion.label() + " now, settled", after.judged());
-        Given<TemperatureDifference> target =
-                readout.target("maker's target " + criterion.label(), before.target());
+        Given<TemperatureDifference> target = readout.target("maker's target " + criterion.label(), before.target());
         Given<TemperatureDifference> band = Tolerances.given(readout, criterion);
         TemperatureDifference change = second.value().minus(first.value());
         TemperatureDifference deviation = second.value().minus(target.value());

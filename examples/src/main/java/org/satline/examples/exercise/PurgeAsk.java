@@ -38,7 +38,11 @@ final class PurgeAsk {
             int number = 1;
             for (String reason : none.reasons()) {
                 draft.work(new Step(
-                        "way " + number++, "who pushes, and who lets out", reason, "does not do", "rules of the question"));
+                        "way " + number++,
+                        "who pushes, and who lets out",
+                        reason,
+                        "does not do",
+                        "rules of the question"));
             }
         }
     }

@@ -48,9 +48,12 @@ final class PurgeMaker implements Maker {
         PurgePlan plan = PurgePlanner.plan(
                 hose, purpose, system, cylinder, group(designation), Density.ofKilogramsPerCubicMetre(1));
         List<Given<Density>> densities = new ArrayList<>();
-        density("density of the vapour at the system's port", systemPressure, curve, readout, air.value()).ifPresent(densities::add);
-        density("density of the vapour in the cylinder", cylinderPressure, curve, readout, air.value()).ifPresent(densities::add);
-        // The gas that sweeps decides the density, and the plan the side it comes from: plan once more with the right one.
+        density("density of the vapour at the system's port", systemPressure, curve, readout, air.value())
+                .ifPresent(densities::add);
+        density("density of the vapour in the cylinder", cylinderPressure, curve, readout, air.value())
+                .ifPresent(densities::add);
+        // The gas that sweeps decides the density, and the plan the side it comes from: plan once more with the right
+        // one.
         Given<Density> density = densities.isEmpty()
                 ? new Given<>("", "", Density.ofKilogramsPerCubicMetre(1))
                 : plan instanceof PurgePlan.Purge purge && purge.from() == HoseSide.CYLINDER

@@ -2,6 +2,7 @@ package org.satline.examples.exercise;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
@@ -56,6 +57,6 @@ final class SaturationExtract {
     }
 
     private static String pressure(Pressure value, Readout readout) {
-        return value.in(readout.absoluteUnit(), readout.us() ? 2 : 1).split(" ")[0];
+        return String.format(Locale.ROOT, readout.us() ? "%.2f" : "%.1f", readout.number(value));
     }
 }

@@ -106,7 +106,7 @@ final class SaturationMaker implements Maker {
         ask(draft, readout, bubble, dew);
         draft.part(
                 "dew point, other unit",
-                "The dew point in " + readout.other().temperatureUnit() + "?",
+                "What is the dew point in " + readout.other().temperatureUnit() + "?",
                 readout.other().answer(dew));
         Working working = new Working(draft, readout, curve);
         Pressure absolute = working.absolute(gauge, air.value());

@@ -35,11 +35,18 @@ final class SheetMaker {
         List<Exercise> exercises = new ArrayList<>();
         for (int i = 0; i < order.count(); i++) {
             Topic topic = topics.get(i % topics.size());
-            int grade = i * Difficulty.values().length / order.count();
-            exercises.add(exercise(
-                    draw.split(), topic, order.difficulty().orElse(Difficulty.values()[grade]), order.units()));
+            Difficulty grade = order.difficulty().orElse(rising((double) i / order.count()));
+            exercises.add(exercise(draw.split(), topic, grade, order.units()));
         }
         return new ExerciseSheet(order, exercises);
+    }
+
+    /** The grade at a share of the way through a sheet. */
+    private static Difficulty rising(double share) {
+        if (share < 1.0 / 3) {
+            return Difficulty.STARTING;
+        }
+        return share < 2.0 / 3 ? Difficulty.PRACTISED : Difficulty.EXPERIENCED;
     }
 
     private Exercise exercise(Draw draw, Topic topic, Difficulty difficulty, Optional<UnitSystem> units) {

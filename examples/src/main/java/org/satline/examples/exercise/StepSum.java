@@ -138,7 +138,6 @@ final class StepSum {
     }
 
     private Answer.Figure mass(Mass value, double allowance) {
-        return Answer.Figure.of(
-                readout.number(value), readout.smallMassDecimals(), readout.massUnit(), allowance);
+        return Answer.Figure.of(readout.number(value), readout.smallMassDecimals(), readout.massUnit(), allowance);
     }
 }

@@ -14,7 +14,7 @@ final class Tolerances {
     /** Half-width of the band: 5 degF of superheat, 3 degF of subcooling. */
     static Given<TemperatureDifference> given(Readout readout, Criterion criterion) {
         return readout.difference(
-                "band of on target around it, either way",
+                "tolerance around the target, either way",
                 TemperatureDifference.ofFahrenheitDegrees(criterion == Criterion.SUPERHEAT ? 5 : 3));
     }
 

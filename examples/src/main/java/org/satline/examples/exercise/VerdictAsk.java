@@ -43,7 +43,8 @@ final class VerdictAsk {
         if (difficulty == Difficulty.PRACTISED) {
             draft.part(
                     criterion.label() + ", other unit",
-                    "The " + criterion.label() + " in " + readout.other().differenceUnit() + "?",
+                    "What is the " + criterion.label() + " in "
+                            + readout.other().differenceUnit() + "?",
                     readout.other().answer(measured));
             working.converted(criterion.label(), measured);
         }

@@ -59,8 +59,7 @@ final class VerdictMaker implements Maker {
         Given<Atmosphere> air =
                 hard ? readout.barometer(Pressure.ofKilopascals(draw.between(78, 96))) : readout.seaLevel();
         LineReadings readings = LineReadings.of(running, readout, air);
-        Given<TemperatureDifference> target =
-                readout.target("maker's target " + criterion.label(), running.target());
+        Given<TemperatureDifference> target = readout.target("maker's target " + criterion.label(), running.target());
         Given<TemperatureDifference> band = Tolerances.given(readout, criterion);
         Given<PressureDifference> gaugeDoubt = readout.pressureDifference(
                 "standard uncertainty of either gauge",
@@ -155,7 +154,10 @@ final class VerdictMaker implements Maker {
         Optional<ChargeLevel> decided = DecisionRule.usual().decide(deviation);
         boolean holds = ratio > 1.645;
         // the far edge must be out of reach, and the ratio clear of the quantile, so that one table value answers
-        if (judged && !((tolerance + distance) / u > 3.3 && Math.abs(ratio - 1.645) > 0.3 && decided.isPresent() == holds)) {
+        if (judged
+                && !((tolerance + distance) / u > 3.3
+                        && Math.abs(ratio - 1.645) > 0.3
+                        && decided.isPresent() == holds)) {
             return false;
         }
         draft.given(gaugeDoubt, clampDoubt)
@@ -180,11 +182,11 @@ final class VerdictMaker implements Maker {
         TemperatureDifference gauge =
                 TemperatureDifference.ofKelvins(Math.sqrt(u * u - clamp.kelvins() * clamp.kelvins()));
         draft.sum(
-                        "standard uncertainty",
-                        "u = sqrt(u(T)^2 + (dT/dp u(p))^2)",
-                        "sqrt((" + readout.text(clamp) + ")^2 + (" + readout.text(gauge) + ")^2), the second from "
-                                + gaugeDoubt.text(),
-                        readout.text(doubt));
+                "standard uncertainty",
+                "u = sqrt(u(T)^2 + (dT/dp u(p))^2)",
+                "sqrt((" + readout.text(clamp) + ")^2 + (" + readout.text(gauge) + ")^2), the second from "
+                        + gaugeDoubt.text(),
+                readout.text(doubt));
         if (!judged) {
             return true;
         }

@@ -1,0 +1,117 @@
+package org.satline.examples.exercise;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.satline.quantity.Mass;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.PressureDifference;
+import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
+
+/**
+ * Every answer of the key, computed anew from the printed question: parsed back from the sheet and solved with other code and the other engine.
+ *
+ * <p>1000 seeds with the profile {@code exercises} ({@code -Dsatline.exercise.seeds=1000}), {@value #USUAL_SEEDS} otherwise; every seed gives a rising sheet of
+ * all topics.
+ */
+class ExerciseAnswersTest {
+    private static final int USUAL_SEEDS = 60;
+    /**
+     * The tables are certified to 1E-8 of a pressure and 1E-7 of a temperature and density; the slope in an uncertainty is taken over other steps, which moves it
+     * by less than 1E-4 of itself. Beyond that only the rounding of the last printed digit is allowed.
+     */
+    private static final double CERTIFIED = 1e-4;
+
+    private static final SheetMaker MAKER = new SheetMaker();
+
+    @Test
+    void everyAnswerFollowsFromThePrintedQuestion() {
+        int seeds = Integer.getInteger("satline.exercise.seeds", USUAL_SEEDS);
+        long figures = IntStream.rangeClosed(1, seeds)
+                .parallel()
+                .mapToLong(seed -> checked(MAKER.sheet(SheetOrder.usual(seed))))
+                .sum();
+        assertThat(figures).as("figures checked").isGreaterThan(seeds * 15L);
+    }
+
+    @Test
+    void soInEveryGradeAndBothFamiliesOfUnits() {
+        for (Difficulty difficulty : Difficulty.values()) {
+            for (org.satline.quantity.UnitSystem units : org.satline.quantity.UnitSystem.values()) {
+                SheetOrder order =
+                        new SheetOrder(2026, 36, Optional.of(difficulty), List.of(Topic.values()), Optional.of(units));
+                checked(MAKER.sheet(order));
+            }
+        }
+    }
+
+    /** Checks a sheet; returns how many numbers it held. */
+    private static long checked(ExerciseSheet sheet) {
+        List<PrintedExercise> printed =
+                PrintedExercise.all(sheet.questions(PageForm.MARKDOWN), sheet.key(PageForm.MARKDOWN));
+        assertThat(printed).hasSameSizeAs(sheet.exercises());
+        long figures = 0;
+        for (int i = 0; i < printed.size(); i++) {
+            figures += checked(sheet.order().seed(), sheet.exercises().get(i), printed.get(i));
+        }
+        return figures;
+    }
+
+    private static long checked(long seed, Exercise exercise, PrintedExercise printed) {
+        Map<String, Object> solved = HandSolver.solve(exercise.topic(), printed);
+        assertThat(printed.answers()).hasSameSizeAs(exercise.parts());
+        long figures = 0;
+        for (int i = 0; i < exercise.parts().size(); i++) {
+            Part part = exercise.parts().get(i);
+            String answer = printed.answers().get(i);
+            String what = "seed " + seed + ", " + printed.title() + ", " + part.name() + ": " + answer + "; "
+                    + printed.givens();
+            Object expected = Objects.requireNonNull(solved.get(part.name()), what);
+            if (expected instanceof String words) {
+                assertThat(answer).as(what).startsWith(words);
+            } else {
+                compare(what, answer, expected, ((Answer.Figure) part.answer()).rounding());
+                figures++;
+            }
+        }
+        return figures;
+    }
+
+    private static void compare(String what, String answer, Object expected, RoundingMode rounding) {
+        String[] words = answer.replaceAll(" \\(accept .*\\)$", "").split(" ", 2);
+        BigDecimal shown = new BigDecimal(words[0]);
+        double value = in(expected, words[1]);
+        double digit = shown.ulp().doubleValue();
+        double difference = value - shown.doubleValue();
+        double slack = CERTIFIED * Math.max(1, Math.abs(value) / 100);
+        if (rounding == RoundingMode.FLOOR) {
+            assertThat(difference).as(what + ", by hand " + value).isBetween(-slack, digit + slack);
+        } else {
+            assertThat(Math.abs(difference)).as(what + ", by hand " + value).isLessThanOrEqualTo(digit / 2 + slack);
+        }
+    }
+
+    private static double in(Object expected, String unit) {
+        if (expected instanceof Temperature temperature) {
+            return temperature.valueIn(unit);
+        }
+        if (expected instanceof TemperatureDifference difference) {
+            return difference.valueIn(unit);
+        }
+        if (expected instanceof Pressure pressure) {
+            return pressure.valueIn(unit);
+        }
+        if (expected instanceof PressureDifference difference) {
+            return difference.valueIn(unit);
+        }
+        return expected instanceof Mass mass ? mass.valueIn(unit) : (Double) expected;
+    }
+}
