@@ -2,8 +2,12 @@ package org.satline.examples;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.satline.examples.file.BadInputException;
+import org.satline.examples.file.TextFile;
+import org.satline.examples.pictures.PictureUnits;
+import org.satline.examples.report.VisitHtml;
 import org.satline.examples.visit.ExplainPage;
 import org.satline.examples.visit.VisitPage;
 import org.satline.examples.visit.VisitReader;
@@ -36,17 +40,43 @@ final class VisitCommand implements Callable<Integer> {
     @Option(names = "--explain", description = "Print how each number was found: formula, numbers with units, source.")
     private boolean explain;
 
+    @Option(
+            names = "--html",
+            paramLabel = "OUT.html",
+            description =
+                    "Write the report with pictures and the derivation of each number as one HTML file, instead of printing the page.")
+    private Optional<Path> html = Optional.empty();
+
+    @Option(
+            names = "--units",
+            defaultValue = "US",
+            description = "Units of the pictures in the HTML file: US (degF, psia; default) or SI (degC, kPa).")
+    private PictureUnits units = PictureUnits.US;
+
     /** Made by the command line library. */
     VisitCommand() {}
 
     @Override
     public Integer call() {
         VisitReport report = reported(VisitReader.read(file));
+        if (html.isPresent()) {
+            return written(report, html.get());
+        }
         // Laid out whole before the first line goes out, so that a fault leaves no half page.
         String page = VisitPage.of(report) + (explain ? ExplainPage.of(report.steps()) : "");
         PrintWriter out = spec.commandLine().getOut();
         out.print(page);
         out.flush();
+        return ExitStatus.DONE;
+    }
+
+    private int written(VisitReport report, Path out) {
+        TextFile.checkApart(file, out);
+        TextFile.write(out, VisitHtml.of(report, units));
+        PrintWriter page = spec.commandLine().getOut();
+        page.println("report of the visit, written to " + out);
+        page.println("charge: " + report.diagnosis().label().replace('-', ' '));
+        page.flush();
         return ExitStatus.DONE;
     }
 

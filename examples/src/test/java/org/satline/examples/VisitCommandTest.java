@@ -155,6 +155,31 @@ class VisitCommandTest {
         assertThat(ProgramRun.of("visit", write(late)).out()).contains("DO NOT FILL", "take another recovery cylinder");
     }
 
+    @Test
+    void theReportGoesToAFileThatAppearsWhole() throws IOException {
+        Path out = folder.resolve("report.html");
+        ProgramRun run = ProgramRun.of("visit", SAMPLE, "--html", out, "--units", "SI");
+        assertThat(run.err()).isEmpty();
+        assertThat(run.status()).isZero();
+        assertThat(run.out()).contains("written to " + out, "charge: high");
+        assertThat(Files.readString(out))
+                .startsWith("<!DOCTYPE html>")
+                .contains(" kPa, ")
+                .endsWith("</html>\n");
+    }
+
+    @Test
+    void theReportDoesNotReplaceTheVisit() throws IOException {
+        Path visit = write(Files.readString(SAMPLE));
+        ProgramRun run = ProgramRun.of("visit", visit, "--html", visit);
+        assertThat(run.status()).isEqualTo(2);
+        assertThat(run.err()).contains("is the file that is read").hasLineCount(1);
+        assertThat(visit).hasSameTextualContentAs(SAMPLE);
+        assertThat(ProgramRun.of("visit", visit, "--html", folder.resolve("no").resolve("out.html"))
+                        .err())
+                .contains("its folder does not exist");
+    }
+
     private Path write(String content) throws IOException {
         return Files.writeString(folder.resolve("visit.json"), content);
     }

@@ -25,10 +25,10 @@ final class Look {
     static final Color GREY = new Color(0x70, 0x70, 0x70);
 
     /** Size of the labels inside a picture. */
-    static final int LABEL_SIZE = 14;
+    static final int LABEL_SIZE = 15;
 
-    private static final int TICK_SIZE = 15;
-    private static final int TITLE_SIZE = 17;
+    private static final int TICK_SIZE = 16;
+    private static final int TITLE_SIZE = 18;
     private static final Color GRID = new Color(0xdc, 0xdc, 0xdc);
 
     /** No separators between thousands. */

@@ -14,17 +14,26 @@ public final class ExplainPage {
      * @return numbered steps, each with formula, numbers, result and source
      */
     public static String of(List<Step> steps) {
-        Sheet sheet = new Sheet();
+        TextSheet sheet = new TextSheet();
+        write(steps, sheet);
+        return sheet.toString();
+    }
+
+    /**
+     * Writes steps on a sheet.
+     *
+     * @param steps in order
+     * @param sheet receives them
+     */
+    public static void write(List<Step> steps, Sheet sheet) {
         sheet.heading("How each number was found");
         int number = 1;
         for (Step step : steps) {
-            sheet.line("");
-            sheet.line(number++ + ". " + step.name());
+            sheet.subheading(number++ + ". " + step.name());
             sheet.row("   formula", step.formula());
             sheet.row("   numbers", step.substitution());
             sheet.row("   result", step.result());
             sheet.row("   source", step.source());
         }
-        return sheet.toString();
     }
 }

@@ -1,78 +1,71 @@
 package org.satline.examples.visit;
 
-import java.util.ArrayList;
-import java.util.List;
+/** What a page about a visit is written on: headings, rows of a label with its text, and lists. Implementations are for one thread. */
+public interface Sheet {
+    /** Where a page with pictures puts them. */
+    enum Spot {
+        /** After superheat and subcooling: pictures of the system. */
+        SYSTEM,
+        /** After what is known about the cylinder: pictures of it. */
+        CYLINDER
+    }
 
-/** A page of plain text: headings, and rows of a label and a text that is wrapped beside it. For one thread. */
-final class Sheet {
-    private static final int WIDTH = 100;
-    private static final int LABEL = 16;
+    /**
+     * Begins the page.
+     *
+     * @param text what the page is about
+     * @return this
+     */
+    Sheet title(String text);
 
-    private final StringBuilder page = new StringBuilder();
+    /**
+     * Begins a section.
+     *
+     * @param text what the section is about
+     * @return this
+     */
+    Sheet heading(String text);
 
-    Sheet title(String text) {
-        page.append(text)
-                .append('\n')
-                .append("=".repeat(Math.min(WIDTH, text.length())))
-                .append('\n');
+    /**
+     * Begins a part of a section.
+     *
+     * @param text what the part is about
+     * @return this
+     */
+    Sheet subheading(String text);
+
+    /**
+     * Writes a label with its text.
+     *
+     * @param label the label; in capitals where it is a warning; empty to go on with the row before
+     * @param text the text
+     * @return this
+     */
+    Sheet row(String label, String text);
+
+    /**
+     * Writes an item of a list.
+     *
+     * @param text the item
+     * @return this
+     */
+    Sheet item(String text);
+
+    /**
+     * Writes a line.
+     *
+     * @param text the line; may be empty
+     * @return this
+     */
+    Sheet line(String text);
+
+    /**
+     * Marks a spot for pictures. A sheet without pictures passes over it.
+     *
+     * @param spot which one
+     * @return this
+     */
+    default Sheet spot(Spot spot) {
         return this;
-    }
-
-    Sheet heading(String text) {
-        page.append('\n')
-                .append(text)
-                .append('\n')
-                .append("-".repeat(text.length()))
-                .append('\n');
-        return this;
-    }
-
-    /** A label with its text; continued lines stand below the text. */
-    Sheet row(String label, String text) {
-        return hanging(label, LABEL, text);
-    }
-
-    /** An item of a list. */
-    Sheet item(String text) {
-        return hanging("-", 2, text);
-    }
-
-    /** A line as it stands. */
-    Sheet line(String text) {
-        page.append(text.stripTrailing()).append('\n');
-        return this;
-    }
-
-    private Sheet hanging(String label, int indent, String text) {
-        String gap = " ".repeat(indent);
-        String first = label.length() < indent ? label + " ".repeat(indent - label.length()) : label + " ";
-        List<String> lines = wrapped(text, WIDTH - indent, WIDTH - first.length());
-        for (int i = 0; i < lines.size(); i++) {
-            line((i == 0 ? first : gap) + lines.get(i));
-        }
-        return this;
-    }
-
-    private static List<String> wrapped(String text, int width, int firstWidth) {
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ", -1)) {
-            int room = lines.isEmpty() ? firstWidth : width;
-            if (line.length() > 0 && line.length() + 1 + word.length() > room) {
-                lines.add(line.toString());
-                line.setLength(0);
-            }
-            if (line.length() > 0) {
-                line.append(' ');
-            }
-            line.append(word);
-        }
-        lines.add(line.toString());
-        return lines;
-    }
-
-    @Override
-    public String toString() {
-        return page.toString();
     }
 }

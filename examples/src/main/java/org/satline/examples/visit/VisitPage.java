@@ -14,15 +14,16 @@ import org.satline.visit.PropertySource;
 import org.satline.visit.ServicedSystem;
 import org.satline.visit.VisitReport;
 
-/** Lays out the report of a visit as one page of plain text. */
+/** Lays out the report of a visit as one page, of plain text or on another sheet. */
 public final class VisitPage {
     private static final double FAHRENHEIT_DEGREES_PER_KELVIN = 1.8;
 
     private final VisitReport report;
-    private final Sheet sheet = new Sheet();
+    private final Sheet sheet;
 
-    private VisitPage(VisitReport report) {
+    private VisitPage(VisitReport report, Sheet sheet) {
         this.report = report;
+        this.sheet = sheet;
     }
 
     /**
@@ -32,24 +33,37 @@ public final class VisitPage {
      * @return the page, lines of at most about 100 characters
      */
     public static String of(VisitReport report) {
-        return new VisitPage(report).text();
+        TextSheet sheet = new TextSheet();
+        write(report, sheet);
+        return sheet.toString();
     }
 
-    private String text() {
+    /**
+     * Writes a report on a sheet.
+     *
+     * @param report the report
+     * @param sheet receives it
+     */
+    public static void write(VisitReport report, Sheet sheet) {
+        new VisitPage(report, sheet).write();
+    }
+
+    private void write() {
         head();
         pressures();
         margins();
+        sheet.spot(Sheet.Spot.SYSTEM);
         new ChargeSection(sheet).write(report);
         CylinderSection cylinder = new CylinderSection(sheet);
         cylinder.room(report);
         flows();
         report.hookUp().ifPresent(new HookUpSection(sheet)::write);
+        sheet.spot(Sheet.Spot.CYLINDER);
         cylinder.rules(report);
         cautions();
         sheet.line("");
         sheet.line("This page supports licensed practice and does not replace it.");
         sheet.line("Local codes and the maker's instructions come first.");
-        return sheet.toString();
     }
 
     private void head() {
