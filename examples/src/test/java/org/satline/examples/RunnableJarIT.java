@@ -39,6 +39,18 @@ class RunnableJarIT {
     }
 
     @Test
+    void theWriterUnderTheLesserLicenceIsListedAndTheWritersLeftOutAreNotThere() throws IOException {
+        try (JarFile jar = new JarFile(JAR.toFile())) {
+            assertThat(text(jar, "META-INF/THIRD-PARTY.txt").lines())
+                    .anyMatch(line -> line.contains("(LGPL)") && line.contains("VectorGraphics2D"));
+            assertThat(jar.getEntry("de/erichseifert/vectorgraphics2d/svg/SVGProcessor.class"))
+                    .isNotNull();
+            assertThat(jar.stream().map(ZipEntry::getName))
+                    .noneMatch(name -> name.startsWith("de/rototor/") || name.startsWith("com/madgag/"));
+        }
+    }
+
+    @Test
     void itRuns() throws Exception {
         Process process = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),

@@ -33,11 +33,10 @@ final class CycleLines {
             chart.addAnnotation(Label.bold(number, h, p, i == 1 || i == 2 ? Label.Side.ABOVE : Label.Side.BELOW));
             notes.add(String.format(
                     Locale.ROOT,
-                    "%s %s: %.4g %s, %.1f %s, %.1f %s (%s).",
+                    "%s %s: %s, %.1f %s, %.1f %s (%s).",
                     number,
                     corner.name(),
-                    p,
-                    units.pressureUnit(),
+                    units.pressureText(corner.pressurePa()),
                     units.temperature(corner.temperatureK()),
                     units.temperatureUnit(),
                     h,

@@ -82,6 +82,7 @@ public final class CylinderPicture {
     private final ClosedVessel vessel;
     private final double lowK;
     private final double highK;
+    private final double endK;
 
     private CylinderPicture(SaturationCurve curve, Cylinder cylinder, PictureUnits units) {
         this.curve = curve;
@@ -91,6 +92,7 @@ public final class CylinderPicture {
         this.vessel = ClosedVessel.of(model, cylinder.volume(), cylinder.contents());
         this.lowK = Math.max(COLDEST_K, model.minTemperatureK() + 1e-6);
         this.highK = WARMEST_K;
+        this.endK = model.maxTemperatureK();
     }
 
     /**
@@ -136,7 +138,9 @@ public final class CylinderPicture {
         for (VesselCondition each : all) {
             double t = units.temperature(each.temperature().kelvins());
             pressure.add(t, units.pressure(each.pressure().pascals()));
-            level.add(t, 100 * each.liquidVolumeFraction());
+            if (each.temperature().kelvins() <= endK) { // beyond it nothing can be told apart as liquid
+                level.add(t, 100 * each.liquidVolumeFraction());
+            }
         }
         if (pressure.isEmpty()) {
             throw new IllegalArgumentException(
@@ -179,9 +183,10 @@ public final class CylinderPicture {
                 Label.Side.CENTRE,
                 "55 \u00b0C / 131 \u00b0F");
         all.stream()
-                .filter(each -> each.temperature().kelvins() <= RULE_K)
+                .filter(each -> each.temperature().kelvins() <= RULE_K
+                        && !each.cautions().isEmpty())
                 .reduce((first, last) -> last)
-                .ifPresent(warm -> warm.cautions()
+                .ifPresent(warmest -> warmest.cautions()
                         .forEach(caution -> notes.add("CAUTION: " + caution.text() + " [" + caution.basis() + "]")));
         notes.add(
                 "CAUTION: this shows how the contents behave; what may go in is for the fill rules, the marks on the cylinder and local codes to say.");
@@ -238,11 +243,10 @@ public final class CylinderPicture {
         Look.marks(chart, "now", Points.of(t, p), SeriesMarkers.DIAMOND, Look.RUST);
         notes.add(String.format(
                 Locale.ROOT,
-                "Now, at %.1f %s: %.4g %s, liquid fills %.0f %%.",
+                "Now, at %.1f %s: %s, liquid fills %.0f %%.",
                 t,
                 units.temperatureUnit(),
-                p,
-                units.pressureUnit(),
+                units.pressureText(condition.pressure().pascals()),
                 100 * condition.liquidVolumeFraction()));
     }
 

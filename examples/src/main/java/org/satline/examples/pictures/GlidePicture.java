@@ -54,12 +54,11 @@ public final class GlidePicture {
         Look.line(chart, "glide at one pressure", points, Look.Line.SOLID, Look.INK);
         String note = String.format(
                 Locale.ROOT,
-                "Glide of %s is largest, %.2f %s, at %.4g %s; at 101.325 kPa it is %s.",
+                "Glide of %s is largest, %.2f %s, at %s; at 101.325 kPa it is %s.",
                 name,
                 units.difference(largest),
                 units.differenceUnit(),
-                units.pressure(largestAt),
-                units.pressureUnit(),
+                units.pressureText(largestAt),
                 atAtmosphere(curve, units, low, high));
         return new Picture(chart, note, Sources.notes(curve, List.of(note)));
     }

@@ -10,6 +10,9 @@ import org.satline.equilibrium.PhaseSplit;
 final class Isotherms {
     private static final double STEP_SI = 20;
     private static final double STEP_US = 40;
+    /** A dome that spans more than this, K, gets its isotherms farther apart. */
+    private static final double WIDE_K = 250;
+
     private static final int STEPS = 60;
     private static final int INSIDE = 12;
     /** Room that a label needs, as a share of the width. */
@@ -29,7 +32,8 @@ final class Isotherms {
 
     /** All of them in one series, as far as the equation reaches, every other one labelled at its lower end. */
     void draw(XYChart chart, double fromK, double leftEnthalpy, double rightEnthalpy) {
-        double step = units == PictureUnits.SI ? STEP_SI : STEP_US;
+        double narrow = units == PictureUnits.SI ? STEP_SI : STEP_US;
+        double step = model.maxTemperatureK() - fromK > WIDE_K ? 2.5 * narrow : narrow;
         Points all = new Points();
         double labelPa = lowPa * Math.pow(highPa / lowPa, 0.05);
         double apart = LABEL_SHARE * (rightEnthalpy - leftEnthalpy);

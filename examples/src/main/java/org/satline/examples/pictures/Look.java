@@ -83,6 +83,7 @@ final class Look {
         style.setLocale(Locale.ROOT);
         style.setAntiAlias(true);
         style.setPlotContentSize(1.0);
+        style.setXAxisDecimalPattern(PLAIN);
         style.setChartPadding(6);
         style.setChartTitleFont(font(Font.BOLD, TITLE_SIZE));
         style.setAxisTitleFont(font(Font.PLAIN, TICK_SIZE));

@@ -1,5 +1,6 @@
 package org.satline.examples.pictures;
 
+import java.util.Locale;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.SpecificEnthalpy;
 import org.satline.quantity.Temperature;
@@ -69,5 +70,12 @@ public enum PictureUnits {
     double enthalpy(double joulesPerKilogram) {
         SpecificEnthalpy h = SpecificEnthalpy.ofJoulesPerKilogram(joulesPerKilogram);
         return this == SI ? h.kilojoulesPerKilogram() : h.btuPerPound();
+    }
+
+    /** A pressure as people write it, to about four figures. */
+    String pressureText(double pascals) {
+        double value = pressure(pascals);
+        int decimals = value >= 1000 ? 0 : value >= 100 ? 1 : value >= 10 ? 2 : 3;
+        return String.format(Locale.ROOT, "%." + decimals + "f %s", value, pressure);
     }
 }

@@ -80,15 +80,14 @@ public final class PressureEnthalpyPicture {
         dome(chart);
         List<String> notes = new ArrayList<>();
         cycle.ifPresent(found -> notes.addAll(CycleLines.draw(chart, found, units)));
-        String description = "Dome of saturated liquid (left) and vapour (right), meeting at the "
-                + end.kind().words()
-                + String.format(
-                        Locale.ROOT,
-                        ", %.4g %s and %.1f %s; thin lines of constant temperature.",
-                        units.pressure(end.pressurePa()),
-                        units.pressureUnit(),
-                        units.temperature(end.temperatureK()),
-                        units.temperatureUnit());
+        String description = String.format(
+                Locale.ROOT,
+                "Dome of saturated liquid (left) and vapour (right), %s the %s, %s and %.1f %s; thin lines of constant temperature.",
+                end.kind() == BoundaryEnd.Kind.CRITICAL_POINT ? "meeting at" : "ending at or beside",
+                end.kind().words(),
+                units.pressureText(end.pressurePa()),
+                units.temperature(end.temperatureK()),
+                units.temperatureUnit());
         List<String> under = new ArrayList<>(List.of(description));
         under.addAll(notes);
         under.add("Enthalpy counts from: " + model.referenceState().description() + ".");

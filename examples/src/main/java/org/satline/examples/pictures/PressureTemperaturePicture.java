@@ -66,7 +66,7 @@ public final class PressureTemperaturePicture {
         BoundaryEnd end = FluidModel.of(curve.refrigerant()).twoPhaseEnd();
         double top = Math.max(
                 curve.bubblePressureRange().high(), curve.dewPressureRange().high());
-        XYChart chart = empty(low, high + 6, curve.dewPressurePa(low) * 0.9, top * 1.25);
+        XYChart chart = empty(low, high + 6, curve.dewPressurePa(low) * 0.9, top * 1.4);
         lines(chart, low, high);
         double endT = units.temperature(end.temperatureK());
         double endP = units.pressure(end.pressurePa());
@@ -76,17 +76,15 @@ public final class PressureTemperaturePicture {
                 end.kind() == BoundaryEnd.Kind.CRITICAL_POINT ? "critical point" : "end of the lines",
                 endT,
                 endP,
-                Label.Side.LEFT));
+                Label.Side.ABOVE_UP_TO));
         String described = String.format(
                 Locale.ROOT,
-                "Saturation pressure of %s rises from %.4g %s at %.1f %s to %.4g %s at %.1f %s, the %s.",
+                "Saturation pressure of %s rises from %s at %.1f %s to %s at %.1f %s, the %s.",
                 curve.refrigerant().designation(),
-                units.pressure(curve.dewPressurePa(low)),
-                units.pressureUnit(),
+                units.pressureText(curve.dewPressurePa(low)),
                 units.temperature(low),
                 units.temperatureUnit(),
-                endP,
-                units.pressureUnit(),
+                units.pressureText(end.pressurePa()),
                 endT,
                 units.temperatureUnit(),
                 end.kind().words());

@@ -3,8 +3,10 @@ package org.satline.examples.pictures;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -184,6 +186,30 @@ class PictureTest {
         XYSeries full = series(picture, "full");
         assertThat(full.getXData()[0]).isBetween(40.0, 50.0);
         assertThat(String.join("\n", picture.notes())).contains("CAUTION: LIQUID-FULL", "local codes");
+    }
+
+    @Test
+    void aboveTheCriticalTemperatureThereIsNoLevelToDraw() {
+        Picture picture = CylinderPicture.of(
+                curve("R-744"),
+                CylinderPicture.Cylinder.stamped(Mass.ofKilograms(13.4), Mass.ofKilograms(9), Optional.empty()),
+                PictureUnits.SI);
+        // critical temperature 304.1282 K = 30.978 degC (Span and Wagner 1996)
+        assertThat(Arrays.stream(series(picture, "liquid level (right)").getXData()))
+                .allMatch(t -> t < 30.979);
+        assertThat(Arrays.stream(series(picture, "pressure (left)").getXData())).anyMatch(t -> t > 35);
+        assertThat(String.join("\n", picture.notes())).contains("CAUTION: LIQUID-FULL");
+    }
+
+    @Test
+    void theRefrigerantOfAnyDomeReachesItsEnd() {
+        for (String name : List.of("R-718", "R-455A", "R-1234yf", "R-717")) {
+            XYSeries dome = series(PressureEnthalpyPicture.of(curve(name), PictureUnits.US), "liquid");
+            FluidModel model = FluidModel.of(Catalogue.standard().find(name));
+            double[] p = dome.getYData();
+            assertThat(Pressure.ofPsia(p[p.length - 1]).pascals())
+                    .isCloseTo(model.bubblePressureRange().high(), withinPercentage(0.01));
+        }
     }
 
     @Test
