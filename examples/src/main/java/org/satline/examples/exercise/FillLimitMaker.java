@@ -20,6 +20,9 @@ import org.satline.saturation.SaturationCurve;
 
 /** How much a recovery cylinder may hold. */
 final class FillLimitMaker implements Maker {
+    static final String SITUATION =
+            "A recovery cylinder: refillable, within its retest date, marked for this refrigerant, and nothing else was ever in it.";
+
     static final String WARMEST = "liquid-80-warmest";
     private static final List<String> GASES =
             List.of("R-134a", "R-22", "R-407C", "R-410A", "R-32", "R-404A", "R-448A", "R-454B", "R-290");
@@ -35,12 +38,15 @@ final class FillLimitMaker implements Maker {
 
     @Override
     public Optional<Exercise> draw(Draw draw, Readout readout, Difficulty difficulty) {
-        String designation = draw.pick(GASES);
-        SaturationCurve curve = bench.curve(designation);
         double[] size = draw.pick(SIZES);
         Readout stamped = difficulty == Difficulty.PRACTISED ? readout.other() : readout;
         Given<Mass> capacity = stamped.mass("water capacity (WC)", Mass.ofPounds(size[0] * draw.between(0.98, 1.02)));
         Given<Mass> tare = stamped.mass("tare weight (TW)", Mass.ofPounds(draw.between(size[1], size[2])));
+        if (difficulty == Difficulty.EXPERIENCED && !readout.us()) {
+            return new FillRatioExercise(bench).draw(draw, readout, capacity, tare);
+        }
+        String designation = draw.pick(GASES);
+        SaturationCurve curve = bench.curve(designation);
         int service = draw.pick(List.of(260, 350, 400));
         Given<Temperature> warmest = readout.temperature(
                 "warmest that the cylinder may become", Temperature.ofFahrenheit(draw.pick(List.of(130, 135, 140))));
@@ -57,7 +63,7 @@ final class FillLimitMaker implements Maker {
                         .acceptingPartialStamps());
         Exercise.Draft draft = new Exercise.Draft(Topic.FILL_LIMIT, difficulty)
                 .situation(
-                        "A recovery cylinder: refillable, within its retest date, marked for this refrigerant, and nothing else was ever in it.")
+                        SITUATION)
                 .given(bench.refrigerantGiven(designation), capacity, tare, warmest)
                 .cautions(bench.cautions(designation, Task.CYLINDER_FILLING));
         FillSum sum = new FillSum(draft, readout, curve, stamps, assessment);

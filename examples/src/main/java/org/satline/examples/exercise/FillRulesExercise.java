@@ -1,6 +1,5 @@
 package org.satline.examples.exercise;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -89,42 +88,32 @@ final class FillRulesExercise {
     }
 
     private Optional<Exercise> limits(Draw draw, Given<Temperature> warmest, boolean passed) {
-        List<MassLimit> found = new ArrayList<>();
-        sum.limit("liquid-80-warmest", 0.8, warmest.value(), "liquid density at " + warmest.text(), "limit, warmest")
-                .ifPresent(found::add);
-        sum.limit(
-                        "not-liquid-full-131F",
-                        1,
-                        Temperature.ofCelsius(55),
-                        "liquid density at 55 degC (131 degF)",
-                        "limit, liquid-full")
-                .ifPresent(found::add);
-        sum.limit(
-                        "liquid-80-77F",
-                        0.8,
-                        Temperature.ofCelsius(25),
-                        "liquid density at 25 degC (77 degF)",
-                        "limit, 77 degF")
-                .ifPresent(found::add);
-        Optional<MassLimit> governing = assessment.governing();
-        if (found.size() < 3 || governing.isEmpty() || !found.contains(governing.get())) {
+        Optional<MassLimit> custom = sum.limit(
+                FillLimitMaker.WARMEST, 0.8, warmest.value(), "liquid density at " + warmest.text(), "limit, warmest");
+        Optional<MassLimit> law = sum.limit(
+                "not-liquid-full-131F",
+                1,
+                Temperature.ofCelsius(55),
+                "liquid density at 55 degC (131 degF)",
+                "limit, liquid-full");
+        if (custom.isEmpty() || law.isEmpty() || !assessment.governing().equals(custom)) {
             return Optional.empty();
         }
-        MassLimit limit = governing.get();
+        MassLimit limit = custom.get();
+        Mass most = law.get().maximumContents();
+        Mass stricter =
+                Mass.ofKilograms(most.kilograms() - limit.maximumContents().kilograms());
         draft.part(
-                "governing",
-                "Which of these three governs?",
-                new Answer.Words(limit.rule().name() + ": the strictest of all that apply"));
-        Given<Mass> doubt = readout.mass(
-                "expanded uncertainty of the scale (U, k = 2)", Mass.ofKilograms(draw.between(0.02, 0.06)));
-        Given<Mass> hose =
-                readout.mass("refrigerant in the hoses when it is stopped", Mass.ofKilograms(draw.between(0.05, 0.15)));
-        draft.given(doubt, hose)
-                .rule(
-                        "Keep the contents of the hoses and twice the uncertainty of the scale free (twice: common practice, no source).");
-        if (!sum.room(draw, limit, readout, doubt.value(), hose.value(), passed)) {
-            return Optional.empty();
-        }
-        return Optional.of(draft.derive(limit.steps()).done());
+                        "stricter",
+                        "By how much is the custom of 80 % stricter than the law of the liquid-full cylinder, in "
+                                + readout.massUnit() + "?",
+                        Answer.Figure.of(readout.number(stricter), 2, readout.massUnit(), 0.03))
+                .sum(
+                        "custom against law",
+                        "m(law) - m(custom)",
+                        readout.text(most) + " - " + readout.text(limit.maximumContents()),
+                        readout.text(stricter))
+                .rule("The smaller of both limits governs.");
+        return sum.scale(draw, limit, passed) ? Optional.of(draft.derive(limit.steps()).done()) : Optional.empty();
     }
 }

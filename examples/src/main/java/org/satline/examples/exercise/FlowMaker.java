@@ -168,6 +168,9 @@ final class FlowMaker implements Maker {
                 ? ((Flow.TooCloseToCall) flow).expandedUncertainty().pascals()
                 : ((Flow.OneWay) flow).expandedUncertainty().pascals();
         double size = Math.abs(signed.pascals());
+        if (tooClose && difficulty != Difficulty.EXPERIENCED) {
+            return Optional.empty(); // only there the question says what doubt there is
+        }
         // Not by a hair, and not so plain that the pressures need no look.
         if (tooClose ? size > 0.6 * doubt : size < Math.max(LEAST_DRIVING_PA, 1.6 * doubt) || size > 0.5 * inCylinder) {
             return Optional.empty();

@@ -37,7 +37,7 @@ final class NextStepMaker implements Maker {
                 draw.pick(difficulty == Difficulty.STARTING ? Bench.COOLING_WITHOUT_GLIDE : Bench.COOLING_WITH_GLIDE);
         double error = difficulty == Difficulty.STARTING
                 ? ChargeErrors.draw(draw)
-                : (draw.chance(0.5) ? -1 : 1) * draw.between(0.12, 0.32);
+                : ChargeErrors.offTarget(draw);
         Optional<Running> running = systems.draw(draw, designation, metering, error, ImposedFault.none());
         return difficulty == Difficulty.STARTING
                 ? running.flatMap(each -> whichWay(readout, each))

@@ -5,6 +5,7 @@ import java.util.List;
 import org.satline.explanation.Step;
 import org.satline.quantity.Density;
 import org.satline.quantity.Length;
+import org.satline.quantity.Mass;
 import org.satline.transfer.Hose;
 import org.satline.transfer.PurgeAction;
 import org.satline.transfer.PurgePlan;
@@ -15,13 +16,25 @@ final class PurgeAsk {
 
     private final Exercise.Draft draft;
     private final Readout readout;
+    private final Difficulty difficulty;
 
-    PurgeAsk(Exercise.Draft draft, Readout readout) {
+    PurgeAsk(Exercise.Draft draft, Readout readout, Difficulty difficulty) {
         this.draft = draft;
         this.readout = readout;
+        this.difficulty = difficulty;
     }
 
-    void write(PurgePlan plan, Hose hose, Given<Density> density, Difficulty difficulty) {
+    /** Who begins stays in one family of units. */
+    private String massUnit() {
+        return readout.us() && difficulty == Difficulty.STARTING ? "oz" : "g";
+    }
+
+    private Answer.Figure mass(Mass released) {
+        boolean grams = massUnit().equals("g");
+        return Answer.Figure.of(released.valueIn(massUnit()), grams ? 1 : 2, massUnit(), grams ? 0.1 : 0.01);
+    }
+
+    void write(PurgePlan plan, Hose hose, Given<Density> density) {
         Given<Length> bore = size("bore of the hose", hose.bore(), readout.us() ? "in" : "mm", readout.us() ? 2 : 1);
         Given<Length> length = size("length of the hose", hose.length(), readout.us() ? "ft" : "m", 1);
         draft.given(bore, length);
@@ -65,7 +78,7 @@ final class PurgeAsk {
                 "from the " + purge.from(),
                 "the one at the " + purge.looseJoint(),
                 String.join("; ", moves),
-                Answer.Figure.of(purge.released().grams(), 1, "g", 0.1));
+                mass(purge.released()));
         draft.sum(
                         "volume of the hose",
                         "V = pi/4 d^2 L",
@@ -75,7 +88,7 @@ final class PurgeAsk {
                         "refrigerant released",
                         "m = 3 V rho_v",
                         "3 x " + hose.volume().in(readout.us() ? "ft3" : "L", 5) + " x " + density.text(),
-                        purge.released().in("g", 2),
+                        purge.released().in(massUnit(), massUnit().equals("g") ? 2 : 3),
                         "common practice, no source"))
                 .derive(purge.steps())
                 .slip("The vapour that counts is that of the side that pushes; what leaves comes out at the "
@@ -85,11 +98,11 @@ final class PurgeAsk {
     /** The same questions whether there is a way or not, so that they tell nothing. */
     private void ask(String from, String loose, String moves, Answer released) {
         draft.rule("Reckon that three volumes of the hose leave it before the air is gone (common practice, no source)"
-                        + (readout.us() ? "; 1 ft3 = 1728 in3, 1 lb = 453.59 g." : "."))
+                        + (readout.us() ? "; 1 ft = 12 in, 1 ft3 = 1728 in3, 1 lb = " + (massUnit().equals("g") ? "453.59 g." : "16 oz.") : "."))
                 .part("from", "From which end is the hose purged?", new Answer.Words(from))
                 .part("loose", "Which joint stays loose?", new Answer.Words(loose))
                 .part("moves", "List the moves in order.", new Answer.Words(moves))
-                .part("released", "How much refrigerant is released, in g?", released);
+                .part("released", "How much refrigerant is released, in " + massUnit() + "?", released);
     }
 
     private static Given<Length> size(String name, Length length, String unit, int decimals) {

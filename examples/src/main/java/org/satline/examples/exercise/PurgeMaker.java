@@ -93,7 +93,7 @@ final class PurgeMaker implements Maker {
             draft.given(air);
             densities.forEach(draft::given);
         }
-        new PurgeAsk(draft, readout).write(plan, hose, density, difficulty);
+        new PurgeAsk(draft, readout, difficulty).write(plan, hose, density);
         return Optional.of(draft.done());
     }
 

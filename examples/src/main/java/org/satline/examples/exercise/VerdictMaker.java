@@ -66,7 +66,7 @@ final class VerdictMaker implements Maker {
                 PressureDifference.ofPascals(
                         draw.between(0.006, 0.012) * readings.suction().pascals()));
         Given<TemperatureDifference> clampDoubt = readout.difference(
-                "standard uncertainty of either clamp", TemperatureDifference.ofKelvins(draw.between(0.3, 0.8)));
+                "standard uncertainty of either clamp", TemperatureDifference.ofKelvins(draw.between(0.3, 1.1)));
         if (!Sane.target(running.metering(), target.value())) {
             return Optional.empty();
         }

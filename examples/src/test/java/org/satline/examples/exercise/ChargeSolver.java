@@ -11,9 +11,9 @@ final class ChargeSolver {
 
     private ChargeSolver() {}
 
-    static Map<String, Object> verdict(PrintedExercise it) {
+    static Map<String, Object> verdict(PrintedExercise it, Lines lines) {
         boolean valve = it.situation().contains("an expansion valve");
-        Map<String, Object> found = HandSolver.margins(it);
+        Map<String, Object> found = HandSolver.margins(it, lines);
         TemperatureDifference superheat = (TemperatureDifference) Objects.requireNonNull(found.get("superheat"));
         TemperatureDifference subcooling = (TemperatureDifference) Objects.requireNonNull(found.get("subcooling"));
         TemperatureDifference measured = valve ? subcooling : superheat;
@@ -30,7 +30,7 @@ final class ChargeSolver {
                         : level.equals("low") ? "add" : level.equals("high") ? "take refrigerant out" : "leave");
         if (it.states("standard uncertainty of either gauge")) {
             TemperatureDifference u = HandSolver.uncertainty(
-                    it, valve ? it.pressure("liquid pressure") : it.pressure("suction pressure"), !valve);
+                    it, lines, valve ? it.pressure("liquid pressure") : it.pressure("suction pressure"), !valve);
             found.put("uncertainty", u);
             boolean holds = Math.abs(Math.abs(deviation) - band) >= 1.645 * u.kelvins();
             found.put("holds", none ? "there is no level" : holds ? "yes" : "no: undecided");

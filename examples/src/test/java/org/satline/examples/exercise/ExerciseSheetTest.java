@@ -33,7 +33,7 @@ class ExerciseSheetTest {
     @Test
     void sheetsOfDifferentSeedsAreNotAlike() {
         Set<String> sheets = new HashSet<>();
-        int seeds = Integer.getInteger("satline.exercise.seeds", 60); // more with the profile exercises
+        int seeds = Integer.getInteger("satline.exercise.seeds", 40); // more with the profile exercises
         for (int seed = 1; seed <= seeds; seed++) {
             assertThat(sheets.add(bodies(MAKER.sheet(SheetOrder.usual(seed)))))
                     .as("sheet %d is new", seed)

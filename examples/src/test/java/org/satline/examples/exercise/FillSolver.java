@@ -6,7 +6,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Temperature;
-import org.satline.saturation.SaturationCurve;
 
 /** Fill limits by hand. */
 final class FillSolver {
@@ -14,38 +13,60 @@ final class FillSolver {
 
     private FillSolver() {}
 
-    static Map<String, Object> solve(PrintedExercise it) {
-        SaturationCurve curve = HandSolver.curve(it.designation());
-        double litres = it.mass("water capacity (WC)").kilograms() / 0.9990; // water at 60 degF: 999.0 kg/m3
-        double warmest = it.temperature("warmest that the cylinder may become").kelvins();
-        double tare = it.mass("tare weight (TW)").kilograms();
-        double byWarmest = 0.8 * density(curve, warmest) * litres / 1000;
-        double full = density(curve, 328.15) * litres / 1000;
-        double at77 = 0.8 * density(curve, 298.15) * litres / 1000;
-        double governing = it.states("specification and service pressure (SP)")
-                ? Math.min(byWarmest, Math.min(full, at77))
-                : byWarmest;
+    static Map<String, Object> solve(PrintedExercise it, Lines curve) {
+        double water = it.mass("water capacity (WC)").kilograms();
+        double litres = water / 0.9990; // water at 60 degF: 999.0 kg/m3
         Map<String, Object> found = new LinkedHashMap<>();
+        if (it.states("test pressure on the collar (TP)")) {
+            return european(it, found, curve, water, litres);
+        }
+        Temperature warmest = it.temperature("warmest that the cylinder may become");
+        double byWarmest = 0.8 * curve.liquidDensity(warmest) * litres / 1000;
         found.put("limit", Mass.ofKilograms(byWarmest));
         found.put("limit, warmest", Mass.ofKilograms(byWarmest));
+        found.put("gross", Mass.ofKilograms(it.mass("tare weight (TW)").kilograms() + byWarmest));
+        if (!it.states("specification and service pressure (SP)")) {
+            return room(it, found, byWarmest, true);
+        }
+        double full = curve.liquidDensity(Temperature.ofCelsius(55)) * litres / 1000;
         found.put("limit, liquid-full", Mass.ofKilograms(full));
-        found.put("limit, 77 degF", Mass.ofKilograms(at77));
-        found.put("gross", Mass.ofKilograms(tare + byWarmest));
+        found.put("stricter", Mass.ofKilograms(full - byWarmest));
+        return room(it, found, Math.min(byWarmest, full), allowed(it, found));
+    }
+
+    private static Map<String, Object> european(
+            PrintedExercise it, Map<String, Object> found, Lines curve, double water, double litres) {
+        String row = it.beginning("row of the table");
+        Matcher figures = Pattern.compile("filling ratio ([0-9.]+), test pressure (\\d+) bar").matcher(row);
+        if (!figures.find()) {
+            throw new AssertionError(row);
+        }
+        double ratio = Double.parseDouble(figures.group(1)) * water;
+        double fifty = 0.95 * curve.liquidDensity(Temperature.ofCelsius(50)) * litres / 1000;
+        double sixty = curve.liquidDensity(Temperature.ofCelsius(60)) * litres / 1000;
+        double least = Math.min(ratio, Math.min(fifty, sixty));
+        boolean allowed = Double.parseDouble(it.text("test pressure on the collar (TP)").replace(" bar gauge", ""))
+                >= Double.parseDouble(figures.group(2));
+        found.put("may be filled", allowed ? "yes" : "no");
+        found.put("limit, ratio", Mass.ofKilograms(ratio));
+        found.put("limit, 95 %", Mass.ofKilograms(fifty));
+        found.put("limit, liquid-full", Mass.ofKilograms(sixty));
         found.put(
                 "governing",
-                governing == byWarmest
-                        ? "liquid-80-warmest"
-                        : governing == full ? "not-liquid-full-131F" : "liquid-80-77F");
-        boolean allowed = allowed(it, curve, found);
+                least == ratio ? "filling-ratio" : least == fifty ? "liquid-95-50C" : "not-liquid-full-60C");
+        return room(it, found, least, allowed);
+    }
+
+    private static Map<String, Object> room(
+            PrintedExercise it, Map<String, Object> found, double limit, boolean allowed) {
         if (it.states("scale now (gross)")) {
             double gross = it.mass("scale now (gross)").kilograms();
+            double tare = it.mass("tare weight (TW)").kilograms();
             double hose = it.states("refrigerant in the hoses when it is stopped")
                     ? it.mass("refrigerant in the hoses when it is stopped").kilograms()
-                            + 2
-                                    * it.mass("expanded uncertainty of the scale (U, k = 2)")
-                                            .kilograms()
+                            + 2 * it.mass("expanded uncertainty of the scale (U, k = 2)").kilograms()
                     : 0;
-            double room = governing - (gross - tare) - hose;
+            double room = limit - (gross - tare) - hose;
             found.put("contents", Mass.ofKilograms(gross - tare));
             found.put("room", allowed ? Mass.ofKilograms(room) : "nothing");
             found.put("stop", allowed ? Mass.ofKilograms(gross + room) : "nothing");
@@ -53,21 +74,17 @@ final class FillSolver {
         return found;
     }
 
-    private static double density(SaturationCurve curve, double kelvins) {
-        return curve.bubbleLiquidDensity(kelvins);
-    }
-
     /** 49 CFR 173.301a(c): the gauge pressure at 55 degC may not exceed 1.25 times the service pressure. */
-    private static boolean allowed(PrintedExercise it, SaturationCurve curve, Map<String, Object> found) {
-        if (!it.states("specification and service pressure (SP)")) {
-            return true;
-        }
+    private static boolean allowed(PrintedExercise it, Map<String, Object> found) {
         Matcher mark = SERVICE.matcher(it.text("specification and service pressure (SP)"));
         if (!mark.find()) {
             throw new AssertionError("no service pressure is stated");
         }
         double allowedPa = 1.25 * Double.parseDouble(mark.group(1)) * 6894.757293168361;
-        double gaugePa = curve.bubblePressure(Temperature.ofCelsius(55)).pascals() - 101325;
+        double gaugePa = HandSolver.curve(it.designation())
+                        .bubblePressure(Temperature.ofCelsius(55))
+                        .pascals()
+                - 101325;
         found.put("may be filled", gaugePa <= allowedPa ? "yes" : "no");
         return gaugePa <= allowedPa;
     }

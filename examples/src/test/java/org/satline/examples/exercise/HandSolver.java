@@ -27,23 +27,22 @@ final class HandSolver {
                 name -> SaturationCurves.solving(Catalogue.standard().find(name)));
     }
 
-    static Map<String, Object> solve(Topic topic, PrintedExercise it) {
+    static Map<String, Object> solve(Topic topic, PrintedExercise it, Lines lines) {
         return switch (topic) {
-            case SATURATION -> saturation(it);
-            case MARGINS -> margins(it);
-            case GLIDE -> glide(it);
-            case ALTITUDE -> altitude(it);
-            case FILL_LIMIT -> FillSolver.solve(it);
-            case FLOW -> TransferSolver.flow(it);
-            case PURGE -> TransferSolver.purge(it);
-            case VERDICT -> ChargeSolver.verdict(it);
+            case SATURATION -> saturation(it, lines);
+            case MARGINS -> margins(it, lines);
+            case GLIDE -> glide(it, lines);
+            case ALTITUDE -> altitude(it, lines);
+            case FILL_LIMIT -> FillSolver.solve(it, lines);
+            case FLOW -> TransferSolver.flow(it, lines);
+            case PURGE -> TransferSolver.purge(it, lines);
+            case VERDICT -> ChargeSolver.verdict(it, lines);
             case NEXT_STEP -> ChargeSolver.nextStep(it);
         };
     }
 
-    private static Map<String, Object> saturation(PrintedExercise it) {
-        SaturationCurve curve = curve(it.designation());
-        Map<String, Object> found = new LinkedHashMap<>();
+    private static Map<String, Object> saturation(PrintedExercise it, Lines curve) {
+                Map<String, Object> found = new LinkedHashMap<>();
         if (it.states("temperature of the cylinder")) {
             found.put("pressure", curve.bubblePressure(it.temperature("temperature of the cylinder")));
             return found;
@@ -65,9 +64,8 @@ final class HandSolver {
         return found;
     }
 
-    static Map<String, Object> margins(PrintedExercise it) {
-        SaturationCurve curve = curve(it.designation());
-        Pressure suction = it.pressure("suction pressure");
+    static Map<String, Object> margins(PrintedExercise it, Lines curve) {
+                Pressure suction = it.pressure("suction pressure");
         Temperature dew = curve.dewTemperature(suction);
         TemperatureDifference superheat = kelvins(it.temperature("suction-line temperature"), dew);
         TemperatureDifference subcooling = kelvins(
@@ -78,29 +76,28 @@ final class HandSolver {
         found.put("subcooling", subcooling);
         found.put("subcooling, other unit", subcooling);
         if (it.states("standard uncertainty of either gauge")) {
-            found.put("uncertainty of the superheat", uncertainty(it, suction, true));
+            found.put("uncertainty of the superheat", uncertainty(it, curve, suction, true));
         }
         return found;
     }
 
     /** JCGM 100:2008, 5.1.2, with the slope of the saturation line over 0.2 % of the pressure. */
-    static TemperatureDifference uncertainty(PrintedExercise it, Pressure at, boolean dewLine) {
-        SaturationCurve curve = curve(it.designation());
-        double low = at.pascals() * 0.999;
-        double high = at.pascals() * 1.001;
-        double slope = dewLine
-                ? (curve.dewTemperatureK(high) - curve.dewTemperatureK(low)) / (high - low)
-                : (curve.bubbleTemperatureK(high) - curve.bubbleTemperatureK(low)) / (high - low);
+    static TemperatureDifference uncertainty(PrintedExercise it, Lines curve, Pressure at, boolean dewLine) {
+        Pressure low = Pressure.ofPascals(at.pascals() * 0.999);
+        Pressure high = Pressure.ofPascals(at.pascals() * 1.001);
+        TemperatureDifference step = dewLine
+                ? kelvins(curve.dewTemperature(high), curve.dewTemperature(low))
+                : kelvins(curve.bubbleTemperature(high), curve.bubbleTemperature(low));
+        double slope = step.kelvins() / (high.pascals() - low.pascals());
         double gauge = slope
                 * PressureDifference.parse(it.text("standard uncertainty of either gauge"))
                         .pascals();
-        return TemperatureDifference.ofKelvins(Math.hypot(
-                gauge, it.difference("standard uncertainty of either clamp").kelvins()));
+        return TemperatureDifference.ofKelvins(
+                Math.hypot(gauge, it.difference("standard uncertainty of either clamp").kelvins()));
     }
 
-    private static Map<String, Object> glide(PrintedExercise it) {
-        SaturationCurve curve = curve(it.designation());
-        Pressure pressure = it.states("suction pressure")
+    private static Map<String, Object> glide(PrintedExercise it, Lines curve) {
+                Pressure pressure = it.states("suction pressure")
                 ? it.pressure("suction pressure")
                 : it.pressure("absolute pressure in the evaporator");
         Temperature bubble = curve.bubbleTemperature(pressure);
@@ -118,9 +115,8 @@ final class HandSolver {
         return found;
     }
 
-    private static Map<String, Object> altitude(PrintedExercise it) {
-        SaturationCurve curve = curve(it.designation());
-        Pressure pressure = it.pressure("gauge at the suction port");
+    private static Map<String, Object> altitude(PrintedExercise it, Lines curve) {
+                Pressure pressure = it.pressure("gauge at the suction port");
         Pressure assumed = Pressure.parse(it.text("gauge at the suction port"), Atmosphere.standard());
         Temperature dew = curve.dewTemperature(pressure);
         Temperature wrong = curve.dewTemperature(assumed);

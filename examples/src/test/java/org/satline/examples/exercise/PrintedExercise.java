@@ -36,9 +36,9 @@ record PrintedExercise(
         List<String> answers) {
     private static final Pattern ANSWER = Pattern.compile("(?m)^\\*\\*[a-z]\\)\\*\\* .* \\*\\*(.*)\\*\\*$");
 
-    static List<PrintedExercise> all(String sheet, String key) {
-        List<String> questions = chapters(sheet);
-        List<String> answers = chapters(key);
+    static List<PrintedExercise> all(ExerciseSheet sheet) {
+        List<String> questions = chapters(sheet.questions(PageForm.MARKDOWN));
+        List<String> answers = chapters(sheet.key(PageForm.MARKDOWN));
         assertThat(answers).hasSameSizeAs(questions);
         List<PrintedExercise> found = new ArrayList<>();
         for (int i = 0; i < questions.size() - 1; i++) { // the last chapter holds the cautions

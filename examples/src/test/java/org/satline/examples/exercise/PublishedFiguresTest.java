@@ -100,7 +100,7 @@ class PublishedFiguresTest {
         SheetOrder order = new SheetOrder(1, SEEDS, Optional.of(difficulty), List.of(topic), Optional.of(units));
         ExerciseSheet sheet = MAKER.sheet(order);
         List<PrintedExercise> printed =
-                PrintedExercise.all(sheet.questions(PageForm.MARKDOWN), sheet.key(PageForm.MARKDOWN));
+                PrintedExercise.all(sheet);
         return IntStream.range(0, printed.size())
                 .filter(i -> wanted.test(printed.get(i)))
                 .mapToObj(i -> new Found(printed.get(i), sheet.exercises().get(i)))

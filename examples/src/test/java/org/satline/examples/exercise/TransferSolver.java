@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.satline.quantity.Density;
 import org.satline.quantity.Length;
+import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
@@ -15,7 +16,7 @@ final class TransferSolver {
 
     private TransferSolver() {}
 
-    static Map<String, Object> flow(PrintedExercise it) {
+    static Map<String, Object> flow(PrintedExercise it, Lines curve) {
         String port = it.states("gauge at the low-side port")
                 ? "gauge at the low-side port"
                 : "gauge at the high-side liquid port";
@@ -23,7 +24,6 @@ final class TransferSolver {
         double cylinder;
         double doubt = 0;
         if (it.states(CYLINDER)) {
-            SaturationCurve curve = HandSolver.curve(it.designation());
             Temperature at = it.temperature(CYLINDER);
             double bubble = curve.bubblePressure(at).pascals();
             double dew = curve.dewPressure(at).pascals();
@@ -51,7 +51,7 @@ final class TransferSolver {
         return found;
     }
 
-    static Map<String, Object> purge(PrintedExercise it) {
+    static Map<String, Object> purge(PrintedExercise it, Lines curve) {
         boolean recovery = it.situation().contains("out of a system");
         String[] ends = {it.text("end of the hose at the system"), it.text("end of the hose at the cylinder")};
         boolean[] pushes = {
@@ -92,7 +92,7 @@ final class TransferSolver {
         found.put("from", "from the " + sides[from]);
         found.put("loose", "the one at the " + sides[1 - from]);
         found.put("moves", "1) close the " + sides[from] + " valve; 2) close the " + sides[1 - from] + " valve");
-        found.put("released", 3 * Math.PI / 4 * bore * bore * length * density * 1000);
+        found.put("released", Mass.ofKilograms(3 * Math.PI / 4 * bore * bore * length * density));
         densityIsOfSaturatedVapour(it, from, density);
         return found;
     }
