@@ -104,7 +104,10 @@ final class AltitudeMaker implements Maker {
             Pressure report = Pressure.ofKilopascals(draw.between(100.2, 103.2));
             draft.given(Given.words(
                     "weather report for the valley, reduced to sea level",
-                    report.in("mbar", 0) + " (" + report.in("kPa", 1) + ")"));
+                    readout.us()
+                            ? String.format(
+                                    Locale.ROOT, "%.2f inHg (%.2f psia)", report.inchesOfMercury(), report.psia())
+                            : report.in("mbar", 0) + " (" + report.in("kPa", 1) + ")"));
             draft.rule("Take the standard atmosphere at the altitude of the site.");
             draft.slip("The weather report is reduced to sea level: it is not the pressure on site.");
         }

@@ -28,6 +28,6 @@ sealed interface Block {
         }
     }
 
-    /** Where an exercise begins on paper: it is not to be torn apart if it can be helped. */
-    record Begin() implements Block {}
+    /** Where an exercise begins: on a page of its own, or below the one before. */
+    record Begin(boolean newPage) implements Block {}
 }

@@ -62,8 +62,7 @@ final class FillLimitMaker implements Maker {
                         .warmestAt(warmest.value())
                         .acceptingPartialStamps());
         Exercise.Draft draft = new Exercise.Draft(Topic.FILL_LIMIT, difficulty)
-                .situation(
-                        SITUATION)
+                .situation(SITUATION)
                 .given(bench.refrigerantGiven(designation), capacity, tare, warmest)
                 .cautions(bench.cautions(designation, Task.CYLINDER_FILLING));
         FillSum sum = new FillSum(draft, readout, curve, stamps, assessment);

@@ -69,7 +69,8 @@ final class FillRatioExercise {
         boolean enough = test >= row.testBar();
         boolean forbidden = assessment.outcomes().stream()
                 .map(FillAssessment.CandidateOutcome::outcome)
-                .anyMatch(each -> each instanceof RuleOutcome.Forbidden && each.rule().name().equals(RATIO));
+                .anyMatch(each -> each instanceof RuleOutcome.Forbidden
+                        && each.rule().name().equals(RATIO));
         if (forbidden == enough || assessment.isRefused() == enough) {
             return Optional.empty(); // another rule than the one asked about stands against it
         }
@@ -87,7 +88,8 @@ final class FillRatioExercise {
                 .rule("Rule filling-ratio: m / WC <= filling ratio, and only with the test pressure of the row or more"
                         + " [ADR 2025, 4.1.4.1, P200 table 2].")
                 .rule("The smallest of the limits governs.");
-        return asked(draw, new FillSum(draft, readout, curve, stamps, assessment), draft, readout, row, test, assessment);
+        return asked(
+                draw, new FillSum(draft, readout, curve, stamps, assessment), draft, readout, row, test, assessment);
     }
 
     private static Optional<Exercise> asked(
@@ -127,7 +129,11 @@ final class FillRatioExercise {
                         readout.text(byRatio),
                         "ADR 2025, 4.1.4.1, P200 table 2"));
         Optional<MassLimit> most = sum.limit(
-                "liquid-95-50C", 0.95, Temperature.ofCelsius(50), "liquid density at 50 degC (122 degF)", "limit, 95 %");
+                "liquid-95-50C",
+                0.95,
+                Temperature.ofCelsius(50),
+                "liquid density at 50 degC (122 degF)",
+                "limit, 95 %");
         Optional<MassLimit> full = sum.limit(
                 "not-liquid-full-60C",
                 1,
@@ -147,18 +153,19 @@ final class FillRatioExercise {
                 .count();
         if (near > 1
                 || enough
-                        && !assessment.governing()
+                        && !assessment
+                                .governing()
                                 .filter(limit -> limit.rule().name().equals(governing))
                                 .isPresent()) {
             return Optional.empty();
         }
-        draft.part(
-                "governing",
-                "Which of the three limits is the smallest?",
-                new Answer.Words(governing));
-        draft.slip("The three limits lie close together by design: the printed ratios were chosen so that the liquid fills no more than 95 % at"
-                + " 50 degC and not all at 60 degC.");
+        draft.part("governing", "Which of the three limits is the smallest?", new Answer.Words(governing));
+        draft.slip(
+                "The three limits lie close together by design: the printed ratios were chosen so that the liquid fills no more than 95 % at"
+                        + " 50 degC and not all at 60 degC.");
         MassLimit limit = assessment.governing().orElse(most.get());
-        return sum.scale(draw, limit, enough) ? Optional.of(draft.derive(limit.steps()).done()) : Optional.empty();
+        return sum.scale(draw, limit, enough)
+                ? Optional.of(draft.derive(limit.steps()).done())
+                : Optional.empty();
     }
 }

@@ -114,6 +114,8 @@ final class FillRulesExercise {
                         readout.text(most) + " - " + readout.text(limit.maximumContents()),
                         readout.text(stricter))
                 .rule("The smaller of both limits governs.");
-        return sum.scale(draw, limit, passed) ? Optional.of(draft.derive(limit.steps()).done()) : Optional.empty();
+        return sum.scale(draw, limit, passed)
+                ? Optional.of(draft.derive(limit.steps()).done())
+                : Optional.empty();
     }
 }

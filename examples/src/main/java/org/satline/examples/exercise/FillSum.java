@@ -141,12 +141,13 @@ final class FillSum {
 
     /** The same for a scale that is not exact and hoses that are not empty. */
     boolean scale(Draw draw, MassLimit limit, boolean mayBeFilled) {
-        Given<Mass> doubt =
-                readout.mass("expanded uncertainty of the scale (U, k = 2)", Mass.ofKilograms(draw.between(0.02, 0.06)));
-        Given<Mass> hose = readout.mass(
-                "refrigerant in the hoses when it is stopped", Mass.ofKilograms(draw.between(0.05, 0.15)));
+        Given<Mass> doubt = readout.mass(
+                "expanded uncertainty of the scale (U, k = 2)", Mass.ofKilograms(draw.between(0.02, 0.06)));
+        Given<Mass> hose =
+                readout.mass("refrigerant in the hoses when it is stopped", Mass.ofKilograms(draw.between(0.05, 0.15)));
         draft.given(doubt, hose)
-                .rule("Keep the contents of the hoses and twice the uncertainty of the scale free (twice: common practice, no source).");
+                .rule(
+                        "Keep the contents of the hoses and twice the uncertainty of the scale free (twice: common practice, no source).");
         return room(draw, limit, readout, doubt.value(), hose.value(), mayBeFilled);
     }
 

@@ -9,14 +9,20 @@ final class HtmlWriter {
             h1, h2, h3, h4 { font-family: sans-serif; line-height: 1.2; break-after: avoid; }
             h2 { border-top: 2px solid #000; padding-top: .5em; margin-top: 1.8em; }
             table { border-collapse: collapse; margin: .5em 0; break-inside: avoid; max-width: 100%; }
-            th, td { border: 1px solid #000; padding: .15em .5em; text-align: left; vertical-align: top; overflow-wrap: anywhere; }
-            caption { text-align: left; font-weight: bold; }
+            th, td { border: 1px solid #000; padding: .1em .5em; text-align: left; vertical-align: top; }
+            td:last-child { overflow-wrap: anywhere; }
+            caption { text-align: left; font-weight: bold; break-after: avoid; }
             .note { font-size: 8.5pt; }
             .question { break-inside: avoid; margin: .6em 0; }
             .answer { font-weight: bold; border: 1px solid #000; padding: 0 .3em; }
             .space { border-bottom: 1px dotted #000; height: 2.2em; }
             @page { margin: 18mm 16mm; }
-            @media print { body { margin: 0; max-width: none; padding: 0; } section + section { break-before: page; } }
+            @media print {
+              body { margin: 0; max-width: none; padding: 0 1px; font-size: 10pt; line-height: 1.25; }
+              section.page { break-before: page; }
+              section:not(.page) table { break-inside: auto; }
+              tr { break-inside: avoid; }
+            }
             """;
 
     private final StringBuilder page = new StringBuilder();
@@ -37,8 +43,9 @@ final class HtmlWriter {
     }
 
     private void write(Block block) {
-        if (block instanceof Block.Begin) {
-            page.append(open ? "</section>\n<section>\n" : "<section>\n");
+        if (block instanceof Block.Begin begin) {
+            page.append(open ? "</section>\n" : "")
+                    .append(begin.newPage() ? "<section class=\"page\">\n" : "<section>\n");
             open = true;
         } else if (block instanceof Block.Heading heading) {
             element("h" + heading.level(), heading.text());

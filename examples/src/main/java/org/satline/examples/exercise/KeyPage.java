@@ -16,7 +16,7 @@ final class KeyPage {
 
     static List<Block> of(ExerciseSheet sheet) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Begin());
+        blocks.add(new Block.Begin(false));
         blocks.add(new Block.Heading(1, title(sheet)));
         blocks.add(new Block.Text(SheetPage.PRACTICE));
         blocks.add(
@@ -26,7 +26,7 @@ final class KeyPage {
         int number = 1;
         for (Exercise exercise : sheet.exercises()) {
             if (number > 1) {
-                blocks.add(new Block.Begin());
+                blocks.add(new Block.Begin(false));
             }
             blocks.add(SheetPage.heading(number++, exercise));
             char letter = 'a';

@@ -35,9 +35,7 @@ final class NextStepMaker implements Maker {
         MeteringDevice metering = draw.pick(List.of(MeteringDevice.values()));
         String designation =
                 draw.pick(difficulty == Difficulty.STARTING ? Bench.COOLING_WITHOUT_GLIDE : Bench.COOLING_WITH_GLIDE);
-        double error = difficulty == Difficulty.STARTING
-                ? ChargeErrors.draw(draw)
-                : ChargeErrors.offTarget(draw);
+        double error = difficulty == Difficulty.STARTING ? ChargeErrors.draw(draw) : ChargeErrors.offTarget(draw);
         Optional<Running> running = systems.draw(draw, designation, metering, error, ImposedFault.none());
         return difficulty == Difficulty.STARTING
                 ? running.flatMap(each -> whichWay(readout, each))
@@ -142,6 +140,10 @@ final class NextStepMaker implements Maker {
         double restKg = -deviation.kelvins() / responseKPerKg;
         boolean answers = responseKPerKg * criterion.directionWithCharge() > 0 && Math.abs(change.kelvins()) >= 1;
         if (!systems.seen(after)
+                || !Sane.margins(
+                        after.metering(),
+                        after.state().superheat(),
+                        after.state().subcooling())
                 || !Sane.target(before.metering(), target.value())
                 || level.isEmpty()
                 || level.get() != (error > 0 ? ChargeLevel.HIGH : ChargeLevel.LOW)
@@ -172,7 +174,9 @@ final class NextStepMaker implements Maker {
         Exercise.Draft draft = draft(difficulty, before, level.get())
                 .situation("An air conditioner with " + Tolerances.article(before.metering())
                         + " was being brought to its charge: refrigerant was " + (netKg > 0 ? "added" : "taken out")
-                        + " once, and it has settled again. Airflow, coils and leaks were seen to before.")
+                        + " once, and it has settled again. Airflow, coils and "
+                        + (criterion == Criterion.SUPERHEAT ? Criterion.SUBCOOLING : Criterion.SUPERHEAT).label()
+                        + " were found in order, and there is no leak.")
                 .given(
                         readout.mass("full charge on the plate", before.system().ratedCharge()),
                         target,

@@ -98,7 +98,10 @@ final class PurgeAsk {
     /** The same questions whether there is a way or not, so that they tell nothing. */
     private void ask(String from, String loose, String moves, Answer released) {
         draft.rule("Reckon that three volumes of the hose leave it before the air is gone (common practice, no source)"
-                        + (readout.us() ? "; 1 ft = 12 in, 1 ft3 = 1728 in3, 1 lb = " + (massUnit().equals("g") ? "453.59 g." : "16 oz.") : "."))
+                        + (readout.us()
+                                ? "; 1 ft = 12 in, 1 ft3 = 1728 in3, 1 lb = "
+                                        + (massUnit().equals("g") ? "453.59 g." : "16 oz.")
+                                : "."))
                 .part("from", "From which end is the hose purged?", new Answer.Words(from))
                 .part("loose", "Which joint stays loose?", new Answer.Words(loose))
                 .part("moves", "List the moves in order.", new Answer.Words(moves))

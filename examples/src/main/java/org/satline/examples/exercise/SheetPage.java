@@ -21,7 +21,7 @@ final class SheetPage {
 
     static List<Block> of(ExerciseSheet sheet) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Begin());
+        blocks.add(new Block.Begin(false));
         blocks.add(new Block.Heading(1, title(sheet)));
         blocks.add(new Block.Text(PRACTICE));
         blocks.add(
@@ -31,7 +31,7 @@ final class SheetPage {
         int number = 1;
         for (Exercise exercise : sheet.exercises()) {
             if (number > 1) {
-                blocks.add(new Block.Begin());
+                blocks.add(new Block.Begin(true));
             }
             blocks.add(heading(number++, exercise));
             question(blocks, exercise);
@@ -41,6 +41,7 @@ final class SheetPage {
             }
         }
         cautions(blocks, sheet);
+        sources(blocks, sheet);
         return blocks;
     }
 
@@ -64,8 +65,19 @@ final class SheetPage {
             blocks.add(new Block.Points(exercise.rules()));
         }
         for (TableExtract extract : exercise.tables()) {
-            blocks.add(new Block.Table(
-                    extract.title(), extract.head(), extract.rows(), "Computed from: " + extract.source()));
+            blocks.add(new Block.Table(extract.title(), extract.head(), extract.rows(), ""));
+        }
+    }
+
+    private static void sources(List<Block> blocks, ExerciseSheet sheet) {
+        List<String> sources = sheet.exercises().stream()
+                .flatMap(exercise -> exercise.tables().stream())
+                .map(extract -> extract.title() + ": computed from " + extract.source())
+                .distinct()
+                .toList();
+        if (!sources.isEmpty()) {
+            blocks.add(new Block.Heading(2, "Where the tables come from"));
+            blocks.add(new Block.Points(sources));
         }
     }
 
@@ -77,7 +89,7 @@ final class SheetPage {
                 texts.add(caution.text() + " [" + caution.basis() + "]");
             }
         }
-        blocks.add(new Block.Begin());
+        blocks.add(new Block.Begin(true));
         blocks.add(new Block.Heading(2, "Before any of this is done on a machine"));
         blocks.add(new Block.Points(List.copyOf(texts)));
         blocks.add(new Block.Text("Local codes and licensed practice come first. Data "

@@ -45,7 +45,7 @@ final class StepSum {
         Mass moved = Mass.ofKilograms(Math.abs(netKg));
         Mass rest = Mass.ofKilograms(Math.abs(restKg));
         double response = readout.number(change) / (Math.signum(netKg) * readout.number(moved));
-        draft.rule(Tolerances.rule(before.metering(), readout))
+        draft.rule(Tolerances.shows(before.metering()))
                 .rule("Reckon that equal amounts of refrigerant have equal effects.")
                 .part(
                         "response",

@@ -22,13 +22,20 @@ final class Tolerances {
         return metering == MeteringDevice.EXPANSION_VALVE ? "an expansion valve" : "a fixed orifice";
     }
 
+    /** Which quantity shows the charge. */
+    static String shows(MeteringDevice metering) {
+        return metering == MeteringDevice.EXPANSION_VALVE
+                ? "With an expansion valve the charge shows in the subcooling: more refrigerant, more subcooling."
+                : "With a fixed orifice the charge shows in the superheat: more refrigerant, less superheat.";
+    }
+
     /** Which quantity shows the charge, and when the other one forbids a verdict. */
     static String rule(MeteringDevice metering, Readout readout) {
         return metering == MeteringDevice.EXPANSION_VALVE
-                ? "With an expansion valve the charge shows in the subcooling: more refrigerant, more subcooling. No level is called where the"
+                ? shows(metering) + " No level is called where the"
                         + " superheat is below " + text(readout, 4) + ", nor where it is above " + text(readout, 25)
                         + " and the subcooling is not low (" + SOURCE + ")."
-                : "With a fixed orifice the charge shows in the superheat: more refrigerant, less superheat. No level is called where the"
+                : shows(metering) + " No level is called where the"
                         + " superheat is too high although the subcooling is above " + text(readout, 15)
                         + ", nor where the superheat is too low although the subcooling is below " + text(readout, 2)
                         + " (band: " + SOURCE + "; limits of subcooling: common practice, no source).";

@@ -59,7 +59,8 @@ class ExerciseAnswersTest {
     private static void accepted(Exercise exercise, PrintedExercise printed) {
         Map<String, Object> solved = HandSolver.solve(exercise.topic(), printed, Lines.printed(printed));
         for (int i = 0; i < exercise.parts().size(); i++) {
-            Object found = Objects.requireNonNull(solved.get(exercise.parts().get(i).name()));
+            Object found =
+                    Objects.requireNonNull(solved.get(exercise.parts().get(i).name()));
             String answer = printed.answers().get(i);
             if (found instanceof String words) {
                 assertThat(answer).startsWith(words);
@@ -100,8 +101,8 @@ class ExerciseAnswersTest {
     }
 
     private static long checked(long seed, Exercise exercise, PrintedExercise printed) {
-        Map<String, Object> solved = HandSolver.solve(
-                exercise.topic(), printed, Lines.solving(HandSolver.curve(printed.designation())));
+        Map<String, Object> solved =
+                HandSolver.solve(exercise.topic(), printed, Lines.solving(HandSolver.curve(printed.designation())));
         assertThat(printed.answers()).hasSameSizeAs(exercise.parts());
         long figures = 0;
         for (int i = 0; i < exercise.parts().size(); i++) {

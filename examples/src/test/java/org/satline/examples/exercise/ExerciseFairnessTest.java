@@ -64,8 +64,10 @@ class ExerciseFairnessTest {
                 Pressure liquid = each.it().pressure("liquid pressure");
                 assertThat(lines.dewTemperature(suction).celsius()).isBetween(-4.1, 14.1);
                 assertThat(lines.bubbleTemperature(liquid).celsius()).isBetween(26.9, 62.1);
-                assertThat(each.it().temperature("suction-line temperature").celsius()).isBetween(0.0, 26.0);
-                assertThat(each.it().temperature("liquid-line temperature").celsius()).isBetween(23.9, 58.0);
+                assertThat(each.it().temperature("suction-line temperature").celsius())
+                        .isBetween(0.0, 26.0);
+                assertThat(each.it().temperature("liquid-line temperature").celsius())
+                        .isBetween(23.9, 58.0);
                 assertThat(each.kelvins("superheat")).isBetween(0.5, 20.1);
                 assertThat(each.kelvins("subcooling")).isBetween(0.5, 18.1);
             }
@@ -77,11 +79,14 @@ class ExerciseFairnessTest {
     void noVerdictHangsOnARounding(Difficulty difficulty) {
         double clear = difficulty == Difficulty.EXPERIENCED ? 0.4 : 0.6;
         for (Case each : cases(Topic.VERDICT, difficulty)) {
-            double band = each.it().difference("tolerance around the target, either way").kelvins();
+            double band = each.it()
+                    .difference("tolerance around the target, either way")
+                    .kelvins();
             double distance = Math.abs(each.kelvins("deviation"));
             assertThat(Math.abs(distance - band)).as(each.it().title()).isGreaterThanOrEqualTo(clear - 1e-6);
             if (each.solved().containsKey("holds") && !each.words("level").equals("no level")) {
-                assertThat(Math.abs(Math.abs(distance - band) / each.kelvins("uncertainty") - 1.645)).isGreaterThan(0.29);
+                assertThat(Math.abs(Math.abs(distance - band) / each.kelvins("uncertainty") - 1.645))
+                        .isGreaterThan(0.29);
             }
         }
         if (difficulty == Difficulty.EXPERIENCED) {
@@ -101,13 +106,16 @@ class ExerciseFairnessTest {
             if (each.words("direction").equals("too close to call")) {
                 assertThat(hard).isTrue();
                 assertThat(driving)
-                        .isLessThan(0.61 * each.solved("uncertainty", PressureDifference.class).kilopascals());
+                        .isLessThan(0.61
+                                * each.solved("uncertainty", PressureDifference.class)
+                                        .kilopascals());
             } else {
                 assertThat(driving).isGreaterThan(24.9);
                 if (hard) {
                     assertThat(driving)
-                            .isGreaterThan(
-                                    1.59 * each.solved("uncertainty", PressureDifference.class).kilopascals());
+                            .isGreaterThan(1.59
+                                    * each.solved("uncertainty", PressureDifference.class)
+                                            .kilopascals());
                 }
             }
         }
@@ -163,7 +171,9 @@ class ExerciseFairnessTest {
     void aStepIsWorthTakingAndGoesBothWays(Difficulty difficulty) {
         List<Case> cases = cases(Topic.NEXT_STEP, difficulty);
         for (Case each : cases) {
-            double band = each.it().difference("tolerance around the target, either way").kelvins();
+            double band = each.it()
+                    .difference("tolerance around the target, either way")
+                    .kelvins();
             assertThat(Math.abs(Math.abs(each.kelvins("deviation")) - band)).isGreaterThan(0.59);
             if (each.solved().containsKey("rest")) {
                 assertThat(each.solved("rest", Double.class)).isGreaterThan(0.05);
@@ -181,7 +191,8 @@ class ExerciseFairnessTest {
                 Lines lines = Lines.solving(HandSolver.curve(each.it().designation()));
                 Temperature warm = Temperature.ofCelsius(30);
                 Pressure dew = lines.dewPressure(warm);
-                assertThat(warm.celsius() - lines.bubbleTemperature(dew).celsius()).isLessThan(0.2);
+                assertThat(warm.celsius() - lines.bubbleTemperature(dew).celsius())
+                        .isLessThan(0.2);
             }
         }
     }

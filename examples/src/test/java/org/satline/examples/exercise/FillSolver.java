@@ -37,7 +37,8 @@ final class FillSolver {
     private static Map<String, Object> european(
             PrintedExercise it, Map<String, Object> found, Lines curve, double water, double litres) {
         String row = it.beginning("row of the table");
-        Matcher figures = Pattern.compile("filling ratio ([0-9.]+), test pressure (\\d+) bar").matcher(row);
+        Matcher figures = Pattern.compile("filling ratio ([0-9.]+), test pressure (\\d+) bar")
+                .matcher(row);
         if (!figures.find()) {
             throw new AssertionError(row);
         }
@@ -45,8 +46,9 @@ final class FillSolver {
         double fifty = 0.95 * curve.liquidDensity(Temperature.ofCelsius(50)) * litres / 1000;
         double sixty = curve.liquidDensity(Temperature.ofCelsius(60)) * litres / 1000;
         double least = Math.min(ratio, Math.min(fifty, sixty));
-        boolean allowed = Double.parseDouble(it.text("test pressure on the collar (TP)").replace(" bar gauge", ""))
-                >= Double.parseDouble(figures.group(2));
+        boolean allowed =
+                Double.parseDouble(it.text("test pressure on the collar (TP)").replace(" bar gauge", ""))
+                        >= Double.parseDouble(figures.group(2));
         found.put("may be filled", allowed ? "yes" : "no");
         found.put("limit, ratio", Mass.ofKilograms(ratio));
         found.put("limit, 95 %", Mass.ofKilograms(fifty));
@@ -64,7 +66,9 @@ final class FillSolver {
             double tare = it.mass("tare weight (TW)").kilograms();
             double hose = it.states("refrigerant in the hoses when it is stopped")
                     ? it.mass("refrigerant in the hoses when it is stopped").kilograms()
-                            + 2 * it.mass("expanded uncertainty of the scale (U, k = 2)").kilograms()
+                            + 2
+                                    * it.mass("expanded uncertainty of the scale (U, k = 2)")
+                                            .kilograms()
                     : 0;
             double room = limit - (gross - tare) - hose;
             found.put("contents", Mass.ofKilograms(gross - tare));

@@ -42,7 +42,7 @@ final class HandSolver {
     }
 
     private static Map<String, Object> saturation(PrintedExercise it, Lines curve) {
-                Map<String, Object> found = new LinkedHashMap<>();
+        Map<String, Object> found = new LinkedHashMap<>();
         if (it.states("temperature of the cylinder")) {
             found.put("pressure", curve.bubblePressure(it.temperature("temperature of the cylinder")));
             return found;
@@ -65,7 +65,7 @@ final class HandSolver {
     }
 
     static Map<String, Object> margins(PrintedExercise it, Lines curve) {
-                Pressure suction = it.pressure("suction pressure");
+        Pressure suction = it.pressure("suction pressure");
         Temperature dew = curve.dewTemperature(suction);
         TemperatureDifference superheat = kelvins(it.temperature("suction-line temperature"), dew);
         TemperatureDifference subcooling = kelvins(
@@ -92,12 +92,12 @@ final class HandSolver {
         double gauge = slope
                 * PressureDifference.parse(it.text("standard uncertainty of either gauge"))
                         .pascals();
-        return TemperatureDifference.ofKelvins(
-                Math.hypot(gauge, it.difference("standard uncertainty of either clamp").kelvins()));
+        return TemperatureDifference.ofKelvins(Math.hypot(
+                gauge, it.difference("standard uncertainty of either clamp").kelvins()));
     }
 
     private static Map<String, Object> glide(PrintedExercise it, Lines curve) {
-                Pressure pressure = it.states("suction pressure")
+        Pressure pressure = it.states("suction pressure")
                 ? it.pressure("suction pressure")
                 : it.pressure("absolute pressure in the evaporator");
         Temperature bubble = curve.bubbleTemperature(pressure);
@@ -116,7 +116,7 @@ final class HandSolver {
     }
 
     private static Map<String, Object> altitude(PrintedExercise it, Lines curve) {
-                Pressure pressure = it.pressure("gauge at the suction port");
+        Pressure pressure = it.pressure("gauge at the suction port");
         Pressure assumed = Pressure.parse(it.text("gauge at the suction port"), Atmosphere.standard());
         Temperature dew = curve.dewTemperature(pressure);
         Temperature wrong = curve.dewTemperature(assumed);

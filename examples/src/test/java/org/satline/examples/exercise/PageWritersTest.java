@@ -63,7 +63,7 @@ class PageWritersTest {
     @Test
     void whatLooksLikeMarkupIsPrintedAsItStands() throws Exception {
         List<Block> blocks = List.of(
-                new Block.Begin(),
+                new Block.Begin(true),
                 new Block.Heading(1, NASTY),
                 new Block.Text(NASTY),
                 new Block.Question("a", NASTY, NASTY, true),

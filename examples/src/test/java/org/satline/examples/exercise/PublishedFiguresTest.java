@@ -99,8 +99,7 @@ class PublishedFiguresTest {
             Topic topic, Difficulty difficulty, UnitSystem units, Predicate<PrintedExercise> wanted) {
         SheetOrder order = new SheetOrder(1, SEEDS, Optional.of(difficulty), List.of(topic), Optional.of(units));
         ExerciseSheet sheet = MAKER.sheet(order);
-        List<PrintedExercise> printed =
-                PrintedExercise.all(sheet);
+        List<PrintedExercise> printed = PrintedExercise.all(sheet);
         return IntStream.range(0, printed.size())
                 .filter(i -> wanted.test(printed.get(i)))
                 .mapToObj(i -> new Found(printed.get(i), sheet.exercises().get(i)))
