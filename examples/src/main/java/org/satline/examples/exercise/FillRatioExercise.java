@@ -151,12 +151,12 @@ final class FillRatioExercise {
         long near = List.of(ratio, fifty, sixty).stream()
                 .filter(each -> each < least * (1 + CLEAR_SHARE))
                 .count();
-        if (near > 1
-                || enough
-                        && !assessment
-                                .governing()
-                                .filter(limit -> limit.rule().name().equals(governing))
-                                .isPresent()) {
+        boolean agreed = !enough
+                || assessment
+                        .governing()
+                        .filter(limit -> limit.rule().name().equals(governing))
+                        .isPresent();
+        if (near > 1 || !agreed) {
             return Optional.empty();
         }
         draft.part("governing", "Which of the three limits is the smallest?", new Answer.Words(governing));
