@@ -64,12 +64,14 @@ final class VerdictAsk {
                         "level",
                         "Is the charge low, on target or high, or do these readings allow no level?",
                         new Answer.Words(level))
-                .part("advice", "What is to be done?", new Answer.Words(advice(verdict)))
                 .sum(
                         "level",
                         "d against the band",
                         readout.text(value) + " against +/- " + readout.text(deviation.tolerance()),
                         level);
+        if (difficulty != Difficulty.EXPERIENCED) {
+            advice(draft, advice(verdict));
+        }
         if (criterion == Criterion.SUPERHEAT) {
             draft.slip(
                     "With a fixed orifice high superheat means too little refrigerant; whoever judges it as subcooling gets the level upside"
@@ -81,7 +83,12 @@ final class VerdictAsk {
         return level.label().replace('-', ' ');
     }
 
-    private static String advice(Verdict verdict) {
+    /** Asked last: with doubtful instruments it depends on how sure the level is. */
+    static void advice(Exercise.Draft draft, String advice) {
+        draft.part("advice", "What is to be done?", new Answer.Words(advice));
+    }
+
+    static String advice(Verdict verdict) {
         return verdict instanceof Verdict.CannotTell none
                 ? none.reasons().get(none.reasons().size() - 1) + "; " + none.advice()
                 : verdict.advice();

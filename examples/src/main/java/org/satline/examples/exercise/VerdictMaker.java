@@ -24,6 +24,8 @@ final class VerdictMaker implements Maker {
     /** So far from the edge of a band or range the level does not hang on rounding, K. */
     static final double CLEAR_K = 0.6;
 
+    private static final String UNDECIDED = "read again with better instruments; no refrigerant is moved before the level holds";
+
     private final Bench bench;
     private final RunningSystems systems;
 
@@ -107,6 +109,10 @@ final class VerdictMaker implements Maker {
         if (hard && !doubt(draft, readout, gaugeDoubt, clampDoubt, deviation, judged)) {
             return Optional.empty();
         }
+        if (hard) {
+            boolean undecided = judged && DecisionRule.usual().decide(deviation).isEmpty();
+            VerdictAsk.advice(draft, undecided ? UNDECIDED : VerdictAsk.advice(verdict));
+        }
         draft.derive(verdict.steps());
         return Optional.of(draft.done());
     }
@@ -115,7 +121,7 @@ final class VerdictMaker implements Maker {
         if (!judged) {
             return "there is no level to hold";
         }
-        return holds ? "yes" : "no: undecided; read again with better instruments before refrigerant is moved";
+        return holds ? "yes" : "no: undecided";
     }
 
     /** Nothing near an edge: of the band, of the range in which a valve controls, of the subcooling that contradicts an orifice. */

@@ -33,6 +33,9 @@ final class ChargeSolver {
                     it, lines, valve ? it.pressure("liquid pressure") : it.pressure("suction pressure"), !valve);
             found.put("uncertainty", u);
             boolean holds = Math.abs(Math.abs(deviation) - band) >= 1.645 * u.kelvins();
+            if (!none && !holds) {
+                found.put("advice", "read again");
+            }
             found.put("holds", none ? "there is no level" : holds ? "yes" : "no: undecided");
         }
         return found;
