@@ -24,7 +24,8 @@ final class VerdictMaker implements Maker {
     /** So far from the edge of a band or range the level does not hang on rounding, K. */
     static final double CLEAR_K = 0.6;
 
-    private static final String UNDECIDED = "read again with better instruments; no refrigerant is moved before the level holds";
+    private static final String UNDECIDED =
+            "read again with better instruments; no refrigerant is moved before the level holds";
 
     private final Bench bench;
     private final RunningSystems systems;
