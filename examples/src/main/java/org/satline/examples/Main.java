@@ -47,6 +47,7 @@ public final class Main implements Runnable {
      * @param args the command line
      */
     public static void main(String[] args) {
+        System.setProperty("java.awt.headless", "true"); // pictures are drawn without a screen
         PrintWriter out = new PrintWriter(System.out, true, Charset.defaultCharset());
         PrintWriter err = new PrintWriter(System.err, true, Charset.defaultCharset());
         int status = run(out, err, args);

@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import org.satline.examples.file.BadInputException;
 import org.satline.examples.file.TextFile;
 import org.satline.examples.pictures.CylinderPicture;
+import org.satline.examples.pictures.FilledCylinder;
 import org.satline.examples.pictures.GlidePicture;
 import org.satline.examples.pictures.Picture;
 import org.satline.examples.pictures.PictureUnits;
@@ -111,6 +112,11 @@ final class PictureCommand implements Callable<Integer> {
         if (read.isPresent() == refrigerant.isPresent()) {
             throw new BadInputException("name either a refrigerant, such as R-410A, or --visit with a file");
         }
+        boolean stated = waterCapacity.isPresent() || contents.isPresent() || servicePressure.isPresent();
+        if (stated && (read.isPresent() || !kind.equals("cylinder"))) {
+            throw new BadInputException(
+                    "--water-capacity, --contents and --service-pressure are for the picture cylinder of a refrigerant; leave them out here");
+        }
         return read.map(this::ofVisit).orElseGet(() -> of(curve(refrigerant.orElse(""))));
     }
 
@@ -145,12 +151,12 @@ final class PictureCommand implements Callable<Integer> {
         };
     }
 
-    private CylinderPicture.Cylinder cylinder() {
+    private FilledCylinder cylinder() {
         if (waterCapacity.isEmpty() || contents.isEmpty()) {
             throw new BadInputException(
                     "the picture cylinder needs --water-capacity and --contents, such as \"47.7 lb\" and \"14 lb\"");
         }
-        return CylinderPicture.Cylinder.stamped(
+        return FilledCylinder.stamped(
                 Mass.parse(waterCapacity.get()), Mass.parse(contents.get()), servicePressure.map(Pressure::parse));
     }
 }

@@ -59,6 +59,8 @@ class PictureCommandTest {
         glide R-134a                                       | has no glide
         glide R-41OA                                       | R-41OA
         cylinder R-134a                                    | needs --water-capacity and --contents
+        glide R-407C --contents 9_lb                       | leave them out here
+        cylinder --visit SAMPLE --contents 9_lb            | leave them out here
         cylinder R-134a --water-capacity 47.7_lb --contents 0_lb | not above zero
         cylinder R-134a --water-capacity 47.7 --contents 9_lb | 47.7
         """)

@@ -48,10 +48,15 @@ class ReadmeSnippetTest {
         assertThat(commands).isNotEmpty();
         for (String command : commands) {
             Object[] words = Stream.of(command.split(" ", -1))
-                    .map(word -> word.startsWith("examples/") ? ROOT.resolve(word) : word)
+                    .map(word -> word.startsWith("examples/") ? ROOT.resolve(word) : written(word))
                     .toArray();
             assertThat(ProgramRun.of(words).status()).as(command).isZero();
         }
+    }
+
+    /** What a command writes goes to a folder of this test. */
+    private Object written(String word) {
+        return word.matches("[\\w-]+\\.(csv|html|svg|json|md|txt)") ? folder.resolve(word) : word;
     }
 
     private String printed(String snippet) throws Exception {

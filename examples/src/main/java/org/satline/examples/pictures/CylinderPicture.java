@@ -3,25 +3,20 @@ package org.satline.examples.pictures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.Styler.YAxisPosition;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import org.satline.cylinder.ClosedVessel;
-import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.VesselCondition;
 import org.satline.cylinder.VesselPoint;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
-import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
-import org.satline.quantity.Volume;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
-import org.satline.visit.CylinderOnSite;
 import org.satline.visit.VisitReport;
 
 /** Pressure and liquid level of a closed cylinder against its temperature. */
@@ -33,58 +28,15 @@ public final class CylinderPicture {
 
     private static final int STEPS = 200;
 
-    /**
-     * What the picture is about. Immutable.
-     *
-     * @param volume inner volume of the cylinder
-     * @param contents mass inside
-     * @param servicePressure marked service pressure, absolute
-     * @param now temperature of the cylinder now
-     */
-    public record Cylinder(
-            Volume volume, Mass contents, Optional<Pressure> servicePressure, Optional<Temperature> now) {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param volume inner volume of the cylinder
-         * @param contents mass inside
-         * @param servicePressure marked service pressure, absolute
-         * @param now temperature of the cylinder now
-         */
-        public Cylinder {
-            Objects.requireNonNull(volume, "volume");
-            Objects.requireNonNull(contents, "contents");
-            Objects.requireNonNull(servicePressure, "servicePressure");
-            Objects.requireNonNull(now, "now");
-        }
-
-        /**
-         * Takes the volume from the stamped water capacity.
-         *
-         * @param waterCapacity the stamp
-         * @param contents mass inside
-         * @param servicePressure marked service pressure, absolute
-         * @return the cylinder, its temperature now unknown
-         */
-        public static Cylinder stamped(Mass waterCapacity, Mass contents, Optional<Pressure> servicePressure) {
-            return new Cylinder(
-                    Volume.ofCubicMetres(
-                            waterCapacity.kilograms() / CylinderStamps.WATER_AT_60_F.kilogramsPerCubicMetre()),
-                    contents,
-                    servicePressure,
-                    Optional.empty());
-        }
-    }
-
     private final SaturationCurve curve;
-    private final Cylinder cylinder;
+    private final FilledCylinder cylinder;
     private final PictureUnits units;
     private final ClosedVessel vessel;
     private final double lowK;
     private final double highK;
     private final double endK;
 
-    private CylinderPicture(SaturationCurve curve, Cylinder cylinder, PictureUnits units) {
+    private CylinderPicture(SaturationCurve curve, FilledCylinder cylinder, PictureUnits units) {
         this.curve = curve;
         this.cylinder = cylinder;
         this.units = units;
@@ -104,7 +56,7 @@ public final class CylinderPicture {
      * @return the picture
      * @throws IllegalArgumentException if contents or volume are not above zero, or no condition can be computed
      */
-    public static Picture of(SaturationCurve curve, Cylinder cylinder, PictureUnits units) {
+    public static Picture of(SaturationCurve curve, FilledCylinder cylinder, PictureUnits units) {
         return new CylinderPicture(curve, cylinder, units).drawn();
     }
 
@@ -116,19 +68,10 @@ public final class CylinderPicture {
      * @return the picture; nothing if there is no cylinder, or it is empty or not weighed
      */
     public static Optional<Picture> of(VisitReport visit, PictureUnits units) {
-        return visit.hookUp()
-                .flatMap(hookUp -> hookUp.vessel().flatMap(vessel -> {
-                    CylinderOnSite onSite = hookUp.cylinder();
-                    Cylinder cylinder = new Cylinder(
-                            onSite.stamps().volume(),
-                            vessel.contents(),
-                            onSite.stamps()
-                                    .servicePressure()
-                                    .map(gauge -> Pressure.ofGauge(
-                                            gauge, visit.input().site().atmosphere())),
-                            Optional.of(onSite.temperature()));
-                    return onSite.holding().map(held -> of(SaturationCurves.of(held), cylinder, units));
-                }));
+        return FilledCylinder.of(visit)
+                .flatMap(cylinder -> visit.hookUp()
+                        .flatMap(hookUp -> hookUp.cylinder().holding())
+                        .map(held -> of(SaturationCurves.of(held), cylinder, units)));
     }
 
     private Picture drawn() {
@@ -215,12 +158,9 @@ public final class CylinderPicture {
                 .max()
                 .orElseThrow();
         double warm = Math.min(highK, curve.maxTemperatureK());
-        double saturated = Math.max(
-                curve.bubblePressurePa(warm),
-                cylinder.servicePressure().map(Pressure::pascals).orElse(0.0));
-        return 1.15 * Math.min(highest, 1.3 * saturated) >= saturated
-                ? 1.15 * Math.min(highest, 1.3 * saturated)
-                : 1.1 * saturated;
+        double service = cylinder.servicePressure().map(Pressure::pascals).orElse(0.0);
+        double saturated = Math.max(curve.bubblePressurePa(warm), service);
+        return 1.15 * Math.max(service, Math.min(highest, 1.3 * saturated));
     }
 
     private void serviceMark(XYChart chart, Pressure service, List<String> notes) {

@@ -50,7 +50,7 @@ public final class Picture {
     /**
      * Draws it as a file of its own, with its notes below.
      *
-     * @return an SVG document; the same picture gives the same text
+     * @return an SVG document; the same picture and the same fonts of the Java at hand give the same text
      */
     public String toSvgFile() {
         return SvgText.file(this);

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -17,7 +16,6 @@ import org.knowm.xchart.XYSeries;
 import org.satline.equilibrium.FluidModel;
 import org.satline.examples.visit.VisitReader;
 import org.satline.measurement.TemperatureReading;
-import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
@@ -170,35 +168,6 @@ class PictureTest {
         assertThatThrownBy(() -> GlidePicture.of(curve("R-134a"), PictureUnits.SI))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("has no glide");
-    }
-
-    @Test
-    void anOverfilledCylinderIsShownLiquidFullWithItsCaution() {
-        Picture picture = CylinderPicture.of(
-                curve("R-134a"),
-                CylinderPicture.Cylinder.stamped(Mass.ofPounds(47.7), Mass.ofPounds(53), Optional.empty()),
-                PictureUnits.SI);
-        XYSeries level = series(picture, "liquid level (right)");
-        assertThat(level.getYData()).contains(100.0);
-        // 53 lb in 47.7 lb of water at 999 kg/m3 (60 degF) is 1110 kg/m3; saturated liquid of R-134a has 1102.3 at 50
-        // degC and 1146.7 at 40 degC
-        // (ASHRAE Handbook Fundamentals, from memory), so it is full between the two
-        XYSeries full = series(picture, "full");
-        assertThat(full.getXData()[0]).isBetween(40.0, 50.0);
-        assertThat(String.join("\n", picture.notes())).contains("CAUTION: LIQUID-FULL", "local codes");
-    }
-
-    @Test
-    void aboveTheCriticalTemperatureThereIsNoLevelToDraw() {
-        Picture picture = CylinderPicture.of(
-                curve("R-744"),
-                CylinderPicture.Cylinder.stamped(Mass.ofKilograms(13.4), Mass.ofKilograms(9), Optional.empty()),
-                PictureUnits.SI);
-        // critical temperature 304.1282 K = 30.978 degC (Span and Wagner 1996)
-        assertThat(Arrays.stream(series(picture, "liquid level (right)").getXData()))
-                .allMatch(t -> t < 30.979);
-        assertThat(Arrays.stream(series(picture, "pressure (left)").getXData())).anyMatch(t -> t > 35);
-        assertThat(String.join("\n", picture.notes())).contains("CAUTION: LIQUID-FULL");
     }
 
     @Test
