@@ -37,7 +37,8 @@ final class GlideMaker implements Maker {
         if (difficulty == Difficulty.STARTING) {
             Given<Pressure> given = readout.absolute("absolute pressure in the evaporator", drawn);
             pressure = given.value();
-            draft.situation("A blend boils in an evaporator at a steady pressure.")
+            draft.situation(
+                            "A blend boils in the evaporator of a machine and condenses in its condenser, each at a steady pressure.")
                     .given(given);
         } else {
             Given<GaugePressure> given = readout.gauge("suction pressure", drawn, air.value());
@@ -54,9 +55,18 @@ final class GlideMaker implements Maker {
         }
         draft.table(SaturationExtract.around(curve, readout, bubble, dew, draw));
         String unit = ", in " + readout.temperatureUnit() + "?";
-        draft.part("bubble point", "At which temperature does the liquid begin to boil" + unit, readout.answer(bubble))
-                .part("dew point", "At which temperature does the last drop boil away" + unit, readout.answer(dew))
-                .part("glide", "How large is the glide, in " + readout.differenceUnit() + "?", readout.answer(glide));
+        draft.part(
+                        "bubble point",
+                        "At which temperature does the liquid begin to boil in the evaporator" + unit,
+                        readout.answer(bubble))
+                .part(
+                        "dew point",
+                        "At which temperature does the last drop boil away there" + unit,
+                        readout.answer(dew))
+                .part(
+                        "glide",
+                        "How large is the glide in the evaporator, in " + readout.differenceUnit() + "?",
+                        readout.answer(glide));
         working.bubble("", pressure);
         working.dew("", pressure);
         working.difference("glide", "glide = T_dew - T_bubble", dew, bubble);
@@ -65,10 +75,33 @@ final class GlideMaker implements Maker {
                 SaturationMaker.lookup("dew point", "T_dew(p)", pressure, dew, curve)));
         if (difficulty != Difficulty.STARTING) {
             wrongLine(draw, draft, working, readout, dew, bubble, difficulty);
+        } else {
+            condenser(draw, draft, working, readout, curve);
         }
         draft.slip(
                 "The two columns of the table are easily swapped: the dew point is always the warmer one at a given pressure.");
         return Optional.of(draft.done());
+    }
+
+    /** The same blend where it condenses: the glide is another one there. */
+    private static void condenser(
+            Draw draw, Exercise.Draft draft, Working working, Readout readout, SaturationCurve curve) {
+        Given<Pressure> given = readout.absolute(
+                "absolute pressure in the condenser",
+                curve.bubblePressure(Temperature.ofCelsius(draw.between(28, 50))));
+        Temperature bubble = curve.bubbleTemperature(given.value());
+        Temperature dew = curve.dewTemperature(given.value());
+        TemperatureDifference glide = dew.minus(bubble);
+        draft.given(given)
+                .table(SaturationExtract.around(curve, readout, bubble, dew, draw))
+                .part(
+                        "glide in the condenser",
+                        "How large is the glide in the condenser, in " + readout.differenceUnit() + "?",
+                        readout.answer(glide));
+        working.dew(" in the condenser", given.value());
+        working.bubble(" in the condenser", given.value());
+        working.difference("glide in the condenser", "glide = T_dew - T_bubble", dew, bubble);
+        draft.slip("The glide depends on the pressure: evaporator and condenser have different ones.");
     }
 
     private static void wrongLine(

@@ -23,8 +23,7 @@ final class SaturationMaker implements Maker {
     @Override
     public Optional<Exercise> draw(Draw draw, Readout readout, Difficulty difficulty) {
         return switch (difficulty) {
-            case STARTING ->
-                draw.chance(0.5) ? pressureOfCylinder(draw, readout) : temperatureOfCylinder(draw, readout);
+            case STARTING -> first(draw, readout);
             case PRACTISED -> bothPoints(draw, readout);
             case EXPERIENCED -> withDoubt(draw, readout);
         };
@@ -36,56 +35,11 @@ final class SaturationMaker implements Maker {
                 .cautions(bench.cautions(designation, Task.READING));
     }
 
-    private Optional<Exercise> pressureOfCylinder(Draw draw, Readout readout) {
+    private Optional<Exercise> first(Draw draw, Readout readout) {
         String designation = draw.pick(Bench.PURE);
-        SaturationCurve curve = bench.curve(designation);
-        Given<Temperature> cylinder =
-                readout.temperature("temperature of the cylinder", Temperature.ofCelsius(draw.between(-5, 42)));
-        Pressure pressure = curve.bubblePressure(cylinder.value());
-        Exercise.Draft draft = draft(Difficulty.STARTING, designation)
-                .situation(
-                        "A cylinder has stood for a day in one place, valves shut. It holds liquid and vapour of one refrigerant.")
-                .given(cylinder)
-                .table(SaturationExtract.around(curve, readout, cylinder.value(), cylinder.value(), draw))
-                .part(
-                        "pressure",
-                        "What is the absolute pressure in the cylinder, in " + readout.absoluteUnit() + "?",
-                        readout.answer(pressure))
-                .work(new Step(
-                        "pressure of the cylinder",
-                        "p = p_sat(T)",
-                        designation + " at " + cylinder.text(),
-                        readout.text(pressure),
-                        "saturation table of the question, straight line between rows"))
-                .derive(List.of(new Step(
-                        "saturation pressure",
-                        "p_sat(T)",
-                        "T = " + cylinder.value().in("K", 2),
-                        pressure.in("kPa", 2),
-                        curve.source())))
-                .slip(
-                        "How much liquid there is does not matter as long as there is some; a weight would be needed to tell.");
-        return Optional.of(draft.done());
-    }
-
-    private Optional<Exercise> temperatureOfCylinder(Draw draw, Readout readout) {
-        String designation = draw.pick(Bench.PURE);
-        SaturationCurve curve = bench.curve(designation);
-        Given<Pressure> pressure = readout.absolute(
-                "absolute pressure in the evaporator",
-                curve.bubblePressure(Temperature.ofCelsius(draw.between(-25, 12))));
-        Temperature boiling = curve.bubbleTemperature(pressure.value());
-        Exercise.Draft draft = draft(Difficulty.STARTING, designation)
-                .situation("A refrigerant boils in an evaporator at a steady pressure.")
-                .given(pressure)
-                .table(SaturationExtract.around(curve, readout, boiling, boiling, draw))
-                .part(
-                        "temperature",
-                        "At which temperature does it boil, in " + readout.temperatureUnit() + "?",
-                        readout.answer(boiling));
-        new Working(draft, readout, curve).bubble(" in the evaporator", pressure.value());
-        draft.derive(List.of(lookup("saturation temperature", "T_sat(p)", pressure.value(), boiling, curve)));
-        return Optional.of(draft.done());
+        FirstSaturation first =
+                new FirstSaturation(bench.curve(designation), readout, draft(Difficulty.STARTING, designation));
+        return draw.chance(0.5) ? first.cylinder(draw) : first.machine(draw);
     }
 
     private Optional<Exercise> bothPoints(Draw draw, Readout readout) {
@@ -100,30 +54,46 @@ final class SaturationMaker implements Maker {
         Temperature bubble = curve.bubbleTemperature(pressure);
         Temperature dew = curve.dewTemperature(pressure);
         Exercise.Draft draft = draft(Difficulty.PRACTISED, designation)
-                .situation("A blend boils in an evaporator; the pressure drop in it may be neglected.")
+                .situation(
+                        "A blend boils in the evaporator of a machine and condenses in its condenser; pressure drops may be neglected.")
                 .given(air, gauge)
                 .table(SaturationExtract.around(curve, readout, bubble, dew, draw));
         ask(draft, readout, bubble, dew);
+        Given<GaugePressure> condenser = readout.gauge(
+                "gauge on the condenser",
+                curve.bubblePressure(Temperature.ofCelsius(draw.between(28, 50))),
+                air.value());
+        Pressure high = Pressure.ofGauge(condenser.value(), air.value());
+        Temperature condensed = curve.bubbleTemperature(high);
+        draft.given(condenser)
+                .table(SaturationExtract.around(curve, readout, condensed, curve.dewTemperature(high), draw))
+                .part(
+                        "bubble point in the condenser",
+                        "At which temperature does the last vapour condense in the condenser (bubble point), in "
+                                + readout.temperatureUnit() + "?",
+                        readout.answer(condensed));
         draft.part(
                 "dew point, other unit",
-                "What is the dew point in " + readout.other().temperatureUnit() + "?",
+                "What is the dew point in the evaporator in " + readout.other().temperatureUnit() + "?",
                 readout.other().answer(dew));
         Working working = new Working(draft, readout, curve);
         Pressure absolute = working.absolute(gauge, air.value());
         working.bubble("", absolute);
         working.dew("", absolute);
-        working.converted("dew point", dew);
+        working.bubble(" in the condenser", working.absolute(condenser, air.value()));
+        working.converted("dew point in the evaporator", dew);
         draft.derive(List.of(
                 lookup("bubble point", "T_bubble(p)", pressure, bubble, curve),
-                lookup("dew point", "T_dew(p)", pressure, dew, curve)));
+                lookup("dew point", "T_dew(p)", pressure, dew, curve),
+                lookup("bubble point", "T_bubble(p)", high, condensed, curve)));
         forgottenAtmosphere(draft, readout, curve, gauge.value());
         return Optional.of(draft.done());
     }
 
     private static void ask(Exercise.Draft draft, Readout readout, Temperature bubble, Temperature dew) {
         String unit = ", in " + readout.temperatureUnit() + "?";
-        draft.part("bubble point", "Where is the bubble point" + unit, readout.answer(bubble));
-        draft.part("dew point", "Where is the dew point" + unit, readout.answer(dew));
+        draft.part("bubble point", "Where is the bubble point in the evaporator" + unit, readout.answer(bubble));
+        draft.part("dew point", "Where is the dew point in the evaporator" + unit, readout.answer(dew));
     }
 
     private Optional<Exercise> withDoubt(Draw draw, Readout readout) {

@@ -43,13 +43,20 @@ final class HandSolver {
 
     private static Map<String, Object> saturation(PrintedExercise it, Lines curve) {
         Map<String, Object> found = new LinkedHashMap<>();
-        if (it.states("temperature of the cylinder")) {
-            found.put("pressure", curve.bubblePressure(it.temperature("temperature of the cylinder")));
+        if (it.states("temperature of the cylinder at noon")) {
+            found.put(
+                    "pressure in the morning",
+                    curve.bubblePressure(it.temperature("temperature of the cylinder in the morning")));
+            found.put("pressure at noon", curve.bubblePressure(it.temperature("temperature of the cylinder at noon")));
             return found;
         }
         if (it.states("absolute pressure in the evaporator")) {
-            found.put("temperature", curve.bubbleTemperature(it.pressure("absolute pressure in the evaporator")));
+            found.put("boiling", curve.bubbleTemperature(it.pressure("absolute pressure in the evaporator")));
+            found.put("condensing", curve.bubbleTemperature(it.pressure("absolute pressure in the condenser")));
             return found;
+        }
+        if (it.states("gauge on the condenser")) {
+            found.put("bubble point in the condenser", curve.bubbleTemperature(it.pressure("gauge on the condenser")));
         }
         Pressure pressure = it.pressure("gauge on the evaporator");
         found.put("bubble point", curve.bubbleTemperature(pressure));
@@ -106,6 +113,10 @@ final class HandSolver {
         found.put("bubble point", bubble);
         found.put("dew point", dew);
         found.put("glide", kelvins(dew, bubble));
+        if (it.states("absolute pressure in the condenser")) {
+            Pressure high = it.pressure("absolute pressure in the condenser");
+            found.put("glide in the condenser", kelvins(curve.dewTemperature(high), curve.bubbleTemperature(high)));
+        }
         if (it.states("suction-line temperature")) {
             Temperature line = it.temperature("suction-line temperature");
             found.put("superheat", kelvins(line, dew));
