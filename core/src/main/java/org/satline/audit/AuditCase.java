@@ -1,0 +1,69 @@
+package org.satline.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.satline.equilibrium.FluidModel;
+import org.satline.quantity.Atmosphere;
+
+/**
+ * A row that can be compared, understood and answered. Immutable.
+ *
+ * @param row the row
+ * @param fluid its refrigerant
+ * @param question what was asked
+ * @param unit the unit of the answer
+ * @param atmosphere the atmosphere of the place
+ * @param rounding half of the last printed digit of the answer, in its unit
+ * @param ours our answer, SI
+ * @param comparison both answers
+ */
+record AuditCase(
+        AuditRow row,
+        Fluid fluid,
+        Question question,
+        AnswerUnit unit,
+        Atmosphere atmosphere,
+        double rounding,
+        double ours,
+        Comparison comparison) {
+
+    /** What a calculator would have printed that made a certain mistake, and what it may differ from that. */
+    record Expected(double value, double width) {}
+
+    /** The tolerance of an answer to a question, in a unit. */
+    static AuditTolerance tolerance(
+            OptionalDouble users, Fluid fluid, Question question, AnswerUnit unit, double si, double rounding) {
+        if (users.isPresent()) {
+            return AuditTolerance.of(List.of(
+                    new AuditTolerance.Share(AuditTolerance.Origin.USER, users.getAsDouble(), "tolerance of the row")));
+        }
+        StatedUncertainty.Figure stated = fluid.uncertainty().of(question, si);
+        List<AuditTolerance.Share> shares = new ArrayList<>();
+        shares.add(
+                new AuditTolerance.Share(AuditTolerance.Origin.EQUATION, unit.width(stated.width()), stated.basis()));
+        shares.add(new AuditTolerance.Share(
+                AuditTolerance.Origin.PRINTED_DIGITS, rounding, "half of the last printed digit"));
+        return AuditTolerance.of(shares);
+    }
+
+    /** Answer to another question, in another unit, of the same fluid. */
+    Expected expected(Question other, AnswerUnit otherUnit) {
+        double si = other.answer(fluid.model());
+        return new Expected(
+                otherUnit.fromSi(si),
+                tolerance(row.tolerance(), fluid, other, otherUnit, si, rounding)
+                        .width());
+    }
+
+    /** Answer to the same question in the same unit, from another model. */
+    Expected expected(FluidModel other) {
+        return new Expected(
+                unit.fromSi(question.answer(other)), comparison.tolerance().width());
+    }
+
+    /** Our answer moved by an amount in SI. */
+    Expected moved(double si) {
+        return new Expected(unit.fromSi(ours + si), comparison.tolerance().width());
+    }
+}

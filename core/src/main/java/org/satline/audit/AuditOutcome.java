@@ -1,0 +1,102 @@
+package org.satline.audit;
+
+import java.util.List;
+import java.util.Objects;
+import org.satline.explanation.Step;
+
+/** What became of one row. Immutable. */
+public sealed interface AuditOutcome {
+    /**
+     * Returns the row.
+     *
+     * @return the row as it came in
+     */
+    AuditRow row();
+
+    /**
+     * Returns how the outcome was found.
+     *
+     * @return steps in order
+     */
+    List<Step> steps();
+
+    /** A row that could be compared. */
+    sealed interface Compared extends AuditOutcome {
+        /**
+         * Returns the answer beside ours.
+         *
+         * @return both values, difference and tolerance
+         */
+        Comparison comparison();
+    }
+
+    /**
+     * The answer agrees within the tolerance.
+     *
+     * @param row the row
+     * @param comparison answer, our value, difference and tolerance
+     * @param steps how it was found
+     */
+    record Within(AuditRow row, Comparison comparison, List<Step> steps) implements Compared {
+        /** Copies the list. */
+        public Within {
+            Objects.requireNonNull(row, "row");
+            Objects.requireNonNull(comparison, "comparison");
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /**
+     * The answer differs by more than the tolerance.
+     *
+     * @param row the row
+     * @param comparison answer, our value, difference and tolerance
+     * @param steps how it was found
+     */
+    record Outside(AuditRow row, Comparison comparison, List<Step> steps) implements Compared {
+        /** Copies the list. */
+        public Outside {
+            Objects.requireNonNull(row, "row");
+            Objects.requireNonNull(comparison, "comparison");
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /**
+     * There is nothing to compare with, or the row cannot be read.
+     *
+     * @param row the row
+     * @param reason what kind of obstacle
+     * @param explanation one line that names value and limit
+     * @param steps how it was found
+     */
+    record NotComparable(AuditRow row, Reason reason, String explanation, List<Step> steps) implements AuditOutcome {
+        /** Copies the list. */
+        public NotComparable {
+            Objects.requireNonNull(row, "row");
+            Objects.requireNonNull(reason, "reason");
+            Objects.requireNonNull(explanation, "explanation");
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /** Why a row cannot be compared. */
+    enum Reason {
+        /** The name of the refrigerant is not known. */
+        REFRIGERANT_UNKNOWN,
+        /** The refrigerant is listed without an equation. */
+        NO_EQUATION,
+        /** The name of the quantity is not known. */
+        QUANTITY_UNKNOWN,
+        /** Temperature or pressure is missing, there is one too many, or it is not a number that can be. */
+        QUESTION_UNCLEAR,
+        /** The answer is not a decimal number. */
+        ANSWER_UNREADABLE,
+        /** The unit does not belong to the quantity. */
+        UNIT_UNKNOWN,
+        /** The tolerance is not a finite number of at least 0, or the altitude is outside the standard atmosphere. */
+        CONDITION_UNUSABLE,
+        /** The state is outside the range of the source, or no such state exists. */
+        OUTSIDE_RANGE
+    }
+}

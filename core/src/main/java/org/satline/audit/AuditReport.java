@@ -1,0 +1,18 @@
+package org.satline.audit;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What an audit found. Immutable.
+ *
+ * @param outcomes one for each row, in the order of the rows
+ * @param summary counts, worst rows, bias and likely causes
+ */
+public record AuditReport(List<AuditOutcome> outcomes, AuditSummary summary) {
+    /** Copies the list. */
+    public AuditReport {
+        outcomes = List.copyOf(outcomes);
+        Objects.requireNonNull(summary, "summary");
+    }
+}

@@ -1,0 +1,248 @@
+package org.satline.audit;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
+import org.satline.audit.AuditOutcome.Compared;
+import org.satline.audit.AuditOutcome.NotComparable;
+import org.satline.audit.AuditOutcome.Outside;
+import org.satline.audit.AuditOutcome.Reason;
+import org.satline.audit.AuditOutcome.Within;
+import org.satline.equation.MissingEquationException;
+import org.satline.equilibrium.ConvergenceException;
+import org.satline.equilibrium.ReferenceState;
+import org.satline.explanation.Step;
+import org.satline.quantity.Atmosphere;
+import org.satline.refrigerant.Catalogue;
+import org.satline.refrigerant.Refrigerant;
+import org.satline.refrigerant.UnknownRefrigerantException;
+
+/**
+ * Compares answers of another calculator with the equations of the library. Thread-safe; keeps the refrigerants it has prepared, so use one for many rows.
+ *
+ * <p>An answer is within tolerance if it differs by no more than the tolerance of its row; where the row gives none, by no more than the expanded uncertainty
+ * (coverage factor 2) of our value plus half of the last printed digit. Composition tolerances of blends do not count: both calculators mean the nominal
+ * blend. Gauge answers count from the atmosphere of ISO 2533 at the altitude of the row, sea level where it gives none.
+ */
+public final class Auditor {
+    private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
+    private static final int LONGEST_NUMBER = 60;
+
+    private final ReferenceState reference;
+    private final Catalogue catalogue = Catalogue.standard();
+    private final Map<String, Fluid> fluids = new ConcurrentHashMap<>();
+    private final CauseFinder causes;
+
+    private Auditor(ReferenceState reference) {
+        this.reference = reference;
+        this.causes = new CauseFinder(catalogue, reference);
+    }
+
+    /**
+     * Returns an auditor that expects enthalpy and entropy from the IIR reference state.
+     *
+     * @return an auditor
+     */
+    public static Auditor standard() {
+        return of(ReferenceState.IIR);
+    }
+
+    /**
+     * Returns an auditor that expects another reference state of enthalpy and entropy. A refrigerant for which it does not exist keeps its default one.
+     *
+     * @param reference the reference state
+     * @return an auditor
+     */
+    public static Auditor of(ReferenceState reference) {
+        return new Auditor(Objects.requireNonNull(reference, "reference"));
+    }
+
+    /**
+     * Compares rows and looks for the causes of differences.
+     *
+     * @param rows the rows
+     * @return one outcome for each row, in the same order, and a summary that does not depend on the order
+     */
+    public AuditReport audit(List<AuditRow> rows) {
+        List<AuditOutcome> outcomes = new ArrayList<>();
+        List<AuditCase> cases = new ArrayList<>();
+        for (AuditRow row : rows) {
+            outcomes.add(outcome(row, cases));
+        }
+        return new AuditReport(outcomes, SummaryMaker.summary(outcomes, cases, causes));
+    }
+
+    /**
+     * Compares one row.
+     *
+     * @param row the row
+     * @return what became of it
+     */
+    public AuditOutcome compare(AuditRow row) {
+        return outcome(Objects.requireNonNull(row, "row"), new ArrayList<>());
+    }
+
+    private AuditOutcome outcome(AuditRow row, List<AuditCase> cases) {
+        try {
+            AuditCase made = understood(row);
+            cases.add(made);
+            List<Step> steps = steps(made);
+            Compared compared = made.comparison().agrees()
+                    ? new Within(row, made.comparison(), steps)
+                    : new Outside(row, made.comparison(), steps);
+            return compared;
+        } catch (Obstacle e) {
+            return new NotComparable(row, e.reason, String.valueOf(e.getMessage()), List.of());
+        }
+    }
+
+    private AuditCase understood(AuditRow row) {
+        Fluid fluid = fluid(row.refrigerant());
+        AuditedQuantity quantity = tried(
+                Reason.QUANTITY_UNKNOWN,
+                () -> AuditedQuantity.ofLabel(row.quantity().strip()));
+        BigDecimal printed = printed(row.answer().strip());
+        Atmosphere atmosphere = tried(
+                Reason.CONDITION_UNUSABLE,
+                () -> row.altitude().map(Atmosphere::atAltitude).orElseGet(Atmosphere::standard));
+        row.tolerance().ifPresent(Auditor::requireUsable);
+        AnswerUnit unit = tried(
+                Reason.UNIT_UNKNOWN,
+                () -> AnswerUnit.of(quantity.dimension(), row.unit().strip(), atmosphere));
+        Question question = new Question(quantity, row.temperatureK(), row.pressurePa());
+        tried(Reason.QUESTION_UNCLEAR, () -> {
+            question.check();
+            return question;
+        });
+        double ours = tried(Reason.OUTSIDE_RANGE, () -> finite(question, question.answer(fluid.model())));
+        double rounding = printed.ulp().doubleValue() / 2;
+        AuditTolerance tolerance = tried(
+                Reason.OUTSIDE_RANGE,
+                () -> AuditCase.tolerance(row.tolerance(), fluid, question, unit, ours, rounding));
+        double inUnit = unit.fromSi(ours);
+        double answer = printed.doubleValue();
+        Comparison comparison = new Comparison(answer, inUnit, answer - inUnit, tolerance, unit.spelling());
+        return new AuditCase(row, fluid, question, unit, atmosphere, rounding, ours, comparison);
+    }
+
+    private Fluid fluid(String name) {
+        try {
+            Refrigerant refrigerant = catalogue.find(name);
+            if (!refrigerant.hasComposition()) {
+                throw new Obstacle(
+                        Reason.NO_EQUATION,
+                        refrigerant.designation() + " has no fixed composition; nothing to compute");
+            }
+            return fluids.computeIfAbsent(refrigerant.designation(), key -> Fluid.of(refrigerant, reference));
+        } catch (UnknownRefrigerantException e) {
+            throw new Obstacle(Reason.REFRIGERANT_UNKNOWN, String.valueOf(e.getMessage()));
+        } catch (MissingEquationException e) {
+            throw new Obstacle(Reason.NO_EQUATION, String.valueOf(e.getMessage()));
+        } catch (IllegalArgumentException | ConvergenceException e) {
+            throw new Obstacle(Reason.OUTSIDE_RANGE, String.valueOf(e.getMessage()));
+        }
+    }
+
+    private static BigDecimal printed(String text) {
+        if (text.length() > LONGEST_NUMBER || !DECIMAL.matcher(text).matches()) {
+            String shown = text.length() > LONGEST_NUMBER ? text.substring(0, LONGEST_NUMBER) + "..." : text;
+            throw new Obstacle(
+                    Reason.ANSWER_UNREADABLE,
+                    "answer \"" + shown
+                            + "\" is not a decimal number; write it like 101.3 or 1.2e5, with its unit apart");
+        }
+        BigDecimal printed = new BigDecimal(text);
+        if (!(Math.abs(printed.doubleValue()) < Double.POSITIVE_INFINITY)) {
+            throw new Obstacle(Reason.ANSWER_UNREADABLE, "answer " + text + " is too large for a double");
+        }
+        return printed;
+    }
+
+    private static void requireUsable(double tolerance) {
+        if (!(tolerance >= 0 && tolerance < Double.POSITIVE_INFINITY)) {
+            throw new Obstacle(
+                    Reason.CONDITION_UNUSABLE,
+                    "tolerance " + tolerance + " is not finite and at least 0; give it in the unit of the answer");
+        }
+    }
+
+    private static double finite(Question question, double value) {
+        if (!(Math.abs(value) < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(question.quantity().label() + " has no finite value at "
+                    + question.words() + "; ask for another state");
+        }
+        return value;
+    }
+
+    private static List<Step> steps(AuditCase made) {
+        Comparison c = made.comparison();
+        AuditedQuantity quantity = made.question().quantity();
+        List<Step> steps = new ArrayList<>();
+        boolean line = quantity.given() != AuditedQuantity.Given.TEMPERATURE_AND_PRESSURE;
+        steps.add(new Step(
+                quantity.label() + " of " + made.fluid().model().refrigerant().designation(),
+                line ? "ln f_i equal in liquid and vapour, every component" : "p(T, rho) = p",
+                made.question().words(),
+                Numbers.plain(made.ours()) + " " + quantity.siUnit(),
+                made.fluid().source()));
+        if (made.unit().isGauge()) {
+            steps.add(new Step(
+                    "gauge reading",
+                    "p_gauge = p - p_atmosphere",
+                    made.ours() + " Pa - " + made.atmosphere().pressure().pascals() + " Pa",
+                    Numbers.plain(c.ours()) + " " + c.unit(),
+                    made.atmosphere().description()));
+        }
+        if (quantity.dimension().countsFromReference()) {
+            steps.add(new Step(
+                    "reference state",
+                    "",
+                    "",
+                    made.fluid().model().referenceState().description(),
+                    "convention"));
+        }
+        for (AuditTolerance.Share share : c.tolerance().shares()) {
+            steps.add(new Step(
+                    "tolerance: " + share.origin().words(),
+                    "",
+                    "",
+                    Numbers.plain(share.width()) + " " + c.unit(),
+                    share.basis()));
+        }
+        steps.add(new Step(
+                "difference",
+                "answer - ours, at most the tolerance",
+                Numbers.plain(c.answer()) + " " + c.unit() + " - " + Numbers.plain(c.ours()) + " " + c.unit(),
+                Numbers.plain(c.difference()) + " " + c.unit() + ", tolerance "
+                        + Numbers.plain(c.tolerance().width()) + " " + c.unit(),
+                "rule of this audit"));
+        return steps;
+    }
+
+    private interface Attempt<T> {
+        T get();
+    }
+
+    private static <T> T tried(Reason reason, Attempt<T> attempt) {
+        try {
+            return attempt.get();
+        } catch (IllegalArgumentException | ConvergenceException e) {
+            throw new Obstacle(reason, String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** Ends the reading of a row; never leaves this class. */
+    private static final class Obstacle extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+        private final Reason reason;
+
+        Obstacle(Reason reason, String message) {
+            super(message, null, false, false);
+            this.reason = reason;
+        }
+    }
+}

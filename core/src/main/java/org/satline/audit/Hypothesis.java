@@ -1,0 +1,24 @@
+package org.satline.audit;
+
+import java.util.Optional;
+import java.util.function.Function;
+import org.satline.audit.AuditCase.Expected;
+import org.satline.equilibrium.ConvergenceException;
+
+/**
+ * A mistake and what it makes of each row.
+ *
+ * @param kind what kind of mistake
+ * @param description the mistake in words
+ * @param effect what a calculator with this mistake answers; empty where the mistake does not apply
+ */
+record Hypothesis(LikelyCause.Kind kind, String description, Function<AuditCase, Optional<Expected>> effect) {
+    /** What the row should hold under this mistake; empty where it does not apply or leads to no state. */
+    Optional<Expected> expected(AuditCase row) {
+        try {
+            return effect.apply(row);
+        } catch (IllegalArgumentException | ConvergenceException e) {
+            return Optional.empty(); // a mistake that leads out of every range cannot have been made here
+        }
+    }
+}

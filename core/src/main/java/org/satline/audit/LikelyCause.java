@@ -1,0 +1,73 @@
+package org.satline.audit;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A mistake under which the rows come out right. It was tested by computing each row again as a calculator with that mistake would; a coincidence cannot be
+ * ruled out. Immutable.
+ *
+ * @param kind what kind of mistake
+ * @param refrigerant designation of the refrigerant of the rows
+ * @param description the mistake in words, with what fits best
+ * @param explained rows that were outside and agree under it
+ * @param candidates rows outside to which it could apply: of this refrigerant, with a fitting quantity and unit
+ * @param ids ids of the rows explained
+ * @param coincidence about how likely it is that so many rows fit by chance: product of 2 tolerance / difference, times the number of
+ *     alternatives tried; at most 1
+ * @param alternatives other explanations that fit the same number of rows, such as refrigerants that cannot be told apart
+ */
+public record LikelyCause(
+        Kind kind,
+        String refrigerant,
+        String description,
+        int explained,
+        int candidates,
+        List<String> ids,
+        double coincidence,
+        List<String> alternatives) {
+    /** Kinds of mistakes, those that happen most first; of two that explain the same rows the first is named. */
+    public enum Kind {
+        /** A gauge pressure taken for an absolute one, or the other way round. */
+        GAUGE_OR_ABSOLUTE("gauge and absolute pressure mixed up"),
+        /** Gauge pressures of a place above the sea counted from the atmosphere at sea level. */
+        ALTITUDE_IGNORED("altitude ignored"),
+        /** The value of the dew line given for the bubble line or the other way round. */
+        BUBBLE_AND_DEW("bubble and dew line mixed up"),
+        /** A Celsius number used as Fahrenheit, or the like. */
+        CELSIUS_OR_FAHRENHEIT("temperature scales mixed up"),
+        /** The number belongs to another unit of the same kind. */
+        UNIT("unit mixed up"),
+        /** 0 degC taken for 273 K. */
+        CELSIUS_ZERO("0 degC taken for 273 K"),
+        /** One line in the middle between bubble and dew. */
+        MEAN_LINE("one line for a blend that has two"),
+        /** Enthalpy or entropy counted from another zero. */
+        REFERENCE_STATE("another reference state"),
+        /** The figures of another refrigerant. */
+        OTHER_REFRIGERANT("another refrigerant");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        /**
+         * Returns words to print.
+         *
+         * @return the mistake in lower case
+         */
+        public String words() {
+            return words;
+        }
+    }
+
+    /** Copies the lists. */
+    public LikelyCause {
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(description, "description");
+        ids = List.copyOf(ids);
+        alternatives = List.copyOf(alternatives);
+    }
+}
