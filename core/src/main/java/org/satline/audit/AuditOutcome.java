@@ -38,7 +38,13 @@ public sealed interface AuditOutcome {
      * @param steps how it was found
      */
     record Within(AuditRow row, Comparison comparison, List<Step> steps) implements Compared {
-        /** Copies the list. */
+        /**
+         * Copies the list.
+         *
+         * @param row the row
+         * @param comparison answer
+         * @param steps how it was found
+         */
         public Within {
             Objects.requireNonNull(row, "row");
             Objects.requireNonNull(comparison, "comparison");
@@ -54,7 +60,13 @@ public sealed interface AuditOutcome {
      * @param steps how it was found
      */
     record Outside(AuditRow row, Comparison comparison, List<Step> steps) implements Compared {
-        /** Copies the list. */
+        /**
+         * Copies the list.
+         *
+         * @param row the row
+         * @param comparison answer
+         * @param steps how it was found
+         */
         public Outside {
             Objects.requireNonNull(row, "row");
             Objects.requireNonNull(comparison, "comparison");
@@ -71,7 +83,14 @@ public sealed interface AuditOutcome {
      * @param steps how it was found
      */
     record NotComparable(AuditRow row, Reason reason, String explanation, List<Step> steps) implements AuditOutcome {
-        /** Copies the list. */
+        /**
+         * Copies the list.
+         *
+         * @param row the row
+         * @param reason what kind of obstacle
+         * @param explanation one line that names value and limit
+         * @param steps how it was found
+         */
         public NotComparable {
             Objects.requireNonNull(row, "row");
             Objects.requireNonNull(reason, "reason");

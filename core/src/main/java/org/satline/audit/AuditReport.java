@@ -10,7 +10,12 @@ import java.util.Objects;
  * @param summary counts, worst rows, bias and likely causes
  */
 public record AuditReport(List<AuditOutcome> outcomes, AuditSummary summary) {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param outcomes one for each row
+     * @param summary counts
+     */
     public AuditReport {
         outcomes = List.copyOf(outcomes);
         Objects.requireNonNull(summary, "summary");

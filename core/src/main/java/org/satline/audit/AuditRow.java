@@ -28,7 +28,19 @@ public record AuditRow(
         String unit,
         Optional<Length> altitude,
         OptionalDouble tolerance) {
-    /** Checks that nothing is null. */
+    /**
+     * Checks that nothing is null.
+     *
+     * @param id whatever tells the row from others
+     * @param refrigerant name of the refrigerant
+     * @param quantity name of the quantity
+     * @param temperatureK the temperature that was asked
+     * @param pressurePa the absolute pressure that was asked
+     * @param answer the answer as printed: a decimal number with all its digits
+     * @param unit unit of the answer
+     * @param altitude altitude of the place
+     * @param tolerance what the answer may differ
+     */
     public AuditRow {
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(refrigerant, "refrigerant");

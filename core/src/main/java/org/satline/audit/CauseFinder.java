@@ -204,7 +204,8 @@ final class CauseFinder {
     private static LikelyCause cause(Trial best, List<Trial> trials) {
         Set<AuditCase> rows = new HashSet<>(best.explained);
         List<String> alternatives = trials.stream()
-                .filter(trial -> trial != best && rows.equals(new HashSet<>(trial.explained)))
+                .skip(1)
+                .filter(trial -> rows.equals(new HashSet<>(trial.explained)))
                 .limit(MOST_ALTERNATIVES)
                 .map(trial -> trial.hypothesis.kind().words() + ": " + trial.hypothesis.description())
                 .toList();

@@ -63,7 +63,18 @@ public record LikelyCause(
         }
     }
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param kind what kind of mistake
+     * @param refrigerant designation of the refrigerant of the rows
+     * @param description the mistake in words
+     * @param explained rows that were outside and agree under it
+     * @param candidates rows outside to which it could apply: of this refrigerant
+     * @param ids ids of the rows explained
+     * @param coincidence about how likely it is that so many rows fit by chance: product of 2 tolerance / difference
+     * @param alternatives other explanations that fit the same number of rows
+     */
     public LikelyCause {
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(description, "description");
