@@ -14,63 +14,33 @@ public sealed interface AuditOutcome {
     AuditRow row();
 
     /**
-     * Returns how the outcome was found.
-     *
-     * @return steps in order
-     */
-    List<Step> steps();
-
-    /** A row that could be compared. */
-    sealed interface Compared extends AuditOutcome {
-        /**
-         * Returns the answer beside ours.
-         *
-         * @return both values, difference and tolerance
-         */
-        Comparison comparison();
-    }
-
-    /**
-     * The answer agrees within the tolerance.
+     * A row that could be compared.
      *
      * @param row the row
      * @param comparison answer, our value, difference and tolerance
-     * @param steps how it was found
+     * @param steps how it was found, in order
      */
-    record Within(AuditRow row, Comparison comparison, List<Step> steps) implements Compared {
+    record Compared(AuditRow row, Comparison comparison, List<Step> steps) implements AuditOutcome {
         /**
          * Copies the list.
          *
          * @param row the row
-         * @param comparison answer
-         * @param steps how it was found
+         * @param comparison answer, our value, difference and tolerance
+         * @param steps how it was found, in order
          */
-        public Within {
+        public Compared {
             Objects.requireNonNull(row, "row");
             Objects.requireNonNull(comparison, "comparison");
             steps = List.copyOf(steps);
         }
-    }
 
-    /**
-     * The answer differs by more than the tolerance.
-     *
-     * @param row the row
-     * @param comparison answer, our value, difference and tolerance
-     * @param steps how it was found
-     */
-    record Outside(AuditRow row, Comparison comparison, List<Step> steps) implements Compared {
         /**
-         * Copies the list.
+         * Tells whether the answer agrees.
          *
-         * @param row the row
-         * @param comparison answer
-         * @param steps how it was found
+         * @return true within the tolerance, false outside
          */
-        public Outside {
-            Objects.requireNonNull(row, "row");
-            Objects.requireNonNull(comparison, "comparison");
-            steps = List.copyOf(steps);
+        public boolean within() {
+            return comparison.agrees();
         }
     }
 
@@ -80,22 +50,19 @@ public sealed interface AuditOutcome {
      * @param row the row
      * @param reason what kind of obstacle
      * @param explanation one line that names value and limit
-     * @param steps how it was found
      */
-    record NotComparable(AuditRow row, Reason reason, String explanation, List<Step> steps) implements AuditOutcome {
+    record NotComparable(AuditRow row, Reason reason, String explanation) implements AuditOutcome {
         /**
-         * Copies the list.
+         * Checks that nothing is null.
          *
          * @param row the row
          * @param reason what kind of obstacle
          * @param explanation one line that names value and limit
-         * @param steps how it was found
          */
         public NotComparable {
             Objects.requireNonNull(row, "row");
             Objects.requireNonNull(reason, "reason");
             Objects.requireNonNull(explanation, "explanation");
-            steps = List.copyOf(steps);
         }
     }
 

@@ -17,7 +17,7 @@ public record AuditSummary(
         int within,
         int outside,
         int notComparable,
-        List<AuditOutcome.Outside> worst,
+        List<AuditOutcome.Compared> worst,
         List<Bias> biases,
         List<LikelyCause> causes,
         int unexplained) {

@@ -9,9 +9,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import org.satline.audit.AuditOutcome.Compared;
 import org.satline.audit.AuditOutcome.NotComparable;
-import org.satline.audit.AuditOutcome.Outside;
 import org.satline.audit.AuditOutcome.Reason;
-import org.satline.audit.AuditOutcome.Within;
 import org.satline.equation.MissingEquationException;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.ReferenceState;
@@ -91,12 +89,9 @@ public final class Auditor {
             AuditCase made = understood(row);
             cases.add(made);
             List<Step> steps = steps(made);
-            Compared compared = made.comparison().agrees()
-                    ? new Within(row, made.comparison(), steps)
-                    : new Outside(row, made.comparison(), steps);
-            return compared;
+            return new Compared(row, made.comparison(), steps);
         } catch (Obstacle e) {
-            return new NotComparable(row, e.reason, String.valueOf(e.getMessage()), List.of());
+            return new NotComparable(row, e.reason, String.valueOf(e.getMessage()));
         }
     }
 

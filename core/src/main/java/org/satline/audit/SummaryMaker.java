@@ -5,15 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.satline.audit.AuditOutcome.NotComparable;
-import org.satline.audit.AuditOutcome.Outside;
-import org.satline.audit.AuditOutcome.Within;
+import org.satline.audit.AuditOutcome.Compared;
 import org.satline.audit.AuditSummary.Bias;
 
 /** Makes the summary of an audit from its rows, in an order of its own. */
 final class SummaryMaker {
-    private static final Comparator<Outside> WORST_FIRST = Comparator.comparingDouble(
-                    (Outside outside) -> -outside.comparison().severity())
+    private static final Comparator<Compared> WORST_FIRST = Comparator.comparingDouble(
+                    (Compared outside) -> -outside.comparison().severity())
             .thenComparing(outside -> outside.row().id())
             .thenComparing(outside -> outside.row().toString());
 
@@ -33,26 +31,23 @@ final class SummaryMaker {
                 .thenComparing(LikelyCause::refrigerant)
                 .thenComparing(LikelyCause::kind)
                 .thenComparing(LikelyCause::description));
-        List<Outside> worst = outcomes.stream()
-                .filter(Outside.class::isInstance)
-                .map(Outside.class::cast)
+        List<Compared> outsiders = outcomes.stream()
+                .filter(Compared.class::isInstance)
+                .map(Compared.class::cast)
+                .filter(compared -> !compared.within())
                 .sorted(WORST_FIRST)
-                .limit(AuditSummary.MOST_WORST)
                 .toList();
-        int allOutside = count(outcomes, Outside.class);
+        int compared = cases.size();
+        int allOutside = outsiders.size();
         int explained = causes.stream().mapToInt(LikelyCause::explained).sum();
         return new AuditSummary(
-                count(outcomes, Within.class),
+                compared - allOutside,
                 allOutside,
-                count(outcomes, NotComparable.class),
-                worst,
+                outcomes.size() - compared,
+                outsiders.subList(0, Math.min(AuditSummary.MOST_WORST, allOutside)),
                 biases(cases),
                 causes,
                 allOutside - explained);
-    }
-
-    private static int count(List<AuditOutcome> outcomes, Class<? extends AuditOutcome> type) {
-        return (int) outcomes.stream().filter(type::isInstance).count();
     }
 
     private static String designation(AuditCase each) {
