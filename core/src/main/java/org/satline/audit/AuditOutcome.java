@@ -17,19 +17,22 @@ public sealed interface AuditOutcome {
      * A row that could be compared.
      *
      * @param row the row
+     * @param designation the refrigerant that its name stands for
      * @param comparison answer, our value, difference and tolerance
      * @param steps how it was found, in order
      */
-    record Compared(AuditRow row, Comparison comparison, List<Step> steps) implements AuditOutcome {
+    record Compared(AuditRow row, String designation, Comparison comparison, List<Step> steps) implements AuditOutcome {
         /**
          * Copies the list.
          *
          * @param row the row
+         * @param designation the refrigerant that its name stands for
          * @param comparison answer, our value, difference and tolerance
          * @param steps how it was found, in order
          */
         public Compared {
             Objects.requireNonNull(row, "row");
+            Objects.requireNonNull(designation, "designation");
             Objects.requireNonNull(comparison, "comparison");
             steps = List.copyOf(steps);
         }
@@ -68,6 +71,8 @@ public sealed interface AuditOutcome {
 
     /** Why a row cannot be compared. */
     enum Reason {
+        /** A cell of the row could not be read at all; only who read the row can tell. */
+        ROW_UNREADABLE,
         /** The name of the refrigerant is not known. */
         REFRIGERANT_UNKNOWN,
         /** The refrigerant is listed without an equation. */

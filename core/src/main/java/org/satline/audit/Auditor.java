@@ -88,8 +88,7 @@ public final class Auditor {
         try {
             AuditCase made = understood(row);
             cases.add(made);
-            List<Step> steps = steps(made);
-            return new Compared(row, made.comparison(), steps);
+            return new Compared(row, made.fluid().model().refrigerant().designation(), made.comparison(), steps(made));
         } catch (Obstacle e) {
             return new NotComparable(row, e.reason, String.valueOf(e.getMessage()));
         }

@@ -2,6 +2,7 @@ package org.satline.audit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,12 +22,15 @@ import org.satline.refrigerant.Refrigerant;
  * the rows that are left. One that may well fit by chance is not named. Thread-safe.
  */
 final class CauseFinder {
-    /** Largest chance of coincidence at which a mistake is named; one that is made often may fit a little worse than one of many alternatives. */
-    private static final double LARGEST_CHANCE = 0.5;
+    /** Largest chance of coincidence at which a mistake is named (choice of this library, no source). */
+    private static final double LARGEST_CHANCE = 0.05;
 
-    private static final double LARGEST_CHANCE_OF_MANY = 0.2;
+    /** Rows of one quantity follow one curve, so its level and its slope are all that can fit by chance independently. */
+    private static final int INDEPENDENT_ROWS = 2;
+
     private static final int ROWS_TO_CHOOSE_BY = 24;
     private static final int FEWEST_ROWS_OF_AN_OFFSET = 3;
+    private static final int FEWEST_ROWS_OF_ANOTHER_REFRIGERANT = 2;
     private static final int MOST_ALTERNATIVES = 4;
 
     private static final List<Hypothesis> SIMPLE = Mistakes.all();
@@ -44,8 +48,7 @@ final class CauseFinder {
     private record Trial(
             Hypothesis hypothesis, List<AuditCase> explained, int candidates, double misfit, double chance) {
         boolean convincing() {
-            double limit = hypothesis.kind() == Kind.OTHER_REFRIGERANT ? LARGEST_CHANCE_OF_MANY : LARGEST_CHANCE;
-            return !explained.isEmpty() && chance <= limit;
+            return !explained.isEmpty() && chance <= LARGEST_CHANCE;
         }
     }
 
@@ -106,7 +109,7 @@ final class CauseFinder {
     private static Trial trial(
             Hypothesis hypothesis, List<AuditCase> left, List<AuditCase> all, int alternatives, int fitted) {
         List<AuditCase> explained = new ArrayList<>();
-        List<Double> chances = new ArrayList<>();
+        List<Double> misfits = new ArrayList<>();
         double squares = 0;
         for (AuditCase row : left) {
             Optional<Expected> expected = hypothesis.expected(row);
@@ -116,14 +119,11 @@ final class CauseFinder {
             explained.add(row);
             double width = expected.get().width();
             double off = row.comparison().answer() - expected.get().value();
+            misfits.add(Math.max(Math.abs(off), row.rounding())
+                    / Math.abs(row.comparison().difference()));
             squares += width > 0 ? off * off / (width * width) : 0;
-            chances.add(Math.min(1, 2 * width / Math.abs(row.comparison().difference())));
         }
-        chances.sort(Comparator.naturalOrder());
-        double chance = alternatives;
-        for (double each : chances.subList(Math.min(fitted, chances.size()), chances.size())) {
-            chance *= each;
-        }
+        double chance = Math.min(1, alternatives * chance(misfits, independent(explained) - fitted));
         int candidates = explained.isEmpty()
                 ? 0
                 : (int) all.stream()
@@ -134,7 +134,28 @@ final class CauseFinder {
                 explained,
                 candidates,
                 explained.isEmpty() ? 0 : Math.sqrt(squares / explained.size()),
-                Math.min(1, chance));
+                chance);
+    }
+
+    private static int independent(List<AuditCase> rows) {
+        Map<AuditedQuantity, Integer> counts = new EnumMap<>(AuditedQuantity.class);
+        rows.forEach(row -> counts.merge(row.question().quantity(), 1, Integer::sum));
+        return counts.values().stream()
+                .mapToInt(count -> Math.min(INDEPENDENT_ROWS, count))
+                .sum();
+    }
+
+    /**
+     * How likely it is that rows fit so well by chance, if a wrong mistake leads anywhere within the difference with equal likelihood: all rows are taken to fit
+     * as well as they do on average, so that one lucky row counts for little.
+     */
+    private static double chance(List<Double> misfits, int independent) {
+        double squares = 0;
+        for (double misfit : misfits) {
+            squares += misfit * misfit;
+        }
+        double each = Math.min(1, 2 * Math.sqrt(squares / Math.max(1, misfits.size())));
+        return Math.pow(each, Math.max(0, independent));
     }
 
     private static boolean explains(AuditCase row, Expected expected) {
@@ -180,8 +201,12 @@ final class CauseFinder {
                     Kind.OTHER_REFRIGERANT,
                     "the answers are those of " + each.designation(),
                     row -> Optional.of(row.expected(model)));
-            if (!trial(hypothesis, sample, List.of(), tried.size(), 0).explained.isEmpty()) {
-                trials.add(trial(hypothesis, left, all, tried.size(), 0));
+            if (trial(hypothesis, sample, List.of(), tried.size(), 0).explained.isEmpty()) {
+                continue;
+            }
+            Trial trial = trial(hypothesis, left, all, tried.size(), 0);
+            if (trial.explained.size() >= FEWEST_ROWS_OF_ANOTHER_REFRIGERANT) {
+                trials.add(trial);
             }
         }
         return trials;

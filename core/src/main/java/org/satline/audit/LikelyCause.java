@@ -13,8 +13,8 @@ import java.util.Objects;
  * @param explained rows that were outside and agree under it
  * @param candidates rows outside to which it could apply: of this refrigerant, with a fitting quantity and unit
  * @param ids ids of the rows explained
- * @param coincidence about how likely it is that so many rows fit by chance: product of 2 tolerance / difference, times the number of
- *     alternatives tried; at most 1
+ * @param coincidence about how likely it is that so many rows fit by chance: (2 misfit / difference, root mean square)^n times the number of
+ *     alternatives tried, n at most two rows for each quantity; at most 1
  * @param alternatives other explanations that fit the same number of rows, such as refrigerants that cannot be told apart
  */
 public record LikelyCause(
@@ -72,7 +72,7 @@ public record LikelyCause(
      * @param explained rows that were outside and agree under it
      * @param candidates rows outside to which it could apply: of this refrigerant
      * @param ids ids of the rows explained
-     * @param coincidence about how likely it is that so many rows fit by chance: product of 2 tolerance / difference
+     * @param coincidence about how likely it is that so many rows fit by chance: at most 1
      * @param alternatives other explanations that fit the same number of rows
      */
     public LikelyCause {

@@ -14,5 +14,8 @@ final class ExitStatus {
     /** A fault of the program itself. */
     static final int INTERNAL_FAULT = 3;
 
+    /** An audit found answers outside their tolerance. */
+    static final int ANSWERS_OUTSIDE = 4;
+
     private ExitStatus() {}
 }

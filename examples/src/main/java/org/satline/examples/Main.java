@@ -22,6 +22,7 @@ import picocli.CommandLine.ParameterException;
             FillsCommand.class,
             VerdictsCommand.class,
             TableCommand.class,
+            AuditCommand.class,
             PictureCommand.class,
             ScoreCommand.class,
             ExerciseCommand.class
@@ -31,7 +32,8 @@ import picocli.CommandLine.ParameterException;
             "0:all was computed",
             "1:the output is whole, but some rows of it could not be computed; each says why",
             "2:the command line or a file cannot be used; nothing was written",
-            "3:a fault of the program itself"
+            "3:a fault of the program itself",
+            "4:audit found answers outside their tolerance"
         },
         footer = {"", "It computes and advises; it does not replace licensed practice. Local codes come first."})
 public final class Main implements Runnable {

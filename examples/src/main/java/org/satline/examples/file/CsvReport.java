@@ -7,10 +7,14 @@ import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Spliterator;
+import java.util.Spliterators;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 
 /** Runs a CSV file through a function row by row, without holding it in memory, into an output that is whole or absent. */
 public final class CsvReport {
@@ -54,9 +58,28 @@ public final class CsvReport {
      * @throws BadInputException if input or output cannot be used; the output is then left as it was
      */
     public static Count write(CsvRows rows, Path in, Path out, List<String> header, Function<CsvRow, Answer> answer) {
+        return write(
+                in,
+                out,
+                header,
+                StreamSupport.stream(Spliterators.spliteratorUnknownSize(rows, Spliterator.ORDERED), false)
+                        .map(answer));
+    }
+
+    /**
+     * Writes answers.
+     *
+     * @param in the path of the input, to see that the output is another file
+     * @param out the output
+     * @param header names of the output's columns
+     * @param answers what to write, in order
+     * @return how many rows were answered and refused
+     * @throws BadInputException if the output cannot be used; it is then left as it was
+     */
+    public static Count write(Path in, Path out, List<String> header, Stream<Answer> answers) {
         CsvSchema.Builder schema = CsvSchema.builder().setUseHeader(true).setLineSeparator("\n");
         header.forEach(schema::addColumn);
-        try (WholeFile whole = opened(in, out)) {
+        try (WholeFile whole = WholeFile.besides(in, out)) {
             long count = 0;
             long refused = 0;
             try (SequenceWriter writer = CsvMapper.builder()
@@ -65,8 +88,8 @@ public final class CsvReport {
                     .writer(schema.build())
                     .writeValues(new java.io.OutputStreamWriter(
                             new BufferedOutputStream(whole.stream()), StandardCharsets.UTF_8))) {
-                while (rows.hasNext()) {
-                    Answer row = answer.apply(rows.next());
+                for (Iterator<Answer> each = answers.iterator(); each.hasNext(); ) {
+                    Answer row = each.next();
                     writer.write(row.cells());
                     count++;
                     refused += row.computed() ? 0 : 1;
@@ -77,12 +100,5 @@ public final class CsvReport {
         } catch (IOException e) {
             throw new BadInputException(out + ": cannot be written (" + WholeFile.reason(e) + ")");
         }
-    }
-
-    private static WholeFile opened(Path in, Path out) throws IOException {
-        if (Files.exists(out) && Files.isSameFile(in, out)) {
-            throw new BadInputException(out + ": is the input; name another file to write");
-        }
-        return WholeFile.startedFor(out);
     }
 }

@@ -58,6 +58,25 @@ public final class WholeFile implements AutoCloseable {
     }
 
     /**
+     * Starts an output file that must not be the input.
+     *
+     * @param in an existing file
+     * @param out as for {@link #startedFor}
+     * @return the open draft
+     * @throws BadInputException if the output is the input or cannot be written
+     */
+    public static WholeFile besides(Path in, Path out) {
+        try {
+            if (Files.exists(out) && Files.isSameFile(in, out)) {
+                throw new BadInputException(out + ": is the input; name another file to write");
+            }
+        } catch (IOException e) {
+            throw new BadInputException(out + ": cannot be written (" + reason(e) + ")");
+        }
+        return startedFor(out);
+    }
+
+    /**
      * Returns the stream of the draft, unbuffered.
      *
      * @return where the content goes

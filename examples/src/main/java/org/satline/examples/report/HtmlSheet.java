@@ -4,7 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
-import org.satline.examples.visit.Sheet;
+import org.satline.examples.file.Sheet;
 
 /** The page as HTML: the same words as the plain page, with what is given for each spot put there. For one thread. */
 final class HtmlSheet implements Sheet {

@@ -6,6 +6,7 @@ import org.satline.charge.ChargeEstimate;
 import org.satline.charge.Diagnosis;
 import org.satline.charge.FaultLikelihood;
 import org.satline.charge.Gate;
+import org.satline.examples.file.Sheet;
 import org.satline.visit.NextStep;
 import org.satline.visit.VisitReport;
 

@@ -8,6 +8,7 @@ import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Room;
 import org.satline.cylinder.RuleOutcome;
 import org.satline.cylinder.RuleOutcome.MassLimit;
+import org.satline.examples.file.Sheet;
 import org.satline.quantity.Mass;
 import org.satline.visit.CylinderReport;
 import org.satline.visit.VisitReport;

@@ -1,6 +1,8 @@
 package org.satline.examples.visit;
 
 import java.util.List;
+import org.satline.examples.file.Sheet;
+import org.satline.examples.file.TextSheet;
 import org.satline.explanation.Step;
 
 /** Lays out how each number was found. */

@@ -6,6 +6,7 @@ import org.satline.cylinder.ContentsFinding;
 import org.satline.cylinder.ContentsFinding.Candidate;
 import org.satline.cylinder.VesselCondition;
 import org.satline.cylinder.VesselPoint;
+import org.satline.examples.file.Sheet;
 import org.satline.transfer.PurgeAction;
 import org.satline.transfer.PurgePlan;
 import org.satline.transfer.TransferRules;

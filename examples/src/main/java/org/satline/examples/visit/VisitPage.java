@@ -4,6 +4,8 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import org.satline.charge.LineMargin;
 import org.satline.equation.PairInteraction;
+import org.satline.examples.file.Sheet;
+import org.satline.examples.file.TextSheet;
 import org.satline.measurement.ReportedValue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.safety.Caution;

@@ -1,14 +1,17 @@
-package org.satline.examples.visit;
+package org.satline.examples.file;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** A page of plain text; what stands beside a label is wrapped. For one thread. */
-final class TextSheet implements Sheet {
+public final class TextSheet implements Sheet {
     private static final int WIDTH = 100;
     private static final int LABEL = 16;
 
     private final StringBuilder page = new StringBuilder();
+
+    /** Makes an empty page. */
+    public TextSheet() {}
 
     @Override
     public Sheet title(String text) {

@@ -1,4 +1,4 @@
-package org.satline.examples.visit;
+package org.satline.examples.file;
 
 /** What a page about a visit is written on: headings, rows of a label with its text, and lists. Implementations are for one thread. */
 public interface Sheet {
