@@ -6,7 +6,7 @@ import java.util.function.DoubleUnaryOperator;
  * A derivative from values alone, with an estimate of its own error: Ridders' extrapolation of central differences to step 0 (Ridders 1982, Adv. Eng.
  * Software 4:75-76).
  */
-record CentralDifference(double value, double error) {
+record CentralDifference(double value, double error, double smallestStep) {
     private static final int STEPS = 8;
     private static final double SHRINK = 1.6;
 
@@ -38,7 +38,7 @@ record CentralDifference(double value, double error) {
                 }
             }
         }
-        return new CentralDifference(best, error);
+        return new CentralDifference(best, error, h);
     }
 
     /**
