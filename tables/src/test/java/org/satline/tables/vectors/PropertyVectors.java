@@ -1,0 +1,112 @@
+package org.satline.tables.vectors;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.satline.audit.AuditOutcome;
+import org.satline.audit.AuditRow;
+import org.satline.audit.AuditedQuantity;
+import org.satline.audit.Auditor;
+import org.satline.audit.Comparison;
+import org.satline.quantity.Length;
+
+/** Saturation and one-phase answers of the solving engine, in the columns that {@code audit} reads. */
+final class PropertyVectors {
+    static final String HEADER = "id,refrigerant,quantity,temperature_K,pressure_Pa,answer,unit,altitude_m,tolerance";
+
+    private static final List<String> PURES =
+            List.of("R-22", "R-32", "R-134a", "R-152a", "R-290", "R-600a", "R-717", "R-744", "R-1234yf", "R-1234ze(E)");
+    private static final List<String> BLENDS = List.of(
+            "R-404A", "R-407C", "R-410A", "R-448A", "R-449A", "R-452A", "R-454B", "R-454C", "R-455A", "R-507A",
+            "R-513A");
+    private static final double[] TEMPERATURES = {243.15, 263.15, 283.15, 298.15};
+    private static final double[] PRESSURES = {400e3, 1000e3, 2000e3};
+    private static final double ALTITUDE_M = 1600;
+    private static final MathContext TEN_DIGITS = new MathContext(10);
+
+    private final Auditor auditor = Auditor.standard();
+    private final List<String> lines = new ArrayList<>();
+
+    private PropertyVectors() {}
+
+    static List<String> lines() {
+        PropertyVectors made = new PropertyVectors();
+        PURES.forEach(made::both);
+        BLENDS.forEach(made::both);
+        BLENDS.forEach(name -> {
+            for (double pressure : PRESSURES) {
+                made.add(name, AuditedQuantity.GLIDE, OptionalDouble.empty(), OptionalDouble.of(pressure), "K", 0);
+            }
+        });
+        return made.lines;
+    }
+
+    private void both(String name) {
+        for (double temperature : TEMPERATURES) {
+            OptionalDouble t = OptionalDouble.of(temperature);
+            OptionalDouble none = OptionalDouble.empty();
+            add(name, AuditedQuantity.BUBBLE_PRESSURE, t, none, "kPa", 0);
+            add(name, AuditedQuantity.DEW_PRESSURE, t, none, "kPa", 0);
+            add(name, AuditedQuantity.DEW_PRESSURE, t, none, "psig", ALTITUDE_M);
+            add(name, AuditedQuantity.BUBBLE_LIQUID_DENSITY, t, none, "kg/m3", 0);
+            add(name, AuditedQuantity.DEW_VAPOUR_DENSITY, t, none, "kg/m3", 0);
+            add(name, AuditedQuantity.BUBBLE_LIQUID_ENTHALPY, t, none, "kJ/kg", 0);
+            add(name, AuditedQuantity.DEW_VAPOUR_ENTHALPY, t, none, "kJ/kg", 0);
+            add(name, AuditedQuantity.DEW_VAPOUR_ENTROPY, t, none, "kJ/(kg K)", 0);
+        }
+        for (double pressure : PRESSURES) {
+            OptionalDouble p = OptionalDouble.of(pressure);
+            add(name, AuditedQuantity.BUBBLE_TEMPERATURE, OptionalDouble.empty(), p, "degC", 0);
+            add(name, AuditedQuantity.DEW_TEMPERATURE, OptionalDouble.empty(), p, "degC", 0);
+        }
+        OptionalDouble warm = OptionalDouble.of(320);
+        add(name, AuditedQuantity.ENTHALPY, warm, OptionalDouble.of(100e3), "kJ/kg", 0);
+        add(name, AuditedQuantity.DENSITY, warm, OptionalDouble.of(100e3), "kg/m3", 0);
+    }
+
+    private void add(
+            String name,
+            AuditedQuantity quantity,
+            OptionalDouble temperature,
+            OptionalDouble pressure,
+            String unit,
+            double altitude) {
+        AuditRow row = new AuditRow(
+                        "",
+                        name,
+                        quantity.label(),
+                        temperature,
+                        pressure,
+                        "0.0000000000",
+                        unit,
+                        java.util.Optional.empty(),
+                        OptionalDouble.empty())
+                .at(Length.ofMetres(altitude));
+        if (!(auditor.compare(row) instanceof AuditOutcome.Compared compared)) {
+            return; // a state that the refrigerant does not have
+        }
+        Comparison c = compared.comparison();
+        lines.add(String.join(
+                ",",
+                "p" + (lines.size() + 1),
+                name,
+                quantity.label(),
+                cell(temperature),
+                cell(pressure),
+                digits(c.ours()),
+                unit,
+                altitude == 0 ? "" : String.format(Locale.ROOT, "%.0f", altitude),
+                new BigDecimal(c.tolerance().width()).round(new MathContext(3)).toPlainString()));
+    }
+
+    static String digits(double value) {
+        return new BigDecimal(value).round(TEN_DIGITS).toPlainString();
+    }
+
+    static String cell(OptionalDouble value) {
+        return value.isPresent() ? Double.toString(value.getAsDouble()) : "";
+    }
+}
