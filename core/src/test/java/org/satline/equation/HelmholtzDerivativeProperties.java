@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import net.jqwik.api.Arbitraries;
@@ -20,6 +21,7 @@ class HelmholtzDerivativeProperties {
     private static final List<Refrigerant> SUBSTANCES = Catalogue.standard().substances().stream()
             .filter(r -> EquationLibrary.standard().hasEquation(r.designation()))
             .toList();
+    private static final Set<String> SHARP = Set.of("R-718", "R-744");
     private static final List<String> BLENDS =
             List.of("R-404A", "R-407C", "R-410A", "R-448A", "R-454B", "R-507A", "R-513A", "R-455A", "R-438A", "R-466A");
 
@@ -89,10 +91,17 @@ class HelmholtzDerivativeProperties {
         return 2 * Math.pow(2, -53) * 1.1e3 / difference.smallestStep();
     }
 
+    /** Beside their critical points the terms of are not analytic: no difference quotient means anything across the kink. */
+    private static boolean isSharp(HelmholtzEquation equation) {
+        return ((FixedComposition) equation)
+                .mixture().components().stream()
+                        .map(component -> component.constants().designation())
+                        .anyMatch(SHARP::contains);
+    }
+
     /** Steps in ln delta and ln tau, in which the derivatives are the scaled ones: d alpha/d ln delta = ad, d ad/d ln delta = ad + add. */
     private static void check(HelmholtzEquation equation, Part part, Rule rule, double delta, double inverseTau) {
-        // there the terms of are not analytic: no difference quotient means anything across the kink
-        Assume.that(Math.abs(inverseTau - 1) > 0.01 || Math.abs(delta - 1) > 0.3);
+        Assume.that(!isSharp(equation) || Math.abs(inverseTau - 1) > 0.01 || Math.abs(delta - 1) > 0.3);
         double density = delta * equation.reducingDensity();
         double temperature = inverseTau * equation.reducingTemperature();
         ReducedHelmholtz at = evaluate(part, temperature, density);

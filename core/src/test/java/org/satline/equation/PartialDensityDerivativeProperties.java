@@ -52,7 +52,7 @@ class PartialDensityDerivativeProperties {
             do {
                 theta = 0.55 + random.nextDouble();
                 // there the terms of R-744 are not analytic: no difference quotient means anything across the kink
-            } while (Math.abs(theta - 1) < 0.001 && Math.abs(delta - 1) < 0.3);
+            } while (names.contains("R-744") && Math.abs(theta - 1) < 0.001 && Math.abs(delta - 1) < 0.3);
             double temperature = mixture.reducingTemperature(x) * theta;
             for (int i = 0; i < x.length; i++) {
                 x[i] *= rho;

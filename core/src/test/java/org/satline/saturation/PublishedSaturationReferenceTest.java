@@ -26,10 +26,10 @@ import org.satline.resource.CsvResource;
 class PublishedSaturationReferenceTest {
     private static final List<PublishedPoint> POINTS = PublishedPoint.all();
     private static final List<PublishedAllowance> ALLOWANCES = PublishedAllowance.all();
-    private static final Map<String, Open> OPEN = Open.all();
+    static final Map<String, Open> OPEN = Open.all();
 
     /** A figure that we do not explain away. */
-    private record Open(String key, BigDecimal computed, BigDecimal difference, String reason) {
+    record Open(String key, BigDecimal computed, BigDecimal difference, String reason) {
         static Map<String, Open> all() {
             return CsvResource.read(
                             Open.class,

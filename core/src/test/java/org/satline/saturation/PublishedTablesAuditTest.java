@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.satline.audit.AuditOutcome;
@@ -21,7 +20,6 @@ import org.satline.audit.AuditRow;
 import org.satline.audit.Auditor;
 import org.satline.equilibrium.ReferenceState;
 import org.satline.quantity.Temperature;
-import org.satline.resource.CsvResource;
 
 /**
  * The printed cells of published-points.csv, each with its source there, as answers of another calculator. Whatever the audit finds outside has to be a cell
@@ -31,26 +29,7 @@ import org.satline.resource.CsvResource;
 class PublishedTablesAuditTest {
     private static final List<PublishedPoint> POINTS = PublishedPoint.all();
     private static final List<PublishedAllowance> ALLOWANCES = PublishedAllowance.all();
-    private static final Set<String> OPEN = open();
-
-    private static Set<String> open() {
-        return CsvResource.read(
-                        PublishedPoint.class,
-                        "open-differences.csv",
-                        "source",
-                        "refrigerant",
-                        "given",
-                        "given_value",
-                        "quantity",
-                        "computed",
-                        "difference",
-                        "reason")
-                .rows()
-                .stream()
-                .map(row -> row.text("source") + "|" + row.text("refrigerant") + "|" + row.text("given") + "|"
-                        + row.text("given_value") + "|" + row.text("quantity"))
-                .collect(Collectors.toSet());
-    }
+    private static final Set<String> OPEN = PublishedSaturationReferenceTest.OPEN.keySet();
 
     /** The cell as a row; empty for volumes, differences and mean lines, about which no audit can be asked. */
     private static Optional<AuditRow> row(PublishedPoint point) {
