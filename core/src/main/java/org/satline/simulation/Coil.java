@@ -9,8 +9,12 @@ package org.satline.simulation;
  * @param airFlow rated mass flow of dry air, kg/s
  */
 record Coil(double conductance, double airFlow) {
-    /** Share of the resistance that lies on the air side with two-phase refrigerant; our choice, of the usual order. */
-    private static final double AIR_SHARE = 0.6;
+    /**
+     * Share of the resistance that lies on the air side with two-phase refrigerant. Usual coil, constants from memory (ranges as in Shah and Sekulic 2003,
+     * Fundamentals of Heat Exchanger Design): fins with an efficiency of 0.85 at 50 W/(m2 K) on 20 times the inner surface, inside 2500 W/(m2 K) in plain to
+     * 4500 W/(m2 K) in grooved tubes: 0.75 to 0.84.
+     */
+    private static final double AIR_SHARE = 0.8;
     /** Resistance on the inside of single-phase refrigerant over that of two-phase; our choice, of the usual order. */
     private static final double SINGLE_PHASE = 3;
     /** Exponent of the air velocity in its heat transfer; usual for plate fins. */

@@ -19,7 +19,7 @@ import org.satline.quantity.TemperatureDifference;
  * @param dischargeLine discharge temperature
  * @param superheat above the dew point at the suction pressure; 0 for a pure refrigerant that leaves the evaporator wet, below 0 for a wet blend
  * @param subcooling below the bubble point at the liquid pressure; not above 0 where vapour leaves the condenser
- * @param supplyDryBulb air leaving the evaporator, dry bulb
+ * @param supplyDryBulb supply air, dry bulb, behind evaporator and blower
  * @param condenserAirLeaving air leaving the condenser
  * @param cooling heat taken up by the refrigerant
  * @param compressorPower power that reaches the refrigerant
@@ -52,7 +52,7 @@ public record SteadyState(
      * @param dischargeLine discharge temperature
      * @param superheat above the dew point at the suction pressure
      * @param subcooling below the bubble point at the liquid pressure
-     * @param supplyDryBulb air leaving the evaporator, dry bulb
+     * @param supplyDryBulb supply air, dry bulb, behind evaporator and blower
      * @param condenserAirLeaving air leaving the condenser
      * @param cooling heat taken up by the refrigerant
      * @param compressorPower power that reaches the refrigerant
