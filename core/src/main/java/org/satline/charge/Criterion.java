@@ -1,5 +1,7 @@
 package org.satline.charge;
 
+import org.satline.quantity.TemperatureDifference;
+
 /** The quantity by which a charge is judged. */
 public enum Criterion {
     /** Suction superheat: more charge lowers it. */
@@ -31,5 +33,15 @@ public enum Criterion {
      */
     public int directionWithCharge() {
         return directionWithCharge;
+    }
+
+    /**
+     * Returns the published half-width of the band around the target for the installer: 5 degF of superheat, 3 degF of subcooling (California Energy Code,
+     * RA3.2, 2008).
+     *
+     * @return the tolerance
+     */
+    public TemperatureDifference publishedTolerance() {
+        return PublishedLimits.tolerance(this);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.satline.quantity.Mass;
 
@@ -23,9 +24,9 @@ import org.satline.quantity.Mass;
 public record StepAdvisor(
         Mass fullCharge, Criterion criterion, double toleranceK, double priorKelvins, double priorRelativeDoubt) {
     /** Doubt of typical constants on a unit that they were not fitted to; our choice, no source. */
-    private static final double TYPICAL_DOUBT = 0.35;
-    /** The same for superheat at a fixed orifice: simulated systems answer up to three times as steeply as the typical constants say; our choice, no source. */
-    private static final double TYPICAL_DOUBT_OF_SUPERHEAT = 0.7;
+    private static final double TYPICAL_DOUBT = 0.3;
+    /** The same for superheat at a fixed orifice, of which the constants say less; our choice, no source. */
+    private static final double TYPICAL_DOUBT_OF_SUPERHEAT = 0.45;
     /** A response below this share of the expected one, beyond doubt, is none. */
     private static final double NO_RESPONSE = 0.15;
     /** Without any signal after this share of the charge moved, the charge is not what is wrong. */
@@ -61,7 +62,8 @@ public record StepAdvisor(
 
     /**
      * Returns an advisor with the prior of typical constants. With an expansion valve superheat stays and subcooling takes the whole effect
-     * k_ch; with a fixed orifice both move, in the ratio of their constants, so that superheat moves by k_ch / (2 k_sh/k_sc).
+     * k_ch. With a fixed orifice superheat moves by k_ch / (2 k_sh/k_sc) where subcooling takes half the effect, and by k_ch / (k_sh/k_sc) where it takes
+     * none; the prior is the geometric mean of the two.
      *
      * @param fullCharge full charge, from the plate
      * @param metering metering device
@@ -74,7 +76,7 @@ public record StepAdvisor(
         boolean valve = metering == MeteringDevice.EXPANSION_VALVE;
         double kelvins = valve || constants.ratio() == 0
                 ? constants.kelvinsPerFraction()
-                : constants.kelvinsPerFraction() / (2 * constants.ratio());
+                : constants.kelvinsPerFraction() / (Math.sqrt(2) * constants.ratio());
         return new StepAdvisor(
                 fullCharge,
                 metering.judgedBy(),
@@ -96,7 +98,7 @@ public record StepAdvisor(
         }
         StepReading now = readings.get(readings.size() - 1);
         double prior = priorKelvins / fullCharge.kilograms();
-        LearnedResponse learned = LearnedResponse.from(informative(readings), prior, priorRelativeDoubt * prior);
+        LearnedResponse learned = learned(readings, prior);
         double onTarget = onTarget(learned);
         if (now.signal() && onTarget >= limits.confidence()) {
             return new StepAdvice.Done(onTarget, List.of(standing(now), percent("probability on target", onTarget)));
@@ -109,6 +111,17 @@ public record StepAdvisor(
         }
         double step = learned.largestStepKg(toleranceK, now.repeatabilityK(), limits.risk());
         return bounded(readings, now, learned, step, onTarget, limits);
+    }
+
+    private LearnedResponse learned(List<StepReading> readings, double prior) {
+        List<StepReading> teaching = informative(readings);
+        StepReading first = teaching.get(0);
+        int before = readings.size() - teaching.size() - 1;
+        Optional<StepReading> atZero = Optional.of(readings.get(Math.max(before, 0)))
+                .filter(each -> before >= 0 && first.signal() && !each.signal());
+        ResponsePrior sharpened =
+                new ResponsePrior(prior, priorRelativeDoubt * prior).given(first, atZero, fullCharge.kilograms());
+        return LearnedResponse.from(teaching, sharpened.mean(), sharpened.deviation());
     }
 
     private StepAdvice bounded(

@@ -3,139 +3,61 @@ package org.satline.examples.proof;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Random;
-import org.satline.charge.ChargeEstimate;
-import org.satline.charge.ChargeEstimate.Constants;
-import org.satline.charge.Criterion;
-import org.satline.charge.Margins;
-import org.satline.charge.StepAdvice;
-import org.satline.charge.StepAdvisor;
-import org.satline.charge.StepLimits;
+import java.util.function.Supplier;
 import org.satline.charge.StepReading;
-import org.satline.quantity.Mass;
-import org.satline.saturation.SaturationCurves;
-import org.satline.simulation.ImposedFault;
 import org.satline.simulation.NoSteadyStateException;
-import org.satline.simulation.SteadyState;
 
-/** Ways to bring the same charges to target: steps, overshoots that force a change of cylinder, and the error that is left. */
+/** One way to bring many charges to target: steps, overshoots that force a change of cylinder, and the error that is left. */
 final class StepScore {
     private static final int MOST_STEPS = 20;
-    private static final double SMALLEST_KG = 0.02;
 
-    /** Next signed step, kg; 0 to stop. */
-    interface Way {
-        double next(Visit visit, double toleranceK, List<StepReading> readings);
-    }
-
-    private final String name;
     private final Way way;
     private final List<Double> steps = new ArrayList<>();
     private final List<Double> errors = new ArrayList<>();
     private int overshoots;
     private int left;
 
-    StepScore(String name, Way way) {
-        this.name = name;
+    StepScore(Way way) {
         this.way = way;
     }
 
-    /** Plays a visit; the noise of the readings is the same for every way. */
-    void add(Visit visit, long noiseSeed) {
-        Random noise = new Random(noiseSeed);
-        double repeatability = 0.1 + 0.2 * noise.nextDouble();
-        double rated = visit.system().ratedCharge().kilograms();
-        double tolerance = tolerance(visit);
-        double error = visit.chargeError();
-        double moved = 0;
+    /** Charges a plant in its first state; the supplier makes the same one, with the same noise, for every way. */
+    void add(Supplier<Plant> made) {
+        Plant plant = made.get();
         List<StepReading> readings = new ArrayList<>();
         int count = 0;
         boolean overshot = false;
         try {
-            readings.add(read(visit, error, moved, repeatability, noise));
+            readings.add(plant.read());
             while (count < MOST_STEPS) {
-                double step = way.next(visit, tolerance, readings);
+                double step = way.next(plant, readings);
                 if (step == 0) {
                     break;
                 }
-                moved += step;
-                error += step / rated;
+                plant.move(step);
                 count++;
-                overshot |= Math.signum(step) * deviation(visit, error) > tolerance;
-                readings.add(read(visit, error, moved, repeatability, noise));
+                overshot |= Math.signum(step) * plant.deviationK() > plant.toleranceK();
+                readings.add(plant.read());
             }
         } catch (NoSteadyStateException | IllegalArgumentException e) {
             left++; // moved so far that the model has no steady state: counted as an overshoot
             overshot = true;
         }
         steps.add((double) count);
-        errors.add(Math.abs(error));
+        errors.add(Math.abs(plant.chargeError()));
         overshoots += overshot ? 1 : 0;
     }
 
-    static double tolerance(Visit visit) {
-        return (visit.metering().judgedBy() == Criterion.SUPERHEAT ? 5 : 3) / 1.8;
+    double medianSteps() {
+        return quantile(steps, 0.5);
     }
 
-    /** Towards more charge, K, exact. */
-    static double deviation(Visit visit, double chargeError) {
-        return visit.metering().judgedBy().directionWithCharge() * (judged(visit, chargeError) - visit.target());
+    double overshootShare() {
+        return (double) overshoots / Math.max(1, steps.size());
     }
 
-    static double judged(Visit visit, double chargeError) {
-        SteadyState state =
-                visit.system().steadyState(VisitMaker.charge(visit.system(), chargeError), visit.air(), visit.fault());
-        return visit.metering().judgedBy() == Criterion.SUPERHEAT
-                ? state.superheat().kelvins()
-                : state.subcooling().kelvins();
-    }
-
-    private static StepReading read(Visit visit, double error, double moved, double repeatability, Random noise) {
-        double shown = judged(visit, error) + repeatability * noise.nextGaussian();
-        return StepReading.of(moved, visit.metering().judgedBy(), shown, visit.target(), repeatability);
-    }
-
-    static double advised(Visit visit, double toleranceK, List<StepReading> readings) {
-        StepAdvisor advisor = StepAdvisor.of(
-                visit.system().ratedCharge(), visit.metering(), toleranceK, Constants.typical(ratedSubcooling(visit)));
-        Mass ample = Mass.ofKilograms(50);
-        StepAdvice advice = advisor.next(readings, StepLimits.usual(ample, ample, Mass.ofKilograms(SMALLEST_KG)));
-        if (!(advice instanceof StepAdvice.Move move)) {
-            return 0;
-        }
-        return move.direction() == StepAdvice.Direction.ADD
-                ? move.amount().kilograms()
-                : -move.amount().kilograms();
-    }
-
-    static double equalShots(Visit visit, double toleranceK, List<StepReading> readings) {
-        double deviation = readings.get(readings.size() - 1).deviationK();
-        return Math.abs(deviation) <= toleranceK
-                ? 0
-                : -Math.signum(deviation) * 0.05 * visit.system().ratedCharge().kilograms();
-    }
-
-    /** The charge estimate from exact superheat and subcooling, against what the right charge shows in the same weather. */
-    static double oneCorrection(Visit visit, double toleranceK, List<StepReading> readings) {
-        if (readings.size() > 1) {
-            return 0;
-        }
-        SteadyState now = visit.system()
-                .steadyState(VisitMaker.charge(visit.system(), visit.chargeError()), visit.air(), visit.fault());
-        SteadyState right = visit.system().steadyState(visit.system().ratedCharge(), visit.air(), ImposedFault.none());
-        Margins margins =
-                Margins.of(SaturationCurves.of(visit.system().design().refrigerant()), now.exactReadings(visit.air()));
-        ChargeEstimate estimate = ChargeEstimate.of(
-                margins.superheat().orElseThrow(),
-                right.superheat().kelvins(),
-                margins.subcooling().orElseThrow(),
-                right.subcooling().kelvins(),
-                Constants.typical(ratedSubcooling(visit)));
-        return -estimate.fraction() * visit.system().ratedCharge().kilograms();
-    }
-
-    private static double ratedSubcooling(Visit visit) {
-        return visit.system().design().subcooling().kelvins();
+    double error95() {
+        return quantile(errors, 0.95);
     }
 
     String text() {
@@ -143,13 +65,13 @@ final class StepScore {
         VerdictScore.line(
                 text,
                 "%-42s%8d%8.0f%8.0f%12.1f %%%12.1f %%%10.1f %%%s",
-                name,
+                way.label(),
                 steps.size(),
-                quantile(steps, 0.5),
+                medianSteps(),
                 quantile(steps, 0.95),
-                100.0 * overshoots / Math.max(1, steps.size()),
+                100 * overshootShare(),
                 100 * quantile(errors, 0.5),
-                100 * quantile(errors, 0.95),
+                100 * error95(),
                 left == 0 ? "" : "  (" + left + " beyond the model)");
         return text.toString();
     }
