@@ -109,17 +109,41 @@ final class PhaseBoundary {
 
     /** From an easy point of the line itself, or else from the opposite line through the critical point. */
     private static Traced trace(FixedComposition composition, double[] feed, boolean feedIsLiquid, double coldest) {
-        BoundaryTrace trace = new BoundaryTrace(composition.mixture(), feed, feedIsLiquid, coldest);
+        Traced traced;
         try {
             FirstPoint first = new FirstPoint(composition.mixture(), feed, feedIsLiquid, coldest);
             double temperature = first.temperature();
-            return trace.from(first.near(temperature), temperature);
+            traced = new BoundaryTrace(composition.mixture(), feed, feedIsLiquid, coldest)
+                    .from(first.near(temperature), temperature);
         } catch (ConvergenceException noEasyPoint) {
-            BoundaryTrace opposite = new BoundaryTrace(composition.mixture(), feed, !feedIsLiquid, coldest);
-            FirstPoint first = new FirstPoint(composition.mixture(), feed, !feedIsLiquid, coldest);
-            double temperature = first.temperature();
-            return trace.throughCriticalPoint(opposite, first.near(temperature), temperature);
+            return throughCriticalPoint(composition, feed, feedIsLiquid, coldest);
         }
+        return traced.kind() == BoundaryEnd.Kind.LAST_POINT_FOUND
+                ? warmer(traced, composition, feed, feedIsLiquid, coldest)
+                : traced;
+    }
+
+    /**
+     * A dew line can fold back where its first drop changes from one liquid to another. The trace from the cold is then lost at the fold, and the part on the
+     * other side of it, up to the critical point, is the one that is asked for.
+     */
+    private static Traced warmer(
+            Traced cold, FixedComposition composition, double[] feed, boolean feedIsLiquid, double coldest) {
+        try {
+            Traced warm = throughCriticalPoint(composition, feed, feedIsLiquid, coldest);
+            return warm.endTemperature() > cold.endTemperature() ? warm : cold;
+        } catch (ConvergenceException noWayBack) {
+            return cold;
+        }
+    }
+
+    private static Traced throughCriticalPoint(
+            FixedComposition composition, double[] feed, boolean feedIsLiquid, double coldest) {
+        BoundaryTrace trace = new BoundaryTrace(composition.mixture(), feed, feedIsLiquid, coldest);
+        BoundaryTrace opposite = new BoundaryTrace(composition.mixture(), feed, !feedIsLiquid, coldest);
+        FirstPoint first = new FirstPoint(composition.mixture(), feed, !feedIsLiquid, coldest);
+        double temperature = first.temperature();
+        return trace.throughCriticalPoint(opposite, first.near(temperature), temperature);
     }
 
     /** Largest lower limit among the components, K. */
