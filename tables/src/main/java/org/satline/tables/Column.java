@@ -35,18 +35,18 @@ abstract class Column {
 
     static Column of(SaturationProperty property, ColumnData data) {
         return switch (bodyDegree(property)) {
-            case UniformQuintic.DEGREE -> new UniformQuintic(property, data);
+            case OctaveQuartic.DEGREE -> new OctaveQuartic(property, data);
             case OctaveSextic.DEGREE -> new OctaveSextic(property, data);
             default -> new UniformNonic(property, data);
         };
     }
 
-    /** Pressures are asked most: short polynomials, many pieces. Temperatures go by octaves of pressure. */
+    /** Pressures are asked most: the shortest polynomials, the most pieces. */
     static int bodyDegree(SaturationProperty property) {
         if (property.askedByPressure()) {
             return OctaveSextic.DEGREE;
         }
-        return isPressure(property) ? UniformQuintic.DEGREE : UniformNonic.DEGREE;
+        return isPressure(property) ? OctaveQuartic.DEGREE : UniformNonic.DEGREE;
     }
 
     private static boolean isPressure(SaturationProperty property) {
@@ -93,29 +93,6 @@ abstract class Column {
         return x < split ? body(x) : top(x);
     }
 
-    /** Quintic pieces of equal width: the fastest form. */
-    static final class UniformQuintic extends Column {
-        static final int DEGREE = 5;
-        private final double scale;
-
-        UniformQuintic(SaturationProperty property, ColumnData data) {
-            super(property, data);
-            scale = scale(low, split, data.bodyPieces());
-        }
-
-        @Override
-        double body(double x) {
-            double u = (x - low) * scale;
-            int piece = (int) u;
-            double t = u - piece;
-            int k = piece * (DEGREE + 1);
-            double[] c = body;
-            double t2 = t * t;
-            // halves summed apart: a shorter chain of dependent operations than Horner's
-            return c[k] + c[k + 1] * t + t2 * (c[k + 2] + c[k + 3] * t + t2 * (c[k + 4] + c[k + 5] * t));
-        }
-    }
-
     /** Pieces of degree 9 and equal width: the smallest form. */
     static final class UniformNonic extends Column {
         static final int DEGREE = 9;
@@ -142,35 +119,78 @@ abstract class Column {
         }
     }
 
-    /** Four pieces of degree 6 to each factor of two: exponent and top mantissa bits of the double are the index. */
-    static final class OctaveSextic extends Column {
-        static final int DEGREE = 6;
-        private static final int MANTISSA_BITS = 52;
-        private static final int PIECE_BITS = 2;
-        private static final int SHIFT = MANTISSA_BITS - PIECE_BITS;
-        private static final long WITHIN = (1L << SHIFT) - 1;
-        private static final long ONE = Double.doubleToRawLongBits(1);
-        private final int first;
+    /**
+     * Pieces that divide each factor of two evenly: exponent and top mantissa bits of the double are the index, the bits below are the position. Both come
+     * out by a few operations on whole numbers, without rounding.
+     */
+    abstract static class Octaves extends Column {
+        static final int MANTISSA_BITS = 52;
+        static final long ONE = Double.doubleToRawLongBits(1);
+        static final long MANTISSA = (1L << MANTISSA_BITS) - 1;
 
-        OctaveSextic(SaturationProperty property, ColumnData data) {
+        Octaves(SaturationProperty property, ColumnData data) {
             super(property, data);
-            first = index(low);
         }
 
-        static int index(double x) {
-            return (int) (Double.doubleToRawLongBits(x) >>> SHIFT);
+        /** Each factor of two has 2 to this many pieces. */
+        static int pieceBits(SaturationProperty property) {
+            return property.askedByPressure() ? OctaveSextic.PIECE_BITS : OctaveQuartic.PIECE_BITS;
+        }
+
+        static int index(double x, int pieceBits) {
+            return (int) (Double.doubleToRawLongBits(x) >>> (MANTISSA_BITS - pieceBits));
         }
 
         /** Where the piece of an index begins. */
-        static double start(int index) {
-            return Double.longBitsToDouble((long) index << SHIFT);
+        static double start(int index, int pieceBits) {
+            return Double.longBitsToDouble((long) index << (MANTISSA_BITS - pieceBits));
+        }
+
+        /** How far x lies within its piece, from 0 to 1. */
+        static double within(long bitsOfX, int pieceBits) {
+            return Double.longBitsToDouble(((bitsOfX << pieceBits) & MANTISSA) | ONE) - 1;
+        }
+    }
+
+    /** Pieces of degree 4, 128 to each factor of two: the fastest form. */
+    static final class OctaveQuartic extends Octaves {
+        static final int DEGREE = 4;
+        static final int PIECE_BITS = 7;
+        private final int first;
+
+        OctaveQuartic(SaturationProperty property, ColumnData data) {
+            super(property, data);
+            first = index(low, PIECE_BITS);
         }
 
         @Override
         double body(double x) {
             long bits = Double.doubleToRawLongBits(x);
-            int k = ((int) (bits >>> SHIFT) - first) * (DEGREE + 1);
-            double t = Double.longBitsToDouble(((bits & WITHIN) << PIECE_BITS) | ONE) - 1;
+            int k = ((int) (bits >>> (MANTISSA_BITS - PIECE_BITS)) - first) * (DEGREE + 1);
+            double t = within(bits, PIECE_BITS);
+            double[] c = body;
+            double t2 = t * t;
+            // halves summed apart: a shorter chain of dependent operations than Horner's
+            return c[k] + c[k + 1] * t + t2 * (c[k + 2] + c[k + 3] * t + t2 * c[k + 4]);
+        }
+    }
+
+    /** Pieces of degree 6, four to each factor of two. */
+    static final class OctaveSextic extends Octaves {
+        static final int DEGREE = 6;
+        static final int PIECE_BITS = 2;
+        private final int first;
+
+        OctaveSextic(SaturationProperty property, ColumnData data) {
+            super(property, data);
+            first = index(low, PIECE_BITS);
+        }
+
+        @Override
+        double body(double x) {
+            long bits = Double.doubleToRawLongBits(x);
+            int k = ((int) (bits >>> (MANTISSA_BITS - PIECE_BITS)) - first) * (DEGREE + 1);
+            double t = within(bits, PIECE_BITS);
             double[] c = body;
             double t2 = t * t;
             return c[k]

@@ -4,7 +4,7 @@ import java.util.Objects;
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.satline.saturation.SaturationProperty;
-import org.satline.tables.Column.OctaveSextic;
+import org.satline.tables.Column.Octaves;
 
 /**
  * Makes one column: the fewest pieces that keep a third of every bound at the points where the interpolation error is largest. Where no number of
@@ -24,6 +24,9 @@ final class ColumnBuilder {
     private static final double[] INVERSE_SPLITS = {0.85, 0.75, 0.6};
     private static final int MOST_RETREATS = 8;
     private static final int MOST_COLD_RETREATS = 8;
+    /** A bend at the start of the line may lie this many pieces of the pressure columns away from it. */
+    private static final int MOST_FINE_RETREATS = 16;
+
     private static final double COLD_RETREAT = 0.01;
     private static final int[] BODY_PIECES = {4, 6, 8, 10, 12, 16, 20, 24, 32, 40, 48, 64, 80, 96, 128, 160, 192};
     private static final int[] TOP_PIECES = {1, 2, 3, 4, 6, 8, 12, 16};
@@ -78,23 +81,22 @@ final class ColumnBuilder {
     }
 
     private ColumnData body(double low, double part, double end) {
-        boolean byPressure = property.askedByPressure();
-        double split = byPressure
-                ? OctaveSextic.start(OctaveSextic.index(part * end))
-                : Math.max(part * end, low + 0.02 * (end - low));
+        if (Column.bodyDegree(property) == Column.UniformNonic.DEGREE) {
+            return uniformWithRetreat(low, Math.max(part * end, low + 0.02 * (end - low)));
+        }
+        int bits = Octaves.pieceBits(property);
+        double split = Octaves.start(Octaves.index(part * end, bits), bits);
         if (!(split > low)) {
             throw new IllegalStateException(property.words() + ": the line is too short for a table");
         }
-        return byPressure ? octaves(low, split) : uniformWithRetreat(low, split);
+        return octaves(low, split);
     }
 
     private double[] splits() {
         if (property.askedByPressure()) {
             return INVERSE_SPLITS;
         }
-        return Column.bodyDegree(property) == Column.UniformQuintic.DEGREE
-                ? PRESSURE_COLUMN_SPLITS
-                : OTHER_COLUMN_SPLITS;
+        return Column.bodyDegree(property) == Column.UniformNonic.DEGREE ? OTHER_COLUMN_SPLITS : PRESSURE_COLUMN_SPLITS;
     }
 
     /** Whether every bound is kept at the points tried. */
@@ -169,30 +171,33 @@ final class ColumnBuilder {
     }
 
     private ColumnData octaves(double low, double split) {
-        int first = OctaveSextic.index(low);
-        int pieces = OctaveSextic.index(split) - first;
-        int length = OctaveSextic.DEGREE + 1;
+        int bits = Octaves.pieceBits(property);
+        int highest = Column.bodyDegree(property);
+        int first = Octaves.index(low, bits);
+        int pieces = Octaves.index(split, bits) - first;
+        int length = highest + 1;
         double[] body = new double[pieces * length];
         for (int i = 0; i < pieces; i++) {
-            double start = OctaveSextic.start(first + i);
-            double width = OctaveSextic.start(first + i + 1) - start;
+            double start = Octaves.start(first + i, bits);
+            double width = Octaves.start(first + i + 1, bits) - start;
             double from = i == 0 ? (low - start) / width : 0;
             DoubleUnaryOperator f = t -> line.value(property, clamp(start + t * width, low, split));
             // the first piece may be a sliver: a high degree there would only magnify rounding
-            int degree = 1 - from > 0.3 ? OctaveSextic.DEGREE : 1 - from > 0.03 ? 4 : 2;
+            int degree = 1 - from > 0.3 ? highest : 1 - from > 0.03 ? 4 : 2;
             double[] c = PieceFit.fit(f, from, 1, degree, length);
             System.arraycopy(c, 0, body, i * length, length);
         }
         ColumnData data = bodyOnly(low, split, pieces, TableWriter.rounded(body, length));
         Column column = Column.of(property, data);
+        int mostRetreats = property.askedByPressure() ? MOST_COLD_RETREATS : MOST_FINE_RETREATS;
         for (int i = 0; i < pieces; i++) {
-            double start = Math.max(low, OctaveSextic.start(first + i));
-            double end = OctaveSextic.start(first + i + 1);
+            double start = Math.max(low, Octaves.start(first + i, bits));
+            double end = Octaves.start(first + i + 1, bits);
             boolean piece = true;
-            for (int j = 0; j < OctaveSextic.DEGREE; j++) {
-                piece &= keeps(column, PieceFit.midpoint(j, OctaveSextic.DEGREE, start, end), true);
+            for (int j = 0; j < highest; j++) {
+                piece &= keeps(column, PieceFit.midpoint(j, highest, start, end), true);
             }
-            if (!piece && i <= MOST_COLD_RETREATS) {
+            if (!piece && i <= mostRetreats) {
                 return octaves(end, split);
             }
             kept &= piece;

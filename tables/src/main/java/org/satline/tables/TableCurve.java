@@ -14,9 +14,9 @@ import org.satline.saturation.Engine;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.saturation.SaturationProperty;
+import org.satline.tables.Column.OctaveQuartic;
 import org.satline.tables.Column.OctaveSextic;
 import org.satline.tables.Column.UniformNonic;
-import org.satline.tables.Column.UniformQuintic;
 
 /**
  * Reads answers from a table. Where a column stops short of the line the equation is solved; {@link #engineAt} tells. Thread-safe: all is final but
@@ -25,8 +25,8 @@ import org.satline.tables.Column.UniformQuintic;
 final class TableCurve implements SaturationCurve {
     private final Refrigerant refrigerant;
     private final TableData data;
-    private final UniformQuintic bubblePressure;
-    private final UniformQuintic dewPressure;
+    private final OctaveQuartic bubblePressure;
+    private final OctaveQuartic dewPressure;
     private final OctaveSextic bubbleTemperature;
     private final OctaveSextic dewTemperature;
     private final UniformNonic liquidDensity;
@@ -43,8 +43,8 @@ final class TableCurve implements SaturationCurve {
         this.refrigerant = refrigerant;
         this.data = data;
         Map<SaturationProperty, Column> columns = data.columns();
-        bubblePressure = (UniformQuintic) column(columns, SaturationProperty.BUBBLE_PRESSURE);
-        dewPressure = (UniformQuintic) column(columns, SaturationProperty.DEW_PRESSURE);
+        bubblePressure = (OctaveQuartic) column(columns, SaturationProperty.BUBBLE_PRESSURE);
+        dewPressure = (OctaveQuartic) column(columns, SaturationProperty.DEW_PRESSURE);
         bubbleTemperature = (OctaveSextic) column(columns, SaturationProperty.BUBBLE_TEMPERATURE);
         dewTemperature = (OctaveSextic) column(columns, SaturationProperty.DEW_TEMPERATURE);
         liquidDensity = (UniformNonic) column(columns, SaturationProperty.BUBBLE_LIQUID_DENSITY);
@@ -215,10 +215,10 @@ final class TableCurve implements SaturationCurve {
         }
         Column column = column(property);
         // one loop for each form, so that each call in it has a single target
-        if (column instanceof UniformQuintic quintic) {
+        if (column instanceof OctaveQuartic quartic) {
             for (int i = 0; i < at.length; i++) {
                 double x = at[i];
-                out[i] = x >= quintic.low && x < quintic.split ? quintic.body(x) : rest(property, x);
+                out[i] = x >= quartic.low && x < quartic.split ? quartic.body(x) : rest(property, x);
             }
         } else if (column instanceof OctaveSextic sextic) {
             for (int i = 0; i < at.length; i++) {

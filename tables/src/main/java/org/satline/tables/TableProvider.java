@@ -30,20 +30,24 @@ public final class TableProvider implements SaturationCurveProvider {
      */
     @Override
     public Optional<SaturationCurve> curve(Refrigerant refrigerant) {
-        return table(refrigerant).map(curve -> curve);
+        return Optional.ofNullable(read(refrigerant));
     }
 
     static Optional<TableCurve> table(Refrigerant refrigerant) {
+        return Optional.ofNullable(read(refrigerant));
+    }
+
+    private static @Nullable TableCurve read(Refrigerant refrigerant) {
         Objects.requireNonNull(refrigerant, "refrigerant");
         String name = TableFormat.fileName(refrigerant.designation());
         byte[] bytes = bytes(name);
         if (bytes == null || !refrigerant.hasComposition()) {
-            return Optional.empty();
+            return null;
         }
         TableData data = TableReader.read(name, bytes);
         if (!data.designation().equals(refrigerant.designation())
                 || !sameParts(data.parts(), refrigerant.composition().components())) {
-            return Optional.empty(); // a blend of the caller's own that borrows the name
+            return null; // a blend of the caller's own that borrows the name
         }
         if (!data.dataVersion().equals(refrigerant.dataVersion())) {
             throw new ResourceFormatException(
@@ -52,7 +56,7 @@ public final class TableProvider implements SaturationCurveProvider {
                     "made from data " + data.dataVersion() + ", the library holds " + refrigerant.dataVersion()
                             + "; use the tables and the library of one release, or ask the equation engine");
         }
-        return Optional.of(new TableCurve(refrigerant, data));
+        return new TableCurve(refrigerant, data);
     }
 
     static byte @Nullable [] bytes(String name) {

@@ -54,8 +54,9 @@ class TableProperties {
         for (SaturationProperty property : SaturationProperty.values()) {
             Column column = CURVE.column(property);
             int piece = (int) (fraction * (column.data.bodyPieces() - 1)) + 1;
-            double joint = property.askedByPressure()
-                    ? Column.OctaveSextic.start(Column.OctaveSextic.index(column.low) + piece)
+            int bits = Column.Octaves.pieceBits(property);
+            double joint = column instanceof Column.Octaves
+                    ? Column.Octaves.start(Column.Octaves.index(column.low, bits) + piece, bits)
                     : column.low + piece * (column.split - column.low) / column.data.bodyPieces();
             double below = column.at(joint * (1 - 1e-13));
             double above = column.at(Math.min(column.high, joint * (1 + 1e-13)));
