@@ -1,6 +1,7 @@
 package org.satline.refrigerant;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,21 +9,24 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.satline.quantity.Temperature;
+import org.satline.refrigerant.CatalogueReader.Citations;
 import org.satline.resource.CsvResource;
 import org.satline.resource.CsvResource.Row;
 import org.satline.resource.ResourceFormatException;
 
-/** Reads the blends and their components. */
+/** Reads the blends and their components. Thread-safe once the lists are read. */
 final class BlendReader {
     private static final String[] AZEOTROPIC_COLUMNS = {"azeotropic_from_degC", "azeotropic_to_degC"};
 
-    private final Map<String, String> citations;
+    private final Citations citations;
+    private final Map<String, CatalogueEntry> substances = new HashMap<>();
 
-    BlendReader(Map<String, String> citations) {
+    BlendReader(Citations citations) {
         this.citations = citations;
     }
 
-    void readInto(Map<String, Refrigerant> entries) {
+    void readInto(Map<String, CatalogueEntry> entries) {
+        substances.putAll(entries);
         Map<String, List<Row>> components = new LinkedHashMap<>();
         for (Row row : CsvResource.read(
                         BlendReader.class,
@@ -58,7 +62,7 @@ final class BlendReader {
             if (parts == null) {
                 throw row.fault(row.text("designation") + " has no rows in blend-components.csv; add them there");
             }
-            CatalogueReader.add(entries, blend(row, parts, entries), row);
+            CatalogueReader.add(entries, CatalogueEntry.ofBlend(row.text("designation"), this, row, parts), row);
         }
         if (!components.isEmpty()) {
             throw new ResourceFormatException(
@@ -66,7 +70,8 @@ final class BlendReader {
         }
     }
 
-    private Refrigerant blend(Row row, List<Row> parts, Map<String, Refrigerant> entries) {
+    /** Makes the blend of a row and the rows of its components. */
+    Refrigerant blend(Row row, List<Row> parts) {
         List<Temperature> azeotropic = new ArrayList<>();
         for (String end : AZEOTROPIC_COLUMNS) {
             if (!row.isEmpty(end)) {
@@ -89,9 +94,10 @@ final class BlendReader {
                 row.text("designation"),
                 name(parts),
                 CatalogueReader.group(row),
-                composition(parts, entries),
+                composition(parts),
                 published,
-                CatalogueReader.citation(citations, row, "source")
+                citations
+                        .of(row, "source")
                         .concat("; composition: ")
                         .concat(row.text("composition_confirmation").replace('_', ' ')),
                 row.cell("note"));
@@ -112,17 +118,17 @@ final class BlendReader {
         return names.toString();
     }
 
-    private static @Nullable Composition composition(List<Row> parts, Map<String, Refrigerant> entries) {
+    private @Nullable Composition composition(List<Row> parts) {
         Map<Refrigerant, Double> fractions = new LinkedHashMap<>();
         int open = 0;
         for (Row part : parts) {
-            Refrigerant substance = entries.get(part.text("component"));
-            if (substance == null || substance.isBlend()) {
+            CatalogueEntry substance = substances.get(part.text("component"));
+            if (substance == null) {
                 throw part.fault(part.text("component") + " is not in substances.csv; add it there");
             }
             if (part.isEmpty("mass_percent")) {
                 open++;
-            } else if (fractions.put(substance, part.percent("mass_percent")) != null) {
+            } else if (fractions.put(substance.refrigerant(), part.percent("mass_percent")) != null) {
                 throw part.fault(part.text("component") + " stands twice; leave one out");
             }
         }

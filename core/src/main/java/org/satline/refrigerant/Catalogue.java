@@ -1,7 +1,6 @@
 package org.satline.refrigerant;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -11,7 +10,10 @@ import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
-/** All refrigerants known by name, and the tolerant look-up of names. Immutable and thread-safe. */
+/**
+ * All refrigerants known by name, and the tolerant look-up of names. Immutable and thread-safe. The figures of an entry are read when it is first asked for; a
+ * damaged one is refused then.
+ */
 public final class Catalogue {
     /** Version of the figures in the catalogue and of the equations' coefficients; changes whenever one of them does. */
     static final String DATA_VERSION = "2026.1";
@@ -19,29 +21,49 @@ public final class Catalogue {
     private static final int FEWEST_SUGGESTIONS = 4;
     private static final int MOST_SUGGESTIONS = 12;
 
-    private final Map<String, Refrigerant> byDesignation;
-    private final Map<String, Refrigerant> byKey;
-    private final Map<String, Refrigerant> byChemicalName;
+    private final Map<String, CatalogueEntry> byDesignation;
+    /** Made when somebody first asks by another spelling than ours. */
+    private volatile @Nullable Map<String, CatalogueEntry> byKey;
+
+    private volatile @Nullable Map<String, CatalogueEntry> byChemicalName;
 
     /** Loads the standard catalogue when first asked for. */
     private static final class Standard {
         static final Catalogue INSTANCE = new Catalogue(CatalogueReader.read());
     }
 
-    private Catalogue(Collection<Refrigerant> entries) {
-        byDesignation = new LinkedHashMap<>();
-        byKey = new LinkedHashMap<>();
-        byChemicalName = new HashMap<>();
-        for (Refrigerant entry : entries) {
-            byDesignation.put(entry.designation(), entry);
-            byKey.put(NameKey.ofDesignation(entry.designation()), entry);
-            if (!entry.isBlend()) {
-                byChemicalName.put(NameKey.ofChemicalName(entry.name()), entry);
-                for (String other : entry.otherNames()) {
-                    byChemicalName.put(NameKey.ofChemicalName(other), entry);
+    private Catalogue(Map<String, CatalogueEntry> byDesignation) {
+        this.byDesignation = byDesignation;
+    }
+
+    // two threads may both make one of these maps: they are equal, and either is good
+    private Map<String, CatalogueEntry> byKey() {
+        Map<String, CatalogueEntry> keys = byKey;
+        if (keys == null) {
+            keys = new LinkedHashMap<>();
+            for (CatalogueEntry entry : byDesignation.values()) {
+                keys.put(NameKey.ofDesignation(entry.designation()), entry);
+            }
+            byKey = keys;
+        }
+        return keys;
+    }
+
+    private Map<String, CatalogueEntry> byChemicalName() {
+        Map<String, CatalogueEntry> names = byChemicalName;
+        if (names == null) {
+            names = new HashMap<>();
+            for (CatalogueEntry entry : byDesignation.values()) {
+                if (!entry.isBlend()) {
+                    names.put(NameKey.ofChemicalName(entry.refrigerant().name()), entry);
+                    for (String other : entry.refrigerant().otherNames()) {
+                        names.put(NameKey.ofChemicalName(other), entry);
+                    }
                 }
             }
+            byChemicalName = names;
         }
+        return names;
     }
 
     /**
@@ -68,7 +90,7 @@ public final class Catalogue {
      * @return unmodifiable list
      */
     public List<Refrigerant> all() {
-        return List.copyOf(byDesignation.values());
+        return byDesignation.values().stream().map(CatalogueEntry::refrigerant).toList();
     }
 
     /**
@@ -77,7 +99,7 @@ public final class Catalogue {
      * @return unmodifiable list
      */
     public List<Refrigerant> substances() {
-        return byDesignation.values().stream().filter(r -> !r.isBlend()).toList();
+        return all().stream().filter(r -> !r.isBlend()).toList();
     }
 
     /**
@@ -86,7 +108,7 @@ public final class Catalogue {
      * @return unmodifiable list
      */
     public List<Refrigerant> blends() {
-        return byDesignation.values().stream().filter(Refrigerant::isBlend).toList();
+        return all().stream().filter(Refrigerant::isBlend).toList();
     }
 
     /**
@@ -122,11 +144,14 @@ public final class Catalogue {
 
     private @Nullable Refrigerant lookUp(String name) {
         Objects.requireNonNull(name, "name");
-        Refrigerant found = byDesignation.get(name);
+        CatalogueEntry found = byDesignation.get(name);
         if (found == null) {
-            found = byKey.get(NameKey.ofText(name));
+            found = byKey().get(NameKey.ofText(name));
         }
-        return found == null ? byChemicalName.get(NameKey.ofChemicalName(name)) : found;
+        if (found == null) {
+            found = byChemicalName().get(NameKey.ofChemicalName(name));
+        }
+        return found == null ? null : found.refrigerant();
     }
 
     /** Entries whose designation goes on where the key ends: isomers of a number, members of a series; none if there are too many. */
@@ -135,7 +160,7 @@ public final class Catalogue {
             return List.of();
         }
         List<String> longer = new ArrayList<>();
-        for (Map.Entry<String, Refrigerant> entry : byKey.entrySet()) {
+        for (Map.Entry<String, CatalogueEntry> entry : byKey().entrySet()) {
             String other = entry.getKey();
             boolean goesOn = other.length() > key.length() && other.startsWith(key);
             if (goesOn && !Character.isDigit(other.charAt(key.length()))) {
@@ -147,11 +172,11 @@ public final class Catalogue {
 
     /** Nearest designations; for a text that holds no designation, substances with a similar chemical name. */
     private List<String> nearest(String key, String chemicalName) {
-        Map<Refrigerant, Integer> distances = new LinkedHashMap<>();
+        Map<CatalogueEntry, Integer> distances = new LinkedHashMap<>();
         if (!key.isEmpty()) {
-            byKey.forEach((other, entry) -> distances.put(entry, NameKey.distance(key, other)));
+            byKey().forEach((other, entry) -> distances.put(entry, NameKey.distance(key, other)));
         }
-        byChemicalName.forEach((other, entry) -> {
+        byChemicalName().forEach((other, entry) -> {
             if (NameKey.alike(chemicalName, other)) {
                 distances.merge(entry, NameKey.distance(chemicalName, other), Math::min);
             }

@@ -1,47 +1,33 @@
 package org.satline.refrigerant;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.satline.quantity.Temperature;
 import org.satline.resource.CsvResource;
 import org.satline.resource.CsvResource.Row;
 
 /**
- * Reads the entries of the catalogue from their resources. On a cold virtual machine each lambda and each string joined by a plus sign costs as much as
- * many rows, so the readers do without.
+ * Reads the entries of the catalogue from their resources: the lists at once, the figures of an entry when it is first asked for. On a cold virtual machine
+ * each lambda and each string joined by a plus sign costs as much as many rows, so the readers do without.
  */
 final class CatalogueReader {
     private CatalogueReader() {}
 
-    static List<Refrigerant> read() {
-        Map<String, String> citations = new LinkedHashMap<>();
-        for (Row row : CsvResource.read(CatalogueReader.class, "sources.csv", "key", "citation")
-                .rows()) {
-            if (citations.put(row.text("key"), row.text("citation")) != null) {
-                throw row.fault(row.text("key") + " stands twice; leave one out");
-            }
-        }
-        Map<String, Refrigerant> entries = new LinkedHashMap<>();
+    /** Substances first, by designation, in the order of the files. */
+    static Map<String, CatalogueEntry> read() {
+        Map<String, CatalogueEntry> entries = new LinkedHashMap<>();
+        Citations citations = new Citations();
         new SubstanceReader(citations).readInto(entries);
         new BlendReader(citations).readInto(entries);
-        return new ArrayList<>(entries.values());
+        return entries;
     }
 
-    static void add(Map<String, Refrigerant> entries, Refrigerant entry, Row row) {
+    static void add(Map<String, CatalogueEntry> entries, CatalogueEntry entry, Row row) {
         if (entries.put(entry.designation(), entry) != null) {
             throw row.fault(entry.designation() + " stands twice; leave one out");
         }
-    }
-
-    static String citation(Map<String, String> citations, Row row, String column) {
-        String citation = citations.get(row.text(column));
-        if (citation == null) {
-            throw row.fault("source \"" + row.text(column) + "\" is not a key of sources.csv; add it there");
-        }
-        return citation;
     }
 
     static Optional<SafetyGroup> group(Row row) {
@@ -58,5 +44,34 @@ final class CatalogueReader {
 
     static Optional<Temperature> celsius(Row row, String column) {
         return row.isEmpty(column) ? Optional.empty() : Optional.of(Temperature.ofCelsius(row.number(column)));
+    }
+
+    /** What the keys of the sources stand for. */
+    static final class Citations {
+        private @Nullable Map<String, String> byKey;
+
+        synchronized String of(Row row, String column) {
+            Map<String, String> known = byKey;
+            if (known == null) {
+                known = read();
+                byKey = known;
+            }
+            String citation = known.get(row.text(column));
+            if (citation == null) {
+                throw row.fault("source \"" + row.text(column) + "\" is not a key of sources.csv; add it there");
+            }
+            return citation;
+        }
+
+        private static Map<String, String> read() {
+            Map<String, String> citations = new LinkedHashMap<>();
+            for (Row row : CsvResource.read(CatalogueReader.class, "sources.csv", "key", "citation")
+                    .rows()) {
+                if (citations.put(row.text("key"), row.text("citation")) != null) {
+                    throw row.fault(row.text("key") + " stands twice; leave one out");
+                }
+            }
+            return citations;
+        }
     }
 }

@@ -1,28 +1,32 @@
 package org.satline.refrigerant;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.satline.quantity.Density;
 import org.satline.quantity.Pressure;
+import org.satline.refrigerant.CatalogueReader.Citations;
 import org.satline.refrigerant.GlobalWarmingPotential.Report;
 import org.satline.resource.CsvResource;
 import org.satline.resource.CsvResource.Row;
-import org.satline.resource.ResourceFormatException;
 
-/** Reads the pure substances and their warming potentials. */
+/** Reads the pure substances; their warming potentials when one is first asked for. Thread-safe. */
 final class SubstanceReader {
-    private final Map<String, String> citations;
+    private final Citations citations;
+    private final Set<String> designations = new HashSet<>();
+    private @Nullable Map<String, List<GlobalWarmingPotential>> potentials;
 
-    SubstanceReader(Map<String, String> citations) {
+    SubstanceReader(Citations citations) {
         this.citations = citations;
     }
 
-    void readInto(Map<String, Refrigerant> entries) {
-        Map<String, List<GlobalWarmingPotential>> potentials = potentials();
+    void readInto(Map<String, CatalogueEntry> entries) {
         for (Row row : CsvResource.read(
                         SubstanceReader.class,
                         "substances.csv",
@@ -43,18 +47,23 @@ final class SubstanceReader {
                         "from_memory",
                         "note")
                 .rows()) {
-            List<GlobalWarmingPotential> known = potentials.remove(row.text("designation"));
-            CatalogueReader.add(entries, substance(row, known == null ? List.of() : known), row);
-        }
-        if (!potentials.isEmpty()) {
-            throw new ResourceFormatException(
-                    "warming-potentials.csv",
-                    0,
-                    "names " + potentials.keySet() + ", not in substances.csv; add them there");
+            String designation = row.text("designation");
+            designations.add(designation);
+            CatalogueReader.add(entries, CatalogueEntry.ofSubstance(designation, this, row), row);
         }
     }
 
-    private Map<String, List<GlobalWarmingPotential>> potentials() {
+    private synchronized List<GlobalWarmingPotential> potentials(String designation) {
+        Map<String, List<GlobalWarmingPotential>> all = potentials;
+        if (all == null) {
+            all = readPotentials();
+            potentials = all;
+        }
+        List<GlobalWarmingPotential> known = all.get(designation);
+        return known == null ? List.of() : known;
+    }
+
+    private Map<String, List<GlobalWarmingPotential>> readPotentials() {
         Map<String, List<GlobalWarmingPotential>> potentials = new LinkedHashMap<>();
         for (Row row : CsvResource.read(
                         SubstanceReader.class,
@@ -69,6 +78,9 @@ final class SubstanceReader {
                 .rows()) {
             List<GlobalWarmingPotential> known = potentials.get(row.text("designation"));
             if (known == null) {
+                if (!designations.contains(row.text("designation"))) {
+                    throw row.fault(row.text("designation") + " is not in substances.csv; add it there");
+                }
                 known = new ArrayList<>();
                 potentials.put(row.text("designation"), known);
             }
@@ -92,7 +104,8 @@ final class SubstanceReader {
         if (!memory.equals("yes") && !memory.equals("no")) {
             throw row.fault("from_memory \"" + memory + "\" is not yes or no; correct it");
         }
-        String basis = CatalogueReader.citation(citations, row, "source")
+        String basis = citations
+                .of(row, "source")
                 .concat(memory.equals("yes") ? ", from memory" : "")
                 .concat(row.isEmpty("note") ? "" : "; ".concat(row.cell("note")));
         return new GlobalWarmingPotential(row.number("gwp100"), report(row), basis, below);
@@ -107,7 +120,8 @@ final class SubstanceReader {
         throw row.fault("report \"" + row.text("report") + "\" is not AR4, AR5 or AR6; correct it");
     }
 
-    private Refrigerant substance(Row row, List<GlobalWarmingPotential> potentials) {
+    /** Makes the substance of a row. */
+    Refrigerant substance(Row row) {
         PublishedFacts published = new PublishedFacts(
                 CatalogueReader.celsius(row, "normal_boiling_point_degC"),
                 Optional.empty(),
@@ -122,11 +136,12 @@ final class SubstanceReader {
                 row.isEmpty("lfl_kg_per_m3")
                         ? Optional.empty()
                         : Optional.of(Density.ofKilogramsPerCubicMetre(row.number("lfl_kg_per_m3"))),
-                potentials,
+                potentials(row.text("designation")),
                 List.of());
-        String source = CatalogueReader.citation(citations, row, "source")
+        String source = citations
+                .of(row, "source")
                 .concat("; molar mass: ")
-                .concat(CatalogueReader.citation(citations, row, "molar_mass_source"))
+                .concat(citations.of(row, "molar_mass_source"))
                 .concat(row.isEmpty("from_memory") ? "" : "; from memory: ".concat(row.cell("from_memory")));
         return Refrigerant.substance(
                 new Refrigerant.Naming(
