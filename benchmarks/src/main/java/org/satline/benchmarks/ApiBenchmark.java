@@ -8,7 +8,9 @@ import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OperationsPerInvocation;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.satline.quantity.Pressure;
@@ -26,15 +28,26 @@ import org.satline.saturation.SaturationProperty;
 @Measurement(iterations = 5, time = 1)
 @Fork(3)
 public class ApiBenchmark {
-    private final SaturationCurve table =
-            SaturationCurves.of(Catalogue.standard().find("R-410A"));
-    private final double[] temperatures = Inputs.temperatures();
-    private final double[] pressures = Inputs.pressures(table);
+    /** Refrigerant. */
+    @Param({"R-410A", "R-134a", "R-32", "R-407C", "R-744"})
+    public String designation = "R-410A";
+
+    private SaturationCurve table = SaturationCurves.of(Catalogue.standard().find(designation));
+    private double[] temperatures = {};
+    private double[] pressures = {};
     private final double[] out = new double[Inputs.COUNT];
     private int next;
 
     /** Loads the table. */
     public ApiBenchmark() {}
+
+    /** Reads the table and prepares inputs. */
+    @Setup
+    public void prepare() {
+        table = SaturationCurves.of(Catalogue.standard().find(designation));
+        temperatures = Inputs.temperatures(table);
+        pressures = Inputs.pressures(table);
+    }
 
     private int index() {
         return next++ & (Inputs.COUNT - 1);
@@ -72,6 +85,12 @@ public class ApiBenchmark {
         int i = index();
         return table.subcooling(Pressure.ofPascals(pressures[i]), Temperature.ofKelvins(temperatures[i] - 5))
                 .kelvins();
+    }
+
+    /** {@return dew temperature, primitive} */
+    @Benchmark
+    public double primitiveInverse() {
+        return table.dewTemperatureK(pressures[index()]);
     }
 
     /** {@return dew pressures of an array, time for each element} */

@@ -1,20 +1,19 @@
 package org.satline.benchmarks;
 
+import java.util.Arrays;
 import java.util.concurrent.TimeUnit;
-import org.apache.commons.math3.analysis.interpolation.AkimaSplineInterpolator;
-import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
-import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.satline.refrigerant.Catalogue;
-import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
@@ -26,22 +25,48 @@ import org.satline.saturation.SaturationCurves;
 @Measurement(iterations = 5, time = 1)
 @Fork(3)
 public class ForwardLookupBenchmark {
-    private final Refrigerant refrigerant = Catalogue.standard().find("R-410A");
-    private final SaturationCurve table = SaturationCurves.of(refrigerant);
-    private final SaturationCurve equation = SaturationCurves.solving(refrigerant);
-    private final double[] inputs = Inputs.temperatures();
-    private final double[] x = Inputs.nodeTemperatures();
-    private final double[] y = Inputs.nodePressures(table);
-    private final PolynomialSplineFunction spline = new SplineInterpolator().interpolate(x, y);
-    private final PolynomialSplineFunction akima = new AkimaSplineInterpolator().interpolate(x, y);
-    private final Rivals rivals = new Rivals(x, y);
+    private static final int NODES = 512;
+    private static final int FEW_NODES = 16;
+
+    /** Refrigerant. */
+    @Param({"R-410A", "R-134a", "R-32", "R-407C", "R-744"})
+    public String designation = "R-410A";
+
+    private SaturationCurve table = SaturationCurves.of(Catalogue.standard().find(designation));
+    private SaturationCurve equation = table;
+    private double[] inputs = {};
+    private Rivals rivals = rivals(NODES);
+    private double[] risingInputs = {};
+    private Rivals fewNodes = rivals;
     private int next;
 
     /** Loads table and rivals. */
     public ForwardLookupBenchmark() {}
 
+    /** Prepares table, rivals and inputs of the refrigerant. */
+    @Setup
+    public void prepare() {
+        table = SaturationCurves.of(Catalogue.standard().find(designation));
+        equation = SaturationCurves.solving(table.refrigerant());
+        inputs = Inputs.temperatures(table);
+        rivals = rivals(NODES);
+        risingInputs = inputs.clone();
+        Arrays.sort(risingInputs);
+        fewNodes = rivals(FEW_NODES);
+    }
+
+    private Rivals rivals(int nodes) {
+        double[] temperatures = Inputs.nodeTemperatures(table, nodes);
+        double[] pressures = Inputs.dewPressures(table, temperatures);
+        return new Rivals(temperatures, pressures);
+    }
+
     private double input() {
         return inputs[next++ & (Inputs.COUNT - 1)];
+    }
+
+    private double risingInput() {
+        return risingInputs[next++ & (Inputs.COUNT - 1)];
     }
 
     /** {@return the input alone} */
@@ -59,13 +84,13 @@ public class ForwardLookupBenchmark {
     /** {@return from a cubic spline of Commons Math} */
     @Benchmark
     public double commonsMathSpline() {
-        return spline.value(input());
+        return rivals.spline(input());
     }
 
     /** {@return from an Akima spline of Commons Math} */
     @Benchmark
     public double commonsMathAkima() {
-        return akima.value(input());
+        return rivals.akima(input());
     }
 
     /** {@return from a sorted array, interpolated linearly} */
@@ -84,5 +109,23 @@ public class ForwardLookupBenchmark {
     @Benchmark
     public double equation() {
         return equation.dewPressurePa(input());
+    }
+
+    /** {@return from a cubic spline of 16 nodes: its search is short, its error large} */
+    @Benchmark
+    public double commonsMathSplineFewNodes() {
+        return fewNodes.spline(input());
+    }
+
+    /** {@return from the cubic spline, for inputs that rise slowly: its search takes the same way each time} */
+    @Benchmark
+    public double commonsMathSplineRising() {
+        return rivals.spline(risingInput());
+    }
+
+    /** {@return from the table, for the same inputs} */
+    @Benchmark
+    public double tableRising() {
+        return table.dewPressurePa(risingInput());
     }
 }

@@ -8,37 +8,38 @@ final class Inputs {
     /** A power of two, so that an index wraps by a mask. */
     static final int COUNT = 4096;
 
-    static final int NODES = 512;
     private static final double LOW_K = 220;
     private static final double HIGH_K = 330;
+    /** Inputs stay below this part of the warmest temperature, so that every rival has data. */
+    private static final double WARMEST = 0.96;
 
     private Inputs() {}
 
-    static double[] temperatures() {
-        return new SplittableRandom(1).doubles(COUNT, LOW_K, HIGH_K).toArray();
+    private static double high(SaturationCurve curve) {
+        return Math.min(HIGH_K, WARMEST * curve.maxTemperatureK());
+    }
+
+    static double[] temperatures(SaturationCurve curve) {
+        return new SplittableRandom(1).doubles(COUNT, LOW_K, high(curve)).toArray();
     }
 
     static double[] pressures(SaturationCurve curve) {
-        double[] pressures = temperatures();
-        for (int i = 0; i < COUNT; i++) {
-            pressures[i] = curve.dewPressurePa(pressures[i]);
+        return dewPressures(curve, temperatures(curve));
+    }
+
+    static double[] nodeTemperatures(SaturationCurve curve, int count) {
+        double[] nodes = new double[count];
+        for (int i = 0; i < count; i++) {
+            nodes[i] = LOW_K - 1 + (high(curve) - LOW_K + 2) * i / (count - 1);
+        }
+        return nodes;
+    }
+
+    static double[] dewPressures(SaturationCurve curve, double[] temperatures) {
+        double[] pressures = new double[temperatures.length];
+        for (int i = 0; i < pressures.length; i++) {
+            pressures[i] = curve.dewPressurePa(temperatures[i]);
         }
         return pressures;
-    }
-
-    static double[] nodeTemperatures() {
-        double[] nodes = new double[NODES];
-        for (int i = 0; i < NODES; i++) {
-            nodes[i] = LOW_K - 1 + (HIGH_K - LOW_K + 2) * i / (NODES - 1);
-        }
-        return nodes;
-    }
-
-    static double[] nodePressures(SaturationCurve curve) {
-        double[] nodes = nodeTemperatures();
-        for (int i = 0; i < NODES; i++) {
-            nodes[i] = curve.dewPressurePa(nodes[i]);
-        }
-        return nodes;
     }
 }

@@ -1,20 +1,18 @@
 package org.satline.benchmarks;
 
 import java.util.concurrent.TimeUnit;
-import org.apache.commons.math3.analysis.interpolation.AkimaSplineInterpolator;
-import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
-import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import org.satline.refrigerant.Catalogue;
-import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
@@ -26,19 +24,35 @@ import org.satline.saturation.SaturationCurves;
 @Measurement(iterations = 5, time = 1)
 @Fork(3)
 public class InverseLookupBenchmark {
-    private final Refrigerant refrigerant = Catalogue.standard().find("R-410A");
-    private final SaturationCurve table = SaturationCurves.of(refrigerant);
-    private final SaturationCurve equation = SaturationCurves.solving(refrigerant);
-    private final double[] inputs = Inputs.pressures(table);
-    private final double[] x = Inputs.nodePressures(table);
-    private final double[] y = Inputs.nodeTemperatures();
-    private final PolynomialSplineFunction spline = new SplineInterpolator().interpolate(x, y);
-    private final PolynomialSplineFunction akima = new AkimaSplineInterpolator().interpolate(x, y);
-    private final Rivals rivals = new Rivals(x, y);
+    private static final int NODES = 512;
+
+    /** Refrigerant. */
+    @Param({"R-410A", "R-134a", "R-32", "R-407C", "R-744"})
+    public String designation = "R-410A";
+
+    private SaturationCurve table = SaturationCurves.of(Catalogue.standard().find(designation));
+    private SaturationCurve equation = table;
+    private double[] inputs = {};
+    private Rivals rivals = rivals(NODES);
     private int next;
 
     /** Loads table and rivals. */
     public InverseLookupBenchmark() {}
+
+    /** Prepares table, rivals and inputs of the refrigerant. */
+    @Setup
+    public void prepare() {
+        table = SaturationCurves.of(Catalogue.standard().find(designation));
+        equation = SaturationCurves.solving(table.refrigerant());
+        inputs = Inputs.pressures(table);
+        rivals = rivals(NODES);
+    }
+
+    private Rivals rivals(int nodes) {
+        double[] temperatures = Inputs.nodeTemperatures(table, nodes);
+        double[] pressures = Inputs.dewPressures(table, temperatures);
+        return new Rivals(pressures, temperatures);
+    }
 
     private double input() {
         return inputs[next++ & (Inputs.COUNT - 1)];
@@ -59,13 +73,13 @@ public class InverseLookupBenchmark {
     /** {@return from a cubic spline of Commons Math} */
     @Benchmark
     public double commonsMathSpline() {
-        return spline.value(input());
+        return rivals.spline(input());
     }
 
     /** {@return from an Akima spline of Commons Math} */
     @Benchmark
     public double commonsMathAkima() {
-        return akima.value(input());
+        return rivals.akima(input());
     }
 
     /** {@return from a sorted array, interpolated linearly} */

@@ -3,19 +3,34 @@ package org.satline.benchmarks;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.TreeMap;
+import org.apache.commons.math3.analysis.interpolation.AkimaSplineInterpolator;
+import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
+import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 
-/** Linear interpolation after a search: in a sorted array, and in a tree. */
+/** Other ways to interpolate the same nodes: splines of Commons Math, and lines after a search in a sorted array and in a tree. */
 final class Rivals {
     private final double[] x;
     private final double[] y;
     private final TreeMap<Double, Double> tree = new TreeMap<>();
+    private final PolynomialSplineFunction spline;
+    private final PolynomialSplineFunction akima;
 
     Rivals(double[] x, double[] y) {
         this.x = x.clone();
         this.y = y.clone();
+        spline = new SplineInterpolator().interpolate(x, y);
+        akima = new AkimaSplineInterpolator().interpolate(x, y);
         for (int i = 0; i < x.length; i++) {
             tree.put(x[i], y[i]);
         }
+    }
+
+    double spline(double at) {
+        return spline.value(at);
+    }
+
+    double akima(double at) {
+        return akima.value(at);
     }
 
     double binarySearch(double at) {

@@ -1,8 +1,8 @@
 package org.satline.refrigerant;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,7 +20,7 @@ import org.satline.resource.CsvResource.Row;
 final class SubstanceReader {
     private final Citations citations;
     private final Set<String> designations = new HashSet<>();
-    private @Nullable Map<String, List<GlobalWarmingPotential>> potentials;
+    private @Nullable Map<String, List<Row>> potentials;
 
     SubstanceReader(Citations citations) {
         this.citations = citations;
@@ -53,18 +53,32 @@ final class SubstanceReader {
         }
     }
 
-    private synchronized List<GlobalWarmingPotential> potentials(String designation) {
-        Map<String, List<GlobalWarmingPotential>> all = potentials;
+    private List<GlobalWarmingPotential> potentials(String designation) {
+        List<GlobalWarmingPotential> known = new ArrayList<>();
+        for (Row row : potentialRows(designation)) {
+            GlobalWarmingPotential potential = potential(row);
+            for (GlobalWarmingPotential other : known) {
+                if (other.report() == potential.report()) {
+                    throw row.fault(designation + " has " + other.report() + " twice; leave one out");
+                }
+            }
+            known.add(potential);
+        }
+        return known;
+    }
+
+    private synchronized List<Row> potentialRows(String designation) {
+        Map<String, List<Row>> all = potentials;
         if (all == null) {
             all = readPotentials();
             potentials = all;
         }
-        List<GlobalWarmingPotential> known = all.get(designation);
-        return known == null ? List.of() : known;
+        List<Row> rows = all.get(designation);
+        return rows == null ? List.of() : rows;
     }
 
-    private Map<String, List<GlobalWarmingPotential>> readPotentials() {
-        Map<String, List<GlobalWarmingPotential>> potentials = new LinkedHashMap<>();
+    private Map<String, List<Row>> readPotentials() {
+        Map<String, List<Row>> potentials = new HashMap<>();
         for (Row row : CsvResource.read(
                         SubstanceReader.class,
                         "warming-potentials.csv",
@@ -76,21 +90,16 @@ final class SubstanceReader {
                         "from_memory",
                         "note")
                 .rows()) {
-            List<GlobalWarmingPotential> known = potentials.get(row.text("designation"));
-            if (known == null) {
-                if (!designations.contains(row.text("designation"))) {
-                    throw row.fault(row.text("designation") + " is not in substances.csv; add it there");
+            String designation = row.text("designation");
+            List<Row> rows = potentials.get(designation);
+            if (rows == null) {
+                if (!designations.contains(designation)) {
+                    throw row.fault(designation + " is not in substances.csv; add it there");
                 }
-                known = new ArrayList<>();
-                potentials.put(row.text("designation"), known);
+                rows = new ArrayList<>();
+                potentials.put(designation, rows);
             }
-            GlobalWarmingPotential potential = potential(row);
-            for (GlobalWarmingPotential other : known) {
-                if (other.report() == potential.report()) {
-                    throw row.fault(row.text("designation") + " has " + other.report() + " twice; leave one out");
-                }
-            }
-            known.add(potential);
+            rows.add(row);
         }
         return potentials;
     }

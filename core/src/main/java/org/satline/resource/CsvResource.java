@@ -22,6 +22,9 @@ import java.util.OptionalDouble;
  * <p>It is written for a cold virtual machine: no regular expressions, no reflection, no lambdas.
  */
 public final class CsvResource {
+    /** Stands where bytes were not UTF-8. */
+    private static final char REPLACEMENT = '\uFFFD';
+
     private final String name;
     /** Position of each column; a hash map finds it with one comparison, which counts before the code is compiled. */
     private final Map<String, Integer> columns = new LinkedHashMap<>();
@@ -75,6 +78,12 @@ public final class CsvResource {
     }
 
     private static String decode(String name, byte[] utf8) {
+        String text = new String(utf8, StandardCharsets.UTF_8);
+        return text.indexOf(REPLACEMENT) < 0 ? text : decodeStrictly(name, utf8);
+    }
+
+    /** Several times as slow before the code is compiled, so only where the text may hold what is not UTF-8. */
+    private static String decodeStrictly(String name, byte[] utf8) {
         try {
             return StandardCharsets.UTF_8
                     .newDecoder()

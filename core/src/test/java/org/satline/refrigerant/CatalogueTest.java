@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,6 +20,16 @@ class CatalogueTest {
         assertThat(CATALOGUE.substances()).hasSize(75).noneMatch(Refrigerant::isBlend);
         assertThat(CATALOGUE.blends()).hasSize(150).allMatch(Refrigerant::isBlend);
         assertThat(CATALOGUE.all()).hasSize(225).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void everyThreadGetsTheSameEntry() {
+        List<Refrigerant> found = IntStream.range(0, 64)
+                .parallel()
+                .mapToObj(i -> CATALOGUE.find(i % 2 == 0 ? "R-513A" : "r513a"))
+                .toList();
+        assertThat(found).allSatisfy(entry -> assertThat(entry).isSameAs(found.get(0)));
+        assertThat(found.get(0).composition().components().get(0).substance()).isSameAs(CATALOGUE.find("R-1234yf"));
     }
 
     @Test
