@@ -43,6 +43,9 @@ class RunnableJarIT {
         try (JarFile jar = new JarFile(JAR.toFile())) {
             assertThat(text(jar, "META-INF/THIRD-PARTY.txt").lines())
                     .anyMatch(line -> line.contains("(LGPL)") && line.contains("VectorGraphics2D"));
+            assertThat(text(jar, "META-INF/licences/LGPL-3.txt")).contains("GNU LESSER GENERAL PUBLIC LICENSE");
+            assertThat(text(jar, "META-INF/licences/GPL-3.txt")).contains("GNU GENERAL PUBLIC LICENSE");
+            assertThat(text(jar, "META-INF/licences/README.txt")).contains("VectorGraphics2D");
             assertThat(jar.getEntry("de/erichseifert/vectorgraphics2d/svg/SVGProcessor.class"))
                     .isNotNull();
             assertThat(jar.stream().map(ZipEntry::getName))
