@@ -101,4 +101,14 @@ public record OperatingConditions(
     public OperatingConditions withOutdoorMinimumMet(boolean met) {
         return new OperatingConditions(running, settled, Optional.of(met), airflow, standing);
     }
+
+    /**
+     * Returns the same with a reading at rest.
+     *
+     * @param atRest pressure at rest with the temperature of the whole system
+     * @return the conditions
+     */
+    public OperatingConditions withStanding(Standing atRest) {
+        return new OperatingConditions(running, settled, outdoorMinimumMet, airflow, Optional.of(atRest));
+    }
 }

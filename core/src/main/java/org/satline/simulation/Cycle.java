@@ -34,7 +34,22 @@ record Cycle(
             double condenserVolume,
             double evaporatorVolume,
             double liquidVolume,
-            double vapourVolume) {}
+            double vapourVolume) {
+        Parts filledWith(WorkingFluid other) {
+            return new Parts(
+                    other,
+                    compressor,
+                    condenserCoil,
+                    evaporatorCoil,
+                    metering,
+                    ratedFlow,
+                    ratedLiquidDensity,
+                    condenserVolume,
+                    evaporatorVolume,
+                    liquidVolume,
+                    vapourVolume);
+        }
+    }
 
     /** What the system works in. */
     record Surroundings(Evaporator.ReturnAir returnAir, double outdoorK, ImposedFault fault) {}

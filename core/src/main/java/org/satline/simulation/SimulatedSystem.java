@@ -4,6 +4,8 @@ import java.util.Locale;
 import java.util.Objects;
 import org.satline.quantity.Mass;
 import org.satline.quantity.OutOfValidityException;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
 
 /**
  * An air conditioner that runs on the equation of state: given charge, air and faults, it tells the steady state.
@@ -21,6 +23,12 @@ public final class SimulatedSystem {
     private final SystemDesign design;
     private final Cycle.Parts parts;
     private final Mass ratedCharge;
+
+    private SimulatedSystem(SystemDesign design, Cycle.Parts parts, Mass ratedCharge) {
+        this.design = design;
+        this.parts = parts;
+        this.ratedCharge = ratedCharge;
+    }
 
     private SimulatedSystem(SystemDesign design, WorkingFluid fluid) {
         this.design = design;
@@ -67,6 +75,17 @@ public final class SimulatedSystem {
     }
 
     /**
+     * Returns the same machine with another refrigerant in it than it is built for, as after a mistake: compressor, coils, metering device and volumes stay.
+     * Design and rated charge are still those of the plate.
+     *
+     * @param fluid what is in it
+     * @return the system as it then runs
+     */
+    public SimulatedSystem filledWith(WorkingFluid fluid) {
+        return new SimulatedSystem(design, parts.filledWith(fluid), ratedCharge);
+    }
+
+    /**
      * Returns what the system is built for.
      *
      * @return the design
@@ -95,8 +114,49 @@ public final class SimulatedSystem {
      * @throws NoSteadyStateException if nothing balances within the range of the simulation
      */
     public SteadyState steadyState(Mass charge, AirConditions air, ImposedFault fault) {
-        Objects.requireNonNull(air, "air");
-        Objects.requireNonNull(fault, "fault");
+        Cycle.Surroundings around = surroundings(air, fault);
+        return SteadyStates.of(parts, around, balance(charge, air, around));
+    }
+
+    /**
+     * Finds the pressure at rest, compressor off and all of the system at one temperature. Foreign gas stays in the condenser behind a closed expansion valve
+     * and spreads over all vapour through a fixed orifice.
+     *
+     * @param charge refrigerant in the system; [20, 300] % of the rated charge
+     * @param temperature of the whole system
+     * @param air air at both coils while it ran, on which it depends where foreign gas is
+     * @param fault what is wrong beside the charge
+     * @return absolute pressure at the liquid port
+     * @throws OutOfValidityException if the charge lies outside its range
+     * @throws NoSteadyStateException if nothing balances within the range of the simulation, or no liquid is left at rest
+     */
+    public Pressure standingPressure(Mass charge, Temperature temperature, AirConditions air, ImposedFault fault) {
+        check(charge);
+        double kelvins = temperature.kelvins();
+        double refrigerant = Rest.pressure(parts, charge.kilograms(), kelvins);
+        double partial = fault.nonCondensable().pascals();
+        if (!(partial > 0)) {
+            return Pressure.ofPascals(refrigerant);
+        }
+        Balance.Point running = balance(charge, air, surroundings(air, fault));
+        return Pressure.ofPascals(refrigerant + Rest.gas(parts, charge.kilograms(), kelvins, running, partial));
+    }
+
+    private Balance.Point balance(Mass charge, AirConditions air, Cycle.Surroundings around) {
+        ImposedFault fault = around.fault();
+        check(charge);
+        WorkingFluid fluid = parts.fluid();
+        double evaporatingPa = fluid.dewPressure(
+                Math.min(design.evaporating().kelvins(), air.returnDryBulb().kelvins() - 12));
+        double approach = design.condensingApproach().kelvins();
+        double hottest = fluid.bubbleK(fluid.highPa() - fault.nonCondensable().pascals());
+        double condensingPa = fluid.bubblePressure(Math.min(air.outdoor().kelvins() + approach, hottest - 2));
+        return new QuickBalance(parts, around, charge.kilograms())
+                .from(evaporatingPa, condensingPa, design.superheat().kelvins())
+                .orElseGet(() -> new Balance(parts, around).withCharge(charge.kilograms()));
+    }
+
+    private void check(Mass charge) {
         double share = charge.kilograms() / ratedCharge.kilograms();
         if (!(share >= 0.2 && share <= 3)) {
             throw OutOfValidityException.of(
@@ -108,20 +168,11 @@ public final class SimulatedSystem {
                     String.format(Locale.ROOT, "the simulated system, rated for %.3f kg", ratedCharge.kilograms()),
                     "simulate a charge nearer to the rated one");
         }
-        Cycle.Surroundings around = surroundings(air, fault);
-        WorkingFluid fluid = parts.fluid();
-        double evaporatingPa = fluid.dewPressure(
-                Math.min(design.evaporating().kelvins(), air.returnDryBulb().kelvins() - 12));
-        double approach = design.condensingApproach().kelvins();
-        double hottest = fluid.bubbleK(fluid.highPa() - fault.nonCondensable().pascals());
-        double condensingPa = fluid.bubblePressure(Math.min(air.outdoor().kelvins() + approach, hottest - 2));
-        Balance.Point point = new QuickBalance(parts, around, charge.kilograms())
-                .from(evaporatingPa, condensingPa, design.superheat().kelvins())
-                .orElseGet(() -> new Balance(parts, around).withCharge(charge.kilograms()));
-        return SteadyStates.of(parts, around, point);
     }
 
     private static Cycle.Surroundings surroundings(AirConditions air, ImposedFault fault) {
+        Objects.requireNonNull(air, "air");
+        Objects.requireNonNull(fault, "fault");
         return new Cycle.Surroundings(
                 Evaporator.ReturnAir.of(air), air.outdoor().kelvins(), fault);
     }

@@ -1,6 +1,7 @@
 package org.satline.examples.proof;
 
 import java.util.Random;
+import org.satline.charge.OperatingConditions;
 import org.satline.charge.SystemReadings;
 import org.satline.measurement.PressureReading;
 import org.satline.measurement.TemperatureReading;
@@ -46,6 +47,12 @@ final class Instruments {
                 .supplyDryBulb(probe(5, state.supplyDryBulb(), "supply air"))
                 .condenserAir(probe(6, air.outdoor(), "outdoor air"))
                 .build();
+    }
+
+    /** At rest at the temperature of the outdoor air, by the gauge of the high side. */
+    OperatingConditions.Standing standing(Pressure atRest, AirConditions air) {
+        return new OperatingConditions.Standing(
+                pressure(atRest, liquidOff, "high side"), probe(6, air.outdoor(), "outdoor air"));
     }
 
     private PressureReading pressure(Pressure exact, double off, String name) {
