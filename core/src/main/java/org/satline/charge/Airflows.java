@@ -2,6 +2,7 @@ package org.satline.charge;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.TemperatureDifference;
 
@@ -44,6 +45,31 @@ final class Airflows {
         }
     }
 
+    /**
+     * Probability that a closed airflow gate means low airflow: 1 where the flow was measured; by the split, that it exceeds the published tolerance in truth;
+     * 0 where the supply air is not colder at all.
+     */
+    static double probabilityOfLow(SystemReadings readings, OperatingConditions conditions) {
+        if (conditions.airflow().isPresent()) {
+            return 1;
+        }
+        return split(readings)
+                .filter(d -> d.split().kelvins() > 0)
+                .map(Airflows::beyond)
+                .orElse(0.0);
+    }
+
+    private static double beyond(SplitDeviation deviation) {
+        double excess = deviation.kelvins() - toleranceK();
+        double u = deviation.budget().combined();
+        return u > 0 ? new NormalDistribution(null, excess, u).probability(0, 1e3) : excess > 0 ? 1 : 0;
+    }
+
+    private static double toleranceK() {
+        return TemperatureDifference.ofFahrenheitDegrees(PublishedLimits.high("temperature split minus target"))
+                .kelvins();
+    }
+
     private static Gate byFlow(OperatingConditions.Airflow airflow) {
         double least = PublishedLimits.low("airflow per ton of nominal cooling");
         double cfmPerTon =
@@ -64,9 +90,7 @@ final class Airflows {
                     "measure the airflow");
         }
         SplitDeviation d = deviation.get();
-        double tolerance = TemperatureDifference.ofFahrenheitDegrees(
-                        PublishedLimits.high("temperature split minus target"))
-                .kelvins();
+        double tolerance = toleranceK();
         String found = String.format(
                 Locale.ROOT,
                 "temperature split %.1f K against a target of %.1f K +/- %.1f K",

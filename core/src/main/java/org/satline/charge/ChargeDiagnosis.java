@@ -15,6 +15,9 @@ import org.satline.saturation.SaturationCurve;
  * @param expectations fault-free values; the target replaces the expectation of the quantity that is judged
  */
 public record ChargeDiagnosis(DecisionRule rule, Expectations expectations) {
+    /** For charge advice an error of the charge must be this many times as likely as all other faults together that readings speak for; our choice. */
+    private static final double LEAST_ODDS = 2;
+
     /**
      * Checks that no part is missing.
      *
@@ -52,11 +55,16 @@ public record ChargeDiagnosis(DecisionRule rule, Expectations expectations) {
         Margins margins = Margins.of(curve, readings);
         Optional<Deviation> deviation = deviationOf(verdict);
         List<Gate> gates = Gates.check(curve, readings, conditions, margins);
+        Optional<RestEvidence> rest = RestEvidence.of(curve, conditions);
         List<FaultLikelihood> faults = deviation
-                .map(d -> FaultRanking.of(question.metering(), sharpened(d).residuals(curve, readings, margins)))
+                .map(d -> FaultRanking.of(question.metering(), sharpened(d).residuals(curve, readings, margins), rest))
                 .orElse(List.of());
         Draft draft = new Draft(verdict, margins, deviation, gates, faults);
-        Optional<Diagnosis> closed = closedGate(draft, question.metering());
+        Optional<Diagnosis> closed = closedGate(
+                draft,
+                question.metering(),
+                Airflows.probabilityOfLow(readings, conditions),
+                rest.filter(found -> found.excessK() > 0).isPresent());
         if (closed.isPresent()) {
             return closed.get();
         }
@@ -69,7 +77,11 @@ public record ChargeDiagnosis(DecisionRule rule, Expectations expectations) {
             return contradicted(draft, contradiction.get(), question.metering());
         }
         Diagnosis diagnosis = byProbability(draft, d);
-        Optional<String> doubt = CondensingDoubt.of(diagnosis, expectations.residuals(curve, readings, margins));
+        if (diagnosis instanceof Diagnosis.NotCharge) {
+            return diagnosis;
+        }
+        List<Residual> residuals = expectations.residuals(curve, readings, margins);
+        Optional<String> doubt = rule.decide(d).flatMap(level -> CondensingDoubt.of(level, gates, residuals));
         if (doubt.isPresent()) {
             List<String> reasons = new ArrayList<>(diagnosis.evidence().reasons());
             reasons.add(doubt.get());
@@ -89,32 +101,68 @@ public record ChargeDiagnosis(DecisionRule rule, Expectations expectations) {
         }
         reasons.add(risks(level.get(), deviation));
         if (level.get() != ChargeLevel.ON_TARGET) {
-            FaultLikelihood best = draft.faults().get(0);
             Fault expected = level.get() == ChargeLevel.LOW ? Fault.UNDERCHARGE : Fault.OVERCHARGE;
-            if (best.fault() != expected && corroborated(best, deviation)) {
-                reasons.add(best + " explains the readings better than " + expected.label());
-                String advice = best.fault().advice() + "; leave the charge alone until that is settled";
-                return best.fault().ofCharge()
-                        ? new Diagnosis.Undecided(Optional.empty(), draft.evidence(reasons, advice))
-                        : new Diagnosis.NotCharge(best.fault(), draft.evidence(reasons, advice));
-            }
-            if (best.fault() != expected) {
-                reasons.add("not ruled out: " + best);
+            Optional<Diagnosis> other = otherFault(draft, deviation, expected, reasons);
+            if (other.isPresent()) {
+                return other.get();
             }
         }
         return new Diagnosis.Decided(
                 level.get(), draft.evidence(reasons, draft.verdict().advice()));
     }
 
-    /** Another fault counts only if no reading speaks against it and one beside the judged quantity speaks for it. */
-    private static boolean corroborated(FaultLikelihood fault, Deviation deviation) {
-        return fault.readingsAgainst().isEmpty()
-                && fault.readingsFor().stream()
-                        .anyMatch(reading ->
-                                !reading.startsWith(deviation.criterion().label()));
+    /**
+     * Nothing where an error of the charge is the better explanation; adds what it finds to the reasons. Only faults count for which a reading beside the judged
+     * quantity speaks: that quantity alone never condemns another part.
+     */
+    private static Optional<Diagnosis> otherFault(
+            Draft draft, Deviation deviation, Fault expected, List<String> reasons) {
+        double ofCharge = 0;
+        double ofOthers = 0;
+        Optional<FaultLikelihood> likeliest = Optional.empty();
+        for (FaultLikelihood fault : draft.faults()) {
+            if (fault.fault() == expected) {
+                ofCharge = fault.probability();
+            } else if (supported(fault, deviation)) {
+                ofOthers += fault.probability();
+                likeliest = likeliest.or(() -> Optional.of(fault));
+            }
+        }
+        if (likeliest.isEmpty() || ofCharge >= LEAST_ODDS * ofOthers) {
+            draft.faults().stream()
+                    .filter(f -> f.fault() != expected)
+                    .findFirst()
+                    .ifPresent(fault -> reasons.add("not ruled out: " + fault));
+            return Optional.empty();
+        }
+        FaultLikelihood other = likeliest.get();
+        if (other.probability() > ofCharge && other.readingsAgainst().isEmpty()) {
+            reasons.add(other + " explains the readings better than " + expected.label());
+            String advice = other.fault().advice() + "; leave the charge alone until that is settled";
+            return Optional.of(
+                    other.fault().ofCharge()
+                            ? new Diagnosis.Undecided(Optional.empty(), draft.evidence(reasons, advice))
+                            : new Diagnosis.NotCharge(other.fault(), draft.evidence(reasons, advice)));
+        }
+        reasons.add(String.format(
+                Locale.ROOT,
+                "%s is not likelier by %.0f to 1 than what else the readings speak for (%.0f %% against %.0f %%): %s",
+                expected.label(),
+                LEAST_ODDS,
+                100 * ofCharge,
+                100 * ofOthers,
+                other));
+        String advice = other.fault().advice() + "; leave the charge alone until that is ruled out";
+        return Optional.of(new Diagnosis.Undecided(Optional.empty(), draft.evidence(reasons, advice)));
     }
 
-    private static Optional<Diagnosis> closedGate(Draft draft, MeteringDevice metering) {
+    private static boolean supported(FaultLikelihood fault, Deviation deviation) {
+        return fault.readingsFor().stream()
+                .anyMatch(reading -> !reading.startsWith(deviation.criterion().label()));
+    }
+
+    /** A closed gate lets no charge advice through; it names a fault only where the readings prove it. */
+    private Optional<Diagnosis> closedGate(Draft draft, MeteringDevice metering, double lowAirflow, boolean gas) {
         for (Gate gate : draft.gates()) {
             if (gate.state() != Gate.State.CLOSED) {
                 continue;
@@ -122,12 +170,26 @@ public record ChargeDiagnosis(DecisionRule rule, Expectations expectations) {
             List<String> reasons = List.of(gate.finding());
             switch (gate.kind()) {
                 case AIRFLOW -> {
+                    if (!(lowAirflow > 0)) {
+                        return Optional.of(
+                                new Diagnosis.Undecided(Optional.empty(), draft.evidence(reasons, gate.advice())));
+                    }
+                    List<String> withDoubt = List.of(
+                            gate.finding(),
+                            String.format(
+                                    Locale.ROOT,
+                                    "probability that the airflow is low in truth, by the doubt of these instruments: %.0f %%",
+                                    100 * lowAirflow));
                     return Optional.of(new Diagnosis.NotCharge(
-                            Fault.LOW_EVAPORATOR_AIRFLOW, draft.evidence(reasons, gate.advice())));
+                            Fault.LOW_EVAPORATOR_AIRFLOW, draft.evidence(withDoubt, gate.advice())));
                 }
                 case NAMEPLATE -> {
                     return Optional.of(
-                            new Diagnosis.NotCharge(Fault.NON_CONDENSABLE_GAS, draft.evidence(reasons, gate.advice())));
+                            gas
+                                    ? new Diagnosis.NotCharge(
+                                            Fault.NON_CONDENSABLE_GAS, draft.evidence(reasons, gate.advice()))
+                                    : new Diagnosis.Undecided(
+                                            Optional.empty(), draft.evidence(reasons, gate.advice())));
                 }
                 case DRY_SUCTION -> {
                     // with a fixed orifice superheat pinned at zero is what too much refrigerant looks like; the level

@@ -20,9 +20,9 @@ public record ChargeEstimate(double fraction, double standardUncertainty, Step s
     /** k_sh / k_sc, typical, from memory. */
     private static final double TYPICAL_RATIO = 1 / 2.5;
     /** Published evaluation: within 10 % of the charge, taken as limits. */
-    private static final double PUBLISHED_LIMIT = 0.10;
+    static final double PUBLISHED_LIMIT = 0.10;
     /** Relative doubt of typical constants for a unit on which they were not fitted; our choice. */
-    private static final double CONSTANT_DOUBT = 0.3;
+    static final double CONSTANT_DOUBT = 0.3;
 
     /**
      * Checks the numbers.

@@ -13,15 +13,15 @@ final class CondensingDoubt {
             "take nothing out yet: clean the condenser and see that its fan runs, then, with the compressor off and all at one temperature, compare the "
                     + "pressure with saturation; a pressure above it means air or another gas, and the refrigerant has to be recovered and replaced";
     /** Standard uncertainties of the expected value beyond which it is no longer the charge; common practice, no source. */
-    private static final double BEYOND = 3;
+    private static final double BEYOND = 5;
 
     private CondensingDoubt() {}
 
     /** The doubt in words, where the level is high, condensing is far too hot, and the standing pressure has not cleared the refrigerant. */
-    static Optional<String> of(Diagnosis diagnosis, List<Residual> residuals) {
-        boolean high = diagnosis instanceof Diagnosis.Decided decided && decided.level() == ChargeLevel.HIGH;
-        boolean cleared = diagnosis.evidence().gates().stream()
-                .anyMatch(gate -> gate.kind() == Gate.Kind.NAMEPLATE && gate.state() == Gate.State.OPEN);
+    static Optional<String> of(ChargeLevel level, List<Gate> gates, List<Residual> residuals) {
+        boolean high = level == ChargeLevel.HIGH;
+        boolean cleared =
+                gates.stream().anyMatch(gate -> gate.kind() == Gate.Kind.NAMEPLATE && gate.state() == Gate.State.OPEN);
         if (!high || cleared) {
             return Optional.empty();
         }

@@ -6,6 +6,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import org.satline.measurement.PressureReading;
 import org.satline.measurement.TemperatureReading;
 import org.satline.saturation.SaturationCurve;
 
@@ -14,33 +16,45 @@ import org.satline.saturation.SaturationCurve;
  * {@link #usual()}, wide ranges of common practice without a source.
  */
 public final class Expectations {
-    private final Map<Symptom, Value> values;
+    /** A sound system may show a split within the published tolerance, 3 degF either way, taken as limits (JCGM 100:2008, 4.3.7). */
+    private static final double SPLIT_DOUBT_K =
+            PublishedLimits.high("temperature split minus target") / 1.8 / Math.sqrt(3);
 
-    private Expectations(Map<Symptom, Value> values) {
+    private final Map<Symptom, Value> values;
+    private final Optional<Value> evaporatingFromWetBulb;
+
+    private Expectations(Map<Symptom, Value> values, Optional<Value> evaporatingFromWetBulb) {
         this.values = Collections.unmodifiableMap(values);
+        this.evaporatingFromWetBulb = evaporatingFromWetBulb;
     }
 
-    private record Value(double kelvins, double standardUncertaintyK) {}
+    private record Value(double kelvins, double standardUncertaintyK) {
+        /** Limits of a rectangular distribution (JCGM 100:2008, 4.3.7) in degrees Fahrenheit. */
+        static Value between(double lowF, double highF) {
+            return new Value((lowF + highF) / 2 / 1.8, (highF - lowF) / 2 / 1.8 / Math.sqrt(3));
+        }
+    }
 
     /**
-     * Returns common practice, no source: condensing 12 K over ambient (u = 4 K), evaporating 19 K under the return air (u = 3 K), subcooling 6.4 K
-     * (u = 2 K), superheat at an expansion valve 6 K (u = 3 K).
+     * Returns common practice, no source: condensing 15 to 30 degF over ambient, evaporating 19 K under the return air (u = 3 K) or, where its wet bulb was
+     * read, which a wet coil answers to, 12.2 K under that (u = 2 K: 40 to 50 degF at 67 degF, and weather), subcooling 8 to 15 degF (u = 1.5 K with
+     * weather), superheat at an expansion valve 6 K (u = 3 K).
      *
      * @return the expectations
      */
     public static Expectations usual() {
         Map<Symptom, Value> values = new EnumMap<>(Symptom.class);
-        values.put(Symptom.CONDENSING, new Value(12, 4));
+        values.put(Symptom.CONDENSING, Value.between(15, 30));
         values.put(Symptom.EVAPORATING, new Value(-19, 3));
-        values.put(Symptom.SUBCOOLING, new Value(6.4, 2));
+        values.put(Symptom.SUBCOOLING, new Value(6.4, 1.5));
         values.put(Symptom.SUPERHEAT, new Value(6, 3));
-        return new Expectations(values);
+        return new Expectations(values, Optional.of(new Value(-12.2, 2)));
     }
 
     /**
      * Returns the same with one value replaced.
      *
-     * @param symptom which quantity; the evaporating temperature counts from the return air, the condensing temperature from the condenser air
+     * @param symptom which quantity; the evaporating temperature counts from the dry bulb of the return air, the condensing temperature from the condenser air
      * @param kelvins fault-free value, K; discharge: degC
      * @param standardUncertaintyK its standard uncertainty, K
      * @return the expectations
@@ -53,7 +67,7 @@ public final class Expectations {
         }
         Map<Symptom, Value> changed = new EnumMap<>(values);
         changed.put(symptom, new Value(kelvins, standardUncertaintyK));
-        return new Expectations(changed);
+        return new Expectations(changed, symptom == Symptom.EVAPORATING ? Optional.empty() : evaporatingFromWetBulb);
     }
 
     /** Residuals of all symptoms that were read and for which something is expected. */
@@ -64,15 +78,7 @@ public final class Expectations {
         margins.subcooling()
                 .ifPresent(m -> add(residuals, Symptom.SUBCOOLING, m.value().kelvins(), m.standardUncertaintyK()));
         readings.suctionPressure()
-                .ifPresent(p -> readings.returnDryBulb().ifPresent(air -> {
-                    double pa = p.value().pascals();
-                    double u = p.budget().combined() * Margins.dewSlope(curve, pa);
-                    add(
-                            residuals,
-                            Symptom.EVAPORATING,
-                            curve.dewTemperatureK(pa) - air.value().kelvins(),
-                            hypot(u, air));
-                }));
+                .ifPresent(p -> evaporating(curve, readings, p).ifPresent(residuals::add));
         readings.liquidPressure()
                 .ifPresent(p -> readings.condenserAir().ifPresent(air -> {
                     double pa = p.value().pascals();
@@ -97,8 +103,21 @@ public final class Expectations {
                 .ifPresent(split -> residuals.add(new Residual(
                         Symptom.EVAPORATOR_AIR_DROP,
                         split.kelvins(),
-                        split.budget().combined())));
+                        Math.hypot(SPLIT_DOUBT_K, split.budget().combined()))));
         return List.copyOf(residuals);
+    }
+
+    private Optional<Residual> evaporating(SaturationCurve curve, SystemReadings readings, PressureReading pressure) {
+        boolean wet =
+                evaporatingFromWetBulb.isPresent() && readings.returnWetBulb().isPresent();
+        Optional<TemperatureReading> air = wet ? readings.returnWetBulb() : readings.returnDryBulb();
+        Optional<Value> expected = wet ? evaporatingFromWetBulb : Optional.ofNullable(values.get(Symptom.EVAPORATING));
+        double pa = pressure.value().pascals();
+        double u = pressure.budget().combined() * Margins.dewSlope(curve, pa);
+        return air.flatMap(a -> expected.map(e -> new Residual(
+                Symptom.EVAPORATING,
+                curve.dewTemperatureK(pa) - a.value().kelvins() - e.kelvins(),
+                Math.hypot(hypot(u, a), e.standardUncertaintyK()))));
     }
 
     private void add(List<Residual> residuals, Symptom symptom, double measuredK, double standardUncertaintyK) {

@@ -5,14 +5,16 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.satline.resource.CsvResource;
 
 /**
  * Ranks faults by how well their published signatures explain a set of residuals. Stateless, thread-safe.
  *
  * <p>Signatures: Rossi and Braun 1997, HVAC&amp;R Research 3(1):19-37, for the fixed orifice; directions from memory for overcharge,
- * foreign gas and the expansion valve. Bayes' rule over single faults, residuals taken as independent. Errors of the charge count four times as
- * frequent beforehand as each other fault (our choice: they are what a service call most often finds).
+ * foreign gas and the expansion valve. Bayes' rule over single faults, residuals taken as independent but for superheat and subcooling, which are weighed
+ * together by the charge that they point to (Li and Braun, virtual refrigerant charge sensor), and the pressure at rest, which speaks for or against foreign
+ * gas. Errors of the charge count four times as frequent beforehand as each other fault (our choice: they are what a service call most often finds).
  */
 public final class FaultRanking {
     private static final double CHARGE_WEIGHT = 4;
@@ -41,14 +43,18 @@ public final class FaultRanking {
      * @return all faults, most probable first
      */
     public static List<FaultLikelihood> of(MeteringDevice metering, List<Residual> residuals) {
+        return of(metering, residuals, Optional.empty());
+    }
+
+    static List<FaultLikelihood> of(MeteringDevice metering, List<Residual> residuals, Optional<RestEvidence> rest) {
         Map<Fault, Double> weights = new EnumMap<>(Fault.class);
         for (Fault fault : Fault.values()) {
-            double weight = fault.ofCharge() ? CHARGE_WEIGHT : 1;
-            for (Residual residual : residuals) {
-                // the floor keeps a residual far outside every signature from making all faults impossible at once
-                weight *= Math.max(1e-12, residual.likelihood(signs(metering, fault, residual.symptom())));
-            }
-            weights.put(fault, weight);
+            double weight = (fault.ofCharge() ? CHARGE_WEIGHT : 1) * explained(metering, fault, residuals);
+            weights.put(
+                    fault,
+                    fault == Fault.NON_CONDENSABLE_GAS
+                            ? weight * rest.map(RestEvidence::ratio).orElse(1.0)
+                            : weight);
         }
         double total =
                 weights.values().stream().mapToDouble(Double::doubleValue).sum();
@@ -56,6 +62,20 @@ public final class FaultRanking {
         weights.forEach((fault, weight) -> ranking.add(likelihood(metering, fault, weight / total, residuals)));
         ranking.sort(Comparator.comparingDouble(FaultLikelihood::probability).reversed());
         return List.copyOf(ranking);
+    }
+
+    private static double explained(MeteringDevice metering, Fault fault, List<Residual> residuals) {
+        Optional<MarginPair> pair = MarginPair.covers(fault) ? MarginPair.of(residuals) : Optional.empty();
+        double likelihood = 1;
+        for (Residual residual : residuals) {
+            String signs = signs(metering, fault, residual.symptom());
+            double one = residual.symptom() == Symptom.SUBCOOLING && pair.isPresent()
+                    ? pair.get().likelihood(fault, signs)
+                    : residual.likelihood(signs);
+            // the floor keeps a residual far outside every signature from making all faults impossible at once
+            likelihood *= Math.max(1e-12, one);
+        }
+        return likelihood;
     }
 
     private static FaultLikelihood likelihood(

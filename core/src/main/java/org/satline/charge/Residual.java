@@ -47,19 +47,42 @@ public record Residual(Symptom symptom, double kelvins, double standardUncertain
         if (sign == '0') {
             return density(Math.hypot(symptom.noneK(), u));
         }
-        double spread = Math.hypot(symptom.typicalK(), u);
         if (sign == '?') {
-            return density(spread);
+            return density(Math.hypot(symptom.typicalK(), u));
+        }
+        return oneSided(sign == '+' ? kelvins : -kelvins, symptom.typicalK(), u);
+    }
+
+    /** Probability that the departure itself has a printed sign; one half where the sign does not say. The first of two signs weighs double. */
+    double agreement(String signs) {
+        double first = agreement(signs.charAt(0));
+        return signs.length() == 1 ? first : (2 * first + agreement(signs.charAt(1))) / 3;
+    }
+
+    private double agreement(char sign) {
+        if (sign != '+' && sign != '-') {
+            return 0.5;
         }
         double towards = sign == '+' ? kelvins : -kelvins;
-        double side = u > 0
-                ? STANDARD.cumulativeProbability(towards * symptom.typicalK() / (u * spread))
+        double u = standardUncertaintyK;
+        return u > 0
+                ? STANDARD.cumulativeProbability(towards * symptom.typicalK() / (u * Math.hypot(symptom.typicalK(), u)))
                 : towards >= 0 ? 1 : 0;
-        return 2 * density(spread) * side;
+    }
+
+    /** Density of a departure that lies on one side, half-normal with a typical size, read with an uncertainty. */
+    static double oneSided(double towards, double typical, double u) {
+        double spread = Math.hypot(typical, u);
+        double side = u > 0 ? STANDARD.cumulativeProbability(towards * typical / (u * spread)) : towards >= 0 ? 1 : 0;
+        return 2 * normal(towards, spread) * side;
+    }
+
+    static double normal(double value, double spread) {
+        return STANDARD.density(value / spread) / spread;
     }
 
     private double density(double spread) {
-        return STANDARD.density(kelvins / spread) / spread;
+        return normal(kelvins, spread);
     }
 
     String text() {

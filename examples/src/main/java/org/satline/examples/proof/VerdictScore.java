@@ -72,8 +72,8 @@ final class VerdictScore {
     /** Nothing where the readings are refused as those that no system can show: an answer of its own. */
     private static Optional<Diagnosis> diagnosis(Visit visit, SaturationCurve curve) {
         try {
-            return Optional.of(ChargeDiagnosis.usual()
-                    .of(curve, visit.readings(), visit.question(), visit.conditions()));
+            return Optional.of(
+                    ChargeDiagnosis.usual().of(curve, visit.readings(), visit.question(), visit.conditions()));
         } catch (IllegalArgumentException e) {
             return Optional.empty();
         }
@@ -133,7 +133,9 @@ final class VerdictScore {
         line(text, "%-24s" + "%11s".repeat(ANSWERS.size()), cells("truth", ANSWERS));
         answers.forEach((truth, row) -> line(text, "%-24s" + "%11d".repeat(ANSWERS.size()), cells(truth, boxed(row))));
         line(text, "");
-        line(text, "Charge advice, by what is wrong: wrong where the charge itself, all else mended, is not of that level");
+        line(
+                text,
+                "Charge advice, by what is wrong: wrong where the charge itself, all else mended, is not of that level");
         line(text, "%-30s%8s%8s%8s%26s", "wrong", "visits", "wrong", "share", "right, a fault unseen");
         Advice all = new Advice();
         advice.forEach((kind, found) -> {
@@ -144,7 +146,15 @@ final class VerdictScore {
         });
         line(text, "all", all);
         line(text, "");
-        line(text, "%-30s%8s%10s%16s%11s%9s", "Other faults", "visits", "named", "another named", "no advice", "advice");
+        line(
+                text,
+                "%-30s%8s%10s%16s%11s%9s",
+                "Other faults",
+                "visits",
+                "named",
+                "another named",
+                "no advice",
+                "advice");
         named.forEach((fault, row) -> line(
                 text,
                 "%-30s%8d%10d%16d%11d%9d",

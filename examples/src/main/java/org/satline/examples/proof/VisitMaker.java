@@ -115,17 +115,14 @@ final class VisitMaker {
                 target));
     }
 
-    private ChargeLevel chargeAlone(
-            SimulatedSystem system, Mass charge, AirConditions air, ChargeQuestion question) {
+    private ChargeLevel chargeAlone(SimulatedSystem system, Mass charge, AirConditions air, ChargeQuestion question) {
         SteadyState mended = system.steadyState(charge, air, ImposedFault.none());
         return level(system, mended, air, question);
     }
 
     /** By exact instruments, whether or not another reading contradicts the one that is judged. */
-    private ChargeLevel level(
-            SimulatedSystem system, SteadyState state, AirConditions air, ChargeQuestion question) {
-        Verdict verdict =
-                ChargeJudge.judge(curve(system.design().refrigerant()), state.exactReadings(air), question);
+    private ChargeLevel level(SimulatedSystem system, SteadyState state, AirConditions air, ChargeQuestion question) {
+        Verdict verdict = ChargeJudge.judge(curve(system.design().refrigerant()), state.exactReadings(air), question);
         return verdict instanceof Verdict.Judged judged
                 ? judged.level()
                 : ((Verdict.CannotTell) verdict).deviation().orElseThrow().level();
