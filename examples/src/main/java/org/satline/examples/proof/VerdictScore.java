@@ -57,7 +57,7 @@ final class VerdictScore {
         String answer = diagnosis.map(Diagnosis::label).orElse("refused");
         visits++;
         row(visit)[ANSWERS.indexOf(answer)]++;
-        count(advice.get(visit.kind()), visit, answer);
+        count(advice.computeIfAbsent(visit.kind(), kind -> new Advice()), visit, answer);
         visit.named().ifPresent(fault -> {
             boolean found = diagnosis
                     .filter(d -> d instanceof Diagnosis.NotCharge notCharge && notCharge.fault() == fault)
@@ -83,7 +83,7 @@ final class VerdictScore {
         String row = visit.chargeAlone()
                 .map(level -> (visit.faulty() ? "fault, " : "") + "charge " + level.label())
                 .orElse(UNPLATED);
-        return answers.get(row);
+        return answers.computeIfAbsent(row, truth -> new int[ANSWERS.size()]);
     }
 
     private static boolean moves(String answer) {
@@ -130,13 +130,13 @@ final class VerdictScore {
         StringBuilder text = new StringBuilder();
         line(text, "Verdict on %d simulated visits, risks of 5 %%", visits);
         line(text, "");
-        line(text, "%-24s" + "%11s".repeat(ANSWERS.size()), cells("truth", ANSWERS));
-        answers.forEach((truth, row) -> line(text, "%-24s" + "%11d".repeat(ANSWERS.size()), cells(truth, boxed(row))));
+        line(text, "%-26s" + "%11s".repeat(ANSWERS.size()), cells("truth", ANSWERS));
+        answers.forEach((truth, row) -> line(text, "%-26s" + "%11d".repeat(ANSWERS.size()), cells(truth, boxed(row))));
         line(text, "");
         line(
                 text,
-                "Charge advice, by what is wrong: wrong where the charge itself, all else mended, is not of that level");
-        line(text, "%-30s%8s%8s%8s%26s", "wrong", "visits", "wrong", "share", "right, a fault unseen");
+                "Visits with wrong charge advice (to move refrigerant where the charge itself, all else mended, is not of that level)");
+        line(text, "%-30s%8s%8s%8s%26s", "what is wrong", "visits", "wrong", "share", "right, a fault unseen");
         Advice all = new Advice();
         advice.forEach((kind, found) -> {
             line(text, kind.label(), found);
@@ -165,10 +165,10 @@ final class VerdictScore {
                 row[3],
                 row[0] - row[1] - row[2] - row[3]));
         line(text, "");
-        line(text, "Reliability of the stated levels: truth is what exact instruments would find");
+        line(text, "Reliability of the stated probabilities of a level: truth is what exact instruments would find");
         levels.print(text);
         line(text, "");
-        line(text, "Reliability of the ranking of faults, on visits where one thing is wrong");
+        line(text, "Reliability of the stated probabilities of a fault, on visits where one thing is wrong");
         faults.print(text);
         return text.toString();
     }
