@@ -133,13 +133,16 @@ public record StepAdvisor(
             StepLimits limits) {
         List<String> reasons = new ArrayList<>();
         reasons.add(standing(now));
-        reasons.add(String.format(
-                Locale.ROOT,
-                "one kilogram moves it by %.2f K (u = %.2f K), from %d reading(s)%s",
-                learned.kelvinsPerKilogram(),
-                Math.sqrt(learned.responseVariance()),
-                learned.informativeReadings(),
-                now.signal() ? "" : "; it stands at zero, so the true error may be larger: a coarse step first"));
+        reasons.add(
+                String.format(
+                        Locale.ROOT,
+                        "one kilogram moves it by %.2f K (u = %.2f K), from %d reading(s)%s",
+                        learned.kelvinsPerKilogram(),
+                        Math.sqrt(learned.responseVariance()),
+                        learned.informativeReadings(),
+                        now.signal()
+                                ? ""
+                                : "; it stands at zero as far as can be told, so the true error may be larger: a coarse step first"));
         boolean adds = learned.deviationK() < 0;
         boolean turns = turns(readings, adds);
         boolean inside = Math.abs(now.deviationK()) <= toleranceK;

@@ -5,8 +5,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.satline.cylinder.ContentsFinding;
+import org.satline.cylinder.Refusal;
 import org.satline.explanation.Step;
 import org.satline.safety.Caution;
+import org.satline.transfer.HoseSide;
+import org.satline.transfer.Medium;
 import org.satline.transfer.PurgePlan;
 import org.satline.transfer.TransferRules;
 import org.satline.transfer.TransferRules.Answer;
@@ -19,13 +22,15 @@ import org.satline.transfer.TransferRules.Answer;
  * @param vessel its pressure and level over temperature; nothing where it is empty or not weighed
  * @param purges how to free each hose of air
  * @param rules what the rules say about the transfer, the forbidding ones first
+ * @param refusals reasons not to connect a source cylinder at all, by its state; those of a recovery cylinder stand in {@link CylinderReport}
  */
 public record HookUpReport(
         CylinderOnSite cylinder,
         Optional<ContentsFinding> contents,
         Optional<VesselReport> vessel,
         List<HosePurge> purges,
-        List<TransferRules.Finding> rules) {
+        List<TransferRules.Finding> rules,
+        List<Refusal> refusals) {
     /**
      * How to free one hose of air.
      *
@@ -43,6 +48,25 @@ public record HookUpReport(
             Objects.requireNonNull(hose, "hose");
             Objects.requireNonNull(plan, "plan");
         }
+
+        /**
+         * Returns what to know before it is tried.
+         *
+         * @return cautions of the plan, and one where liquid instead of vapour would sweep the hose
+         */
+        public List<Caution> cautions() {
+            List<Caution> all = new ArrayList<>(plan.cautions());
+            if (plan instanceof PurgePlan.Purge purge
+                    && purge.from() == HoseSide.SYSTEM
+                    && hose.port().leaving() == Medium.LIQUID) {
+                all.add(new Caution(
+                        "the hose hangs at the " + hose.port()
+                                + ": what comes out of the loose joint may be liquid, and several times the amount given is then released;"
+                                + " open the valve by the least crack, face and hands away from the joint, or purge from a vapour port",
+                        "common practice, no source"));
+            }
+            return List.copyOf(all);
+        }
     }
 
     /**
@@ -53,6 +77,7 @@ public record HookUpReport(
      * @param vessel its pressure and level over temperature
      * @param purges how to free each hose of air
      * @param rules what the rules say about the transfer
+     * @param refusals reasons not to connect a source cylinder
      */
     public HookUpReport {
         Objects.requireNonNull(cylinder, "cylinder");
@@ -60,6 +85,7 @@ public record HookUpReport(
         Objects.requireNonNull(vessel, "vessel");
         purges = List.copyOf(purges);
         rules = List.copyOf(rules);
+        refusals = List.copyOf(refusals);
     }
 
     /**
@@ -79,12 +105,13 @@ public record HookUpReport(
     public List<Caution> cautions() {
         List<Caution> all = new ArrayList<>();
         forbidding().forEach(rule -> all.add(new Caution("FORBIDDEN: " + rule.text(), rule.citation())));
+        refusals.forEach(refusal -> all.add(new Caution("DO NOT CONNECT: " + refusal.text(), refusal.basis())));
         vessel.ifPresent(found -> {
             all.addAll(found.now().cautions());
             found.warmer().forEach(each -> all.addAll(each.cautions()));
         });
         contents.map(ContentsFinding::cautions).ifPresent(all::addAll);
-        purges.forEach(purge -> all.addAll(purge.plan().cautions()));
+        purges.forEach(purge -> all.addAll(purge.cautions()));
         return all.stream().distinct().toList();
     }
 

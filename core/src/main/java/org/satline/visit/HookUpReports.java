@@ -50,12 +50,17 @@ final class HookUpReports {
     private HookUpReports() {}
 
     static HookUpReport of(VisitInput input, CylinderOnSite cylinder, SaturationCurve systemCurve) {
+        Optional<VesselReport> vessel = vessel(cylinder, input.site().atmosphere());
         return new HookUpReport(
                 cylinder,
                 contents(cylinder),
-                vessel(cylinder, input.site().atmosphere()),
+                vessel,
                 HosePurges.of(input, cylinder, systemCurve),
-                rules(input.system(), cylinder));
+                rules(input.system(), cylinder),
+                cylinder.receives()
+                        ? List.of()
+                        : SourceDoubts.of(
+                                cylinder, vessel, systemCurve, input.site().atmosphere()));
     }
 
     private static Optional<ContentsFinding> contents(CylinderOnSite cylinder) {

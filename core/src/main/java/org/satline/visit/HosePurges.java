@@ -8,6 +8,8 @@ import org.satline.quantity.Pressure;
 import org.satline.refrigerant.SafetyGroup;
 import org.satline.saturation.SaturationCurve;
 import org.satline.transfer.ConnectionPoint;
+import org.satline.transfer.HoseSide;
+import org.satline.transfer.PurgePlan;
 import org.satline.transfer.PurgePlanner;
 import org.satline.transfer.PurgePlanner.Purpose;
 import org.satline.transfer.VesselState;
@@ -28,20 +30,33 @@ final class HosePurges {
 
     private static HosePurge plan(
             HoseOnSite hose, VisitInput input, CylinderOnSite cylinder, SaturationCurve systemCurve) {
-        Atmosphere site = input.site().atmosphere();
         Pressure port = pressureAt(hose, input);
         SaturationCurve inside = Flows.curve(cylinder.holding(), systemCurve);
-        Density vapour =
-                cylinder.receives() ? inSystem(systemCurve, port) : inside.dewVapourDensity(cylinder.temperature());
+        Density vapourOfSystem = inSystem(systemCurve, port);
+        PurgePlan plan = plan(hose, input, cylinder, port, vapourOfSystem, inside);
+        boolean fromCylinder = plan instanceof PurgePlan.Purge purge && purge.from() == HoseSide.CYLINDER;
         return new HosePurge(
                 hose,
-                PurgePlanner.plan(
-                        hose.hose(),
-                        cylinder.receives() ? Purpose.RECOVERY : Purpose.CHARGING,
-                        state(port, site),
-                        inCylinder(cylinder, inside, site),
-                        input.system().refrigerant().safetyGroup().orElse(UNKNOWN_GROUP),
-                        vapour));
+                fromCylinder
+                        ? plan(hose, input, cylinder, port, inside.dewVapourDensity(cylinder.temperature()), inside)
+                        : plan);
+    }
+
+    private static PurgePlan plan(
+            HoseOnSite hose,
+            VisitInput input,
+            CylinderOnSite cylinder,
+            Pressure port,
+            Density sweeping,
+            SaturationCurve inside) {
+        Atmosphere site = input.site().atmosphere();
+        return PurgePlanner.plan(
+                hose.hose(),
+                cylinder.receives() ? Purpose.RECOVERY : Purpose.CHARGING,
+                state(port, site),
+                inCylinder(cylinder, inside, site),
+                input.system().refrigerant().safetyGroup().orElse(UNKNOWN_GROUP),
+                sweeping);
     }
 
     private static Pressure pressureAt(HoseOnSite hose, VisitInput input) {

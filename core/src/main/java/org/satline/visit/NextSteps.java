@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.Diagnosis;
 import org.satline.charge.StepAdvice;
+import org.satline.cylinder.Refusal;
+import org.satline.cylinder.Refusal.Reason;
 import org.satline.cylinder.Room;
 import org.satline.quantity.Mass;
 import org.satline.refrigerant.Refrigerant;
@@ -19,6 +23,9 @@ final class NextSteps {
     private static final String PRACTICE = "common practice, no source";
     private static final String WAIT_BASIS =
             "California Energy Code, Reference Appendix RA3.2: 15 min in cooling before readings; waiting again after a change: common practice";
+
+    private static final Set<Reason> TO_BE_PUT_RIGHT =
+            Set.of(Reason.STAMP_MISSING, Reason.STAMPS_CONTRADICTORY, Reason.NO_LIMIT, Reason.CONTENTS_UNKNOWN);
 
     private final VisitInput input;
     private final Diagnosis diagnosis;
@@ -81,7 +88,7 @@ final class NextSteps {
             return;
         }
         if (cylinder.get().isRefused()) {
-            add("take another recovery cylinder: this one must not be filled, for the reasons given", PRACTICE);
+            refused(cylinder.get().refusals());
             return;
         }
         if (cylinder.get().room().isEmpty()) {
@@ -98,6 +105,13 @@ final class NextSteps {
                             over.excess().pounds(),
                             over.excess().kilograms()),
                     "49 CFR 173.304(b); common practice");
+            return;
+        }
+        if (room instanceof Room.Contradiction contradiction) {
+            add(
+                    "weigh the cylinder again before anything goes in: "
+                            + contradiction.refusal().text(),
+                    contradiction.refusal().basis());
             return;
         }
         if (!(room instanceof Room.Left left)) {
@@ -131,6 +145,18 @@ final class NextSteps {
             add(FlowWarning.FAST_INTO_VACUUM.advice(), PRACTICE);
         }
         waitAndWhy();
+    }
+
+    /** What is missing or contradictory is asked for before another cylinder is. */
+    private void refused(List<Refusal> refusals) {
+        if (refusals.stream().map(Refusal::reason).allMatch(TO_BE_PUT_RIGHT::contains)) {
+            add(
+                    "nothing may go in yet; first put right or supply: "
+                            + refusals.stream().map(Refusal::text).collect(Collectors.joining("; ")),
+                    PRACTICE);
+            return;
+        }
+        add("take another recovery cylinder: this one must not be filled, for the reasons given", PRACTICE);
     }
 
     /** What the advice on steps says against moving more is said instead of it. */
@@ -212,18 +238,31 @@ final class NextSteps {
             forbidding.forEach(rule -> add("do not add from this cylinder: " + rule.text(), rule.citation()));
             return;
         }
+        List<Refusal> refusals = hookUp.map(HookUpReport::refusals).orElse(List.of());
+        if (!refusals.isEmpty()) {
+            refusals.forEach(
+                    refusal -> add("do not connect or add from this cylinder: " + refusal.text(), refusal.basis()));
+            return;
+        }
+        String from = source.map(each -> " from " + each.name() + onCondition())
+                .orElse(" from a source cylinder of new or reclaimed " + refrigerant.designation());
         add(
                 "find and mend the leak before adding: refrigerant does not wear out",
                 "common practice; for larger appliances 40 CFR 82.157");
         add(
                 refrigerant.isBlend()
-                        ? "add " + amount() + " from a source cylinder of new or reclaimed " + refrigerant.designation()
+                        ? "add " + amount() + from
                                 + ", as liquid, since vapour would change the blend; meter it into the suction side so that it flashes before the compressor"
-                        : "add " + amount() + " from a source cylinder of new or reclaimed " + refrigerant.designation()
-                                + "; liquid only metered, so that it flashes before the compressor",
+                        : "add " + amount() + from + "; liquid only metered, so that it flashes before the compressor",
                 PRACTICE);
         add("never add from a cylinder of mixed recovered refrigerant", "40 CFR 82.154(d); common practice");
         waitAndWhy();
+    }
+
+    private String onCondition() {
+        return hookUp.filter(report -> !report.rules().isEmpty()).isPresent()
+                ? ", on the conditions of the rules of this transfer"
+                : "";
     }
 
     /** Rounded down, so that the printed reading is never above the one computed. */

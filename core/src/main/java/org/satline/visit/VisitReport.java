@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.satline.charge.ChargeEstimate;
+import org.satline.charge.ChargeLevel;
 import org.satline.charge.Diagnosis;
 import org.satline.charge.LineMargin;
 import org.satline.charge.Margins;
@@ -71,6 +72,32 @@ public record VisitReport(
         flows = List.copyOf(flows);
         nextSteps = List.copyOf(nextSteps);
         cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * Tells whether the cylinder on site must not be connected: it is refused, a rule forbids the transfer, or it does not hold what the system holds.
+     *
+     * @return true where there is a reason, false also where there is no cylinder
+     */
+    public boolean mustNotConnect() {
+        return cylinder.filter(CylinderReport::isRefused).isPresent()
+                || hookUp.filter(each ->
+                                !each.forbidding().isEmpty() || !each.refusals().isEmpty())
+                        .isPresent()
+                || input.cylinder()
+                        .filter(each -> !each.receives()
+                                && !each.holding()
+                                        .equals(Optional.of(input.system().refrigerant())))
+                        .isPresent();
+    }
+
+    /**
+     * Tells whether the readings call for refrigerant to be moved at all.
+     *
+     * @return true where the charge is decided to be high or low
+     */
+    public boolean callsForMoving() {
+        return diagnosis instanceof Diagnosis.Decided decided && decided.level() != ChargeLevel.ON_TARGET;
     }
 
     /**

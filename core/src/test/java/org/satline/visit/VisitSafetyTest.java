@@ -186,11 +186,8 @@ class VisitSafetyTest {
                 .anyMatch(step -> step.text().contains("open the valve a crack"));
     }
 
-    @Test
-    void aSourceOfAnotherRefrigerantIsNotConnected() {
-        CylinderOnSite held =
-                cylinder(Optional.of(Catalogue.standard().find("R-22")), "84 degF", Optional.empty(), "41.35 lb");
-        CylinderOnSite source = new CylinderOnSite(
+    private static CylinderOnSite source(CylinderOnSite held) {
+        return new CylinderOnSite(
                 "source cylinder",
                 PointKind.SOURCE_CYLINDER_LIQUID_VALVE,
                 held.stamps(),
@@ -203,11 +200,53 @@ class VisitSafetyTest {
                 held.hoseContents(),
                 held.jurisdiction(),
                 held.warmest());
-        VisitReport report = report(
-                overfull().liquidLine(at("113 degF")).suctionLine(at("68 degF")).build(), Optional.of(source));
+    }
+
+    private static VisitReport shortOfCharge(CylinderOnSite held) {
+        return report(
+                overfull().liquidLine(at("113 degF")).suctionLine(at("68 degF")).build(), Optional.of(source(held)));
+    }
+
+    @Test
+    void aSourceOfAnotherRefrigerantIsNotConnected() {
+        VisitReport report = shortOfCharge(
+                cylinder(Optional.of(Catalogue.standard().find("R-22")), "84 degF", Optional.empty(), "41.35 lb"));
+        assertThat(report.mustNotConnect()).isTrue();
         assertThat(report.nextSteps())
                 .singleElement()
                 .satisfies(step ->
                         assertThat(step.text()).contains("do not connect").contains("R-22"));
+    }
+
+    /** Saturation of R-410A at 84 degF is about 252 psig; the cylinder holds 47.7 lb of water, hence no 52 lb of R-410A at 84 degF. */
+    @ParameterizedTest(name = "{0}, {1}, {2}")
+    @CsvSource({
+        "84 degF, 150 psig, 41.35 lb",
+        "84 degF, 330 psig, 41.35 lb",
+        "84 degF, 252 psig, 80 lb",
+        "140 degF, 550 psig, 41.35 lb"
+    })
+    void aSourceWhoseFactsContradictIsNotConnected(String temperature, String pressure, String gross) {
+        VisitReport report = shortOfCharge(cylinder(Optional.of(R410A), temperature, Optional.of(pressure), gross));
+        assertThat(report.mustNotConnect()).isTrue();
+        assertThat(report.nextSteps())
+                .isNotEmpty()
+                .allSatisfy(step -> assertThat(step.text()).startsWith("do not connect or add"));
+    }
+
+    @Test
+    void aSoundSourceIsAddedFromByName() {
+        VisitReport report =
+                shortOfCharge(cylinder(Optional.of(R410A), "84 degF", Optional.of("252 psig"), "41.35 lb"));
+        assertThat(report.mustNotConnect()).isFalse();
+        assertThat(report.nextSteps()).anyMatch(step -> step.text().contains("from source cylinder"));
+    }
+
+    @Test
+    void aWeightBelowTheTareIsWeighedAgain() {
+        CylinderOnSite light = cylinder(Optional.of(R410A), "84 degF", Optional.of("252 psig"), "20 lb");
+        assertThat(report(overfull().build(), Optional.of(light)).nextSteps())
+                .anyMatch(step -> step.text().contains("weigh the cylinder again"))
+                .noneMatch(step -> step.text().contains("no room"));
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.satline.cylinder.ContentsFinding;
 import org.satline.cylinder.ContentsFinding.Candidate;
+import org.satline.cylinder.Refusal;
 import org.satline.cylinder.VesselCondition;
 import org.satline.cylinder.VesselPoint;
 import org.satline.examples.file.Sheet;
@@ -19,9 +20,11 @@ final class HookUpSection {
     private static final int MOST_CANDIDATES = 5;
 
     private final Sheet sheet;
+    private final boolean mustNotConnect;
 
-    HookUpSection(Sheet sheet) {
+    HookUpSection(Sheet sheet, boolean mustNotConnect) {
         this.sheet = sheet;
+        this.mustNotConnect = mustNotConnect;
     }
 
     void write(HookUpReport report) {
@@ -29,6 +32,12 @@ final class HookUpSection {
             sheet.heading("What is in the cylinder");
             sheet.row("by pressure", contents(finding));
         });
+        if (report.contents().isEmpty() && !report.refusals().isEmpty()) {
+            sheet.heading("What is in the cylinder");
+        }
+        for (Refusal refusal : report.refusals()) {
+            sheet.row("DO NOT CONNECT", refusal.text() + " [" + refusal.basis() + "]");
+        }
         report.vessel().ifPresent(this::vessel);
         report.purges().forEach(this::purge);
         if (!report.rules().isEmpty()) {
@@ -100,6 +109,11 @@ final class HookUpSection {
 
     private void purge(HosePurge each) {
         sheet.heading("Purging the hose at the " + each.hose().port());
+        if (mustNotConnect) {
+            sheet.row(
+                    "NOT NOW", "the cylinder must not be connected, for the reasons given; there is nothing to purge");
+            return;
+        }
         if (each.plan() instanceof PurgePlan.Purge purge) {
             sheet.row(
                     "from",

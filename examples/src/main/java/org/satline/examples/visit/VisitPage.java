@@ -59,7 +59,7 @@ public final class VisitPage {
         CylinderSection cylinder = new CylinderSection(sheet);
         cylinder.room(report);
         flows();
-        report.hookUp().ifPresent(new HookUpSection(sheet)::write);
+        report.hookUp().ifPresent(new HookUpSection(sheet, report.mustNotConnect())::write);
         sheet.spot(Sheet.Spot.CYLINDER);
         cylinder.rules(report);
         cautions();
@@ -145,6 +145,11 @@ public final class VisitPage {
             return;
         }
         sheet.heading("Which way it would flow");
+        if (report.mustNotConnect()) {
+            sheet.item("DO NOT CONNECT THE CYLINDER: this is only what an open valve would do");
+        } else if (!report.callsForMoving()) {
+            sheet.item("NOTHING IS TO BE MOVED by these readings: this is only what an open valve would do");
+        }
         for (Flow flow : report.flows()) {
             if (flow instanceof Flow.OneWay way) {
                 sheet.item(way.medium().toString().toLowerCase(Locale.ROOT) + " from the "
