@@ -20,7 +20,9 @@ import picocli.CommandLine.Spec;
             "Columns in, in any order: id,refrigerant,water_capacity_kg,tare_kg,rule,maximum_temperature_K (a cell may be empty).",
             "Optional columns: service_pressure_Pa_gauge,test_pressure_Pa_gauge,specification,flammable_mark,retest_due,fill_date,",
             "  jurisdiction (us, adr).",
-            "Columns out: id,refrigerant,rule,maximum_contents_kg,maximum_gross_kg,note.",
+            "Columns out: id,refrigerant,rule,maximum_contents_kg,maximum_gross_kg,note,allowed_contents_kg.",
+            "allowed_contents_kg is the smallest of what the rule and its jurisdiction allow, empty where nothing may be filled in;",
+            "  maximum_contents_kg is what a rule asked for by name says alone, and can be more. Go by allowed_contents_kg.",
             "An empty rule means the strictest of the jurisdiction (us unless given), which is then named."
         },
         mixinStandardHelpOptions = true,

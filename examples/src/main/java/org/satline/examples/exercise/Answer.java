@@ -1,6 +1,7 @@
 package org.satline.examples.exercise;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Objects;
@@ -17,7 +18,7 @@ sealed interface Answer {
      * @param decimals digits after the point that are printed
      * @param unit its unit, empty for a bare number
      * @param allowance how far an answer may be off that was read from the table by hand and rounded in between; 0 where it is a limit
-     * @param rounding half up, or down for a limit that must not be exceeded
+     * @param rounding half up, or down for a limit that must not be exceeded: then nothing above the printed number is right
      */
     record Figure(double value, int decimals, String unit, double allowance, RoundingMode rounding) implements Answer {
         public Figure {
@@ -34,7 +35,22 @@ sealed interface Answer {
 
         /** The printed number. */
         BigDecimal printed() {
-            return BigDecimal.valueOf(value).setScale(decimals, rounding);
+            return rounded(value, decimals, rounding);
+        }
+
+        /** Digits beyond the twelfth are dust of binary arithmetic: 0.95 x 21.6 is 20.52, not a hair less. */
+        static BigDecimal rounded(double value, int decimals, RoundingMode rounding) {
+            return new BigDecimal(value, new MathContext(12)).setScale(decimals, rounding);
+        }
+
+        /** The smallest answer that is right as well. */
+        double lowest() {
+            return printed().doubleValue() - allowance;
+        }
+
+        /** The largest answer that is right as well; of a limit none above the printed one, which is rounded down. */
+        double highest() {
+            return printed().doubleValue() + (rounding == RoundingMode.FLOOR ? 0 : allowance);
         }
 
         @Override
@@ -44,9 +60,8 @@ sealed interface Answer {
 
         /** Which answers are right as well. */
         String alsoRight() {
-            double middle = printed().doubleValue();
             String form = "%." + decimals + "f to %." + decimals + "f";
-            return String.format(Locale.ROOT, form, middle - allowance, middle + allowance);
+            return String.format(Locale.ROOT, form, lowest(), highest());
         }
     }
 

@@ -95,7 +95,7 @@ final class FillLimitMaker implements Maker {
         if (assessment.isRefused()) {
             return Optional.empty();
         }
-        draft.rule("1 lb = 0.45359 kg.");
+        draft.rule("1 lb = 0.45359237 kg.");
         Optional<MassLimit> limit =
                 sum.limit(WARMEST, 0.8, warmest.value(), "liquid density at " + warmest.text(), "limit");
         return limit.filter(each -> sum.room(draw, each, stamped, Mass.ZERO, Mass.ZERO, true))
@@ -118,7 +118,7 @@ final class FillLimitMaker implements Maker {
     }
 
     static BigDecimal down(double value) {
-        return BigDecimal.valueOf(value).setScale(2, RoundingMode.FLOOR);
+        return Answer.Figure.rounded(value, 2, RoundingMode.FLOOR);
     }
 
     /** The density as the question prints it: so many digits that the limit does not hang on them. */

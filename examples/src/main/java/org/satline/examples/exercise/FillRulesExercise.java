@@ -111,8 +111,9 @@ final class FillRulesExercise {
                 .sum(
                         "custom against law",
                         "m(law) - m(custom)",
-                        readout.text(most) + " - " + readout.text(limit.maximumContents()),
-                        readout.text(stricter))
+                        readout.text(sum.hand(law.get())) + " - " + readout.text(sum.hand(limit)),
+                        readout.text(Mass.ofKilograms(sum.hand(law.get()).kilograms()
+                                - sum.hand(limit).kilograms())))
                 .rule("The smaller of both limits governs.");
         return sum.scale(draw, limit, passed)
                 ? Optional.of(draft.derive(limit.steps()).done())

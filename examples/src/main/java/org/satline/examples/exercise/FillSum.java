@@ -1,5 +1,7 @@
 package org.satline.examples.exercise;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillAssessment;
@@ -15,7 +17,8 @@ import org.satline.saturation.SaturationCurve;
 
 /** The sum of a fill limit: volume, share of the liquid, gross weight, room. */
 final class FillSum {
-    private static final Density WATER = CylinderStamps.WATER_AT_60_F;
+    /** What rounding in the third digit after the point may move. */
+    private static final double CARRIED = 0.001;
 
     private static final String NOT_TO_BE_FILLED = "nothing: the cylinder must not be filled";
 
@@ -24,6 +27,9 @@ final class FillSum {
     private final SaturationCurve curve;
     private final CylinderStamps stamps;
     private final FillAssessment assessment;
+    /** Limits by rule, from the densities as the question prints them. */
+    private final Map<String, Mass> byHand = new HashMap<>();
+
     private boolean volumeShown;
 
     FillSum(
@@ -56,14 +62,14 @@ final class FillSum {
         MassLimit limit = found.get();
         Given<Density> density =
                 FillLimitMaker.density(densityName, curve.bubbleLiquidDensity(temperature.kelvins()), readout);
-        double byHand = factor
+        Mass hand = Mass.ofKilograms(factor
                 * density.value().kilogramsPerCubicMetre()
                 * stamps.waterCapacity().kilograms()
-                / WATER.kilogramsPerCubicMetre();
-        Mass hand = Mass.ofKilograms(byHand);
-        if (!sameDigits(readout.number(hand), readout.number(limit.maximumContents()))) {
+                / Density.parse(water()).kilogramsPerCubicMetre());
+        if (!sameDigits(hand, limit.maximumContents())) {
             return Optional.empty();
         }
+        byHand.put(rule, hand);
         String mass = readout.massUnit();
         if (rule.equals(FillLimitMaker.WARMEST)) {
             slip(limit);
@@ -100,21 +106,31 @@ final class FillSum {
             return;
         }
         volumeShown = true;
-        String water = readout.us() ? "62.37 lb/ft3" : "999.0 kg/m3";
-        draft.rule("V is the volume of the cylinder: its water capacity over the density of water at 60 degF, " + water
-                        + ".")
+        draft.rule("V is the volume of the cylinder: its water capacity over the density of water at 60 degF, "
+                        + water() + ".")
                 .sum(
                         "volume of the cylinder",
                         "V = WC / rho_w",
-                        readout.text(stamps.waterCapacity()) + " / " + water,
+                        readout.text(stamps.waterCapacity()) + " / " + water(),
                         volumeText());
     }
 
+    /** {@link CylinderStamps#WATER_AT_60_F}, with so many digits that a limit does not hang on them. */
+    private String water() {
+        return readout.us() ? "62.366 lb/ft3" : "999.0 kg/m3";
+    }
+
     private String volumeText() {
-        return readout.us() ? stamps.volume().in("ft3", 4) : stamps.volume().in("m3", 5);
+        return readout.us() ? stamps.volume().in("ft3", 5) : stamps.volume().in("m3", 6);
+    }
+
+    /** The limit as the student has it. */
+    Mass hand(MassLimit limit) {
+        return byHand.getOrDefault(limit.rule().name(), limit.maximumContents());
     }
 
     boolean gross(MassLimit limit) {
+        Mass hand = stamps.tare().plus(hand(limit));
         draft.part(
                         "gross",
                         "What may the cylinder weigh at most on the scale, in " + readout.massUnit()
@@ -123,9 +139,9 @@ final class FillSum {
                 .sum(
                         "largest gross weight",
                         "gross = TW + m",
-                        readout.text(stamps.tare()) + " + " + readout.text(limit.maximumContents()),
-                        readout.text(limit.maximumGross()));
-        return steady(limit.maximumGross(), limit.maximumContents());
+                        readout.text(stamps.tare()) + " + " + readout.text(hand(limit)),
+                        readout.text(hand));
+        return sameDigits(hand, limit.maximumGross()) && steady(limit.maximumGross(), limit.maximumContents());
     }
 
     /** The same last digit whether the student goes on from the rounded or from the full limit. */
@@ -133,6 +149,12 @@ final class FillSum {
         double cut = readout.number(limit)
                 - FillLimitMaker.down(readout.number(limit)).doubleValue();
         return sameDigits(readout.number(exact), readout.number(exact) - cut);
+    }
+
+    /** The same printed digits from the printed density as from the exact one, and also for who carries three digits after the point. */
+    private boolean sameDigits(Mass hand, Mass exact) {
+        double number = readout.number(exact);
+        return sameDigits(readout.number(hand), number) && sameDigits(number, number + CARRIED);
     }
 
     private static boolean sameDigits(double first, double second) {
@@ -158,9 +180,13 @@ final class FillSum {
                 "scale now (gross)",
                 Mass.ofKilograms(stamps.tare().kilograms()
                         + share * limit.maximumContents().kilograms()));
-        Room room = RoomFinder.find(
-                stamps, limit.maximumContents(), new Scale.RunningGross(scale.value(), scaleDoubt), hose);
-        if (!(room instanceof Room.Left left)) {
+        Scale weighed = new Scale.RunningGross(scale.value(), scaleDoubt);
+        Room room = RoomFinder.find(stamps, limit.maximumContents(), weighed, hose);
+        if (!(room instanceof Room.Left left)
+                || !(RoomFinder.find(stamps, hand(limit), weighed, hose) instanceof Room.Left worked)
+                || (mayBeFilled
+                        && !(sameDigits(worked.room(), left.room())
+                                && sameDigits(worked.stopReading(), left.stopReading())))) {
             return false;
         }
         String unit = ", in " + readout.massUnit();
@@ -193,14 +219,14 @@ final class FillSum {
         draft.sum(
                         "room",
                         "room = limit - contents - hose contents - 2 U",
-                        readout.text(limit.maximumContents()) + " - " + readout.text(left.contents()) + " - "
-                                + readout.text(hose) + " - 2 x " + readout.text(scaleDoubt),
-                        readout.text(left.room()))
+                        readout.text(hand(limit)) + " - " + readout.text(left.contents()) + " - " + readout.text(hose)
+                                + " - 2 x " + readout.text(scaleDoubt),
+                        readout.text(worked.room()))
                 .sum(
                         "stop weight",
                         "stop = gross + room",
-                        readout.text(scale.value()) + " + " + readout.text(left.room()),
-                        readout.text(left.stopReading()))
+                        readout.text(scale.value()) + " + " + readout.text(worked.room()),
+                        readout.text(worked.stopReading()))
                 .derive(left.steps());
         return true;
     }

@@ -48,7 +48,7 @@ final class FirstSaturation {
                         "p = p_sat(T)",
                         curve.refrigerant().designation() + " at " + temperature.text(),
                         readout.text(pressure),
-                        "saturation table of the question, straight line between rows"))
+                        Working.LINE))
                 .derive(List.of(new Step(
                         "saturation pressure",
                         "p_sat(T)",

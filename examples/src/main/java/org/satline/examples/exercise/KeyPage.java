@@ -19,10 +19,12 @@ final class KeyPage {
         blocks.add(new Block.Begin(false));
         blocks.add(new Block.Heading(1, title(sheet)));
         blocks.add(new Block.Text(SheetPage.PRACTICE));
-        blocks.add(
-                new Block.Text(
-                        "Answers come from the figures as the questions print them, without rounding in between. Who interpolates by hand"
-                                + " and rounds in between may end a little off; the range of answers to accept stands behind each."));
+        blocks.add(new Block.Text(
+                "Answers are computed from the readings as the questions print them, with saturation pressures, temperatures and"
+                        + " densities at the very state, unrounded, and without rounding in between. Who goes by the printed rows, with a"
+                        + " straight line between them, and by the printed densities, ends at the same answer or within the range to"
+                        + " accept that stands behind it. Largest contents, room and weights are rounded down, and no answer above them"
+                        + " is accepted."));
         int number = 1;
         for (Exercise exercise : sheet.exercises()) {
             if (number > 1) {

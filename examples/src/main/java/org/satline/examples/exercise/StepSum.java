@@ -94,8 +94,11 @@ final class StepSum {
         Mass most = Mass.ofKilograms(
                 Math.abs(limit.value().kilograms() - scale.value().kilograms()));
         double share = most.kilograms() / step.kilograms();
-        if (most.kilograms() < 0.03 || Math.abs(share - 1) < 0.15) {
-            return false; // nothing left to move, or both limits alike
+        if (most.kilograms() < 0.03
+                || Math.abs(share - 1) < 0.15
+                || Math.abs(readout.number(most) - readout.number(step)) < 0.02) {
+            return false; // nothing left to move, or both limits alike: no accepted answer is more than the cylinder
+            // allows
         }
         boolean enough = share > 1;
         Mass now = enough ? step : most;

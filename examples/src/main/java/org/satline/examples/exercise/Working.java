@@ -12,7 +12,9 @@ import org.satline.saturation.SaturationCurve;
  * The usual steps of a sum, in the units of the question, each put down in the draft and its result handed on unrounded.
  */
 final class Working {
-    private static final String TABLE = "saturation table of the question, straight line between rows";
+    /** Where a figure of the saturation line comes from, and how far the student's own may be off. */
+    static final String LINE =
+            "saturation line at this very value, unrounded; a straight line between the rows of the table leads into the range to accept";
 
     private final Exercise.Draft draft;
     private final Readout readout;
@@ -46,7 +48,7 @@ final class Working {
                 blend ? "T_dew(p)" : "T_sat(p)",
                 curve.refrigerant().designation() + " at " + readout.text(pressure),
                 readout.text(dew),
-                TABLE));
+                LINE));
         return dew;
     }
 
@@ -58,7 +60,7 @@ final class Working {
                 blend ? "T_bubble(p)" : "T_sat(p)",
                 curve.refrigerant().designation() + " at " + readout.text(pressure),
                 readout.text(bubble),
-                TABLE));
+                LINE));
         return bubble;
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.satline.cylinder.CylinderContents;
@@ -27,7 +28,9 @@ import org.satline.saturation.SaturationCurves;
 
 /**
  * Answers rows of {@code fills}. A cylinder that must not be filled gets no limit but the reasons. Stamps that a row leaves out are
- * not counted against it; the note says what could not be tested. Nothing is thrown. Thread-safe.
+ * not counted against it; the note says what could not be tested. {@code maximum_contents_kg} is what the one rule says; the last column,
+ * {@code allowed_contents_kg}, is the smallest of what that rule and its set allow, and empty where nothing may be filled in: a program that
+ * reads numbers alone goes by it. Nothing is thrown. Thread-safe.
  */
 public final class FillAnswers {
     /** Columns that the input has to have. */
@@ -45,8 +48,8 @@ public final class FillAnswers {
             "jurisdiction");
 
     /** Columns of the output. */
-    public static final List<String> OUTPUT =
-            List.of("id", "refrigerant", "rule", "maximum_contents_kg", "maximum_gross_kg", "note");
+    public static final List<String> OUTPUT = List.of(
+            "id", "refrigerant", "rule", "maximum_contents_kg", "maximum_gross_kg", "note", "allowed_contents_kg");
 
     private final FillAssessor assessor = FillAssessor.standard();
     private final Catalogue catalogue = Catalogue.standard();
@@ -81,7 +84,7 @@ public final class FillAnswers {
         } catch (RuntimeException e) {
             // Whatever stopped this row must not stop the others; the note carries it.
             String reason = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
-            cells.addAll(List.of(row.raw("rule"), "", "", Shown.line(reason)));
+            cells.addAll(List.of(row.raw("rule"), "", "", Shown.line(reason), ""));
             return new Answer(cells, false);
         }
     }
@@ -106,9 +109,30 @@ public final class FillAnswers {
                 rule.isPresent() ? ofRule(assessment, rule.get(), chosen) : governing(assessment, chosen));
         List<String> notes = new ArrayList<>(List.of(cells.get(cells.size() - 1)));
         notes.addAll(curve(row.required("refrigerant")).warnings());
+        OptionalDouble allowed = allowed(assessment, rule);
+        if (allowed.isEmpty()) {
+            assessment.refusals().forEach(refusal -> notes.add("NOTHING IS ALLOWED: " + Shown.line(refusal.text())));
+        }
         notes.removeIf(String::isEmpty);
         cells.set(cells.size() - 1, String.join("; ", notes));
+        cells.add(allowed.isPresent() ? kilograms(allowed.getAsDouble()) : "");
         return cells;
+    }
+
+    /** The smallest of what the rule and its set allow; nothing where one of them forbids it or the set gives no limit. */
+    private static OptionalDouble allowed(FillAssessment assessment, Optional<FillRule> rule) {
+        Optional<RuleOutcome> own = rule.map(assessment::outcomeOf);
+        boolean failed = own.filter(each -> each instanceof RuleOutcome.PressureTest test && !test.passed())
+                .isPresent();
+        if (assessment.isRefused() || assessment.governing().isEmpty() || failed) {
+            return OptionalDouble.empty();
+        }
+        double ofSet = assessment.governing().get().maximumContents().kilograms();
+        return OptionalDouble.of(Math.min(
+                ofSet,
+                own.map(RuleOutcome::maximumKilograms)
+                        .orElse(OptionalDouble.empty())
+                        .orElse(ofSet)));
     }
 
     /** A rule asked for by name brings the refusals of its own set; one that is in no set, those of the usual set. */

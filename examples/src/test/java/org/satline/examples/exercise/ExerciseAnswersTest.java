@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.satline.quantity.Mass;
@@ -56,6 +58,59 @@ class ExerciseAnswersTest {
         });
     }
 
+    @Test
+    void soInEveryGradeAndBothFamiliesOfUnitsByHand() {
+        for (Difficulty difficulty : Difficulty.values()) {
+            for (UnitSystem units : UnitSystem.values()) {
+                ExerciseSheet sheet = MAKER.sheet(
+                        new SheetOrder(2027, 36, Optional.of(difficulty), List.of(Topic.values()), Optional.of(units)));
+                List<PrintedExercise> printed = PrintedExercise.all(sheet);
+                for (int i = 0; i < printed.size(); i++) {
+                    accepted(sheet.exercises().get(i), printed.get(i));
+                }
+            }
+        }
+    }
+
+    /** An answer above the unrounded maximum fills a cylinder too full, so no range of accepted answers may reach beyond it. */
+    @Test
+    void noAcceptedAnswerIsAboveAMaximum() {
+        int seeds = Math.max(200, Integer.getInteger("satline.exercise.seeds", USUAL_SEEDS));
+        Pattern accept = Pattern.compile("\\(accept [0-9.]+ to ([0-9.]+)\\)$");
+        long maxima = IntStream.rangeClosed(1, seeds)
+                .parallel()
+                .mapToLong(seed -> {
+                    ExerciseSheet sheet = MAKER.sheet(
+                            new SheetOrder(seed, 6, Optional.empty(), List.of(Topic.FILL_LIMIT), Optional.empty()));
+                    List<PrintedExercise> printed = PrintedExercise.all(sheet);
+                    long found = 0;
+                    for (int i = 0; i < printed.size(); i++) {
+                        PrintedExercise it = printed.get(i);
+                        Map<String, Object> exact = HandSolver.solve(
+                                Topic.FILL_LIMIT, it, Lines.solving(HandSolver.curve(it.designation())));
+                        Map<String, Object> byHand = HandSolver.solve(Topic.FILL_LIMIT, it, Lines.printed(it));
+                        for (int k = 0; k < it.answers().size(); k++) {
+                            Part part = sheet.exercises().get(i).parts().get(k);
+                            Matcher range = accept.matcher(it.answers().get(k));
+                            if (part.ask().contains("rounded down") && range.find()) {
+                                String unit = ((Answer.Figure) part.answer()).unit();
+                                double most = Math.min(
+                                        in(Objects.requireNonNull(exact.get(part.name())), unit),
+                                        in(Objects.requireNonNull(byHand.get(part.name())), unit));
+                                // the tables are certified to 1E-7 of a density
+                                assertThat(Double.parseDouble(range.group(1)))
+                                        .as("seed %s, %s, %s: %s", seed, it.title(), part.name(), it.givens())
+                                        .isLessThanOrEqualTo(most * (1 + 1e-7));
+                                found++;
+                            }
+                        }
+                    }
+                    return found;
+                })
+                .sum();
+        assertThat(maxima).as("maxima checked").isGreaterThan(seeds * 12L);
+    }
+
     private static void accepted(Exercise exercise, PrintedExercise printed) {
         Map<String, Object> solved = HandSolver.solve(exercise.topic(), printed, Lines.printed(printed));
         for (int i = 0; i < exercise.parts().size(); i++) {
@@ -69,12 +124,10 @@ class ExerciseAnswersTest {
             Answer.Figure figure = (Answer.Figure) exercise.parts().get(i).answer();
             double value = in(found, figure.unit());
             double digit = figure.printed().ulp().doubleValue();
-            double low = figure.rounding() == RoundingMode.FLOOR ? 0 : -digit / 2;
+            double low = figure.rounding() == RoundingMode.FLOOR ? 0 : -digit / 2; // what rounds to an accepted answer
             assertThat(value)
                     .as("%s, %s: %s", printed.title(), exercise.parts().get(i), printed.givens())
-                    .isBetween(
-                            figure.printed().doubleValue() - figure.allowance() + low - 1e-9,
-                            figure.printed().doubleValue() + figure.allowance() + low + digit + 1e-9);
+                    .isBetween(figure.lowest() + low - 1e-9, figure.highest() + low + digit + 1e-9);
         }
     }
 

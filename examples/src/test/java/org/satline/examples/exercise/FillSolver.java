@@ -15,7 +15,7 @@ final class FillSolver {
 
     static Map<String, Object> solve(PrintedExercise it, Lines curve) {
         double water = it.mass("water capacity (WC)").kilograms();
-        double litres = water / 0.9990; // water at 60 degF: 999.0 kg/m3
+        double litres = water / curve.waterDensity() * 1000;
         Map<String, Object> found = new LinkedHashMap<>();
         if (it.states("test pressure on the collar (TP)")) {
             return european(it, found, curve, water, litres);

@@ -2,6 +2,7 @@ package org.satline.examples.exercise;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.satline.quantity.Density;
@@ -21,6 +22,11 @@ interface Lines {
 
     /** Density of the bubble liquid, kg/m3. */
     double liquidDensity(Temperature temperature);
+
+    /** Density of water at 60 degF, kg/m3: 999.0 by tables of the density of water (from memory). */
+    default double waterDensity() {
+        return 999.0;
+    }
 
     /** The engine that solves the equations of state. */
     static Lines solving(SaturationCurve curve) {
@@ -69,7 +75,15 @@ interface Lines {
             us = it.body().contains("| temperature, degF |");
         }
 
+        /** The slope at a reading is taken over 0.1 % to either side, which may just leave the rows: their line is then drawn on. */
         private double look(double x, boolean byPressure, boolean dew) {
+            return look(x, byPressure, dew, 0)
+                    .orElseGet(() -> look(x, byPressure, dew, 0.001)
+                            .orElseThrow(
+                                    () -> new AssertionError(it.title() + ": no table holds " + x + "; " + it.body())));
+        }
+
+        private Optional<Double> look(double x, boolean byPressure, boolean dew, double beyond) {
             for (List<double[]> rows : it.tables()) {
                 for (int i = 0; i + 1 < rows.size(); i++) {
                     double[] first = rows.get(i);
@@ -77,12 +91,14 @@ interface Lines {
                     int column = dew ? first.length - 1 : 1;
                     int from = byPressure ? column : 0;
                     int to = byPressure ? 0 : column;
-                    if (x >= first[from] && x <= second[from]) {
-                        return first[to] + (x - first[from]) / (second[from] - first[from]) * (second[to] - first[to]);
+                    double slack = beyond * Math.abs(x);
+                    if (x >= first[from] - slack && x <= second[from] + slack) {
+                        return Optional.of(first[to]
+                                + (x - first[from]) / (second[from] - first[from]) * (second[to] - first[to]));
                     }
                 }
             }
-            throw new AssertionError(it.title() + ": no table holds " + x + "; " + it.body());
+            return Optional.empty();
         }
 
         private Temperature temperature(Pressure pressure, boolean dew) {
@@ -115,6 +131,12 @@ interface Lines {
         @Override
         public Pressure dewPressure(Temperature temperature) {
             return pressure(temperature, true);
+        }
+
+        @Override
+        public double waterDensity() {
+            return Density.parse(it.rule("density of water at 60 degF, ([0-9.]+ (?:lb/ft3|kg/m3))\\."))
+                    .kilogramsPerCubicMetre();
         }
 
         @Override
