@@ -25,6 +25,10 @@ import org.satline.refrigerant.UnknownRefrigerantException;
  * <p>An answer is within tolerance if it differs by no more than the tolerance of its row; where the row gives none, by no more than the expanded uncertainty
  * (coverage factor 2) of our value plus half of the last printed digit. Composition tolerances of blends do not count: both calculators mean the nominal
  * blend. Gauge answers count from the atmosphere of ISO 2533 at the altitude of the row, sea level where it gives none.
+ *
+ * <p>Causes are searched on at most 120 of the rows outside of each refrigerant, evenly spaced in quantity and temperature or pressure, and what is found there
+ * is tested and counted on all of them. A mistake is named if it explains at least three rows and a third of those left to which it could apply, with a chance
+ * of coincidence of at most 5 %, or fewer rows with one of at most 1 in 10000; see {@link LikelyCause#coincidence()}.
  */
 public final class Auditor {
     private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");

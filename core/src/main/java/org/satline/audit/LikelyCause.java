@@ -13,9 +13,10 @@ import java.util.Objects;
  * @param explained rows that were outside and agree under it
  * @param candidates rows outside to which it could apply: of this refrigerant, with a fitting quantity and unit
  * @param ids ids of the rows explained
- * @param coincidence about how likely it is that so many rows fit by chance: (2 misfit / difference, root mean square)^n times the number of
- *     alternatives tried, n at most two rows for each quantity; at most 1
- * @param alternatives other explanations that fit the same number of rows, such as refrigerants that cannot be told apart
+ * @param coincidence about how likely it is that any of the mistakes tried fits so well by chance (Bonferroni): the number of mistakes tried, once more for each
+ *     cause found before, times the larger of (2 misfit / difference, root mean square)^n, n at most two rows for each quantity, and the binomial chance that so
+ *     many of the rows to which it could apply fit; at most 1
+ * @param alternatives other explanations that fit the same rows of the sample that is searched, such as refrigerants that cannot be told apart
  */
 public record LikelyCause(
         Kind kind,

@@ -35,7 +35,7 @@ final class Mistakes {
     }
 
     private void add(Kind kind, String description, Function<AuditCase, Optional<Expected>> effect) {
-        all.add(new Hypothesis(kind, description, effect));
+        all.add(new Hypothesis(kind, description, false, effect));
     }
 
     private static boolean pressure(AuditCase c) {
