@@ -85,4 +85,18 @@ class AuditCommandTest {
         assertThat(overInput.status()).isEqualTo(ExitStatus.BAD_INPUT);
         assertThat(Files.readString(in)).startsWith(HEADER);
     }
+
+    @Test
+    void aConstantRatioAndRepeatedIdsAreMentioned() throws IOException {
+        // ASHRAE Handbook Fundamentals 2021 (SI), ch. 2, Example 2: 132.73 kPa at -20 degC, 770.2 kPa at 30 degC; 1.02
+        // times those, and 292.8 kPa at 0 degC from memory
+        ProgramRun run = ProgramRun.of(
+                "audit",
+                file(HEADER + "a,R-134a,dew_pressure,253.14999999999998,,135.38,kPa\n"
+                        + "a,R-134a,dew_pressure,303.15,,785.6,kPa\nb,R-134a,dew_pressure,273.15,,298.7,kPa\n"));
+        assertThat(run.status()).isEqualTo(ExitStatus.ANSWERS_OUTSIDE);
+        assertThat(run.out())
+                .contains("constant ratio 1.02", "at 253.15 K")
+                .containsPattern("more than one row\\s+has");
+    }
 }

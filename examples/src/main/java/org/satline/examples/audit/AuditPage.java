@@ -1,7 +1,12 @@
 package org.satline.examples.audit;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.StringJoiner;
 import org.satline.audit.AuditOutcome.Compared;
 import org.satline.audit.AuditOutcome.NotComparable;
@@ -20,6 +25,7 @@ import org.satline.refrigerant.Catalogue;
 public final class AuditPage {
     private static final int MOST_IDS = 8;
     private static final int MOST_REFUSED = 10;
+    private static final MathContext GIVEN_DIGITS = new MathContext(12);
 
     private AuditPage() {}
 
@@ -39,14 +45,31 @@ public final class AuditPage {
                         "rows",
                         report.outcomes().size() + ": " + summary.within() + " within tolerance, " + summary.outside()
                                 + " outside, " + summary.notComparable() + " not comparable");
-        causes(page, summary);
+        repeatedIds(page, report);
+        causes(page, summary, ConstantRatio.of(report));
         worst(page, summary);
         biases(page, summary);
         refused(page, report);
         return page.toString();
     }
 
-    private static void causes(Sheet page, AuditSummary summary) {
+    private static void repeatedIds(Sheet page, AuditReport report) {
+        Set<String> seen = new HashSet<>();
+        Set<String> twice = new LinkedHashSet<>();
+        report.outcomes().stream().map(outcome -> outcome.row().id()).forEach(id -> {
+            if (!id.isBlank() && !seen.add(id)) {
+                twice.add(id);
+            }
+        });
+        if (!twice.isEmpty()) {
+            page.row(
+                    "note",
+                    "ids that more than one row has, so that a cause may name the wrong one: "
+                            + ids(List.copyOf(twice)));
+        }
+    }
+
+    private static void causes(Sheet page, AuditSummary summary, List<ConstantRatio> ratios) {
         if (summary.outside() == 0) {
             return;
         }
@@ -62,6 +85,13 @@ public final class AuditPage {
             for (String other : cause.alternatives()) {
                 page.row("", "fits as many: " + other);
             }
+        }
+        for (ConstantRatio each : ratios) {
+            page.row(
+                    each.refrigerant(),
+                    each.quantity() + " in " + each.unit() + ": constant ratio "
+                            + String.format(Locale.ROOT, "%.4g", each.ratio()) + " of answer to ours over all "
+                            + rows(each.rows()) + " outside; no mistake that is tried makes it");
         }
         if (summary.unexplained() > 0) {
             page.row("no cause", rows(summary.unexplained()) + " outside fit no mistake that is tried");
@@ -100,9 +130,9 @@ public final class AuditPage {
 
     private static String asked(AuditRow row) {
         StringJoiner asked = new StringJoiner(", ");
-        row.temperatureK().ifPresent(t -> asked.add(t + " K"));
-        row.pressurePa().ifPresent(p -> asked.add(p + " Pa"));
-        row.altitude().ifPresent(h -> asked.add(h.metres() + " m"));
+        row.temperatureK().ifPresent(t -> asked.add(given(t) + " K"));
+        row.pressurePa().ifPresent(p -> asked.add(given(p) + " Pa"));
+        row.altitude().ifPresent(h -> asked.add(given(h.metres()) + " m"));
         return asked.toString();
     }
 
@@ -115,7 +145,7 @@ public final class AuditPage {
             page.row(
                     bias.refrigerant(),
                     bias.quantity().label() + ": " + figure(bias.meanDifference()) + " " + bias.unit() + ", "
-                            + String.format(Locale.ROOT, "%.1f", bias.meanInTolerances())
+                            + tenths(bias.meanInTolerances())
                             + " times the tolerance, over "
                             + rows(bias.rows()));
         }
@@ -136,6 +166,16 @@ public final class AuditPage {
         if (refused.size() > MOST_REFUSED) {
             page.line(rows(refused.size() - MOST_REFUSED) + " more; --csv lists them all");
         }
+    }
+
+    /** As it was given, without the digits that a sum in binary adds. */
+    private static String given(double value) {
+        return new BigDecimal(value).round(GIVEN_DIGITS).stripTrailingZeros().toPlainString();
+    }
+
+    private static String tenths(double value) {
+        String rounded = String.format(Locale.ROOT, "%.1f", value);
+        return rounded.equals("-0.0") ? "0.0" : rounded;
     }
 
     private static String figure(double value) {

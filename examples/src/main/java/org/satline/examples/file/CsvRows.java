@@ -76,6 +76,11 @@ public final class CsvRows implements Iterator<CsvRow>, AutoCloseable {
         Set<String> seen = new HashSet<>();
         for (String cell : nextCells()) {
             String column = cell.strip();
+            if (!allowed.contains(column) && (column.indexOf(';') >= 0 || column.indexOf('\t') >= 0)) {
+                String separator = column.indexOf(';') >= 0 ? "semicolons" : "tabulators";
+                throw new BadInputException(file + ":1: the columns look separated by " + separator
+                        + "; separate them by commas, and write decimals with a point");
+            }
             if (!allowed.contains(column)) {
                 throw new BadInputException(
                         file + ":1: unknown column " + Shown.quoted(column) + "; allowed: " + allowed);

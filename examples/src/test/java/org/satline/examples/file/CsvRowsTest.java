@@ -55,6 +55,8 @@ class CsvRowsTest {
         assertThatThrownBy(() -> rows("id,value,colour\n"))
                 .isInstanceOf(BadInputException.class)
                 .hasMessageContaining("in.csv:1: unknown column \"colour\"; allowed: [id, value, remark]");
+        assertThatThrownBy(() -> rows("id;value\nx;1\n"))
+                .hasMessageContaining("separated by semicolons; separate them by commas");
         assertThatThrownBy(() -> rows("id\n")).hasMessageContaining("column \"value\" is missing");
         assertThatThrownBy(() -> rows("id,id,value\n")).hasMessageContaining("column \"id\" stands there twice");
         assertThatThrownBy(() -> rows("")).hasMessageContaining("is empty");
