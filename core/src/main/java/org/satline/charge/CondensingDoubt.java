@@ -12,8 +12,8 @@ final class CondensingDoubt {
     static final String ADVICE =
             "take nothing out yet: clean the condenser and see that its fan runs, then, with the compressor off and all at one temperature, compare the "
                     + "pressure with saturation; a pressure above it means air or another gas, and the refrigerant has to be recovered and replaced";
-    /** Standard uncertainties of the expected value beyond which it is no longer the charge; common practice, no source. */
-    private static final double BEYOND = 5;
+    /** Standard uncertainties of the expected value beyond which it is no longer the charge: from some 22 K over the air on; common practice, no source. */
+    private static final double BEYOND = 4;
 
     private CondensingDoubt() {}
 
