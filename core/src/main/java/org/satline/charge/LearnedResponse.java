@@ -25,7 +25,7 @@ public record LearnedResponse(
         double covariance,
         int informativeReadings) {
     /** Share of a step's effect that may differ because the answer is curved; our choice, no source. */
-    private static final double CURVATURE = 0.2;
+    private static final double CURVATURE = 0.25;
     /** Least response that is believed, as a share of the prior mean. */
     private static final double LEAST_SHARE = 0.15;
 

@@ -11,7 +11,7 @@ import org.satline.quantity.Mass;
 /**
  * Advises how much refrigerant to move next, from the answers to the steps so far. Immutable, thread-safe.
  *
- * <p>Before the first step the response is the prior of {@link ChargeEstimate}; each settled reading sharpens it
+ * <p>Before the first step the response is a prior next to the typical constants of {@link ChargeEstimate}; each settled reading sharpens it
  * ({@link LearnedResponse}). The step is the largest one, not meant to go beyond the target, whose probability of carrying the next reading past
  * the far edge of the band stays within the accepted risk: passing it costs a cylinder swap, another purge and a start over.
  *
@@ -23,10 +23,17 @@ import org.satline.quantity.Mass;
  */
 public record StepAdvisor(
         Mass fullCharge, Criterion criterion, double toleranceK, double priorKelvins, double priorRelativeDoubt) {
-    /** Doubt of typical constants on a unit that they were not fitted to; our choice, no source. */
-    private static final double TYPICAL_DOUBT = 0.3;
-    /** The same for superheat at a fixed orifice, of which the constants say less; our choice, no source. */
-    private static final double TYPICAL_DOUBT_OF_SUPERHEAT = 0.45;
+    /** Subcooling behind an expansion valve, K for the whole charge, and the relative doubt of it. */
+    private static final double TYPICAL_SUBCOOLING = 40;
+
+    private static final double DOUBT_OF_SUBCOOLING = 0.2;
+    /** Superheat at a fixed orifice, K for the whole charge, and the relative doubt of it. */
+    private static final double TYPICAL_SUPERHEAT = 50;
+
+    private static final double DOUBT_OF_SUPERHEAT = 0.4;
+    private static final double DOUBT_OF_FITTED = 0.15;
+    /** Subcooling levels off: below its target it answers by this share more to charge, above it by as much less. From simulated systems. */
+    private static final double LEVELLING = 0.1;
     /** A response below this share of the expected one, beyond doubt, is none. */
     private static final double NO_RESPONSE = 0.15;
     /** Without any signal after this share of the charge moved, the charge is not what is wrong. */
@@ -61,28 +68,51 @@ public record StepAdvisor(
     }
 
     /**
-     * Returns an advisor with the prior of typical constants. With an expansion valve superheat stays and subcooling takes the whole effect
-     * k_ch. With a fixed orifice superheat moves by k_ch / (2 k_sh/k_sc) where subcooling takes half the effect, and by k_ch / (k_sh/k_sc) where it takes
-     * none; the prior is the geometric mean of the two.
+     * Returns an advisor for a unit that nothing was fitted on: 40 K for the whole charge with a relative doubt of 0.2 for subcooling behind an expansion
+     * valve, 50 K and 0.4 for superheat at a fixed orifice. Chosen on simulated systems ({@code org.satline.simulation}) and a second, unlike plant; they show
+     * no dependence on the rated subcooling. The typical constants of {@link ChargeEstimate} say, at a rated subcooling of 5.6 K, 31 K for subcooling, and
+     * for superheat between 38 K, where subcooling takes half the effect, and 77 K, where it takes none.
      *
      * @param fullCharge full charge, from the plate
      * @param metering metering device
      * @param toleranceK half-width of the band, K
-     * @param constants constants of {@link ChargeEstimate}
      * @return the advisor
      */
-    public static StepAdvisor of(
-            Mass fullCharge, MeteringDevice metering, double toleranceK, ChargeEstimate.Constants constants) {
+    public static StepAdvisor typical(Mass fullCharge, MeteringDevice metering, double toleranceK) {
         boolean valve = metering == MeteringDevice.EXPANSION_VALVE;
-        double kelvins = valve || constants.ratio() == 0
-                ? constants.kelvinsPerFraction()
-                : constants.kelvinsPerFraction() / (Math.sqrt(2) * constants.ratio());
         return new StepAdvisor(
                 fullCharge,
                 metering.judgedBy(),
                 toleranceK,
-                kelvins,
-                constants.fitted() ? 0.15 : valve ? TYPICAL_DOUBT : TYPICAL_DOUBT_OF_SUPERHEAT);
+                valve ? TYPICAL_SUBCOOLING : TYPICAL_SUPERHEAT,
+                valve ? DOUBT_OF_SUBCOOLING : DOUBT_OF_SUPERHEAT);
+    }
+
+    /**
+     * Returns an advisor with constants fitted on the unit, with a relative doubt of 0.15. With an expansion valve superheat stays and subcooling takes the whole
+     * effect k_ch. With a fixed orifice superheat moves by k_ch / (2 k_sh/k_sc) where subcooling takes half the effect, and by k_ch / (k_sh/k_sc) where
+     * it takes none; the prior is the geometric mean of the two.
+     *
+     * @param fullCharge full charge, from the plate
+     * @param metering metering device
+     * @param toleranceK half-width of the band, K
+     * @param constants constants of {@link ChargeEstimate}, fitted on this unit; their ratio above 0 for a fixed orifice
+     * @return the advisor
+     */
+    public static StepAdvisor fitted(
+            Mass fullCharge, MeteringDevice metering, double toleranceK, ChargeEstimate.Constants constants) {
+        boolean valve = metering == MeteringDevice.EXPANSION_VALVE;
+        if (!constants.fitted() || (!valve && constants.ratio() == 0)) {
+            throw new IllegalArgumentException(
+                    constants
+                            + " are not usable here: give constants fitted on this unit, with a ratio above 0 for a fixed orifice, or take the typical advisor");
+        }
+        return new StepAdvisor(
+                fullCharge,
+                metering.judgedBy(),
+                toleranceK,
+                constants.kelvinsPerFraction() / (valve ? 1 : Math.sqrt(2) * constants.ratio()),
+                DOUBT_OF_FITTED);
     }
 
     /**
@@ -97,7 +127,7 @@ public record StepAdvisor(
             throw new IllegalArgumentException("advice needs the reading before the first step");
         }
         StepReading now = readings.get(readings.size() - 1);
-        double prior = priorKelvins / fullCharge.kilograms();
+        double prior = prior(readings.get(0));
         LearnedResponse learned = learned(readings, prior);
         double onTarget = onTarget(learned);
         if (now.signal() && onTarget >= limits.confidence()) {
@@ -111,6 +141,11 @@ public record StepAdvisor(
         }
         double step = learned.largestStepKg(toleranceK, now.repeatabilityK(), limits.risk());
         return bounded(readings, now, learned, step, onTarget, limits);
+    }
+
+    private double prior(StepReading first) {
+        double levelling = criterion == Criterion.SUBCOOLING ? -Math.copySign(LEVELLING, first.deviationK()) : 0;
+        return (1 + levelling) * priorKelvins / fullCharge.kilograms();
     }
 
     private LearnedResponse learned(List<StepReading> readings, double prior) {

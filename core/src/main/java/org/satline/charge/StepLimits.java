@@ -38,7 +38,8 @@ public record StepLimits(
     }
 
     /**
-     * Returns limits with 5 % risk, 80 % confidence and 15 min to settle.
+     * Returns limits with 5 % risk, 50 % confidence and 15 min to settle. At 50 % a reading inside the band ends the work, as the published checks of superheat and
+     * subcooling take it (simple acceptance in the words of JCGM 106); ask for more where the band itself is not enough.
      *
      * @param room mass that the recovery cylinder may still take
      * @param available mass that the clean source cylinder can give
@@ -46,6 +47,6 @@ public record StepLimits(
      * @return the limits
      */
     public static StepLimits usual(Mass room, Mass available, Mass smallest) {
-        return new StepLimits(room, available, smallest, 0.05, 0.8, Duration.ofMinutes(15));
+        return new StepLimits(room, available, smallest, 0.05, 0.5, Duration.ofMinutes(15));
     }
 }

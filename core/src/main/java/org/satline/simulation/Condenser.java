@@ -12,14 +12,16 @@ record Condenser(
         double hl = fluid.liquidEnthalpy(pa);
         double rhoV = fluid.vapourDensity(pa, 0);
         double rhoL = fluid.liquidDensity(pa);
-        double single = coil.singlePhase(airShare);
         double vapour = 0;
         double hotDensity = rhoV;
         double x1 = Math.min(1, (enthalpyIn - hl) / (hv - hl));
         if (enthalpyIn > hv) {
             double superheat = fluid.superheatOfEnthalpy(pa, enthalpyIn);
             double heatCapacity = (enthalpyIn - hv) / superheat;
-            vapour = flow * heatCapacity / single * Math.log((dew + superheat - airK) / (dew - airK));
+            vapour = flow
+                    * heatCapacity
+                    / coil.vapour(airShare, flow)
+                    * Math.log((dew + superheat - airK) / (dew - airK));
             hotDensity = fluid.vapourDensity(pa, superheat / 2);
             if (vapour
                     >= 1) { // the coil only cools gas; far from any steady state of a sound search, so a bound will do
@@ -30,9 +32,9 @@ record Condenser(
         double hot = cold + x1 * (dew - bubble);
         double glide = Math.max(hot - cold, 1e-6);
         double heatCapacity = Math.max(x1, 1e-9) * (hv - hl) / glide;
-        double twoPhase = flow * heatCapacity / coil.twoPhase(airShare) * Math.log1p(glide / cold);
+        double twoPhase = flow * heatCapacity / coil.twoPhase(airShare, flow) * Math.log1p(glide / cold);
         if (vapour + twoPhase >= 1) {
-            double drop = hot * -Math.expm1(-(1 - vapour) * coil.twoPhase(airShare) / (flow * heatCapacity));
+            double drop = hot * -Math.expm1(-(1 - vapour) * coil.twoPhase(airShare, flow) / (flow * heatCapacity));
             double out = Math.max(hl, hl + x1 * (hv - hl) - heatCapacity * drop);
             double x2 = (out - hl) / (hv - hl);
             double density = vapour * hotDensity + (1 - vapour) * VoidFraction.meanDensity(x1, x2, rhoL, rhoV);
@@ -40,7 +42,7 @@ record Condenser(
         }
         double liquid = 1 - vapour - twoPhase;
         double cl = fluid.liquidHeatCapacity(pa);
-        double subcooling = cold * -Math.expm1(-liquid * single / (flow * cl));
+        double subcooling = cold * -Math.expm1(-liquid * coil.liquid(airShare, flow) / (flow * cl));
         double density = vapour * hotDensity
                 + twoPhase * VoidFraction.meanDensity(x1, 0, rhoL, rhoV)
                 + liquid * fluid.liquidDensityAt(bubble - subcooling / 2);

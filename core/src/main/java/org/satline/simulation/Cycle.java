@@ -34,7 +34,8 @@ record Cycle(
             double condenserVolume,
             double evaporatorVolume,
             double liquidVolume,
-            double vapourVolume) {
+            double vapourVolume,
+            Oil oil) {
         Parts filledWith(WorkingFluid other) {
             return new Parts(
                     other,
@@ -47,7 +48,8 @@ record Cycle(
                     condenserVolume,
                     evaporatorVolume,
                     liquidVolume,
-                    vapourVolume);
+                    vapourVolume,
+                    oil);
         }
     }
 
@@ -80,7 +82,8 @@ record Cycle(
         double charge = parts.condenserVolume() * condenser.meanDensity()
                 + parts.evaporatorVolume() * evaporator.meanDensity()
                 + parts.liquidVolume() * liquidDensity
-                + parts.vapourVolume() * suction.density();
+                + parts.vapourVolume() * suction.density()
+                + parts.oil().dissolved(fluid, evaporatingPa, superheatK);
         return new Cycle(suction, flow, hot, condenser, evaporator, metered, charge);
     }
 

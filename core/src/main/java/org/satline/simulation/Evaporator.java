@@ -33,8 +33,8 @@ record Evaporator(
         double rhoL = fluid.liquidDensity(pa);
         double x1 = Math.min(1, Math.max(0, (enthalpyIn - hl) / (hv - hl)));
         double mean = (bubble + x1 * (dew - bubble) + dew) / 2;
-        double dry = coil.twoPhase(airShare) * (air.dryBulbK - mean);
-        double wet = wetHeat(coil, airShare, air, air.celsius - (air.dryBulbK - mean));
+        double dry = coil.twoPhase(airShare, flow) * (air.dryBulbK - mean);
+        double wet = wetHeat(coil, airShare, air, flow, air.celsius - (air.dryBulbK - mean));
         double heat = Math.max(1e-6, Math.max(dry, wet));
         double twoPhase = flow * (hv - enthalpyIn) / heat;
         if (twoPhase >= 1) {
@@ -46,23 +46,23 @@ record Evaporator(
         twoPhase = Math.max(0, twoPhase);
         double heatCapacity = (fluid.vapourEnthalpy(pa, 10) - hv) / 10;
         double most = Math.max(0, air.dryBulbK - dew);
-        double superheat = most * -Math.expm1(-(1 - twoPhase) * coil.singlePhase(airShare) / (flow * heatCapacity));
+        double superheat = most * -Math.expm1(-(1 - twoPhase) * coil.vapour(airShare, flow) / (flow * heatCapacity));
         double density = twoPhase * VoidFraction.meanDensity(x1, 1, rhoL, rhoV)
                 + (1 - twoPhase) * fluid.vapourDensity(pa, superheat / 2);
         return new Evaporator(fluid.vapourEnthalpy(pa, superheat), twoPhase, density, mean, wet > dry, heat);
     }
 
     /** Heat of the whole coil if it were wet and two-phase all over, W. */
-    private static double wetHeat(Coil coil, double airShare, ReturnAir air, double meanCelsius) {
+    private static double wetHeat(Coil coil, double airShare, ReturnAir air, double flow, double meanCelsius) {
         if (!(air.wetBulb > meanCelsius + 0.05)) {
             return 0;
         }
         double saturated = MoistAir.saturatedEnthalpy(meanCelsius);
         double slope = (MoistAir.saturatedEnthalpy(air.wetBulb) - saturated) / (air.wetBulb - meanCelsius);
         double outer = coil.outerConductance(airShare) / MoistAir.HEAT_CAPACITY;
-        double overall = outer / (1 + slope * outer / coil.innerConductance());
-        double flow = coil.airFlow(airShare);
-        return flow * -Math.expm1(-overall / flow) * (air.enthalpy - saturated);
+        double overall = outer / (1 + slope * outer / coil.innerConductance(flow));
+        double airFlow = coil.airFlow(airShare);
+        return airFlow * -Math.expm1(-overall / airFlow) * (air.enthalpy - saturated);
     }
 
     /** Dry bulb of the air behind coil and blower, degC. */

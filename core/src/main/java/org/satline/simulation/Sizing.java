@@ -1,6 +1,7 @@
 package org.satline.simulation;
 
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.satline.simulation.Compressor.Suction;
 import org.satline.simulation.Cycle.Parts;
@@ -36,7 +37,8 @@ final class Sizing {
         double condenserAir = watts * CONDENSER_AIR * MoistAir.DENSITY;
         Coil condenser = size(
                 condenserAir,
-                ua -> Condenser.of(fluid, new Coil(ua, condenserAir), 1, outdoorK, condensingPa, flow, hot)
+                flow,
+                coil -> Condenser.of(fluid, coil, 1, outdoorK, condensingPa, flow, hot)
                                 .enthalpyOut()
                         - liquidEnthalpy,
                 "condenser");
@@ -44,8 +46,9 @@ final class Sizing {
         ReturnAir air = ReturnAir.of(rated);
         Coil evaporator = size(
                 evaporatorAir,
-                ua -> suction.enthalpy()
-                        - Evaporator.of(fluid, new Coil(ua, evaporatorAir), 1, air, evaporatingPa, flow, liquidEnthalpy)
+                flow,
+                coil -> suction.enthalpy()
+                        - Evaporator.of(fluid, coil, 1, air, evaporatingPa, flow, liquidEnthalpy)
                                 .enthalpyOut(),
                 "evaporator");
         double driving = Metering.driving(fluid, condensingPa, condensingPa, liquidEnthalpy, evaporatingPa);
@@ -63,19 +66,21 @@ final class Sizing {
                 volumes.condenser() * litre,
                 volumes.evaporator() * litre,
                 volumes.liquidLine() * litre,
-                volumes.vapourSide() * litre);
+                volumes.vapourSide() * litre,
+                Oil.of(watts));
     }
 
     /** A larger coil brings the excess down; one that air and approach cannot serve at any size is refused. */
-    private static Coil size(double airFlow, DoubleUnaryOperator excess, String what) {
+    private static Coil size(double airFlow, double flow, ToDoubleFunction<Coil> excess, String what) {
+        DoubleUnaryOperator excessOf = ua -> excess.applyAsDouble(new Coil(ua, airFlow, flow));
         double low = 0.05 * airFlow * MoistAir.HEAT_CAPACITY;
         double high = 400 * low;
-        if (!(excess.applyAsDouble(low) > 0 && excess.applyAsDouble(high) < 0)) {
+        if (!(excessOf.applyAsDouble(low) > 0 && excessOf.applyAsDouble(high) < 0)) {
             throw new IllegalArgumentException(
                     "no " + what
                             + " coil reaches the rating point with the usual airflow; choose a larger approach or a smaller margin");
         }
-        double ua = new BrentSolver(1e-10, 1e-7).solve(200, excess::applyAsDouble, low, high);
-        return new Coil(ua, airFlow);
+        double ua = new BrentSolver(1e-10, 1e-7).solve(200, excessOf::applyAsDouble, low, high);
+        return new Coil(ua, airFlow, flow);
     }
 }

@@ -62,7 +62,7 @@ final class ChargeWorks {
             return new ChargeWork(Optional.empty(), Optional.empty());
         }
         Constants constants = Constants.typical(subcooling);
-        return new ChargeWork(estimate(constants, subcooling), advice(constants));
+        return new ChargeWork(estimate(constants, subcooling), advice());
     }
 
     private double rated(Criterion criterion, Optional<TemperatureDifference> stated, double usual) {
@@ -82,17 +82,16 @@ final class ChargeWorks {
                 ChargeEstimate.of(superheat.get(), ratedSuperheatK, subcooling.get(), ratedSubcoolingK, constants));
     }
 
-    private Optional<StepAdvice> advice(Constants constants) {
+    private Optional<StepAdvice> advice() {
         Optional<Mass> fullCharge = input.system().fullCharge();
         if (level == ChargeLevel.ON_TARGET || fullCharge.isEmpty()) {
             return Optional.empty();
         }
         return limits(fullCharge.get())
-                .map(limits -> StepAdvisor.of(
+                .map(limits -> StepAdvisor.typical(
                                 fullCharge.get(),
                                 input.system().metering(),
-                                deviation.tolerance().kelvins(),
-                                constants)
+                                deviation.tolerance().kelvins())
                         .next(readings(), limits));
     }
 

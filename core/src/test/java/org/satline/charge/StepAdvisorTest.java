@@ -16,8 +16,8 @@ class StepAdvisorTest {
     private static final StepLimits AMPLE =
             StepLimits.usual(Mass.ofKilograms(20), Mass.ofKilograms(20), Mass.ofGrams(10));
 
-    private static final StepAdvisor ADVISOR = StepAdvisor.of(
-            Mass.ofKilograms(3), MeteringDevice.EXPANSION_VALVE, 3 / 1.8, ChargeEstimate.Constants.typical(5.6));
+    private static final StepAdvisor ADVISOR =
+            StepAdvisor.typical(Mass.ofKilograms(3), MeteringDevice.EXPANSION_VALVE, 3 / 1.8);
 
     private static StepReading reading(double kg, double deviationK) {
         return new StepReading(kg, deviationK, 0.2, true);

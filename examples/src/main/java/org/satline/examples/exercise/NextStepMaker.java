@@ -2,7 +2,6 @@ package org.satline.examples.exercise;
 
 import java.util.List;
 import java.util.Optional;
-import org.satline.charge.ChargeEstimate;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.Criterion;
 import org.satline.charge.MeteringDevice;
@@ -191,12 +190,7 @@ final class NextStepMaker implements Maker {
     }
 
     private static StepAdvisor advisor(Running running, TemperatureDifference band) {
-        return StepAdvisor.of(
-                running.system().ratedCharge(),
-                running.metering(),
-                band.kelvins(),
-                ChargeEstimate.Constants.typical(
-                        running.system().design().subcooling().kelvins()));
+        return StepAdvisor.typical(running.system().ratedCharge(), running.metering(), band.kelvins());
     }
 
     private static StepLimits ample() {

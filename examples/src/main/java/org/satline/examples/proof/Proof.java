@@ -1,5 +1,6 @@
 package org.satline.examples.proof;
 
+import java.util.SplittableRandom;
 import org.satline.saturation.SaturationCurve;
 
 /** Simulated visits, judged and advised: what the verdict and the advice are worth where the truth is known. */
@@ -22,16 +23,21 @@ public final class Proof {
         VisitMaker maker = new VisitMaker(seed);
         VerdictScore verdicts = new VerdictScore();
         StepScores simulated = new StepScores();
+        EstimateScore estimates = new EstimateScore();
+        SplittableRandom seeds = new SplittableRandom(seed);
         for (int i = 0; i < visits; i++) {
             Visit visit = maker.next();
             SaturationCurve curve = maker.curve(visit.system().design().refrigerant());
             verdicts.add(visit, curve);
-            long noiseSeed = seed * 1_000_003 + i;
+            long noiseSeed = seeds.nextLong();
             if (!visit.faulty() && Math.abs(visit.chargeError()) <= FARTHEST) {
                 simulated.add(() -> new SimulatedPlant(visit, noiseSeed));
+                estimates.add(new SimulatedPlant(visit, noiseSeed));
             }
         }
         return verdicts.text()
+                + "\nCharge error by the estimate with typical constants, charge off by at most 30 %; published: within 10 %\n"
+                + estimates.text()
                 + "\nSteps to target on the simulated systems, charge off by at most 30 %: " + simulated.text()
                 + "\nSteps to target on a second plant of another shape, with lag, drift and bias: "
                 + StepScores.ofSaturatingPlants(seed, visits).text()

@@ -3,6 +3,7 @@ package org.satline.examples.proof;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.function.Supplier;
 
 /** All ways to charge side by side on the same plants, those that follow the charge from the start apart from those that do not. */
@@ -22,8 +23,9 @@ final class StepScores {
     static StepScores ofSaturatingPlants(long seed, int plants) {
         StepScores scores = new StepScores();
         int found = 0;
-        for (long i = 0; found < plants; i++) {
-            long own = seed * 1_000_003 + i;
+        SplittableRandom seeds = new SplittableRandom(seed);
+        while (found < plants) {
+            long own = seeds.nextLong();
             found += scores.add(() -> new SaturatingPlant(new Random(own))) ? 1 : 0;
         }
         return scores;

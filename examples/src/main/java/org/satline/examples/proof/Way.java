@@ -12,8 +12,7 @@ enum Way {
     ADVICE("advice on the next step") {
         @Override
         double next(Plant plant, List<StepReading> readings) {
-            StepAdvisor advisor =
-                    StepAdvisor.of(plant.fullCharge(), plant.metering(), plant.toleranceK(), plant.constants());
+            StepAdvisor advisor = StepAdvisor.typical(plant.fullCharge(), plant.metering(), plant.toleranceK());
             StepAdvice advice = advisor.next(readings, StepLimits.usual(AMPLE, AMPLE, SMALLEST));
             if (!(advice instanceof StepAdvice.Move move)) {
                 return 0;
