@@ -26,6 +26,8 @@ public record LearnedResponse(
         int informativeReadings) {
     /** Share of a step's effect that may differ because the answer is curved; our choice, no source. */
     private static final double CURVATURE = 0.25;
+    /** Share of the tolerance that a step is meant to leave; our choice, no source. */
+    private static final double SHORT_OF_TARGET = 0.25;
     /** Least response that is believed, as a share of the prior mean. */
     private static final double LEAST_SHARE = 0.15;
 
@@ -117,8 +119,8 @@ public record LearnedResponse(
     }
 
     /**
-     * The largest step towards the target that passes the far edge with no more than the given probability, and that is not meant to
-     * go beyond the target itself.
+     * The largest step towards the target that passes the far edge with no more than the given probability, and that is not meant to come
+     * nearer to the target than a quarter of the band: falling short costs one more step, going too far another cylinder.
      *
      * @param toleranceK half-width of the band, K
      * @param repeatabilityK standard deviation of a settled reading, K
@@ -126,12 +128,13 @@ public record LearnedResponse(
      * @return signed step, kg; 0 where even the smallest step is too risky
      */
     public double largestStepKg(double toleranceK, double repeatabilityK, double risk) {
-        double toTarget = -deviationK / kelvinsPerKilogram;
-        if (passing(toTarget, toleranceK, repeatabilityK) <= risk) {
-            return toTarget;
+        double wanted = Math.max(0, Math.abs(deviationK) - SHORT_OF_TARGET * toleranceK);
+        double whole = -Math.signum(deviationK) * wanted / kelvinsPerKilogram;
+        if (passing(whole, toleranceK, repeatabilityK) <= risk) {
+            return whole;
         }
         double safe = 0;
-        double risky = toTarget;
+        double risky = whole;
         for (int i = 0; i < 60; i++) { // halving: 60 rounds reach the last bit
             double middle = (safe + risky) / 2;
             if (passing(middle, toleranceK, repeatabilityK) <= risk) {

@@ -10,7 +10,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param deviation standard deviation, K/kg; above 0
  */
 record ResponsePrior(double mean, double deviation) {
-    /** Standard deviation of charge errors as found, share of the full charge: more than 20 % off is rare; our choice, no source. */
+    /** Standard deviation of the charge error that a reading is put down to, share of the full charge; small out of caution: a first step comes out smaller. Our choice, no source. */
     private static final double USUAL_CHARGE_ERROR = 0.1;
 
     private static final NormalDistribution STANDARD = new NormalDistribution(null, 0, 1);

@@ -11,31 +11,21 @@ import org.satline.quantity.Mass;
 /**
  * Advises how much refrigerant to move next, from the answers to the steps so far. Immutable, thread-safe.
  *
- * <p>Before the first step the response is a prior next to the typical constants of {@link ChargeEstimate}; each settled reading sharpens it
- * ({@link LearnedResponse}). The step is the largest one, not meant to go beyond the target, whose probability of carrying the next reading past
- * the far edge of the band stays within the accepted risk: passing it costs a cylinder swap, another purge and a start over.
+ * <p>Before the first step the response is the {@link ExpectedResponse}; each settled reading sharpens it ({@link LearnedResponse}). The step is the
+ * largest one, meant to end a little short of the target, whose probability of carrying the next reading past the far edge of the band stays within the
+ * accepted risk: passing it costs a cylinder swap, another purge and a start over. No step is larger than half of the full charge. The probability is that
+ * of the response as believed; what it came to on simulated systems stands in the guide of the core module.
  *
  * @param fullCharge full charge of the system, from the plate
  * @param criterion what is judged
  * @param toleranceK half-width of the band, K
- * @param priorKelvins response to the whole charge before any step, K
- * @param priorRelativeDoubt relative standard deviation of that response
+ * @param expected response before any step
  */
-public record StepAdvisor(
-        Mass fullCharge, Criterion criterion, double toleranceK, double priorKelvins, double priorRelativeDoubt) {
-    /** Subcooling behind an expansion valve, K for the whole charge, and the relative doubt of it. */
-    private static final double TYPICAL_SUBCOOLING = 40;
-
-    private static final double DOUBT_OF_SUBCOOLING = 0.2;
-    /** Superheat at a fixed orifice, K for the whole charge, and the relative doubt of it. */
-    private static final double TYPICAL_SUPERHEAT = 50;
-
-    private static final double DOUBT_OF_SUPERHEAT = 0.4;
-    private static final double DOUBT_OF_FITTED = 0.15;
-    /** Subcooling levels off: below its target it answers by this share more to charge, above it by as much less. From simulated systems. */
-    private static final double LEVELLING = 0.1;
+public record StepAdvisor(Mass fullCharge, Criterion criterion, double toleranceK, ExpectedResponse expected) {
     /** A response below this share of the expected one, beyond doubt, is none. */
     private static final double NO_RESPONSE = 0.15;
+    /** No single step is larger than this share of the full charge; our choice, no source. */
+    private static final double LARGEST_SHARE = 0.5;
     /** Without any signal after this share of the charge moved, the charge is not what is wrong. */
     private static final double MOST_WITHOUT_SIGNAL = 0.5;
 
@@ -47,72 +37,30 @@ public record StepAdvisor(
      * @param fullCharge full charge of the system, from the plate
      * @param criterion what is judged
      * @param toleranceK half-width of the band, K
-     * @param priorKelvins response to the whole charge before any step, K
-     * @param priorRelativeDoubt relative standard deviation of that response
+     * @param expected response before any step
      */
     public StepAdvisor {
         Objects.requireNonNull(criterion, "criterion");
-        if (!(fullCharge.kilograms() > 0
-                && toleranceK > 0
-                && priorKelvins > 0
-                && priorRelativeDoubt > 0
-                && priorRelativeDoubt <= 1)) {
+        Objects.requireNonNull(expected, "expected");
+        if (!(fullCharge.kilograms() > 0 && toleranceK > 0 && toleranceK < 1e3)) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
-                    "full charge %s, tolerance %s K, response %s K and its relative doubt %s must be above 0, the doubt at most 1",
+                    "full charge %s and tolerance %s K must be above 0, the tolerance below 1000 K",
                     fullCharge,
-                    toleranceK,
-                    priorKelvins,
-                    priorRelativeDoubt));
+                    toleranceK));
         }
     }
 
     /**
-     * Returns an advisor for a unit that nothing was fitted on: 40 K for the whole charge with a relative doubt of 0.2 for subcooling behind an expansion
-     * valve, 50 K and 0.4 for superheat at a fixed orifice. Chosen on simulated systems ({@code org.satline.simulation}) and a second, unlike plant; they show
-     * no dependence on the rated subcooling. The typical constants of {@link ChargeEstimate} say, at a rated subcooling of 5.6 K, 31 K for subcooling, and
-     * for superheat between 38 K, where subcooling takes half the effect, and 77 K, where it takes none.
+     * Returns an advisor for a unit that nothing was fitted on.
      *
      * @param fullCharge full charge, from the plate
      * @param metering metering device
      * @param toleranceK half-width of the band, K
-     * @return the advisor
+     * @return the advisor, with {@link ExpectedResponse#typical}
      */
     public static StepAdvisor typical(Mass fullCharge, MeteringDevice metering, double toleranceK) {
-        boolean valve = metering == MeteringDevice.EXPANSION_VALVE;
-        return new StepAdvisor(
-                fullCharge,
-                metering.judgedBy(),
-                toleranceK,
-                valve ? TYPICAL_SUBCOOLING : TYPICAL_SUPERHEAT,
-                valve ? DOUBT_OF_SUBCOOLING : DOUBT_OF_SUPERHEAT);
-    }
-
-    /**
-     * Returns an advisor with constants fitted on the unit, with a relative doubt of 0.15. With an expansion valve superheat stays and subcooling takes the whole
-     * effect k_ch. With a fixed orifice superheat moves by k_ch / (2 k_sh/k_sc) where subcooling takes half the effect, and by k_ch / (k_sh/k_sc) where
-     * it takes none; the prior is the geometric mean of the two.
-     *
-     * @param fullCharge full charge, from the plate
-     * @param metering metering device
-     * @param toleranceK half-width of the band, K
-     * @param constants constants of {@link ChargeEstimate}, fitted on this unit; their ratio above 0 for a fixed orifice
-     * @return the advisor
-     */
-    public static StepAdvisor fitted(
-            Mass fullCharge, MeteringDevice metering, double toleranceK, ChargeEstimate.Constants constants) {
-        boolean valve = metering == MeteringDevice.EXPANSION_VALVE;
-        if (!constants.fitted() || (!valve && constants.ratio() == 0)) {
-            throw new IllegalArgumentException(
-                    constants
-                            + " are not usable here: give constants fitted on this unit, with a ratio above 0 for a fixed orifice, or take the typical advisor");
-        }
-        return new StepAdvisor(
-                fullCharge,
-                metering.judgedBy(),
-                toleranceK,
-                constants.kelvinsPerFraction() / (valve ? 1 : Math.sqrt(2) * constants.ratio()),
-                DOUBT_OF_FITTED);
+        return new StepAdvisor(fullCharge, metering.judgedBy(), toleranceK, ExpectedResponse.typical(metering));
     }
 
     /**
@@ -127,10 +75,10 @@ public record StepAdvisor(
             throw new IllegalArgumentException("advice needs the reading before the first step");
         }
         StepReading now = readings.get(readings.size() - 1);
-        double prior = prior(readings.get(0));
+        double prior = expected.kelvins(readings.get(0).deviationK() / toleranceK) / fullCharge.kilograms();
         LearnedResponse learned = learned(readings, prior);
         double onTarget = onTarget(learned);
-        if (now.signal() && onTarget >= limits.confidence()) {
+        if (now.signal() && inside(now) && onTarget >= limits.confidence()) {
             return new StepAdvice.Done(onTarget, List.of(standing(now), percent("probability on target", onTarget)));
         }
         if (contradicts(readings, prior)) {
@@ -143,11 +91,6 @@ public record StepAdvisor(
         return bounded(readings, now, learned, step, onTarget, limits);
     }
 
-    private double prior(StepReading first) {
-        double levelling = criterion == Criterion.SUBCOOLING ? -Math.copySign(LEVELLING, first.deviationK()) : 0;
-        return (1 + levelling) * priorKelvins / fullCharge.kilograms();
-    }
-
     private LearnedResponse learned(List<StepReading> readings, double prior) {
         List<StepReading> teaching = informative(readings);
         StepReading first = teaching.get(0);
@@ -155,7 +98,7 @@ public record StepAdvisor(
         Optional<StepReading> atZero = Optional.of(readings.get(Math.max(before, 0)))
                 .filter(each -> before >= 0 && first.signal() && !each.signal());
         ResponsePrior sharpened =
-                new ResponsePrior(prior, priorRelativeDoubt * prior).given(first, atZero, fullCharge.kilograms());
+                new ResponsePrior(prior, expected.relativeDoubt() * prior).given(first, atZero, fullCharge.kilograms());
         return LearnedResponse.from(teaching, sharpened.mean(), sharpened.deviation());
     }
 
@@ -180,8 +123,7 @@ public record StepAdvisor(
                                 : "; it stands at zero as far as can be told, so the true error may be larger: a coarse step first"));
         boolean adds = learned.deviationK() < 0;
         boolean turns = turns(readings, adds);
-        boolean inside = Math.abs(now.deviationK()) <= toleranceK;
-        if (inside && (turns || Math.abs(step) < limits.smallest().kilograms())) {
+        if (inside(now) && (turns || Math.abs(step) < limits.smallest().kilograms())) {
             reasons.add("within the band as read; a further step would cost more than it gains");
             return new StepAdvice.Done(onTarget, reasons);
         }
@@ -193,7 +135,8 @@ public record StepAdvisor(
                             : "no room is left: bring another cylinder");
             return new StepAdvice.Blocked(reasons);
         }
-        double amount = Math.min(Math.max(Math.abs(step), limits.smallest().kilograms()), most);
+        double wanted = Math.min(Math.abs(step), LARGEST_SHARE * fullCharge.kilograms());
+        double amount = Math.min(Math.max(wanted, limits.smallest().kilograms()), most);
         double passing = learned.passing(adds ? amount : -amount, toleranceK, now.repeatabilityK());
         if (passing > limits.risk() && Math.abs(step) < limits.smallest().kilograms()) {
             reasons.add(
@@ -248,6 +191,10 @@ public record StepAdvisor(
         double last = readings.get(readings.size() - 1).netMassKg()
                 - readings.get(readings.size() - 2).netMassKg();
         return last != 0 && (last > 0) != adds;
+    }
+
+    private boolean inside(StepReading now) {
+        return Math.abs(now.deviationK()) <= toleranceK;
     }
 
     private double onTarget(LearnedResponse learned) {

@@ -1,8 +1,9 @@
 package org.satline.simulation;
 
 /**
- * Oil in the shell of the compressor, which holds refrigerant in solution: the more, the higher the pressure and the colder the oil. Figures from memory, of
- * the order of published charts of hydrofluorocarbons in ester oil and of R-22 in mineral oil (9 % of R-410A at 60 degC and 1 MPa).
+ * Oil in a compressor whose shell stands at the suction pressure; it holds refrigerant in solution: the more, the higher the pressure and the colder the oil.
+ * Figures from memory, of the order of published charts of hydrofluorocarbons in ester oil and of R-22 in mineral oil (9 % of R-410A at 60 degC and 1 MPa), and
+ * taken for every refrigerant, though some, ammonia and water among them, hardly dissolve.
  *
  * @param kilograms oil, kg
  */

@@ -119,7 +119,7 @@ public final class SimulatedSystem {
 
     /**
      * Finds the pressure at rest, compressor off and all of the system at one temperature. Foreign gas stays in the condenser behind a closed expansion valve
-     * and spreads over all vapour through a fixed orifice.
+     * and spreads over all vapour through a fixed orifice. What the oil holds at rest is not taken off the charge.
      *
      * @param charge refrigerant in the system; [20, 300] % of the rated charge
      * @param temperature of the whole system

@@ -189,8 +189,7 @@ final class NextSteps {
         if (work.advice().orElse(null) instanceof StepAdvice.Move move) {
             add(
                     "why that much: " + String.join("; ", move.reasons()),
-                    "Bayesian linear regression over the steps so far; prior: virtual refrigerant charge sensor after Li and Braun, typical constants"
-                            + " from memory");
+                    "Bayesian linear regression over the steps so far; prior: how typical systems answer, our choice");
         }
     }
 

@@ -150,8 +150,8 @@ class HookUpReportTest {
         VisitReport report = report(cylinder().build());
         StepAdvice.Move move = (StepAdvice.Move) report.work().advice().orElseThrow();
         assertThat(move.direction()).isEqualTo(StepAdvice.Direction.REMOVE);
-        // the deviation is 6.1 degF = 3.4 K, the prior 5.56 K / (0.25 x 0.73) = 30.4 K for the whole charge: 3.4 / 30.4
-        // x 3.2 kg = 0.36 kg at the most
+        // the deviation is 6.1 degF = 3.4 K; without any doubt 34 K less a tenth for the whole charge would ask for 3.4
+        // / 30.6 x 3.2 kg = 0.36 kg
         assertThat(move.amount().kilograms()).isBetween(0.05, 0.36);
         ChargeEstimate estimate = report.work().estimate().orElseThrow();
         assertThat(estimate.fraction()).isBetween(0.05, 0.15);

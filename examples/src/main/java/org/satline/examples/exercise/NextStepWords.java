@@ -53,6 +53,6 @@ final class NextStepWords {
                 "largest step whose probability of passing the far edge of the band stays within 5 %",
                 String.join("; ", advice.reasons()),
                 result,
-                "Bayesian linear regression on the readings, prior from typical constants");
+                "Bayesian linear regression on the readings, prior of a typical unit");
     }
 }

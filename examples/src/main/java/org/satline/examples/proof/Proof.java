@@ -5,8 +5,6 @@ import org.satline.saturation.SaturationCurve;
 
 /** Simulated visits, judged and advised: what the verdict and the advice are worth where the truth is known. */
 public final class Proof {
-    private static final double FARTHEST = 0.3;
-
     private Proof() {}
 
     /**
@@ -30,13 +28,13 @@ public final class Proof {
             SaturationCurve curve = maker.curve(visit.system().design().refrigerant());
             verdicts.add(visit, curve);
             long noiseSeed = seeds.nextLong();
-            if (!visit.faulty() && Math.abs(visit.chargeError()) <= FARTHEST) {
+            if (StepScores.takes(visit)) {
                 simulated.add(() -> new SimulatedPlant(visit, noiseSeed));
                 estimates.add(new SimulatedPlant(visit, noiseSeed));
             }
         }
         return verdicts.text()
-                + "\nCharge error by the estimate with typical constants, charge off by at most 30 %; published: within 10 %\n"
+                + "\nCharge error by the estimate with typical constants and exact readings, charge off by at most 30 %; published: within 10 %\n"
                 + estimates.text()
                 + "\nSteps to target on the simulated systems, charge off by at most 30 %: " + simulated.text()
                 + "\nSteps to target on a second plant of another shape, with lag, drift and bias: "

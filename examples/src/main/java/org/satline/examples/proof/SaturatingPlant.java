@@ -7,7 +7,7 @@ import org.satline.charge.StepReading;
 import org.satline.quantity.Mass;
 
 /**
- * A system that shares no equation with the prior of the advice nor with the simulated ones: subcooling saturates exponentially above a threshold charge,
+ * A system that shares no equation with the simulated ones: subcooling saturates exponentially above a threshold charge,
  * superheat bends like a hyperbolic tangent and stops at zero; the answer lags, drifts with the weather and reads with noise and a fixed bias. All its
  * numbers are our choice, no source.
  */

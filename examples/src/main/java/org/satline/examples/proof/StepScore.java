@@ -2,8 +2,11 @@ package org.satline.examples.proof;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
+import org.satline.charge.MeteringDevice;
 import org.satline.charge.StepReading;
 import org.satline.simulation.NoSteadyStateException;
 
@@ -14,7 +17,9 @@ final class StepScore {
     private final Way way;
     private final List<Double> steps = new ArrayList<>();
     private final List<Double> errors = new ArrayList<>();
-    private int overshoots;
+    /** Overshoots and visits by metering device. */
+    private final Map<MeteringDevice, int[]> overshoots = new EnumMap<>(MeteringDevice.class);
+
     private int left;
 
     StepScore(Way way) {
@@ -45,7 +50,13 @@ final class StepScore {
         }
         steps.add((double) count);
         errors.add(Math.abs(plant.chargeError()));
-        overshoots += overshot ? 1 : 0;
+        int[] counts = overshoots.computeIfAbsent(plant.metering(), device -> new int[2]);
+        counts[0] += overshot ? 1 : 0;
+        counts[1]++;
+    }
+
+    int visits() {
+        return steps.size();
     }
 
     double medianSteps() {
@@ -53,7 +64,12 @@ final class StepScore {
     }
 
     double overshootShare() {
-        return (double) overshoots / Math.max(1, steps.size());
+        return (double) overshoots.values().stream().mapToInt(each -> each[0]).sum() / Math.max(1, steps.size());
+    }
+
+    private double overshootShare(MeteringDevice device) {
+        int[] counts = overshoots.getOrDefault(device, new int[2]);
+        return (double) counts[0] / Math.max(1, counts[1]);
     }
 
     double error95() {
@@ -64,12 +80,14 @@ final class StepScore {
         StringBuilder text = new StringBuilder();
         VerdictScore.line(
                 text,
-                "%-42s%8d%8.0f%8.0f%12.1f %%%12.1f %%%10.1f %%%s",
+                "%-42s%8d%8.0f%8.0f%12.1f %%%8.1f %%%8.1f %%%12.1f %%%10.1f %%%s",
                 way.label(),
                 steps.size(),
                 medianSteps(),
                 quantile(steps, 0.95),
                 100 * overshootShare(),
+                100 * overshootShare(MeteringDevice.EXPANSION_VALVE),
+                100 * overshootShare(MeteringDevice.FIXED_ORIFICE),
                 100 * quantile(errors, 0.5),
                 100 * error95(),
                 left == 0 ? "" : "  (" + left + " beyond the model)");
@@ -80,12 +98,14 @@ final class StepScore {
         StringBuilder text = new StringBuilder();
         VerdictScore.line(
                 text,
-                "%-42s%8s%8s%8s%14s%14s%12s",
+                "%-42s%8s%8s%8s%14s%10s%10s%14s%12s",
                 "way to charge",
                 "visits",
                 "median",
                 "95 %",
                 "overshoot",
+                "valve",
+                "orifice",
                 "error median",
                 "95 %");
         return text.toString();

@@ -8,6 +8,8 @@ import java.util.function.Supplier;
 
 /** All ways to charge side by side on the same plants, those that follow the charge from the start apart from those that do not. */
 final class StepScores {
+    private static final double FARTHEST = 0.3;
+
     private final Map<Way, StepScore> following = ways();
     private final Map<Way, StepScore> pinned = ways();
 
@@ -17,6 +19,11 @@ final class StepScores {
             ways.put(way, new StepScore(way));
         }
         return ways;
+    }
+
+    /** Whether the steps are scored on a visit: nothing but the charge is wrong, and that by at most 30 %. */
+    static boolean takes(Visit visit) {
+        return !visit.faulty() && Math.abs(visit.chargeError()) <= FARTHEST;
     }
 
     /** As many plants of the second kind as asked for that begin off target. */
