@@ -22,12 +22,8 @@ import org.satline.quantity.Mass;
  * @param expected response before any step
  */
 public record StepAdvisor(Mass fullCharge, Criterion criterion, double toleranceK, ExpectedResponse expected) {
-    /** A response below this share of the expected one, beyond doubt, is none. */
-    private static final double NO_RESPONSE = 0.15;
     /** No single step is larger than this share of the full charge; our choice, no source. */
     private static final double LARGEST_SHARE = 0.5;
-    /** Without any signal after this share of the charge moved, the charge is not what is wrong. */
-    private static final double MOST_WITHOUT_SIGNAL = 0.5;
 
     private static final NormalDistribution STANDARD = new NormalDistribution(null, 0, 1);
 
@@ -81,11 +77,17 @@ public record StepAdvisor(Mass fullCharge, Criterion criterion, double tolerance
         if (now.signal() && inside(now) && onTarget >= limits.confidence()) {
             return new StepAdvice.Done(onTarget, List.of(standing(now), percent("probability on target", onTarget)));
         }
-        if (contradicts(readings, prior)) {
+        StepAnswers answers = new StepAnswers(readings, informative(readings), fullCharge);
+        if (answers.none(prior) || answers.tooMuchMoved()) {
             return new StepAdvice.NotCharge(List.of(
                     criterion.label()
                             + " does not answer to the refrigerant moved as it would to an error of the charge",
                     "look for another fault before moving more"));
+        }
+        if (answers.contradictory(prior, learned)) {
+            return new StepAdvice.Blocked(List.of(
+                    standing(now),
+                    "the readings so far do not belong together: let it settle and read again before moving more"));
         }
         double step = learned.largestStepKg(toleranceK, now.repeatabilityK(), limits.risk());
         return bounded(readings, now, learned, step, onTarget, limits);
@@ -164,24 +166,6 @@ public record StepAdvisor(Mass fullCharge, Criterion criterion, double tolerance
             from--;
         }
         return readings.subList(from, last + 1);
-    }
-
-    private boolean contradicts(List<StepReading> readings, double prior) {
-        StepReading first = readings.get(0);
-        StepReading now = readings.get(readings.size() - 1);
-        double moved = Math.abs(now.netMassKg() - first.netMassKg());
-        if (!first.signal() && !now.signal()) {
-            return moved > MOST_WITHOUT_SIGNAL * fullCharge.kilograms();
-        }
-        List<StepReading> teaching = informative(readings);
-        StepReading start = teaching.get(0);
-        double mass = now.netMassKg() - start.netMassKg();
-        if (mass == 0) {
-            return false;
-        }
-        double slope = (now.deviationK() - start.deviationK()) / mass;
-        double doubt = Math.hypot(now.repeatabilityK(), start.repeatabilityK()) / Math.abs(mass);
-        return slope + 1.645 * doubt < NO_RESPONSE * prior;
     }
 
     private static boolean turns(List<StepReading> readings, boolean adds) {

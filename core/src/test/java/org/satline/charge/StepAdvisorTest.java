@@ -47,6 +47,45 @@ class StepAdvisorTest {
         assertThat(ADVISOR.next(pinned, AMPLE)).isInstanceOf(StepAdvice.NotCharge.class);
     }
 
+    /** Hand instruments, u = 1.2 K: a pound out in halves, a fifth of the charge and more in all, and subcooling stands where it stood. */
+    @Test
+    void doesNotGoOnDrainingASystemThatDoesNotAnswer() {
+        List<StepReading> readings = new ArrayList<>();
+        for (int i = 0; i <= 4; i++) {
+            readings.add(new StepReading(-0.227 * i, 3.4, 1.2, true));
+        }
+        assertThat(ADVISOR.next(readings, AMPLE)).isInstanceOf(StepAdvice.NotCharge.class);
+        // net mass beyond half of the full charge: whatever the reading, not an error of the charge
+        assertThat(ADVISOR.next(List.of(reading(0, 12), reading(-1.6, 8)), AMPLE))
+                .isInstanceOf(StepAdvice.NotCharge.class);
+    }
+
+    @Test
+    void asksForAnotherReadingWhereTheReadingsDoNotBelongTogether() {
+        // 24 K for 0.14 kg is 180 K/kg, where some 10 K/kg are expected
+        assertThat(ADVISOR.next(
+                        List.of(new StepReading(0, 28, 1.2, true), new StepReading(-0.14, 3.4, 1.2, true)), AMPLE))
+                .isInstanceOf(StepAdvice.Blocked.class);
+        // the same mass read 6 K apart
+        assertThat(ADVISOR.next(
+                        List.of(new StepReading(-0.14, -2.8, 1.2, true), new StepReading(-0.14, 3.4, 1.2, true)),
+                        AMPLE))
+                .isInstanceOf(StepAdvice.Blocked.class);
+    }
+
+    @Test
+    void stopsOnTargetOnlyWhereTheLastReadingIsInsideTheBand() {
+        assertThat(ADVISOR.next(
+                        List.of(new StepReading(0, -0.4, 1.2, true), new StepReading(0.03, -2.2, 1.2, true)), AMPLE))
+                .isNotInstanceOf(StepAdvice.Done.class);
+    }
+
+    @Test
+    void noStepIsLargerThanHalfOfTheCharge() {
+        StepAdvice.Move move = (StepAdvice.Move) ADVISOR.next(List.of(reading(0, 300)), AMPLE);
+        assertThat(move.amount().kilograms()).isLessThanOrEqualTo(1.5);
+    }
+
     @Test
     void avoidsTurningRoundInsideTheBand() {
         assertThat(ADVISOR.next(List.of(reading(0, 6), reading(-0.6, -1.5)), AMPLE))

@@ -21,6 +21,7 @@ final class StepScore {
     private final Map<MeteringDevice, int[]> overshoots = new EnumMap<>(MeteringDevice.class);
 
     private int left;
+    private int outside;
 
     StepScore(Way way) {
         this.way = way;
@@ -44,9 +45,11 @@ final class StepScore {
                 overshot |= Math.signum(step) * plant.deviationK() > plant.toleranceK();
                 readings.add(plant.read());
             }
+            outside += Math.abs(plant.deviationK()) > plant.toleranceK() ? 1 : 0;
         } catch (NoSteadyStateException | IllegalArgumentException e) {
             left++; // moved so far that the model has no steady state: counted as an overshoot
             overshot = true;
+            outside++;
         }
         steps.add((double) count);
         errors.add(Math.abs(plant.chargeError()));
@@ -61,6 +64,10 @@ final class StepScore {
 
     double medianSteps() {
         return quantile(steps, 0.5);
+    }
+
+    private double oneStepShare() {
+        return (double) steps.stream().filter(each -> each <= 1).count() / Math.max(1, steps.size());
     }
 
     double overshootShare() {
@@ -80,14 +87,16 @@ final class StepScore {
         StringBuilder text = new StringBuilder();
         VerdictScore.line(
                 text,
-                "%-42s%8d%8.0f%8.0f%12.1f %%%8.1f %%%8.1f %%%12.1f %%%10.1f %%%s",
+                "%-42s%8d%8.0f%8.0f%8.1f %%%10.1f %%%8.1f %%%8.1f %%%8.1f %%%12.1f %%%8.1f %%%s",
                 way.label(),
                 steps.size(),
                 medianSteps(),
                 quantile(steps, 0.95),
+                100 * oneStepShare(),
                 100 * overshootShare(),
                 100 * overshootShare(MeteringDevice.EXPANSION_VALVE),
                 100 * overshootShare(MeteringDevice.FIXED_ORIFICE),
+                100.0 * outside / Math.max(1, steps.size()),
                 100 * quantile(errors, 0.5),
                 100 * error95(),
                 left == 0 ? "" : "  (" + left + " beyond the model)");
@@ -98,14 +107,16 @@ final class StepScore {
         StringBuilder text = new StringBuilder();
         VerdictScore.line(
                 text,
-                "%-42s%8s%8s%8s%14s%10s%10s%14s%12s",
+                "%-42s%8s%8s%8s%10s%12s%10s%10s%10s%14s%10s",
                 "way to charge",
                 "visits",
                 "median",
                 "95 %",
+                "one step",
                 "overshoot",
                 "valve",
                 "orifice",
+                "outside",
                 "error median",
                 "95 %");
         return text.toString();

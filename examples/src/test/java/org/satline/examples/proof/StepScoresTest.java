@@ -49,10 +49,13 @@ class StepScoresTest {
         assertThat(advised.medianSteps())
                 .as("%s against %s", advised.text(), equal.text())
                 .isLessThanOrEqualTo(equal.medianSteps() / 2);
-        assertThat(advised.overshootShare()).as(advised.text()).isLessThanOrEqualTo(0.05);
         StepScore pinned = simulated.pinned(Way.ADVICE);
-        // some 300 visits: above this share 5 % is refuted at a risk of 1 % (normal approximation of the binomial)
-        double refuted = 0.05 + 2.33 * Math.sqrt(0.05 * 0.95 / pinned.visits());
-        assertThat(pinned.overshootShare()).as(pinned.text()).isLessThanOrEqualTo(refuted);
+        assertThat(advised.overshootShare()).as(advised.text()).isLessThanOrEqualTo(refutesFivePercent(advised));
+        assertThat(pinned.overshootShare()).as(pinned.text()).isLessThanOrEqualTo(refutesFivePercent(pinned));
+    }
+
+    /** Some hundred visits scatter: above this share 5 % is refuted at a risk of 1 % (normal approximation of the binomial). */
+    private static double refutesFivePercent(StepScore score) {
+        return 0.05 + 2.33 * Math.sqrt(0.05 * 0.95 / score.visits());
     }
 }
