@@ -34,8 +34,8 @@ public record ExpectedResponse(double kelvins, double relativeDoubt, double leve
     }
 
     /**
-     * Returns what is expected of a unit that nothing was fitted on: 34 K for the whole charge, doubt 0.3, for subcooling behind an expansion valve, which
-     * levels off with charge by a tenth; 40 K, doubt 0.55, for superheat at a fixed orifice. Our choice, no source: chosen so that both the simulated systems
+     * Returns what is expected of a unit that nothing was fitted on: 33.5 K for the whole charge, doubt 0.33, for subcooling behind an expansion valve, which
+     * levels off with charge by a tenth; 39 K, doubt 0.6, for superheat at a fixed orifice. Our choice, no source: chosen so that both the simulated systems
      * ({@code org.satline.simulation}: 35 to 50 K and 65 to 90 K at the target, whatever the rated subcooling) and a second, unlike plant that answers half as
      * steeply at a fixed orifice are brought to target in few steps. The typical constants of {@link ChargeEstimate}, at a rated subcooling of 5.6 K, say 31 K
      * for subcooling, and for superheat between 38 K, where subcooling takes half the effect, and 77 K, where it takes none.
@@ -45,8 +45,8 @@ public record ExpectedResponse(double kelvins, double relativeDoubt, double leve
      */
     public static ExpectedResponse typical(MeteringDevice metering) {
         return metering == MeteringDevice.EXPANSION_VALVE
-                ? new ExpectedResponse(34, 0.3, 0.1)
-                : new ExpectedResponse(40, 0.55, 0);
+                ? new ExpectedResponse(33.5, 0.33, 0.1)
+                : new ExpectedResponse(39, 0.6, 0);
     }
 
     /**

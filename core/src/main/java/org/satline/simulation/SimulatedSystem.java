@@ -12,10 +12,12 @@ import org.satline.quantity.Temperature;
  *
  * <p>Compressor with volumetric and isentropic efficiency; condenser with desuperheating, two-phase and subcooled zone and evaporator with two-phase and
  * superheated zone, by effectiveness; wet coil; expansion valve that opens with superheat until it is wide open, or fixed orifice; charge inventory
- * with Zivi's void fraction in both coils, liquid line, vapour side and what the oil of the compressor holds in solution. Sized so that the design point of {@link SystemDesign} is met exactly.
+ * with Zivi's void fraction in both coils, liquid line, vapour side and what the oil of the compressor holds in solution. Sized so that the design
+ * point of {@link SystemDesign} is met exactly.
  *
- * <p>It is a model. It ignores: pressure drop of coils and lines, heat gained or lost by lines and shell, oil outside the compressor and at rest, an accumulator
- * or receiver, shift of a blend's circulating composition, frost, air maldistribution, foreign gas in heat transfer, the flow of air changing with its density, hunting of the valve, and everything before the steady state. Its constants are of the
+ * <p>It is a model. It ignores: pressure drop of coils and lines, heat gained or lost by lines and shell, oil outside the compressor and at rest, an
+ * accumulator or receiver, shift of a blend's circulating composition, frost, air maldistribution, foreign gas in heat transfer, the flow of air
+ * changing with its density, hunting of the valve, and everything before the steady state. Its constants are of the
  * usual order, not those of a machine; use it for directions and proofs, never to charge a real system. Immutable, thread-safe.
  */
 public final class SimulatedSystem {
