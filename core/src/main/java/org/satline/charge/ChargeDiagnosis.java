@@ -51,7 +51,7 @@ public record ChargeDiagnosis(DecisionRule rule, Expectations expectations) {
      */
     public Diagnosis of(
             SaturationCurve curve, SystemReadings readings, ChargeQuestion question, OperatingConditions conditions) {
-        Verdict verdict = ChargeJudge.judge(curve, readings, question);
+        Verdict verdict = ChargeJudge.judge(curve, readings, question, rule);
         Margins margins = Margins.of(curve, readings);
         Optional<Deviation> deviation = deviationOf(verdict);
         List<Gate> gates = Gates.check(curve, readings, conditions, margins);

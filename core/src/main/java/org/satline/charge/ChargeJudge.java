@@ -31,6 +31,11 @@ public final class ChargeJudge {
      * @throws org.satline.quantity.OutOfValidityException if a pressure lies outside the saturation line
      */
     public static Verdict judge(SaturationCurve curve, SystemReadings readings, ChargeQuestion question) {
+        return judge(curve, readings, question, DecisionRule.usual());
+    }
+
+    /** The same; the rule decides nothing here but with how many digits the probabilities are printed. */
+    static Verdict judge(SaturationCurve curve, SystemReadings readings, ChargeQuestion question, DecisionRule rule) {
         Objects.requireNonNull(curve, "curve");
         Objects.requireNonNull(readings, "readings");
         Objects.requireNonNull(question, "question");
@@ -67,7 +72,7 @@ public final class ChargeJudge {
         return Contradictions.between(margins, question.metering(), deviation)
                 .<Verdict>map(c -> new Verdict.CannotTell(
                         Optional.of(deviation), List.of(sentence(deviation), c.reason()), c.advice(), steps))
-                .orElseGet(() -> judged(deviation, steps));
+                .orElseGet(() -> judged(deviation, steps, rule));
     }
 
     private static ChargeTarget target(SystemReadings readings, ChargeQuestion question) {
@@ -99,17 +104,12 @@ public final class ChargeJudge {
                 readings.returnWetBulb().get(), readings.condenserAir().get());
     }
 
-    private static Verdict judged(Deviation deviation, List<Step> steps) {
+    private static Verdict judged(Deviation deviation, List<Step> steps, DecisionRule rule) {
         ChargeLevel level = deviation.level();
         List<String> reasons = new ArrayList<>();
         reasons.add(sentence(deviation));
         if (deviation.standardUncertaintyK() > 0) {
-            reasons.add(String.format(
-                    Locale.ROOT,
-                    "with these instruments: low %.0f %%, on target %.0f %%, high %.0f %%",
-                    100 * deviation.probability(ChargeLevel.LOW),
-                    100 * deviation.probability(ChargeLevel.ON_TARGET),
-                    100 * deviation.probability(ChargeLevel.HIGH)));
+            reasons.add("with these instruments: " + deviation.probabilities(rule));
         }
         String advice = switch (level) {
             case LOW -> "add refrigerant in small steps, after the leak is found and mended";

@@ -15,6 +15,9 @@ import java.util.Objects;
  * @param text in words
  */
 public record DecidingInstrument(List<String> origins, double largestShare, String text) {
+    /** An instrument twenty times as good is not to be had: our choice. */
+    private static final double LEAST_SHARE = 0.05;
+
     /**
      * Checks the parts.
      *
@@ -36,27 +39,31 @@ public record DecidingInstrument(List<String> origins, double largestShare, Stri
                 new ArrayList<>(deviation.budget().contributions().entrySet());
         bySize.sort(Comparator.comparingDouble((Map.Entry<String, Double> e) -> -Math.abs(e.getValue())));
         List<String> origins = new ArrayList<>();
-        double rest = square(deviation.standardUncertaintyK());
+        double whole = square(deviation.standardUncertaintyK());
         double taken = 0;
+        double share = 0;
         for (Map.Entry<String, Double> each : bySize) {
             origins.add(each.getKey());
-            rest = Math.max(0, rest - square(each.getValue()));
             taken += square(each.getValue());
-            if (rest < square(needed)) {
-                break;
+            double rest = Math.max(0, whole - taken);
+            share = taken > 0 ? Math.sqrt(Math.max(0, square(needed) - rest) / taken) : 0;
+            if (share >= LEAST_SHARE) {
+                break; // better instruments of one kind do; where they would have to be far too good, the next kind has
+                // to help
             }
         }
-        double share = taken > 0 ? Math.sqrt(Math.max(0, square(needed) - rest) / taken) : 0;
+        share = Math.min(share, Math.nextDown(1.0));
         String names = String.join(" and ", origins);
-        String text = share < 0.05
+        // rounded down, so that an instrument as good as the printed figure does decide
+        String text = share < LEAST_SHARE
                 ? "the reading lies on the edge of the tolerance, where no instrument decides it at a bearable price; largest doubt: "
                         + names
                 : String.format(
                         Locale.ROOT,
                         "an instrument with at most %.0f %% of today's error of %s would decide it",
-                        100 * share,
+                        Math.floor(100 * share),
                         names);
-        return new DecidingInstrument(origins, Math.min(share, Math.nextDown(1.0)), text);
+        return new DecidingInstrument(origins, share, text);
     }
 
     private static double square(double x) {

@@ -15,6 +15,9 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param consumersRisk largest accepted probability of leaving a wrong charge; in (0, 0.5)
  */
 public record DecisionRule(double producersRisk, double consumersRisk) {
+    /** Leaves 1E-15 of the first interval. */
+    private static final int HALVINGS = 50;
+
     /**
      * Checks the risks.
      *
@@ -42,19 +45,16 @@ public record DecisionRule(double producersRisk, double consumersRisk) {
      * @return the level, empty where it is undecided
      */
     public Optional<ChargeLevel> decide(Deviation deviation) {
-        if (deviation.probability(ChargeLevel.ON_TARGET) >= 1 - consumersRisk) {
-            return Optional.of(ChargeLevel.ON_TARGET);
-        }
-        for (ChargeLevel side : new ChargeLevel[] {ChargeLevel.LOW, ChargeLevel.HIGH}) {
-            if (deviation.probability(side) >= 1 - producersRisk) {
-                return Optional.of(side);
+        for (ChargeLevel level : new ChargeLevel[] {ChargeLevel.ON_TARGET, ChargeLevel.LOW, ChargeLevel.HIGH}) {
+            if (deviation.probability(level) >= wanted(level)) {
+                return Optional.of(level);
             }
         }
         return Optional.empty();
     }
 
     /**
-     * The standard uncertainty with which a deviation of this size would just be decided.
+     * The largest standard uncertainty with which a deviation of this size is decided, by this very rule.
      *
      * @param deviation measured less target
      * @return u, K; 0 on the very edge of the band, where no instrument decides
@@ -63,7 +63,25 @@ public record DecisionRule(double producersRisk, double consumersRisk) {
         double beyond =
                 Math.abs(deviation.value().kelvins()) - deviation.tolerance().kelvins();
         double risk = beyond > 0 ? producersRisk : consumersRisk;
-        return Math.abs(beyond) / new NormalDistribution(null, 0, 1).inverseCumulativeProbability(1 - risk);
+        // the nearer edge alone would allow this much; inside the band the farther one takes its share of the risk as
+        // well
+        double undecided =
+                1.001 * Math.abs(beyond) / new NormalDistribution(null, 0, 1).inverseCumulativeProbability(1 - risk);
+        double decided = 0;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (decided + undecided) / 2;
+            if (middle > 0 && decide(deviation.withStandardUncertainty(middle)).isPresent()) {
+                decided = middle;
+            } else {
+                undecided = middle;
+            }
+        }
+        return decided;
+    }
+
+    /** The least probability that makes a level of it. */
+    double wanted(ChargeLevel level) {
+        return 1 - (level == ChargeLevel.ON_TARGET ? consumersRisk : producersRisk);
     }
 
     private static void check(double risk, String what) {

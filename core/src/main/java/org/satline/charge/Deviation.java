@@ -1,5 +1,7 @@
 package org.satline.charge;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Objects;
 import org.apache.commons.math3.distribution.NormalDistribution;
@@ -22,6 +24,12 @@ public record Deviation(
         TemperatureDifference target,
         TemperatureDifference tolerance,
         UncertaintyBudget budget) {
+    /** A probability that is as close to the wanted one as this may be printed alike. */
+    private static final int MOST_DIGITS = 4;
+
+    /** Of 100 times a probability in binary. */
+    private static final double DUST = 1e-9;
+
     /**
      * Checks the parts.
      *
@@ -95,6 +103,42 @@ public record Deviation(
             case ON_TARGET -> Math.max(0, notHigh - low);
             case HIGH -> 1 - notHigh;
         };
+    }
+
+    /** The same reading with another uncertainty, K, above 0. */
+    Deviation withStandardUncertainty(double kelvins) {
+        return new Deviation(criterion, measured, target, tolerance, UncertaintyBudget.of("all", kelvins));
+    }
+
+    /**
+     * The three probabilities in words, with as many digits as it takes to see on which side of what the rule wants they lie.
+     */
+    String probabilities(DecisionRule rule) {
+        int digits = 0;
+        while (digits < MOST_DIGITS && !seen(rule, digits)) {
+            digits++;
+        }
+        String percent = "%." + digits + "f %%";
+        return String.format(
+                Locale.ROOT,
+                "low " + percent + ", on target " + percent + ", high " + percent,
+                100 * probability(ChargeLevel.LOW),
+                100 * probability(ChargeLevel.ON_TARGET),
+                100 * probability(ChargeLevel.HIGH));
+    }
+
+    private boolean seen(DecisionRule rule, int digits) {
+        for (ChargeLevel level : ChargeLevel.values()) {
+            double wanted = rule.wanted(level);
+            double printed = new BigDecimal(100 * probability(level))
+                    .setScale(digits, RoundingMode.HALF_UP)
+                    .doubleValue();
+            // printed / 100 would bring rounding of its own
+            if (probability(level) >= wanted != printed >= 100 * wanted - DUST) {
+                return false;
+            }
+        }
+        return true;
     }
 
     Step step() {
