@@ -12,6 +12,12 @@ final class Plausibility {
 
     private static final double COVERAGE = 3;
 
+    /** Of an expanded uncertainty, as it is reported with the reading (JCGM 100:2008, 6.3.3). */
+    private static final double EXPANDED = 2;
+
+    /** Uncertainty of the saturation line itself, which the reading's own does not hold, K. */
+    private static final double CURVE_K = 0.1;
+
     private Plausibility() {}
 
     static void check(SaturationCurve curve, SystemReadings readings) {
@@ -36,16 +42,22 @@ final class Plausibility {
         Margins margins = Margins.of(curve, readings);
         margins.superheat()
                 .ifPresent(m -> refuseBelow(
-                        m, ALLOWANCE_K, "suction line", "colder than the dew point", "the clamp, the gauge and which"));
+                        m,
+                        ALLOWANCE_K + COVERAGE * m.standardUncertaintyK(),
+                        "suction line",
+                        "colder than the dew point",
+                        "the clamp, the gauge and which"));
         margins.subcooling().ifPresent(m -> {
             double glide =
                     curve.glide(readings.liquidPressure().orElseThrow().value()).kelvins();
+            // no liquid is that warm; a mixture with vapour at the port is, up to the dew point, and shows a system
+            // short of refrigerant
             refuseBelow(
                     m,
-                    ALLOWANCE_K + glide,
+                    CURVE_K + glide + EXPANDED * m.standardUncertaintyK(),
                     "liquid line",
                     "warmer than the bubble point",
-                    "the clamp, the gauge and which");
+                    "the clamp, the gauge, whether hot gas reaches the liquid port, and which");
         });
     }
 
@@ -115,9 +127,8 @@ final class Plausibility {
         return ALLOWANCE_K + COVERAGE * Math.hypot(saturationK, air.standardUncertaintyK());
     }
 
-    private static void refuseBelow(LineMargin margin, double allowanceK, String line, String words, String advice) {
-        double least = -(allowanceK + COVERAGE * margin.standardUncertaintyK());
-        if (!(margin.value().kelvins() >= least)) {
+    private static void refuseBelow(LineMargin margin, double doubtK, String line, String words, String advice) {
+        if (!(margin.value().kelvins() >= -doubtK)) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
                     "%s is %.1f K %s at its pressure (%s), more than [%.1f] K of doubt allow; check %s refrigerant is in the system",
@@ -125,7 +136,7 @@ final class Plausibility {
                     -margin.value().kelvins(),
                     words,
                     margin.saturation(),
-                    -least,
+                    doubtK,
                     advice));
         }
     }

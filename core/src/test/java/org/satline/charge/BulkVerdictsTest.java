@@ -7,6 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -93,6 +96,24 @@ class BulkVerdictsTest {
                 .isEqualTo(level);
     }
 
+    /** Undecided inside the band, and so much better a thermometer: 1.8 degF below the upper edge, 4.2 degF above the lower one. */
+    @Test
+    void theInstrumentNamedDecidesWhenItIsUsed() {
+        double uK = 0.7;
+        VerdictAnswer now = BULK.answer(row("expansion-valve", 10, 11.2, uK));
+        assertThat(now.level()).as(now.note()).isEqualTo("undecided");
+        Matcher share = Pattern.compile("at most (\\d+) % of today's error").matcher(now.note());
+        assertThat(share.find()).as(now.note()).isTrue();
+        double percent = Double.parseDouble(share.group(1));
+        assertThat(percent).isLessThan(100);
+        VerdictAnswer then = BULK.answer(row("expansion-valve", 10, 11.2, uK * percent / 100));
+        assertThat(then.level()).as(then.note()).isEqualTo("on-target");
+        // printed down to the percent, so two percent more are too many
+        assertThat(BULK.answer(row("expansion-valve", 10, 11.2, uK * (percent + 2) / 100))
+                        .level())
+                .isEqualTo("undecided");
+    }
+
     /** Chart: 64 degF wet bulb and 85 degF condenser air give 11 degF; the slopes of the chart there are 1.75 and -0.6. */
     @ParameterizedTest
     @CsvSource({
@@ -170,6 +191,8 @@ class BulkVerdictsTest {
             @ForAll @DoubleRange(min = -1, max = 22) double subcoolingF,
             @ForAll @DoubleRange(min = 0, max = 5) double moreF,
             @ForAll @DoubleRange(min = 0, max = 2) double uK) {
+        // liquid warmer than its bubble point by more than the expanded uncertainty is refused
+        Assume.that(subcoolingF / 1.8 >= -2 * uK);
         VerdictAnswer less = BULK.answer(row("expansion-valve", 10, subcoolingF, uK));
         VerdictAnswer more = BULK.answer(row("expansion-valve", 10, subcoolingF + moreF, uK));
         assertThat(less.probabilityLow().getAsDouble()

@@ -113,6 +113,38 @@ class ChargeJudgeTest {
                 .isInstanceOf(Verdict.CannotTell.class);
     }
 
+    /** Expanded uncertainty of the thermometer 0.6 K; 0.1 K for the curve and, with a blend, its glide come on top. */
+    @Test
+    void liquidWarmerThanItsBubblePointIsRefusedAndAMixtureAtThePortIsLow() {
+        SaturationCurve r32 = SaturationCurves.solving(Catalogue.standard().find("R-32"));
+        assertThat(level(withSubcooling(r32, 0))).isEqualTo(ChargeLevel.LOW);
+        assertThat(level(withSubcooling(r32, -0.65))).isEqualTo(ChargeLevel.LOW);
+        for (double subcooling : new double[] {-0.75, -1.84}) {
+            assertThatThrownBy(() -> withSubcooling(r32, subcooling))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageContaining("warmer than the bubble point at its pressure")
+                    .hasMessageContaining("more than [0.7] K of doubt allow")
+                    .hasMessageContaining("hot gas reaches the liquid port");
+        }
+        SaturationCurve r407c = SaturationCurves.solving(Catalogue.standard().find("R-407C"));
+        double glide =
+                r407c.glide(Pressure.ofPascals(r407c.bubblePressurePa(315))).kelvins();
+        assertThat(level(withSubcooling(r407c, -glide))).isEqualTo(ChargeLevel.LOW);
+        assertThatThrownBy(() -> withSubcooling(r407c, -glide - 0.75))
+                .hasMessageContaining("warmer than the bubble point");
+    }
+
+    private static Verdict withSubcooling(SaturationCurve curve, double kelvins) {
+        return ChargeJudge.judge(
+                curve,
+                SystemReadings.builder()
+                        .liquid(
+                                PressureReading.of(Pressure.ofPascals(curve.bubblePressurePa(315)), 0, "gauge"),
+                                TemperatureReading.of(Temperature.ofKelvins(315 - kelvins), 0.3, "clamp"))
+                        .build(),
+                ChargeQuestion.of(MeteringDevice.EXPANSION_VALVE, Optional.of(TemperatureDifference.ofKelvins(5))));
+    }
+
     @Test
     void impossibleReadingsAreRefused() {
         assertThatThrownBy(() -> withValve(-30, 10, 10))
