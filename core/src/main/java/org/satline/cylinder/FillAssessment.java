@@ -69,6 +69,30 @@ public record FillAssessment(
     }
 
     /**
+     * Whether every test that applies could be made. Where partial stamps are accepted, those left out leave tests open: then a limit is what the
+     * rules say of the data given, and no leave to fill.
+     *
+     * @return false where a rule of the set could not be tested, or a stamp or the day of filling is not given; the cautions say which
+     */
+    public boolean everyTestMade() {
+        return StampCheck.untested(question).isEmpty() && untestedRules().isEmpty();
+    }
+
+    /**
+     * Rules of the set that could not be tested for want of data.
+     *
+     * @return outcomes with what is missing, in the order of the rules, unmodifiable
+     */
+    public List<RuleOutcome.NotTested> untestedRules() {
+        return outcomes.stream()
+                .map(CandidateOutcome::outcome)
+                .filter(RuleOutcome.NotTested.class::isInstance)
+                .map(RuleOutcome.NotTested.class::cast)
+                .filter(outcome -> question.jurisdiction().rules().contains(outcome.rule()))
+                .toList();
+    }
+
+    /**
      * Returns the strictest limit of the chosen set, law and practice together.
      *
      * @return the governing limit; nothing where no rule of the set gives one

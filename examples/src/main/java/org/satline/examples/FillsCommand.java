@@ -18,11 +18,12 @@ import picocli.CommandLine.Spec;
         description = {
             "Computes how much cylinders may hold, in bulk.",
             "Columns in, in any order: id,refrigerant,water_capacity_kg,tare_kg,rule,maximum_temperature_K (a cell may be empty).",
-            "Optional columns: service_pressure_Pa_gauge,test_pressure_Pa_gauge,specification,flammable_mark,retest_due,fill_date,",
-            "  jurisdiction (us, adr).",
+            "Optional columns: service_pressure_Pa_gauge,test_pressure_Pa_gauge,specification,flammable_mark,refillable,",
+            "  retest_due,fill_date,jurisdiction (us, adr).",
             "Columns out: id,refrigerant,rule,maximum_contents_kg,maximum_gross_kg,note,allowed_contents_kg.",
-            "allowed_contents_kg is the smallest of what the rule and its jurisdiction allow, empty where nothing may be filled in;",
-            "  maximum_contents_kg is what a rule asked for by name says alone, and can be more. Go by allowed_contents_kg.",
+            "allowed_contents_kg is the smallest of what the rule and its jurisdiction allow, empty where nothing may be filled in or a",
+            "  test that applies could not be made for want of data; the note then says what to supply.",
+            "maximum_contents_kg is what one rule says alone, whatever was not tested, and can be more. Go by allowed_contents_kg.",
             "An empty rule means the strictest of the jurisdiction (us unless given), which is then named."
         },
         mixinStandardHelpOptions = true,

@@ -107,6 +107,28 @@ class FillsCommandTest {
         assertThat(answers(out).get(0).raw("maximum_contents_kg")).isNotEmpty();
     }
 
+    /** A cylinder of a place that knows no such mark as DOT-4BW400. */
+    @Test
+    void whetherItMayBeRefilledCanBeSaidWithoutAMark() throws IOException {
+        String header =
+                "id,refrigerant,water_capacity_kg,tare_kg,rule,maximum_temperature_K,refillable,retest_due,fill_date,"
+                        + "jurisdiction,test_pressure_Pa_gauge\n";
+        Path out = folder.resolve("out.csv");
+        String stamps = ",2029-01-01,2026-07-14,adr,4200000\n";
+        ProgramRun.of(
+                "fills",
+                input(header + "yes,R-134a,21.6,12.4,,,true" + stamps + "no,R-134a,21.6,12.4,,,false" + stamps
+                        + "unknown,R-134a,21.6,12.4,,," + stamps + "x,R-134a,21.6,12.4,,,perhaps" + stamps),
+                "--out",
+                out);
+        List<CsvRow> answers = answers(out);
+        assertThat(answers.get(0).raw("allowed_contents_kg")).isNotEmpty();
+        assertThat(answers.get(1).raw("note")).contains("non-refillable");
+        assertThat(answers.get(2).raw("allowed_contents_kg")).isEmpty();
+        assertThat(answers.get(2).raw("note")).contains("supply specification or refillable");
+        assertThat(answers.get(3).raw("note")).contains("refillable \"perhaps\" is not known; allowed: true, false");
+    }
+
     @Test
     void rulesAreListedOneALine() {
         ProgramRun run = ProgramRun.of("fills", "--rules");

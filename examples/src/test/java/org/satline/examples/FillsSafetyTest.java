@@ -91,24 +91,27 @@ class FillsSafetyTest {
     @Test
     void theLastColumnIsTheSmallestOfWhatTheRuleAndItsSetAllow() throws IOException {
         // 80 % of the dense liquid at 0 degC; the set goes by 80 % at 77 degF, where the liquid is lighter
-        assertThat(Double.parseDouble(cell("R-134a,21.6,11.8,liquid-80-warmest,273.15,2758000,,DOT-4BA400,,,", 3)))
+        assertThat(Double.parseDouble(cell(
+                        "R-134a,21.6,11.8,liquid-80-warmest,273.15,2758000,,DOT-4BA400,,2029-01-01,2026-07-14", 3)))
                 .isCloseTo(22.396, within(0.001));
-        assertThat(Double.parseDouble(allowed("R-134a,21.6,11.8,liquid-80-warmest,273.15,2758000,,DOT-4BA400,,,")))
+        assertThat(Double.parseDouble(allowed(
+                        "R-134a,21.6,11.8,liquid-80-warmest,273.15,2758000,,DOT-4BA400,,2029-01-01,2026-07-14")))
                 .isCloseTo(20.8729, within(0.0001));
         // R-134a at 77 degF against 130 degF; a rule that is the strictest; no rule named
-        String warm = allowed("R-134a,21.6,12.4,,,2757903,,DOT-4BW400,,,");
-        assertThat(warm).isEqualTo(cell("R-134a,21.6,12.4,,,2757903,,DOT-4BW400,,,", 3));
-        assertThat(allowed("R-134a,21.6,12.4,liquid-80-77F,,2757903,,DOT-4BW400,,,"))
+        String warm = allowed("R-134a,21.6,12.4,,,2757903,,DOT-4BW400,,2029-01-01,2026-07-14");
+        assertThat(warm).isEqualTo(cell("R-134a,21.6,12.4,,,2757903,,DOT-4BW400,,2029-01-01,2026-07-14", 3));
+        assertThat(allowed("R-134a,21.6,12.4,liquid-80-77F,,2757903,,DOT-4BW400,,2029-01-01,2026-07-14"))
                 .isEqualTo(warm);
-        assertThat(allowed("R-134a,21.6,12.4,liquid-80-warmest,,2757903,,DOT-4BW400,,,"))
+        assertThat(allowed("R-134a,21.6,12.4,liquid-80-warmest,,2757903,,DOT-4BW400,,2029-01-01,2026-07-14"))
                 .isEqualTo(warm);
         // a rule outside the set, stricter than it: its own limit
-        String stricter = "R-134a,21.6,12.4,liquid-80-warmest,,2757903,6000000,DOT-4BW400,,,,adr";
+        String stricter = "R-134a,21.6,12.4,liquid-80-warmest,,2757903,6000000,DOT-4BW400,,2029-01-01,2026-07-14,adr";
         assertThat(allowed(stricter)).isEqualTo(cell(stricter, 3));
         assertThat(Double.parseDouble(allowed(stricter)))
-                .isLessThan(Double.parseDouble(allowed("R-134a,21.6,12.4,,,2757903,6000000,DOT-4BW400,,,,adr")));
+                .isLessThan(Double.parseDouble(
+                        allowed("R-134a,21.6,12.4,,,2757903,6000000,DOT-4BW400,,2029-01-01,2026-07-14,adr")));
         // a pressure rule gives no mass of its own
-        assertThat(allowed("R-134a,21.6,12.4,service-pressure-131F,,2757903,,DOT-4BW400,,,"))
+        assertThat(allowed("R-134a,21.6,12.4,service-pressure-131F,,2757903,,DOT-4BW400,,2029-01-01,2026-07-14"))
                 .isEqualTo(warm);
     }
 
@@ -148,6 +151,46 @@ class FillsSafetyTest {
                             .isTrue();
                 }
             }
+        }
+    }
+
+    @Test
+    void aTestThatCouldNotBeMadeLeavesTheLastColumnEmpty() throws IOException {
+        List<String> rows = List.of(
+                "R-410A,21.6,12.4,,,,,,,,",
+                "R-410A,21.6,12.4,liquid-80-77F,,,,,,,",
+                "R-290,21.6,12.4,,,,,,,,",
+                "R-290,21.6,12.4,,,1654739,,DOT-4BA240,,2029-01-01,2026-07-14",
+                "R-290,21.6,12.4,,,1654739,,DOT-4BA240,true,2029-01-01,",
+                "R-290,21.6,12.4,,,1654739,,DOT-4BA240,true,,2026-07-14",
+                "R-290,21.6,12.4,,,1654739,,,true,2029-01-01,2026-07-14",
+                "R-32,21.6,12.4,,,,,4BA,true,2029-01-01,2026-07-14",
+                "R-134a,21.6,12.4,,,2757903,,DOT-4BW400,,2029-01-01,2026-07-14,adr");
+        for (String[] each : cells(rows)) {
+            assertThat(each[ALLOWED]).as(String.join(",", each)).isEmpty();
+            // what the rule says of the data given stays in its own column
+            assertThat(each[3]).as(String.join(",", each)).isNotEmpty();
+        }
+        String open = "NO allowed_contents_kg before every test is made; supply ";
+        List<String> notes = answers(rows);
+        assertThat(notes.get(0))
+                .contains(open + "specification or refillable, retest_due, fill_date, service_pressure_Pa_gauge")
+                .contains("not tested: service-pressure-131F");
+        assertThat(notes.get(2))
+                .contains(open + "flammable_mark, specification or refillable, retest_due, fill_date, service_");
+        assertThat(notes.get(3)).contains(open + "flammable_mark\"");
+        assertThat(notes.get(4)).contains(open + "fill_date\"");
+        assertThat(notes.get(5)).contains(open + "retest_due\"");
+        assertThat(notes.get(6)).contains(open + "specification or refillable\"");
+        assertThat(notes.get(7)).contains(open + "service_pressure_Pa_gauge\"");
+        assertThat(notes.get(8)).contains(open + "test_pressure_Pa_gauge\"");
+        for (String[] each : cells(List.of(
+                "R-290,21.6,12.4,,,1654739,,DOT-4BA240,true,2029-01-01,2026-07-14",
+                "R-134a,21.6,12.4,,,,,4BA400,,2029-01-01,2026-07-14",
+                "R-744,21.6,24.4,,,12410000,,3AA1800,,2029-01-01,2026-07-14",
+                "R-744,21.6,24.4,,,,25000000,3AA,,2029-01-01,2026-07-14,adr",
+                "R-134a,21.6,12.4,,,,6000000,4BW400,,2029-01-01,2026-07-14,adr"))) {
+            assertThat(each[ALLOWED]).as(String.join(",", each)).isNotEmpty();
         }
     }
 

@@ -1,5 +1,7 @@
 package org.satline.examples.fills;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,10 +29,10 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
 /**
- * Answers rows of {@code fills}. A cylinder that must not be filled gets no limit but the reasons. Stamps that a row leaves out are
- * not counted against it; the note says what could not be tested. {@code maximum_contents_kg} is what the one rule says; the last column,
- * {@code allowed_contents_kg}, is the smallest of what that rule and its set allow, and empty where nothing may be filled in: a program that
- * reads numbers alone goes by it. Nothing is thrown. Thread-safe.
+ * Answers rows of {@code fills}. A cylinder that must not be filled gets no limit but the reasons. Stamps that a row leaves out do not
+ * hinder {@code maximum_contents_kg}, which is what the one rule says; the note says what could not be tested and what to supply. The last column,
+ * {@code allowed_contents_kg}, is the smallest of what that rule and its set allow, and empty where nothing may be filled in or a test that applies
+ * could not be made: a program that reads numbers alone goes by it. Nothing is thrown. Thread-safe.
  */
 public final class FillAnswers {
     /** Columns that the input has to have. */
@@ -43,6 +45,7 @@ public final class FillAnswers {
             "test_pressure_Pa_gauge",
             "specification",
             "flammable_mark",
+            "refillable",
             "retest_due",
             "fill_date",
             "jurisdiction");
@@ -113,18 +116,24 @@ public final class FillAnswers {
         if (allowed.isEmpty()) {
             assessment.refusals().forEach(refusal -> notes.add("NOTHING IS ALLOWED: " + Shown.line(refusal.text())));
         }
+        if (!assessment.everyTestMade()) {
+            notes.add(OpenTests.note(row, assessment));
+        }
         notes.removeIf(String::isEmpty);
         cells.set(cells.size() - 1, String.join("; ", notes));
         cells.add(allowed.isPresent() ? kilograms(allowed.getAsDouble()) : "");
         return cells;
     }
 
-    /** The smallest of what the rule and its set allow; nothing where one of them forbids it or the set gives no limit. */
+    /** The smallest of what the rule and its set allow; nothing where one of them forbids it, a test is open or the set gives no limit. */
     private static OptionalDouble allowed(FillAssessment assessment, Optional<FillRule> rule) {
         Optional<RuleOutcome> own = rule.map(assessment::outcomeOf);
         boolean failed = own.filter(each -> each instanceof RuleOutcome.PressureTest test && !test.passed())
                 .isPresent();
-        if (assessment.isRefused() || assessment.governing().isEmpty() || failed) {
+        if (!assessment.everyTestMade()
+                || assessment.isRefused()
+                || assessment.governing().isEmpty()
+                || failed) {
             return OptionalDouble.empty();
         }
         double ofSet = assessment.governing().get().maximumContents().kilograms();
@@ -190,8 +199,10 @@ public final class FillAnswers {
                         < limit.maximumContents().kilograms())
                 .map(governing -> String.format(
                         Locale.ROOT,
-                        "ONLY %.4f kg ARE ALLOWED by %s of the set %s; fill no more than that",
-                        governing.maximumContents().kilograms(),
+                        "ONLY %s kg ARE ALLOWED by %s of the set %s; fill no more than that",
+                        BigDecimal.valueOf(governing.maximumContents().kilograms())
+                                .setScale(4, RoundingMode.FLOOR)
+                                .toPlainString(),
                         governing.rule().name(),
                         set.name()))
                 .orElse("");

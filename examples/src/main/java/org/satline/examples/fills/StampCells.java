@@ -20,7 +20,8 @@ final class StampCells {
         row.text("specification").map(CylinderSpecification::parse).ifPresent(stamps::specification);
         row.number("service_pressure_Pa_gauge").map(GaugePressure::ofPascals).ifPresent(stamps::servicePressure);
         row.number("test_pressure_Pa_gauge").map(GaugePressure::ofPascals).ifPresent(stamps::testPressure);
-        row.text("flammable_mark").map(StampCells::flag).ifPresent(stamps::flammableMark);
+        row.text("flammable_mark").map(cell -> flag("flammable_mark", cell)).ifPresent(stamps::flammableMark);
+        row.text("refillable").map(cell -> flag("refillable", cell)).ifPresent(stamps::refillable);
         if (row.text("retest_due").isPresent()) {
             stamps.retestDue(date(row, "retest_due"));
         }
@@ -46,13 +47,13 @@ final class StampCells {
         return Mass.ofKilograms(kilograms);
     }
 
-    private static boolean flag(String cell) {
+    private static boolean flag(String column, String cell) {
         return switch (cell.toLowerCase(Locale.ROOT)) {
             case "true" -> true;
             case "false" -> false;
             default ->
                 throw new IllegalArgumentException(
-                        "flammable_mark " + Shown.quoted(cell) + " is not known; allowed: true, false");
+                        column + " " + Shown.quoted(cell) + " is not known; allowed: true, false");
         };
     }
 }
