@@ -191,7 +191,8 @@ public final class Auditor {
             steps.add(new Step(
                     "gauge reading",
                     "p_gauge = p - p_atmosphere",
-                    made.ours() + " Pa - " + made.atmosphere().pressure().pascals() + " Pa",
+                    Numbers.plain(made.ours()) + " Pa - "
+                            + Numbers.plain(made.atmosphere().pressure().pascals()) + " Pa",
                     Numbers.plain(c.ours()) + " " + c.unit(),
                     made.atmosphere().description()));
         }

@@ -51,7 +51,9 @@ public final class AuditFile {
                     faults.add(Optional.empty());
                 } catch (IllegalArgumentException e) {
                     rows.add(asFarAsReadable(row));
-                    faults.add(Optional.of("line " + row.line() + ": " + e.getMessage()));
+                    // a row of the wrong length names its line by itself
+                    String line = row.fault().isPresent() ? "" : "line " + row.line() + ": ";
+                    faults.add(Optional.of(line + e.getMessage()));
                 }
             }
         } catch (IOException e) {

@@ -46,7 +46,7 @@ public final class AuditPage {
                         report.outcomes().size() + ": " + summary.within() + " within tolerance, " + summary.outside()
                                 + " outside, " + summary.notComparable() + " not comparable");
         repeatedIds(page, report);
-        causes(page, summary, ConstantRatio.of(report));
+        causes(page, summary, report);
         worst(page, summary);
         biases(page, summary);
         refused(page, report);
@@ -69,7 +69,7 @@ public final class AuditPage {
         }
     }
 
-    private static void causes(Sheet page, AuditSummary summary, List<ConstantRatio> ratios) {
+    private static void causes(Sheet page, AuditSummary summary, AuditReport report) {
         if (summary.outside() == 0) {
             return;
         }
@@ -86,12 +86,20 @@ public final class AuditPage {
                 page.row("", "fits as many: " + other);
             }
         }
-        for (ConstantRatio each : ratios) {
+        for (ConstantRatio each : ConstantRatio.of(report)) {
             page.row(
                     each.refrigerant(),
                     each.quantity() + " in " + each.unit() + ": constant ratio "
                             + String.format(Locale.ROOT, "%.4g", each.ratio()) + " of answer to ours over all "
                             + rows(each.rows()) + " outside; no mistake that is tried makes it");
+        }
+        for (ConstantDifference each : ConstantDifference.of(report)) {
+            page.row(
+                    each.refrigerant(),
+                    each.quantity() + ": constant difference "
+                            + String.format(Locale.ROOT, "%+.3g ", each.difference()) + each.unit()
+                            + " of answer less ours over all " + rows(each.rows())
+                            + " compared; no mistake that is tried makes it");
         }
         if (summary.unexplained() > 0) {
             page.row("no cause", rows(summary.unexplained()) + " outside fit no mistake that is tried");

@@ -34,8 +34,7 @@ record ConstantRatio(String refrigerant, String quantity, String unit, double ra
 
     /** Those of refrigerants for which no cause was found. */
     static List<ConstantRatio> of(AuditReport report) {
-        Set<String> explained =
-                report.summary().causes().stream().map(LikelyCause::refrigerant).collect(Collectors.toSet());
+        Set<String> explained = explained(report);
         Map<String, List<Compared>> groups = new TreeMap<>();
         report.outcomes().stream()
                 .filter(Compared.class::isInstance)
@@ -65,12 +64,18 @@ record ConstantRatio(String refrigerant, String quantity, String unit, double ra
         return found;
     }
 
-    private static boolean hasZero(Compared row) {
+    /** Designations of refrigerants for which a cause was found. */
+    static Set<String> explained(AuditReport report) {
+        return report.summary().causes().stream().map(LikelyCause::refrigerant).collect(Collectors.toSet());
+    }
+
+    static boolean hasZero(Compared row) {
         return WITH_ZERO.stream().anyMatch(row.row().quantity().strip()::endsWith)
                 && !GAUGE.matcher(row.comparison().unit()).find();
     }
 
-    private static String group(Compared row) {
+    /** Rows that may be held against one another. */
+    static String group(Compared row) {
         return row.designation()
                 + '\n'
                 + row.row().quantity()
