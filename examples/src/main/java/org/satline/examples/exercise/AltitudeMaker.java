@@ -81,8 +81,11 @@ final class AltitudeMaker implements Maker {
                         pressure.in("kPa", 2),
                         "ISO 2533:1975"),
                 SaturationMaker.lookup("dew point", "T_dew(p)", pressure, dew, curve)));
+        // of the figures that the working prints, so that who subtracts them finds the same
+        TemperatureDifference printed =
+                Temperature.parse(readout.text(wrong)).minus(Temperature.parse(readout.text(dew)));
         draft.slip("Reckoning with sea level makes the " + saturation + " too warm by "
-                + error.in(readout.differenceUnit(), 1) + ", and the superheat too small by as much.");
+                + printed.in(readout.differenceUnit(), 2) + ", and the superheat too small by as much.");
         return Optional.of(draft.done());
     }
 

@@ -27,6 +27,9 @@ final class FlowMaker implements Maker {
 
     private static final double WARMEST_CYLINDER_C = 48;
 
+    /** As long as ice swims in it, water keeps close to 0 degC; a cylinder in it follows. */
+    private static final double WARMEST_ICE_WATER_C = 3;
+
     private final Bench bench;
     private final RunningSystems systems;
 
@@ -137,8 +140,11 @@ final class FlowMaker implements Maker {
     }
 
     private static String standing(Temperature cylinder) {
-        if (cylinder.celsius() < 15) {
+        if (cylinder.celsius() < WARMEST_ICE_WATER_C) {
             return " The cylinder has stood in ice water.";
+        }
+        if (cylinder.celsius() < 15) {
+            return " The cylinder has stood in cold water.";
         }
         return cylinder.celsius() > 40 ? " The cylinder has stood in the sun." : "";
     }

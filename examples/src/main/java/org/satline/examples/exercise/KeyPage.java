@@ -23,8 +23,8 @@ final class KeyPage {
                 "Answers are computed from the readings as the questions print them, with saturation pressures, temperatures and"
                         + " densities at the very state, unrounded, and without rounding in between. Who goes by the printed rows, with a"
                         + " straight line between them, and by the printed densities, ends at the same answer or within the range to"
-                        + " accept that stands behind it. Largest contents, room and weights are rounded down, and no answer above them"
-                        + " is accepted."));
+                        + " accept that stands behind it. Largest contents, room, weights and steps that have a limit are rounded down, and no"
+                        + " answer above them is accepted."));
         int number = 1;
         for (Exercise exercise : sheet.exercises()) {
             if (number > 1) {

@@ -1,5 +1,6 @@
 package org.satline.examples.exercise;
 
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import org.satline.charge.ChargeLevel;
@@ -117,8 +118,13 @@ final class StepSum {
                         mass(most, 0))
                 .part(
                         "now",
-                        "How much is to be moved in the next step, in " + readout.massUnit() + "?",
-                        mass(now, enough ? 0.01 : 0))
+                        "How much is to be moved in the next step, in " + readout.massUnit() + " (rounded down)?",
+                        new Answer.Figure(
+                                readout.number(now),
+                                readout.smallMassDecimals(),
+                                readout.massUnit(),
+                                enough ? 0.01 : 0,
+                                RoundingMode.FLOOR))
                 .part(
                         "cylinder",
                         "Does this cylinder do for that step?",

@@ -12,6 +12,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
@@ -73,22 +75,28 @@ class ExerciseAnswersTest {
     }
 
     /** An answer above the unrounded maximum fills a cylinder too full, so no range of accepted answers may reach beyond it. */
-    @Test
-    void noAcceptedAnswerIsAboveAMaximum() {
+    @ParameterizedTest
+    @EnumSource(
+            value = Topic.class,
+            names = {"FILL_LIMIT", "NEXT_STEP"})
+    void noAcceptedAnswerIsAboveAMaximum(Topic topic) {
+        // of the next step only who is experienced is asked how much
+        Optional<Difficulty> difficulty =
+                topic == Topic.NEXT_STEP ? Optional.of(Difficulty.EXPERIENCED) : Optional.empty();
         int seeds = Math.max(200, Integer.getInteger("satline.exercise.seeds", USUAL_SEEDS));
         Pattern accept = Pattern.compile("\\(accept [0-9.]+ to ([0-9.]+)\\)$");
         long maxima = IntStream.rangeClosed(1, seeds)
                 .parallel()
                 .mapToLong(seed -> {
-                    ExerciseSheet sheet = MAKER.sheet(
-                            new SheetOrder(seed, 6, Optional.empty(), List.of(Topic.FILL_LIMIT), Optional.empty()));
+                    ExerciseSheet sheet =
+                            MAKER.sheet(new SheetOrder(seed, 6, difficulty, List.of(topic), Optional.empty()));
                     List<PrintedExercise> printed = PrintedExercise.all(sheet);
                     long found = 0;
                     for (int i = 0; i < printed.size(); i++) {
                         PrintedExercise it = printed.get(i);
-                        Map<String, Object> exact = HandSolver.solve(
-                                Topic.FILL_LIMIT, it, Lines.solving(HandSolver.curve(it.designation())));
-                        Map<String, Object> byHand = HandSolver.solve(Topic.FILL_LIMIT, it, Lines.printed(it));
+                        Map<String, Object> exact =
+                                HandSolver.solve(topic, it, Lines.solving(HandSolver.curve(it.designation())));
+                        Map<String, Object> byHand = HandSolver.solve(topic, it, Lines.printed(it));
                         for (int k = 0; k < it.answers().size(); k++) {
                             Part part = sheet.exercises().get(i).parts().get(k);
                             Matcher range = accept.matcher(it.answers().get(k));
@@ -108,7 +116,7 @@ class ExerciseAnswersTest {
                     return found;
                 })
                 .sum();
-        assertThat(maxima).as("maxima checked").isGreaterThan(seeds * 12L);
+        assertThat(maxima).as("maxima checked").isGreaterThan(seeds * (topic == Topic.NEXT_STEP ? 4L : 12L));
     }
 
     private static void accepted(Exercise exercise, PrintedExercise printed) {
