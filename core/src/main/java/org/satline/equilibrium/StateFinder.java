@@ -200,7 +200,7 @@ final class StateFinder {
                     unit,
                     ofState.applyAsDouble(model.stateAt(low, pressure)),
                     ofState.applyAsDouble(model.stateAt(high, pressure)),
-                    "the equation of " + name() + " at " + pressure + " Pa",
+                    String.format(Locale.ROOT, "the equation of %s at %.3f kPa", name(), pressure / 1000),
                     "check the reference state");
         }
     }

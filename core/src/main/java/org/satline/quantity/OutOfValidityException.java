@@ -1,9 +1,16 @@
 package org.satline.quantity;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Objects;
 
 /** A value outside the range in which a source, an equation or a rule holds. The message names the range and whose it is. */
 public final class OutOfValidityException extends IllegalArgumentException {
+    /** As many as tell one state from another; the accessors give all of them. */
+    private static final int FEWEST_DIGITS = 7;
+
+    private static final int MOST_DIGITS = 17;
+
     private static final long serialVersionUID = 1L;
 
     /** Name of the quantity. */
@@ -60,9 +67,30 @@ public final class OutOfValidityException extends IllegalArgumentException {
         Objects.requireNonNull(whose, "whose");
         Objects.requireNonNull(advice, "advice");
         String spacedUnit = unit.isEmpty() ? "" : " " + unit;
-        String message = what + " " + value + spacedUnit + " is outside [" + low + ", " + high + "]" + spacedUnit
-                + " of " + whose + (advice.isEmpty() ? "" : "; " + advice);
+        int digits = FEWEST_DIGITS;
+        while (digits < MOST_DIGITS && !seenOutside(value, low, high, digits)) {
+            digits++;
+        }
+        String message = what + " " + shown(value, digits) + spacedUnit + " is outside [" + shown(low, digits) + ", "
+                + shown(high, digits) + "]" + spacedUnit + " of " + whose + (advice.isEmpty() ? "" : "; " + advice);
         return new OutOfValidityException(message, what, value, unit, low, high, whose, advice);
+    }
+
+    /** Whether the value still lies outside when all three are printed with so many digits. */
+    private static boolean seenOutside(double value, double low, double high, int digits) {
+        return !(rounded(value, digits) >= rounded(low, digits) && rounded(value, digits) <= rounded(high, digits));
+    }
+
+    private static double rounded(double value, int digits) {
+        return Double.isFinite(value)
+                ? new BigDecimal(value).round(new MathContext(digits)).doubleValue()
+                : value;
+    }
+
+    private static String shown(double value, int digits) {
+        double rounded = rounded(value, digits);
+        boolean wholeAndLong = Math.abs(rounded) >= 1e7 && Math.abs(rounded) < 1e9;
+        return wholeAndLong ? new BigDecimal(rounded).toPlainString() : Double.toString(rounded);
     }
 
     /**
