@@ -30,6 +30,10 @@ final class Figures {
         return String.format(Locale.ROOT, "%.1f kPa (%.1f psi)", pascals / 1000, pascals / PSI_PA);
     }
 
+    static String gauge(double pascals) {
+        return String.format(Locale.ROOT, "%.1f kPa (%.1f psig)", pascals / 1000, pascals / PSI_PA);
+    }
+
     static String plain(double value) {
         return String.format(Locale.ROOT, "%.4g", value);
     }

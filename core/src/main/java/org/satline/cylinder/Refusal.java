@@ -30,6 +30,18 @@ public record Refusal(Reason reason, String text, String basis) {
         STAMP_MISSING,
         /** What is inside does not fit pressure, weight or label. */
         CONTENTS_DOUBTFUL,
+        /** The cylinder was not at rest, so its pressure says nothing about what is inside. */
+        NOT_AT_REST,
+        /** The cylinder stands on no scale. */
+        NOT_WEIGHED,
+        /** By weight nothing more may go in. */
+        FULL,
+        /** By weight it holds more than its limit. */
+        OVERFILLED,
+        /** By weight liquid fills it to the brim, or weight, tare or water capacity is wrong. */
+        LIQUID_FULL,
+        /** By weight nothing is left to give, or no liquid of a blend. */
+        NOTHING_TO_GIVE,
         /** The cylinder is warmer, or its pressure higher, than its limit is made for. */
         TOO_WARM,
         /** Stamps or scale reading contradict each other. */

@@ -113,7 +113,8 @@ public final class StampCheck {
         }
         return Optional.of(new Refusal(
                 Reason.STAMPS_CONTRADICTORY,
-                "gross weight " + gross + " is below the tare " + stamps.tare()
+                "gross weight " + Figures.mass(gross.kilograms()) + " is below the tare "
+                        + Figures.mass(stamps.tare().kilograms())
                         + "; check the unit of both, the zero of the scale and that the whole cylinder stands on it",
                 "arithmetic: gross = tare + contents"));
     }
@@ -138,8 +139,8 @@ public final class StampCheck {
                         Locale.ROOT,
                         "water capacity %s makes no sense for a tare of %s: tare over water capacity is %.2f, outside [%.2f, %.2f]; "
                                 + "check whether one of them is in lb and the other in kg",
-                        stamps.waterCapacity(),
-                        stamps.tare(),
+                        Figures.mass(stamps.waterCapacity().kilograms()),
+                        Figures.mass(stamps.tare().kilograms()),
                         ratio,
                         low,
                         high),
@@ -169,8 +170,9 @@ public final class StampCheck {
                         < stamps.servicePressure().get().pascals()) {
             found.add(new Refusal(
                     Reason.STAMPS_CONTRADICTORY,
-                    "test pressure " + stamps.testPressure().get() + " is below the service pressure "
-                            + stamps.servicePressure().get() + "; read the collar again",
+                    "test pressure " + Figures.gauge(stamps.testPressure().get().pascals())
+                            + " is below the service pressure "
+                            + Figures.gauge(stamps.servicePressure().get().pascals()) + "; read the collar again",
                     "arithmetic: a cylinder is tested above its service pressure"));
         }
     }

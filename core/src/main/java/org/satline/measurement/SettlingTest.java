@@ -116,6 +116,22 @@ public record SettlingTest(
     }
 
     /**
+     * The series stands still, but not at the value that was read.
+     *
+     * @param text in words
+     */
+    public record Contradicted(String text) implements Outcome {
+        /**
+         * Checks that the text is there.
+         *
+         * @param text in words
+         */
+        public Contradicted {
+            Objects.requireNonNull(text, "text");
+        }
+    }
+
+    /**
      * The series does not fill the window.
      *
      * @param text in words

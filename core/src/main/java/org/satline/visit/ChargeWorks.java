@@ -32,6 +32,7 @@ final class ChargeWorks {
     private final VisitInput input;
     private final Margins margins;
     private final Optional<CylinderReport> cylinder;
+    private final Optional<HookUpReport> hookUp;
     private final Deviation deviation;
     private final ChargeLevel level;
 
@@ -39,19 +40,26 @@ final class ChargeWorks {
             VisitInput input,
             Margins margins,
             Optional<CylinderReport> cylinder,
+            Optional<HookUpReport> hookUp,
             Deviation deviation,
             ChargeLevel level) {
         this.input = input;
         this.margins = margins;
         this.cylinder = cylinder;
+        this.hookUp = hookUp;
         this.deviation = deviation;
         this.level = level;
     }
 
-    static ChargeWork of(VisitInput input, Margins margins, Diagnosis diagnosis, Optional<CylinderReport> cylinder) {
+    static ChargeWork of(
+            VisitInput input,
+            Margins margins,
+            Diagnosis diagnosis,
+            Optional<CylinderReport> cylinder,
+            Optional<HookUpReport> hookUp) {
         Optional<Deviation> deviation = diagnosis.evidence().deviation();
         if (diagnosis instanceof Diagnosis.Decided decided && deviation.isPresent()) {
-            return new ChargeWorks(input, margins, cylinder, deviation.get(), decided.level()).work();
+            return new ChargeWorks(input, margins, cylinder, hookUp, deviation.get(), decided.level()).work();
         }
         return new ChargeWork(Optional.empty(), Optional.empty());
     }
@@ -117,7 +125,7 @@ final class ChargeWorks {
         return readings;
     }
 
-    /** Nothing where a recovery cylinder hangs there and must or can not take anything. */
+    /** Nothing where the cylinder that hangs there must or can not take or give anything. */
     private Optional<StepLimits> limits(Mass fullCharge) {
         Mass smallest = Mass.ofKilograms(input.cylinder()
                 .flatMap(CylinderOnSite::scale)
@@ -131,9 +139,16 @@ final class ChargeWorks {
             }
             room = left.room();
         }
+        boolean barred = hookUp.filter(
+                        each -> !each.refusals().isEmpty() || !each.forbidding().isEmpty())
+                .isPresent();
+        if (level == ChargeLevel.LOW && barred && cylinder.isEmpty()) {
+            return Optional.empty();
+        }
         Mass available = input.cylinder()
                 .filter(each -> !each.receives())
-                .flatMap(CylinderOnSite::weighedContents)
+                .flatMap(CylinderOnSite::insideKg)
+                .map(inside -> Mass.ofKilograms(Math.max(0, inside)))
                 .orElse(fullCharge);
         return Optional.of(StepLimits.usual(room, available, smallest));
     }

@@ -2,7 +2,6 @@ package org.satline.visit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.satline.cylinder.ContentsCheck;
 import org.satline.cylinder.ContentsFinding;
@@ -13,6 +12,7 @@ import org.satline.cylinder.Scale;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Density;
 import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.saturation.SaturationCurve;
 
@@ -34,6 +34,7 @@ final class CylinderDoubts {
         } else {
             cylinder.pressure().ifPresent(pressure -> againstLabel(cylinder, holding, pressure, found));
         }
+        WeightDoubts.of(cylinder, holding).ifPresent(found::add);
         return List.copyOf(found);
     }
 
@@ -43,7 +44,8 @@ final class CylinderDoubts {
         if (kelvins > cylinder.warmest().kelvins() + 0.05) {
             found.add(new Refusal(
                     Reason.TOO_WARM,
-                    "the cylinder is at " + cylinder.temperature() + ", warmer than the " + cylinder.warmest()
+                    "the cylinder is at " + Figures.of(cylinder.temperature()) + ", warmer than the "
+                            + Figures.of(cylinder.warmest())
                             + " for which its limit is computed; move away, let it cool, and name a warmer limit if it can get that warm again",
                     PRACTICE));
         }
@@ -57,8 +59,9 @@ final class CylinderDoubts {
             if (gauge > SERVICE_FACTOR * service.get().pascals()) {
                 found.add(new Refusal(
                         Reason.TOO_WARM,
-                        "the pressure inside, " + inside.get().gauge(site) + ", is above 5/4 of the service pressure "
-                                + service.get() + "; keep away, let it cool, and have the cylinder examined",
+                        "the pressure inside, " + Figures.of(inside.get().gauge(site))
+                                + ", is above 5/4 of the service pressure " + Figures.of(service.get())
+                                + "; keep away, let it cool, and have the cylinder examined",
                         "49 CFR 173.301a(c)"));
             }
         }
@@ -72,11 +75,8 @@ final class CylinderDoubts {
             if (inside > doubt) {
                 found.add(new Refusal(
                         Reason.CONTENTS_DOUBTFUL,
-                        String.format(
-                                Locale.ROOT,
-                                "the cylinder is said to hold nothing, yet it weighs %.2f kg (%.2f lb) more than its tare; find out what is in it",
-                                inside,
-                                inside / 0.45359237),
+                        "the cylinder is said to hold nothing, yet it weighs " + Figures.of(Mass.ofKilograms(inside))
+                                + " more than its tare; find out what is in it",
                         "arithmetic: contents = gross - tare"));
             }
         });
@@ -86,7 +86,7 @@ final class CylinderDoubts {
                         p -> found.add(
                                 new Refusal(
                                         Reason.CONTENTS_DOUBTFUL,
-                                        "the cylinder is said to hold nothing, yet its pressure is " + p
+                                        "the cylinder is said to hold nothing, yet its pressure is " + Figures.of(p)
                                                 + " absolute: air or another gas is in it; evacuate it first",
                                         "40 CFR 82 subpart B, appendix A (evacuation before the transfer); the mark of half an atmosphere: common practice, no source")));
     }
@@ -112,16 +112,25 @@ final class CylinderDoubts {
                         cylinder.temperatureUncertainty().abs(),
                         true,
                         density));
-        if (!(finding instanceof ContentsFinding.Consistent) && !(finding instanceof ContentsFinding.LiquidGone)) {
-            found.add(new Refusal(
-                    Reason.CONTENTS_DOUBTFUL,
-                    "the pressure " + pressure + " does not fit "
-                            + holding.refrigerant().designation() + " at "
-                            + cylinder.temperature() + ", which saturates at "
-                            + Pressure.ofPascals(holding.bubblePressurePa(kelvins)) + ": "
-                            + finding.cautions().get(0).text(),
-                    finding.cautions().get(0).basis()));
+        if (finding instanceof ContentsFinding.Consistent || finding instanceof ContentsFinding.LiquidGone) {
+            return;
         }
+        String misfit = "the pressure " + Figures.of(pressure) + " does not fit "
+                + holding.refrigerant().designation() + " at "
+                + Figures.of(cylinder.temperature()) + ", which saturates at "
+                + Figures.of(Pressure.ofPascals(holding.bubblePressurePa(kelvins)));
+        found.add(
+                cylinder.atRest()
+                        ? new Refusal(
+                                Reason.CONTENTS_DOUBTFUL,
+                                misfit + ": " + finding.cautions().get(0).text(),
+                                finding.cautions().get(0).basis())
+                        : new Refusal(
+                                Reason.NOT_AT_REST,
+                                misfit
+                                        + ", but the cylinder was not at rest, so nothing can be said about its contents: let it stand, valves shut and out"
+                                        + " of the sun, then read again",
+                                PRACTICE));
     }
 
     /** The gross weight before anything of this visit went in, as far as the scale tells. */

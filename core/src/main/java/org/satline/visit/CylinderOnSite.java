@@ -151,10 +151,24 @@ public record CylinderOnSite(
      * @return kg; nothing without a scale, or where the weight does not exceed the tare
      */
     Optional<Mass> weighedContents() {
-        return scale.map(CylinderOnSite::grossNowKg)
-                .map(gross -> gross - stamps.tare().kilograms())
-                .filter(inside -> inside > 0)
-                .map(Mass::ofKilograms);
+        return insideKg().filter(inside -> inside > 0).map(Mass::ofKilograms);
+    }
+
+    /** Gross less tare now, below zero where the weight is below the tare; nothing without a scale. */
+    Optional<Double> insideKg() {
+        return grossKg().map(gross -> gross - stamps.tare().kilograms());
+    }
+
+    /** The gross weight now; nothing without a scale. */
+    Optional<Double> grossKg() {
+        return scale.map(CylinderOnSite::grossNowKg);
+    }
+
+    /** Expanded uncertainty of the gross weight, k = 2: with a zeroed scale of two weighings, independent (JCGM 100, 5.1.2); 0 without a scale. */
+    double weighingUncertaintyKg() {
+        return scale.map(found -> found.expandedUncertainty().kilograms()
+                        * (found instanceof Scale.ZeroedAfterHookUp ? Math.sqrt(2) : 1))
+                .orElse(0.0);
     }
 
     private static double grossNowKg(Scale scale) {

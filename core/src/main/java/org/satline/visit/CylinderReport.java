@@ -14,8 +14,8 @@ import org.satline.explanation.Step;
  *
  * @param cylinder the cylinder
  * @param assessment its limits by every rule, and the reasons, if any, why it must not be filled
- * @param doubts reasons not to fill it that weight, pressure, temperature and label give together
- * @param room the room by the scale; nothing where it is not weighed or must not be filled
+ * @param doubts reasons not to fill it that weight, pressure, temperature and label give together, the lack of room among them
+ * @param room the room by the scale, or that there is none; nothing where it is not weighed or must not be filled for another reason
  */
 public record CylinderReport(
         CylinderOnSite cylinder, FillAssessment assessment, List<Refusal> doubts, Optional<Room> room) {

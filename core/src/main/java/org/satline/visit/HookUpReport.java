@@ -20,7 +20,7 @@ import org.satline.transfer.TransferRules.Answer;
  * @param cylinder the cylinder
  * @param contents what pressure and temperature say about its contents; nothing without a gauge on it
  * @param vessel its pressure and level over temperature; nothing where it is empty or not weighed
- * @param purges how to free each hose of air
+ * @param purges how to free each hose of air, to be done only where {@link VisitReport#goesThrough} says that refrigerant is to go through it
  * @param rules what the rules say about the transfer, the forbidding ones first
  * @param refusals reasons not to connect a source cylinder at all, by its state; those of a recovery cylinder stand in {@link CylinderReport}
  */

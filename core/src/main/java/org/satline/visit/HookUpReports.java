@@ -50,17 +50,18 @@ final class HookUpReports {
     private HookUpReports() {}
 
     static HookUpReport of(VisitInput input, CylinderOnSite cylinder, SaturationCurve systemCurve) {
-        Optional<VesselReport> vessel = vessel(cylinder, input.site().atmosphere());
+        // by an impossible weight nothing can be computed, and a label that fits its pressure proves nothing
+        boolean brimful = WeightDoubts.isBrimful(cylinder, Flows.curve(cylinder.holding(), systemCurve))
+                && cylinder.holding().isPresent();
         return new HookUpReport(
                 cylinder,
-                contents(cylinder),
-                vessel,
+                brimful ? Optional.empty() : contents(cylinder),
+                brimful ? Optional.empty() : vessel(cylinder, input.site().atmosphere()),
                 HosePurges.of(input, cylinder, systemCurve),
                 rules(input.system(), cylinder),
                 cylinder.receives()
                         ? List.of()
-                        : SourceDoubts.of(
-                                cylinder, vessel, systemCurve, input.site().atmosphere()));
+                        : SourceDoubts.of(cylinder, systemCurve, input.site().atmosphere()));
     }
 
     private static Optional<ContentsFinding> contents(CylinderOnSite cylinder) {

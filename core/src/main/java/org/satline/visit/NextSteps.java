@@ -2,7 +2,6 @@ package org.satline.visit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -12,10 +11,10 @@ import org.satline.charge.StepAdvice;
 import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Refusal.Reason;
 import org.satline.cylinder.Room;
-import org.satline.quantity.Mass;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.transfer.Flow;
 import org.satline.transfer.FlowWarning;
+import org.satline.transfer.PointKind;
 import org.satline.transfer.TransferRules;
 
 /** What to do next, from the level of the charge, the cylinder and the way it would flow. */
@@ -24,8 +23,16 @@ final class NextSteps {
     private static final String WAIT_BASIS =
             "California Energy Code, Reference Appendix RA3.2: 15 min in cooling before readings; waiting again after a change: common practice";
 
-    private static final Set<Reason> TO_BE_PUT_RIGHT =
-            Set.of(Reason.STAMP_MISSING, Reason.STAMPS_CONTRADICTORY, Reason.NO_LIMIT, Reason.CONTENTS_UNKNOWN);
+    private static final Set<Reason> TO_BE_PUT_RIGHT = Set.of(
+            Reason.STAMP_MISSING,
+            Reason.STAMPS_CONTRADICTORY,
+            Reason.NO_LIMIT,
+            Reason.CONTENTS_UNKNOWN,
+            Reason.NOT_WEIGHED,
+            Reason.NOT_AT_REST);
+
+    /** What asks for more than another cylinder. */
+    private static final Set<Reason> TO_BE_SAID_ALOUD = Set.of(Reason.OVERFILLED, Reason.LIQUID_FULL);
 
     private final VisitInput input;
     private final Diagnosis diagnosis;
@@ -33,6 +40,7 @@ final class NextSteps {
     private final Optional<CylinderReport> cylinder;
     private final Optional<HookUpReport> hookUp;
     private final List<Flow> flows;
+    private final StepAmount amount;
     private final List<NextStep> steps = new ArrayList<>();
 
     private NextSteps(
@@ -48,6 +56,7 @@ final class NextSteps {
         this.cylinder = cylinder;
         this.hookUp = hookUp;
         this.flows = flows;
+        this.amount = new StepAmount(input, work);
     }
 
     static List<NextStep> of(
@@ -83,7 +92,7 @@ final class NextSteps {
             add(
                     "hook up a recovery cylinder for "
                             + input.system().refrigerant().designation()
-                            + " alone and weigh it before anything goes in; then take " + amount() + " out",
+                            + " alone and weigh it before anything goes in; then take " + amount.words() + " out",
                     PRACTICE);
             return;
         }
@@ -91,41 +100,17 @@ final class NextSteps {
             refused(cylinder.get().refusals());
             return;
         }
-        if (cylinder.get().room().isEmpty()) {
-            add("put the cylinder on a scale first; without its weight nothing may go in", PRACTICE);
-            return;
-        }
-        Room room = cylinder.get().room().get();
-        if (room instanceof Room.Overfilled over) {
-            add(
-                    String.format(
-                            Locale.ROOT,
-                            "THE CYLINDER IS OVERFILLED by %.2f lb (%.2f kg): keep it cool and people away, and move the excess into another cylinder "
-                                    + "with room before anything else is done",
-                            over.excess().pounds(),
-                            over.excess().kilograms()),
-                    "49 CFR 173.304(b); common practice");
-            return;
-        }
-        if (room instanceof Room.Contradiction contradiction) {
-            add(
-                    "weigh the cylinder again before anything goes in: "
-                            + contradiction.refusal().text(),
-                    contradiction.refusal().basis());
-            return;
-        }
-        if (!(room instanceof Room.Left left)) {
+        // without a reason to refuse it there is room
+        if (!(cylinder.get().room().orElse(null) instanceof Room.Left left)) {
             add("take another recovery cylinder: this one has no room", PRACTICE);
             return;
         }
-        String ports = String.join(
-                ", or ",
-                flows.stream()
-                        .filter(Flow.OneWay.class::isInstance)
-                        .map(Flow.OneWay.class::cast)
-                        .filter(way -> way.to().kind() == input.cylinder().get().valve() && onlyFast(way))
-                        .map(way -> "the " + way.from().kind())
-                        .toList());
+        List<PointKind> ports = flows.stream()
+                .filter(Flow.OneWay.class::isInstance)
+                .map(Flow.OneWay.class::cast)
+                .filter(way -> way.to().kind() == input.cylinder().get().valve() && onlyFast(way))
+                .map(way -> way.from().kind())
+                .toList();
         if (ports.isEmpty()) {
             add(
                     "open no valve yet: from no open port would refrigerant flow into the cylinder by itself and without a warning; cool the"
@@ -136,11 +121,11 @@ final class NextSteps {
         if (stopped()) {
             return;
         }
-        add(
-                "take " + amount() + " out from " + ports
-                        + " into the cylinder, and whatever happens stop before the scale shows "
-                        + stop(left.stopReading()),
-                PRACTICE);
+        steps.add(new NextStep(
+                "take " + amount.words() + " out from " + joined(ports) + " into the cylinder" + amount.reading()
+                        + ", and whatever happens stop before the scale shows " + Figures.down(left.stopReading()),
+                PRACTICE,
+                ports));
         if (flows.stream().anyMatch(NextSteps::intoVacuum)) {
             add(FlowWarning.FAST_INTO_VACUUM.advice(), PRACTICE);
         }
@@ -149,6 +134,13 @@ final class NextSteps {
 
     /** What is missing or contradictory is asked for before another cylinder is. */
     private void refused(List<Refusal> refusals) {
+        List<Refusal> loud = refusals.stream()
+                .filter(refusal -> TO_BE_SAID_ALOUD.contains(refusal.reason()))
+                .toList();
+        if (!loud.isEmpty()) {
+            loud.forEach(refusal -> add(refusal.text(), refusal.basis()));
+            return;
+        }
         if (refusals.stream().map(Refusal::reason).allMatch(TO_BE_PUT_RIGHT::contains)) {
             add(
                     "nothing may go in yet; first put right or supply: "
@@ -193,18 +185,6 @@ final class NextSteps {
         }
     }
 
-    private String amount() {
-        if (work.advice().orElse(null) instanceof StepAdvice.Move move) {
-            return String.format(
-                    Locale.ROOT,
-                    "%.2f lb (%.3f kg)%s as the next step",
-                    Math.floor(move.amount().pounds() * 100) / 100,
-                    Math.floor(move.amount().kilograms() * 1000) / 1000,
-                    move.changesDirection() ? ", after a change of cylinder and another purge," : "");
-        }
-        return "no more than 5 % of the full charge";
-    }
-
     /** A fast flow into an evacuated cylinder is the way it should go, slowly; every other warning bars the port. */
     private static boolean onlyFast(Flow.OneWay way) {
         return way.warnings().stream().allMatch(warning -> warning == FlowWarning.FAST_INTO_VACUUM);
@@ -220,14 +200,19 @@ final class NextSteps {
             return;
         }
         Optional<CylinderOnSite> source = input.cylinder().filter(each -> !each.receives());
+        if (source.isPresent() && source.get().holding().isEmpty()) {
+            add(
+                    "do not connect " + source.get().name()
+                            + ": it is said to hold nothing, so there is nothing to add from it; take a source cylinder of "
+                            + refrigerant.designation(),
+                    PRACTICE);
+            return;
+        }
         if (source.isPresent() && !source.get().holding().equals(Optional.of(refrigerant))) {
             add(
                     "do not connect " + source.get().name() + ": it holds "
-                            + source.get()
-                                    .holding()
-                                    .map(Refrigerant::designation)
-                                    .orElse("nothing that is known")
-                            + ", the system " + refrigerant.designation() + "; mixing them ruins both",
+                            + source.get().holding().get().designation() + ", the system "
+                            + refrigerant.designation() + "; mixing them ruins both",
                     PRACTICE);
             return;
         }
@@ -243,19 +228,49 @@ final class NextSteps {
                     refusal -> add("do not connect or add from this cylinder: " + refusal.text(), refusal.basis()));
             return;
         }
-        String from = source.map(each -> " from " + each.name() + onCondition())
-                .orElse(" from a source cylinder of new or reclaimed " + refrigerant.designation());
         add(
                 "find and mend the leak before adding: refrigerant does not wear out",
                 "common practice; for larger appliances 40 CFR 82.157");
-        add(
+        List<PointKind> ports = source.map(each -> outOf(each.valve())).orElse(List.of());
+        if (source.isPresent() && ports.isEmpty()) {
+            add(
+                    "open no valve yet: by the pressures nothing would flow out of "
+                            + source.get().name()
+                            + " by itself, and what flows the other way overfills and contaminates it; let it warm up, in lukewarm water at most, never"
+                            + " with a flame or above 50 degC (122 degF), then read its pressure again",
+                    PRACTICE);
+            return;
+        }
+        if (refrigerant.isBlend()
+                && source.filter(each -> each.valve() == PointKind.SOURCE_CYLINDER_VAPOUR_VALVE)
+                        .isPresent()) {
+            add(
+                    "first move the hose to the liquid valve of " + source.get().name()
+                            + ", or, where it has one valve only, turn the cylinder as its label says: at the vapour valve the blend would come as vapour",
+                    PRACTICE);
+        }
+        String from = source.map(each -> " from " + each.name() + amount.reading() + onCondition())
+                .orElse(" from a source cylinder of new or reclaimed " + refrigerant.designation());
+        steps.add(new NextStep(
                 refrigerant.isBlend()
-                        ? "add " + amount() + from
+                        ? "add " + amount.words() + from
                                 + ", as liquid, since vapour would change the blend; meter it into the suction side so that it flashes before the compressor"
-                        : "add " + amount() + from + "; liquid only metered, so that it flashes before the compressor",
-                PRACTICE);
+                        : "add " + amount.words() + from
+                                + "; liquid only metered, so that it flashes before the compressor",
+                PRACTICE,
+                ports));
         add("never add from a cylinder of mixed recovered refrigerant", "40 CFR 82.154(d); common practice");
         waitAndWhy();
+    }
+
+    /** The open ports into which the cylinder would push by itself. */
+    private List<PointKind> outOf(PointKind valve) {
+        return flows.stream()
+                .filter(Flow.OneWay.class::isInstance)
+                .map(Flow.OneWay.class::cast)
+                .filter(way -> way.from().kind() == valve)
+                .map(way -> way.to().kind())
+                .toList();
     }
 
     private String onCondition() {
@@ -264,13 +279,8 @@ final class NextSteps {
                 : "";
     }
 
-    /** Rounded down, so that the printed reading is never above the one computed. */
-    private static String stop(Mass reading) {
-        return String.format(
-                Locale.ROOT,
-                "%.2f lb (%.2f kg)",
-                Math.floor(reading.pounds() * 100) / 100,
-                Math.floor(reading.kilograms() * 100) / 100);
+    private static String joined(List<PointKind> ports) {
+        return ports.stream().map(port -> "the " + port).collect(Collectors.joining(", or "));
     }
 
     private void add(String text, String basis) {

@@ -16,7 +16,7 @@ import org.satline.transfer.ConnectionPoint;
  * @param site where
  * @param system the system
  * @param readings what was read on it while it ran
- * @param conditions how the system ran before the readings
+ * @param conditions how the system ran before the readings; a series that settled is one of the judged superheat or subcooling, in kelvins
  * @param moved refrigerant moved on this visit before the readings, with what was read on the way
  * @param openPorts the ports of the running system to which a hose is or will be connected
  * @param cylinder the cylinder, where one is hooked up

@@ -13,6 +13,7 @@ import org.satline.explanation.Step;
 import org.satline.safety.Caution;
 import org.satline.transfer.Flow;
 import org.satline.transfer.LineCharge;
+import org.satline.transfer.PointKind;
 
 /**
  * What follows from the readings of one visit. Made by {@link VisitReporter}. Immutable, thread-safe.
@@ -89,6 +90,25 @@ public record VisitReport(
                                 && !each.holding()
                                         .equals(Optional.of(input.system().refrigerant())))
                         .isPresent();
+    }
+
+    /**
+     * Tells whether refrigerant is to go through a port by what is to be done next; only then is its hose to be purged.
+     *
+     * @param port a port of the system
+     * @return true where a next step moves refrigerant through it
+     */
+    public boolean goesThrough(PointKind port) {
+        return nextSteps.stream().anyMatch(step -> step.through().contains(port));
+    }
+
+    /**
+     * Tells whether any refrigerant is to move to or from the cylinder that is hooked up by what is to be done next.
+     *
+     * @return true where a next step moves some
+     */
+    public boolean movesNow() {
+        return nextSteps.stream().anyMatch(step -> !step.through().isEmpty());
     }
 
     /**

@@ -11,6 +11,8 @@ import org.satline.charge.ChargeQuestion;
 import org.satline.charge.Criterion;
 import org.satline.charge.Diagnosis;
 import org.satline.charge.Margins;
+import org.satline.charge.OperatingConditions;
+import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Room;
 import org.satline.measurement.TemperatureReading;
 import org.satline.quantity.Temperature;
@@ -39,14 +41,15 @@ public final class VisitReporter {
         List<PressureReadout> pressures =
                 new PressureReadouts(curve, input.site().atmosphere()).of(input.readings());
         Margins margins = Margins.of(curve, input.readings());
-        Diagnosis diagnosis =
-                ChargeDiagnosis.usual().of(curve, input.readings(), question(input.system()), input.conditions());
+        OperatingConditions conditions =
+                SettledSeries.against(margins.get(input.system().metering().judgedBy()), input.conditions());
+        Diagnosis diagnosis = ChargeDiagnosis.usual().of(curve, input.readings(), question(input.system()), conditions);
         Optional<CylinderReport> cylinder = input.cylinder()
                 .filter(CylinderOnSite::receives)
                 .map(each -> CylinderReports.of(each, curve, input.site().atmosphere(), input.date()));
         List<Flow> flows = Flows.of(input, curve);
         Optional<HookUpReport> hookUp = input.cylinder().map(each -> HookUpReports.of(input, each, curve));
-        ChargeWork work = ChargeWorks.of(input, margins, diagnosis, cylinder);
+        ChargeWork work = ChargeWorks.of(input, margins, diagnosis, cylinder, hookUp);
         return new VisitReport(
                 input,
                 PropertySource.of(curve),
@@ -104,6 +107,9 @@ public final class VisitReporter {
         List<Caution> all = new ArrayList<>(VisitDoubts.of(input));
         hookUp.map(HookUpReport::cautions).ifPresent(all::addAll);
         flows.forEach(flow -> all.addAll(flow.cautions()));
+        cylinder.map(CylinderReport::refusals).orElse(List.of()).stream()
+                .filter(refusal -> refusal.reason() == Refusal.Reason.LIQUID_FULL)
+                .forEach(refusal -> all.add(new Caution("KEEP AWAY: " + refusal.text(), refusal.basis())));
         cylinder.flatMap(CylinderReport::room).map(Room::cautions).ifPresent(all::addAll);
         cylinder.ifPresent(each -> all.addAll(each.assessment().cautions()));
         all.addAll(VisitCautions.of(input, diagnosis, pressures));

@@ -1,6 +1,7 @@
 package org.satline.examples.visit;
 
 import java.util.Optional;
+import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillAssessment;
 import org.satline.cylinder.FillAssessment.CandidateOutcome;
 import org.satline.cylinder.FillRule;
@@ -33,7 +34,7 @@ final class CylinderSection {
         sheet.heading("Cylinder");
         sheet.row(
                 "cylinder",
-                cylinder.cylinder().name() + "; " + cylinder.cylinder().stamps());
+                cylinder.cylinder().name() + "; " + stamps(cylinder.cylinder().stamps()));
         for (Refusal refusal : cylinder.refusals()) {
             sheet.row("DO NOT FILL", refusal.text() + " [" + refusal.basis() + "]");
         }
@@ -41,9 +42,11 @@ final class CylinderSection {
             cylinder.assessment().governing().ifPresent(limit -> sheet.row("limit", limit(limit)));
         }
         cylinder.room().ifPresent(this::room);
-        if (cylinder.room().isEmpty() && !cylinder.isRefused()) {
-            sheet.row("room", "not known: the cylinder is not on a scale; weigh it before anything goes in");
-        }
+    }
+
+    private static String stamps(CylinderStamps stamps) {
+        return stamps.specification().map(mark -> mark + ", ").orElse("") + "WC " + Both.of(stamps.waterCapacity())
+                + ", TW " + Both.of(stamps.tare());
     }
 
     private void rules(CylinderReport cylinder) {

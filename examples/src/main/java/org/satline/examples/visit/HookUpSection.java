@@ -14,17 +14,18 @@ import org.satline.transfer.TransferRules;
 import org.satline.visit.HookUpReport;
 import org.satline.visit.HookUpReport.HosePurge;
 import org.satline.visit.VesselReport;
+import org.satline.visit.VisitReport;
 
 /** The part of the page on the cylinder that is hooked up: what it holds, how it warms, its hoses, and the rules of the transfer. */
 final class HookUpSection {
     private static final int MOST_CANDIDATES = 5;
 
     private final Sheet sheet;
-    private final boolean mustNotConnect;
+    private final VisitReport visit;
 
-    HookUpSection(Sheet sheet, boolean mustNotConnect) {
+    HookUpSection(Sheet sheet, VisitReport visit) {
         this.sheet = sheet;
-        this.mustNotConnect = mustNotConnect;
+        this.visit = visit;
     }
 
     void write(HookUpReport report) {
@@ -109,9 +110,13 @@ final class HookUpSection {
 
     private void purge(HosePurge each) {
         sheet.heading("Purging the hose at the " + each.hose().port());
-        if (mustNotConnect) {
+        if (visit.mustNotConnect()) {
             sheet.row(
                     "NOT NOW", "the cylinder must not be connected, for the reasons given; there is nothing to purge");
+            return;
+        }
+        if (!visit.goesThrough(each.hose().port())) {
+            sheet.row("NOT NOW", "by what to do next nothing is to go through this hose; there is nothing to purge");
             return;
         }
         if (each.plan() instanceof PurgePlan.Purge purge) {

@@ -59,7 +59,7 @@ public final class VisitPage {
         CylinderSection cylinder = new CylinderSection(sheet);
         cylinder.room(report);
         flows();
-        report.hookUp().ifPresent(new HookUpSection(sheet, report.mustNotConnect())::write);
+        report.hookUp().ifPresent(new HookUpSection(sheet, report)::write);
         sheet.spot(Sheet.Spot.CYLINDER);
         cylinder.rules(report);
         cautions();
@@ -149,6 +149,9 @@ public final class VisitPage {
             sheet.item("DO NOT CONNECT THE CYLINDER: this is only what an open valve would do");
         } else if (!report.callsForMoving()) {
             sheet.item("NOTHING IS TO BE MOVED by these readings: this is only what an open valve would do");
+        } else if (!report.movesNow()) {
+            sheet.item(
+                    "NOTHING IS TO BE MOVED with this cylinder as things stand: this is only what an open valve would do");
         }
         for (Flow flow : report.flows()) {
             if (flow instanceof Flow.OneWay way) {
