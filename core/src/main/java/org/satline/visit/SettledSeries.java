@@ -27,7 +27,7 @@ final class SettledSeries {
                         + Figures.of(TemperatureDifference.ofKelvins(settled.mean())) + ", the readings say "
                         + Figures.of(read.get().value()) + ": they differ by more than "
                         + Figures.of(TemperatureDifference.ofKelvins(limitK(read.get(), settled)))
-                        + ", so they are not of one moment; read again")),
+                        + ", so they are not of one moment")),
                 conditions.outdoorMinimumMet(),
                 conditions.airflow(),
                 conditions.standing());

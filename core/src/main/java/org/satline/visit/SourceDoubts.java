@@ -62,7 +62,9 @@ final class SourceDoubts {
                     "by its weight it is empty: there is nothing to give; take another source cylinder",
                     "arithmetic: contents = gross - tare"));
         }
-        if (holding.refrigerant().isBlend() && WeightDoubts.isVapourOnly(cylinder, holding)) {
+        if (holding.refrigerant().isBlend()
+                && cylinder.weighedContents().isPresent()
+                && WeightDoubts.isVapourOnly(cylinder, holding)) {
             return Optional.of(new Refusal(
                     Reason.NOTHING_TO_GIVE,
                     "by its weight no liquid is left in it: a blend is charged as liquid, and what is left of it has shifted in composition; take"

@@ -109,7 +109,7 @@ public final class VisitReporter {
         flows.forEach(flow -> all.addAll(flow.cautions()));
         cylinder.map(CylinderReport::refusals).orElse(List.of()).stream()
                 .filter(refusal -> refusal.reason() == Refusal.Reason.LIQUID_FULL)
-                .forEach(refusal -> all.add(new Caution("KEEP AWAY: " + refusal.text(), refusal.basis())));
+                .forEach(refusal -> all.add(new Caution("LIQUID-FULL: " + refusal.text(), refusal.basis())));
         cylinder.flatMap(CylinderReport::room).map(Room::cautions).ifPresent(all::addAll);
         cylinder.ifPresent(each -> all.addAll(each.assessment().cautions()));
         all.addAll(VisitCautions.of(input, diagnosis, pressures));

@@ -87,11 +87,12 @@ final class WeightDoubts {
                 .orElse("");
         return Optional.of(new Refusal(
                 Reason.LIQUID_FULL,
-                "by its weight, " + Figures.of(insideMass()) + " in a cylinder of "
+                "keep people away, connect and move nothing: by its weight, " + Figures.of(insideMass())
+                        + " in a cylinder of "
                         + Figures.of(cylinder.stamps().waterCapacity())
                         + " of water, liquid fills it to the brim at " + Figures.of(cylinder.temperature())
                         + ": it is about to burst, or weight, tare or water capacity is wrong" + gauge
-                        + "; keep people away, connect and move nothing, let it cool, then weigh it and read its stamps again",
+                        + "; let it cool, then weigh it and read its stamps again",
                 VESSEL));
     }
 

@@ -68,12 +68,13 @@ class VisitSafetyTest {
                         Optional.of(TemperatureDifference.ofFahrenheitDegrees(10)),
                         Optional.empty()),
                 readings,
-                List.of(new ConnectionPoint(
-                        PointKind.HIGH_SIDE_LIQUID_PORT,
-                        Pressure.parse("388 psig", SEA_LEVEL),
-                        PressureDifference.ofKilopascals(10),
-                        List.of())),
+                List.of(port(PointKind.HIGH_SIDE_LIQUID_PORT, "388 psig"), port(PointKind.LOW_SIDE_PORT, "118 psig")),
                 cylinder));
+    }
+
+    private static ConnectionPoint port(PointKind kind, String gauge) {
+        return new ConnectionPoint(
+                kind, Pressure.parse(gauge, SEA_LEVEL), PressureDifference.ofKilopascals(10), List.of());
     }
 
     private static CylinderOnSite cylinder(

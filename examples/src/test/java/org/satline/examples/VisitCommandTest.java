@@ -156,6 +156,26 @@ class VisitCommandTest {
     }
 
     @Test
+    void anImpossibleWeightPrintsNoPressureAndNoPurge() throws IOException {
+        String heavy = Files.readString(SAMPLE).replace("\"41.35 lb\"", "\"90 lb\"");
+        assertThat(ProgramRun.of("visit", write(heavy)).out())
+                .contains("DO NOT FILL     keep people away", "DO NOT CONNECT THE CYLINDER", "NOT NOW")
+                .doesNotContain("consistent with the label", "as it warms", "screw it home");
+    }
+
+    @Test
+    void noHoseIsPurgedWhereNothingIsToBeMoved() throws IOException {
+        String onTarget = Files.readString(SAMPLE).replace("\"98 degF\"", "\"104 degF\"");
+        assertThat(ProgramRun.of("visit", write(onTarget)).out())
+                .contains("NOTHING IS TO BE MOVED", "NOT NOW")
+                .doesNotContain("screw it home");
+        String source = Files.readString(SAMPLE).replace("recovery-vapour", "source-liquid");
+        assertThat(ProgramRun.of("visit", write(source)).out())
+                .contains("hook up a recovery cylinder", "NOTHING IS TO BE MOVED", "NOT NOW")
+                .doesNotContain("screw it home");
+    }
+
+    @Test
     void theReportGoesToAFileThatAppearsWhole() throws IOException {
         Path out = folder.resolve("report.html");
         ProgramRun run = ProgramRun.of("visit", SAMPLE, "--html", out, "--units", "SI");
