@@ -106,7 +106,8 @@ class WeightAndStampsTest {
 
     @Test
     void aWeightThatFitsItsPressureWithinTheDoubtOfTheScaleIsNoContradiction() {
-        // 0.76 ft3 of saturated vapour weigh about 3.55 lb: 3.52 lb are within what scale, gauge and thermometer resolve
+        // 0.76 ft3 of saturated vapour weigh about 3.55 lb: 3.52 lb are within what scale, gauge and thermometer
+        // resolve
         gross = Optional.of("30.92 lb");
         assertThat(report(HIGH).cylinder().orElseThrow().refusals()).isEmpty();
         // vapour alone at the pressure that its weight gives: no contradiction either, only no liquid

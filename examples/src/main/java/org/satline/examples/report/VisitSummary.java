@@ -4,6 +4,7 @@ import java.util.List;
 import org.satline.charge.Diagnosis;
 import org.satline.cylinder.Refusal;
 import org.satline.visit.CylinderReport;
+import org.satline.visit.HookUpReport;
 import org.satline.visit.NextStep;
 import org.satline.visit.VisitReport;
 
@@ -25,6 +26,9 @@ final class VisitSummary {
         }
         for (Refusal refusal : report.cylinder().map(CylinderReport::refusals).orElse(List.of())) {
             paragraph(html, " class=\"alarm\"", "DO NOT FILL the cylinder", refusal.text());
+        }
+        for (Refusal refusal : report.hookUp().map(HookUpReport::refusals).orElse(List.of())) {
+            paragraph(html, " class=\"alarm\"", "DO NOT CONNECT the cylinder", refusal.text());
         }
         return html.append("</div>\n").toString();
     }
