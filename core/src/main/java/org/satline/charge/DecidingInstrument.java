@@ -47,9 +47,9 @@ public record DecidingInstrument(List<String> origins, double largestShare, Stri
             taken += square(each.getValue());
             double rest = Math.max(0, whole - taken);
             share = taken > 0 ? Math.sqrt(Math.max(0, square(needed) - rest) / taken) : 0;
+            // where instruments of one kind would have to be far too good, the next kind has to help
             if (share >= LEAST_SHARE) {
-                break; // better instruments of one kind do; where they would have to be far too good, the next kind has
-                // to help
+                break;
             }
         }
         share = Math.min(share, Math.nextDown(1.0));

@@ -63,8 +63,7 @@ public record DecisionRule(double producersRisk, double consumersRisk) {
         double beyond =
                 Math.abs(deviation.value().kelvins()) - deviation.tolerance().kelvins();
         double risk = beyond > 0 ? producersRisk : consumersRisk;
-        // the nearer edge alone would allow this much; inside the band the farther one takes its share of the risk as
-        // well
+        // the nearer edge alone would allow this much; inside the band the farther one takes its share of the risk
         double undecided =
                 1.001 * Math.abs(beyond) / new NormalDistribution(null, 0, 1).inverseCumulativeProbability(1 - risk);
         double decided = 0;

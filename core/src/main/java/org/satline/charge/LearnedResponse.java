@@ -120,7 +120,7 @@ public record LearnedResponse(
 
     /**
      * The largest step towards the target that passes the far edge with no more than the given probability, and that is not meant to come
-     * nearer to the target than a quarter of the band: falling short costs one more step, going too far another cylinder.
+     * nearer to the target than a quarter of the tolerance: falling short costs one more step, going too far another cylinder.
      *
      * @param toleranceK half-width of the band, K
      * @param repeatabilityK standard deviation of a settled reading, K

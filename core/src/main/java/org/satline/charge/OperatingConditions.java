@@ -103,6 +103,16 @@ public record OperatingConditions(
     }
 
     /**
+     * Returns the same with another finding on whether the system has settled.
+     *
+     * @param finding what a series of readings, held against the readings, says
+     * @return the conditions
+     */
+    public OperatingConditions withSettled(SettlingTest.Outcome finding) {
+        return new OperatingConditions(running, Optional.of(finding), outdoorMinimumMet, airflow, standing);
+    }
+
+    /**
      * Returns the same with a reading at rest.
      *
      * @param atRest pressure at rest with the temperature of the whole system

@@ -50,8 +50,7 @@ final class Plausibility {
         margins.subcooling().ifPresent(m -> {
             double glide =
                     curve.glide(readings.liquidPressure().orElseThrow().value()).kelvins();
-            // no liquid is that warm; a mixture with vapour at the port is, up to the dew point, and shows a system
-            // short of refrigerant
+            // no liquid is that warm; a mixture with vapour is, up to the dew point: the system is short of refrigerant
             refuseBelow(
                     m,
                     CURVE_K + glide + EXPANDED * m.standardUncertaintyK(),

@@ -1,6 +1,7 @@
 package org.satline.cylinder;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -75,7 +76,27 @@ public record FillAssessment(
      * @return false where a rule of the set could not be tested, or a stamp or the day of filling is not given; the cautions say which
      */
     public boolean everyTestMade() {
-        return StampCheck.untested(question).isEmpty() && untestedRules().isEmpty();
+        return missing().isEmpty() && untestedRules().isEmpty();
+    }
+
+    /**
+     * What to supply so that the tests that are open can be made.
+     *
+     * @return in the order of the constants, unmodifiable; empty where nothing is missing, or where partial stamps are refused anyway
+     */
+    public Set<FillDatum> missing() {
+        Set<FillDatum> missing = StampCheck.missing(question);
+        for (RuleOutcome.NotTested each : untestedRules()) {
+            FillMethod method = each.rule().method();
+            if (method == FillMethod.SERVICE_PRESSURE
+                    && question.stamps().servicePressure().isEmpty()) {
+                missing.add(FillDatum.SERVICE_PRESSURE);
+            } else if ((method == FillMethod.TEST_PRESSURE || method == FillMethod.LEAST_TEST_PRESSURE)
+                    && question.stamps().testPressure().isEmpty()) {
+                missing.add(FillDatum.TEST_PRESSURE);
+            }
+        }
+        return Collections.unmodifiableSet(missing);
     }
 
     /**

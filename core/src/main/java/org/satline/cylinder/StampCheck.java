@@ -2,9 +2,11 @@ package org.satline.cylinder;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.satline.cylinder.Refusal.Reason;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
@@ -69,15 +71,12 @@ public final class StampCheck {
      * @return a caution for each, the loudest first; empty where all was given or partial stamps are refused anyway
      */
     static List<Caution> untested(FillQuestion question) {
-        if (!question.partialStampsAccepted()) {
-            return List.of();
-        }
+        Set<FillDatum> missing = missing(question);
         List<Caution> found = new ArrayList<>();
-        CylinderStamps stamps = question.stamps();
-        if (stamps.flammableMark().isEmpty()) {
+        if (missing.contains(FillDatum.FLAMMABLE_MARK)) {
             for (SaturationCurve curve : question.contents().candidateCurves()) {
                 Optional<SafetyGroup> group = curve.refrigerant().safetyGroup();
-                if (group.isEmpty() || Flammability.isFlammable(group.get())) {
+                if (mayBurn(curve)) {
                     found.add(new Caution(
                             "NOT TESTED: the mark for flammable gas; "
                                     + curve.refrigerant().designation() + " ("
@@ -87,16 +86,44 @@ public final class StampCheck {
                 }
             }
         }
-        if (stamps.refillable().isEmpty()) {
+        if (missing.contains(FillDatum.REFILLABLE)) {
             found.add(new Caution(
                     "NOT TESTED: whether the cylinder may be refilled; a non-refillable one must not be",
                     "49 CFR 178.65(i)"));
         }
-        if (stamps.retestDue().isEmpty() || question.fillDate().isEmpty()) {
+        if (missing.contains(FillDatum.RETEST_DUE) || missing.contains(FillDatum.FILL_DATE)) {
             found.add(new Caution(
                     "NOT TESTED: the retest date against the day of filling", "49 CFR 180.205(c) (from memory)"));
         }
         return List.copyOf(found);
+    }
+
+    /** What partial stamps leave out that a test aside from the rules needs; nothing where partial stamps are refused anyway. */
+    static Set<FillDatum> missing(FillQuestion question) {
+        Set<FillDatum> missing = EnumSet.noneOf(FillDatum.class);
+        if (!question.partialStampsAccepted()) {
+            return missing;
+        }
+        CylinderStamps stamps = question.stamps();
+        if (stamps.flammableMark().isEmpty()
+                && question.contents().candidateCurves().stream().anyMatch(StampCheck::mayBurn)) {
+            missing.add(FillDatum.FLAMMABLE_MARK);
+        }
+        if (stamps.refillable().isEmpty()) {
+            missing.add(FillDatum.REFILLABLE);
+        }
+        if (stamps.retestDue().isEmpty()) {
+            missing.add(FillDatum.RETEST_DUE);
+        }
+        if (question.fillDate().isEmpty()) {
+            missing.add(FillDatum.FILL_DATE);
+        }
+        return missing;
+    }
+
+    private static boolean mayBurn(SaturationCurve curve) {
+        Optional<SafetyGroup> group = curve.refrigerant().safetyGroup();
+        return group.isEmpty() || Flammability.isFlammable(group.get());
     }
 
     /**

@@ -8,7 +8,6 @@ import org.satline.cylinder.ContentsFinding;
 import org.satline.cylinder.ContentsReading;
 import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Refusal.Reason;
-import org.satline.cylinder.Scale;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Density;
 import org.satline.quantity.GaugePressure;
@@ -68,9 +67,8 @@ final class CylinderDoubts {
     }
 
     private static void saidToHoldNothing(CylinderOnSite cylinder, List<Refusal> found) {
-        cylinder.scale().ifPresent(scale -> {
-            double inside = weighed(scale) - cylinder.stamps().tare().kilograms();
-            double doubt = scale.expandedUncertainty().kilograms()
+        cylinder.insideBeforeKg().ifPresent(inside -> {
+            double doubt = cylinder.scale().orElseThrow().expandedUncertainty().kilograms()
                     + cylinder.hoseContents().kilograms();
             if (inside > doubt) {
                 found.add(new Refusal(
@@ -97,8 +95,7 @@ final class CylinderDoubts {
         if (!(pressure.pascals() > 0) || kelvins < holding.minTemperatureK() || kelvins > holding.maxTemperatureK()) {
             return;
         }
-        Optional<Density> density = cylinder.scale()
-                .map(scale -> weighed(scale) - cylinder.stamps().tare().kilograms())
+        Optional<Density> density = cylinder.insideBeforeKg()
                 .filter(inside -> inside > 0)
                 .map(inside -> Density.ofKilogramsPerCubicMetre(
                         inside / cylinder.stamps().volume().cubicMetres()));
@@ -131,12 +128,5 @@ final class CylinderDoubts {
                                         + ", but the cylinder was not at rest, so nothing can be said about its contents: let it stand, valves shut and out"
                                         + " of the sun, then read again",
                                 PRACTICE));
-    }
-
-    /** The gross weight before anything of this visit went in, as far as the scale tells. */
-    private static double weighed(Scale scale) {
-        return scale instanceof Scale.ZeroedAfterHookUp zeroed
-                ? zeroed.grossBefore().kilograms()
-                : ((Scale.RunningGross) scale).reading().kilograms();
     }
 }

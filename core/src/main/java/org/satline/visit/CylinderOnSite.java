@@ -159,6 +159,14 @@ public record CylinderOnSite(
         return grossKg().map(gross -> gross - stamps.tare().kilograms());
     }
 
+    /** Gross less tare before anything of this visit went in or out, as far as the scale tells; nothing without a scale. */
+    Optional<Double> insideBeforeKg() {
+        return scale.map(found -> found instanceof Scale.ZeroedAfterHookUp zeroed
+                        ? zeroed.grossBefore().kilograms()
+                        : grossNowKg(found))
+                .map(gross -> gross - stamps.tare().kilograms());
+    }
+
     /** The gross weight now; nothing without a scale. */
     Optional<Double> grossKg() {
         return scale.map(CylinderOnSite::grossNowKg);

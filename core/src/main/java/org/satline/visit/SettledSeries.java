@@ -21,16 +21,11 @@ final class SettledSeries {
         if (Math.abs(difference) <= limitK(read.get(), settled)) {
             return conditions;
         }
-        return new OperatingConditions(
-                conditions.running(),
-                Optional.of(new Contradicted("the series ends at "
-                        + Figures.of(TemperatureDifference.ofKelvins(settled.mean())) + ", the readings say "
-                        + Figures.of(read.get().value()) + ": they differ by more than "
-                        + Figures.of(TemperatureDifference.ofKelvins(limitK(read.get(), settled)))
-                        + ", so they are not of one moment")),
-                conditions.outdoorMinimumMet(),
-                conditions.airflow(),
-                conditions.standing());
+        return conditions.withSettled(new Contradicted("the series ends at "
+                + Figures.of(TemperatureDifference.ofKelvins(settled.mean())) + ", the readings say "
+                + Figures.of(read.get().value()) + ": they differ by more than "
+                + Figures.of(TemperatureDifference.ofKelvins(limitK(read.get(), settled)))
+                + ", so they are not of one moment"));
     }
 
     /**

@@ -1,13 +1,12 @@
 package org.satline.visit;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.satline.charge.StepAdvice;
 import org.satline.cylinder.Scale;
+import org.satline.quantity.Mass;
 
 /** The next amount in words, and the reading of the scale at which it is reached. */
 final class StepAmount {
-    private static final double POUND_KG = 0.45359237;
     /** Hundredths of a pound; far above the error of doubles, far below what a scale shows. */
     private static final double ROUND_OFF = 1e-6;
 
@@ -46,17 +45,17 @@ final class StepAmount {
         if (move.isEmpty() || cylinder.flatMap(CylinderOnSite::scale).isEmpty() || !rightCylinderHangs(move.get())) {
             return "";
         }
-        double shown = shownKg(cylinder.get().scale().orElseThrow());
+        double shown = shown(cylinder.get().scale().orElseThrow()).pounds();
         double step = Math.floor(move.get().amount().pounds() * 100) / 100;
         double pounds = cylinder.get().receives()
-                ? Math.floor(100 * (shown / POUND_KG + step) + ROUND_OFF) / 100
-                : Math.ceil(100 * (shown / POUND_KG - step) - ROUND_OFF) / 100;
-        return String.format(Locale.ROOT, ", that is %.2f lb (%.2f kg) on the scale", pounds, pounds * POUND_KG);
+                ? Math.floor(100 * (shown + step) + ROUND_OFF) / 100
+                : Math.ceil(100 * (shown - step) - ROUND_OFF) / 100;
+        return ", that is " + Figures.of(Mass.ofPounds(pounds)) + " on the scale";
     }
 
-    private static double shownKg(Scale scale) {
+    private static Mass shown(Scale scale) {
         return scale instanceof Scale.ZeroedAfterHookUp zeroed
-                ? zeroed.transferred().kilograms()
-                : ((Scale.RunningGross) scale).reading().kilograms();
+                ? zeroed.transferred()
+                : ((Scale.RunningGross) scale).reading();
     }
 }

@@ -119,9 +119,10 @@ final class WeightDoubts {
             return Optional.empty();
         }
         double inside = insideMass().kilograms();
-        double byWeight = vapourPressurePa(inside, kelvins);
-        double byScale = vapourPressurePa(inside + cylinder.weighingUncertaintyKg(), kelvins) - byWeight;
-        double byThermometer = byWeight - vapourPressurePa(inside, colder());
+        FluidModel model = FluidModel.of(holding.refrigerant());
+        double byWeight = vapourPressurePa(model, inside, kelvins);
+        double byScale = vapourPressurePa(model, inside + cylinder.weighingUncertaintyKg(), kelvins) - byWeight;
+        double byThermometer = byWeight - vapourPressurePa(model, inside, colder());
         double expanded = Math.hypot(Math.hypot(cylinder.pressureUncertainty().pascals(), byScale), byThermometer);
         Pressure read = cylinder.pressure().get();
         if (!(read.pascals() - byWeight > expanded)) {
@@ -142,12 +143,11 @@ final class WeightDoubts {
                 VESSEL + "; JCGM 100, 5.1.2, k = 2"));
     }
 
-    private double vapourPressurePa(double kilograms, double atKelvins) {
+    private double vapourPressurePa(FluidModel model, double kilograms, double atKelvins) {
         if (!(kilograms > 0)) {
             return 0;
         }
-        return ClosedVessel.of(
-                        FluidModel.of(holding.refrigerant()), cylinder.stamps().volume(), Mass.ofKilograms(kilograms))
+        return ClosedVessel.of(model, cylinder.stamps().volume(), Mass.ofKilograms(kilograms))
                 .at(Temperature.ofKelvins(atKelvins))
                 .pressure()
                 .pascals();

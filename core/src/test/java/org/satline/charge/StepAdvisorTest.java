@@ -55,7 +55,9 @@ class StepAdvisorTest {
             readings.add(new StepReading(-0.227 * i, 3.4, 1.2, true));
         }
         assertThat(ADVISOR.next(readings, AMPLE)).isInstanceOf(StepAdvice.NotCharge.class);
-        // net mass beyond half of the full charge: whatever the reading, not an error of the charge
+        // net mass beyond half of the full charge: whatever the reading, not an error of the charge, with or without
+        // the first reading
+        assertThat(ADVISOR.next(List.of(reading(-1.6, 8)), AMPLE)).isInstanceOf(StepAdvice.NotCharge.class);
         assertThat(ADVISOR.next(List.of(reading(0, 12), reading(-1.6, 8)), AMPLE))
                 .isInstanceOf(StepAdvice.NotCharge.class);
     }

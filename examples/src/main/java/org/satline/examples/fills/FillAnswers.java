@@ -117,7 +117,7 @@ public final class FillAnswers {
             assessment.refusals().forEach(refusal -> notes.add("NOTHING IS ALLOWED: " + Shown.line(refusal.text())));
         }
         if (!assessment.everyTestMade()) {
-            notes.add(OpenTests.note(row, assessment));
+            notes.add(OpenTests.note(assessment));
         }
         notes.removeIf(String::isEmpty);
         cells.set(cells.size() - 1, String.join("; ", notes));
