@@ -1,8 +1,8 @@
 package org.satline.audit;
 
 import java.util.List;
-import java.util.Objects;
 import org.satline.explanation.Step;
+import org.satline.quantity.Parts;
 
 /** What became of one row. Immutable. */
 public sealed interface AuditOutcome {
@@ -22,18 +22,9 @@ public sealed interface AuditOutcome {
      * @param steps how it was found, in order
      */
     record Compared(AuditRow row, String designation, Comparison comparison, List<Step> steps) implements AuditOutcome {
-        /**
-         * Copies the list.
-         *
-         * @param row the row
-         * @param designation the refrigerant that its name stands for
-         * @param comparison answer, our value, difference and tolerance
-         * @param steps how it was found, in order
-         */
+        /** {@inheritDoc} */
         public Compared {
-            Objects.requireNonNull(row, "row");
-            Objects.requireNonNull(designation, "designation");
-            Objects.requireNonNull(comparison, "comparison");
+            Parts.required("row designation comparison", row, designation, comparison);
             steps = List.copyOf(steps);
         }
 
@@ -55,17 +46,9 @@ public sealed interface AuditOutcome {
      * @param explanation one line that names value and limit
      */
     record NotComparable(AuditRow row, Reason reason, String explanation) implements AuditOutcome {
-        /**
-         * Checks that nothing is null.
-         *
-         * @param row the row
-         * @param reason what kind of obstacle
-         * @param explanation one line that names value and limit
-         */
+        /** {@inheritDoc} */
         public NotComparable {
-            Objects.requireNonNull(row, "row");
-            Objects.requireNonNull(reason, "reason");
-            Objects.requireNonNull(explanation, "explanation");
+            Parts.required("row reason explanation", row, reason, explanation);
         }
     }
 

@@ -10,12 +10,7 @@ import java.util.Objects;
  * @param summary counts, worst rows, bias and likely causes
  */
 public record AuditReport(List<AuditOutcome> outcomes, AuditSummary summary) {
-    /**
-     * Copies the list.
-     *
-     * @param outcomes one for each row
-     * @param summary counts
-     */
+    /** {@inheritDoc} */
     public AuditReport {
         outcomes = List.copyOf(outcomes);
         Objects.requireNonNull(summary, "summary");

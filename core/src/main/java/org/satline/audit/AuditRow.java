@@ -1,9 +1,9 @@
 package org.satline.audit;
 
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.satline.quantity.Length;
+import org.satline.quantity.Parts;
 
 /**
  * One answer of another calculator, as it stands. Nothing is checked here: a row that cannot be compared is an outcome with a reason. Immutable.
@@ -28,29 +28,10 @@ public record AuditRow(
         String unit,
         Optional<Length> altitude,
         OptionalDouble tolerance) {
-    /**
-     * Checks that nothing is null.
-     *
-     * @param id whatever tells the row from others
-     * @param refrigerant name of the refrigerant
-     * @param quantity name of the quantity
-     * @param temperatureK the temperature that was asked
-     * @param pressurePa the absolute pressure that was asked
-     * @param answer the answer as printed: a decimal number with all its digits
-     * @param unit unit of the answer
-     * @param altitude altitude of the place
-     * @param tolerance what the answer may differ
-     */
+    /** {@inheritDoc} */
     public AuditRow {
-        Objects.requireNonNull(id, "id");
-        Objects.requireNonNull(refrigerant, "refrigerant");
-        Objects.requireNonNull(quantity, "quantity");
-        Objects.requireNonNull(temperatureK, "temperatureK");
-        Objects.requireNonNull(pressurePa, "pressurePa");
-        Objects.requireNonNull(answer, "answer");
-        Objects.requireNonNull(unit, "unit");
-        Objects.requireNonNull(altitude, "altitude");
-        Objects.requireNonNull(tolerance, "tolerance");
+        Parts.required("id refrigerant quantity temperatureK", id, refrigerant, quantity, temperatureK);
+        Parts.required("pressurePa answer unit altitude tolerance", pressurePa, answer, unit, altitude, tolerance);
     }
 
     /**

@@ -42,17 +42,7 @@ public record AuditSummary(
             String unit,
             double meanInTolerances) {}
 
-    /**
-     * Copies the lists.
-     *
-     * @param within rows within tolerance
-     * @param outside rows outside
-     * @param notComparable rows that could not be compared
-     * @param worst rows outside
-     * @param biases mean differences by refrigerant and quantity
-     * @param causes what probably went wrong
-     * @param unexplained rows outside that no cause explains
-     */
+    /** {@inheritDoc} */
     public AuditSummary {
         worst = List.copyOf(worst);
         biases = List.copyOf(biases);

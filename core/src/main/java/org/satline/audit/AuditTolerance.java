@@ -43,12 +43,7 @@ public record AuditTolerance(double width, List<Share> shares) {
      */
     public record Share(Origin origin, double width, String basis) {}
 
-    /**
-     * Copies the list.
-     *
-     * @param width the sum of the shares
-     * @param shares what it consists of
-     */
+    /** {@inheritDoc} */
     public AuditTolerance {
         shares = List.copyOf(shares);
         if (!(width >= 0 && width < Double.POSITIVE_INFINITY)) {

@@ -1,7 +1,7 @@
 package org.satline.audit;
 
 import java.util.List;
-import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
  * A mistake under which the rows come out right. It was tested by computing each row again as a calculator with that mistake would; a coincidence cannot be
@@ -64,21 +64,9 @@ public record LikelyCause(
         }
     }
 
-    /**
-     * Copies the lists.
-     *
-     * @param kind what kind of mistake
-     * @param refrigerant designation of the refrigerant of the rows
-     * @param description the mistake in words
-     * @param explained rows that were outside and agree under it
-     * @param candidates rows outside to which it could apply: of this refrigerant
-     * @param ids ids of the rows explained
-     * @param coincidence about how likely it is that so many rows fit by chance: at most 1
-     * @param alternatives other explanations that fit the same number of rows
-     */
+    /** {@inheritDoc} */
     public LikelyCause {
-        Objects.requireNonNull(kind, "kind");
-        Objects.requireNonNull(description, "description");
+        Parts.required("kind description", kind, description);
         ids = List.copyOf(ids);
         alternatives = List.copyOf(alternatives);
     }

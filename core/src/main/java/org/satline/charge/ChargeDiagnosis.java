@@ -3,8 +3,8 @@ package org.satline.charge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
+import org.satline.quantity.Parts;
 import org.satline.saturation.SaturationCurve;
 
 /**
@@ -18,15 +18,9 @@ public record ChargeDiagnosis(DecisionRule rule, Expectations expectations) {
     /** For charge advice an error of the charge must be this many times as likely as all other faults together that readings speak for; our choice. */
     private static final double LEAST_ODDS = 2;
 
-    /**
-     * Checks that no part is missing.
-     *
-     * @param rule when a probability is enough
-     * @param expectations fault-free values; the target replaces the expectation of the quantity that is judged
-     */
+    /** {@inheritDoc} */
     public ChargeDiagnosis {
-        Objects.requireNonNull(rule, "rule");
-        Objects.requireNonNull(expectations, "expectations");
+        Parts.required("rule expectations", rule, expectations);
     }
 
     /**

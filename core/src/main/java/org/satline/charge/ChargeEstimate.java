@@ -24,13 +24,7 @@ public record ChargeEstimate(double fraction, double standardUncertainty, Step s
     /** Relative doubt of typical constants for a unit on which they were not fitted; our choice. */
     static final double CONSTANT_DOUBT = 0.3;
 
-    /**
-     * Checks the numbers.
-     *
-     * @param fraction (m - m_rated) / m_rated; negative is short of refrigerant
-     * @param standardUncertainty standard uncertainty of the fraction: readings, typical constants and published error together
-     * @param step derivation
-     */
+    /** {@inheritDoc} */
     public ChargeEstimate {
         Objects.requireNonNull(step, "step");
         if (!(Double.isFinite(fraction) && standardUncertainty >= 0 && standardUncertainty < 1e6)) {
@@ -47,13 +41,7 @@ public record ChargeEstimate(double fraction, double standardUncertainty, Step s
      * @param fitted whether they were fitted on this unit
      */
     public record Constants(double ratio, double kelvinsPerFraction, boolean fitted) {
-        /**
-         * Checks the numbers.
-         *
-         * @param ratio k_sh / k_sc
-         * @param kelvinsPerFraction k_ch, K for the whole charge; above 0
-         * @param fitted whether they were fitted on this unit
-         */
+        /** {@inheritDoc} */
         public Constants {
             if (!(ratio >= 0 && ratio <= 10 && kelvinsPerFraction > 0 && kelvinsPerFraction < 1e4)) {
                 throw new IllegalArgumentException(String.format(

@@ -1,7 +1,7 @@
 package org.satline.charge;
 
-import java.util.Objects;
 import java.util.Optional;
+import org.satline.quantity.Parts;
 import org.satline.quantity.TemperatureDifference;
 
 /**
@@ -15,17 +15,9 @@ public record ChargeQuestion(
         MeteringDevice metering,
         Optional<TemperatureDifference> makersTarget,
         Optional<TemperatureDifference> tolerance) {
-    /**
-     * Checks the parts.
-     *
-     * @param metering metering device
-     * @param makersTarget target
-     * @param tolerance tolerance
-     */
+    /** {@inheritDoc} */
     public ChargeQuestion {
-        Objects.requireNonNull(metering, "metering");
-        Objects.requireNonNull(makersTarget, "makersTarget");
-        Objects.requireNonNull(tolerance, "tolerance");
+        Parts.required("metering makersTarget tolerance", metering, makersTarget, tolerance);
         makersTarget.ifPresent(target -> {
             if (!(target.kelvins() >= 0 && target.kelvins() <= 50)) {
                 throw new IllegalArgumentException(

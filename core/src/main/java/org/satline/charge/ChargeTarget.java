@@ -1,9 +1,9 @@
 package org.satline.charge;
 
 import java.util.List;
-import java.util.Objects;
 import org.satline.explanation.Step;
 import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.Parts;
 import org.satline.quantity.TemperatureDifference;
 
 /** The target of a charge check, or why there is none for these conditions. */
@@ -37,20 +37,9 @@ public sealed interface ChargeTarget {
     record Found(
             Criterion criterion, TemperatureDifference value, UncertaintyBudget budget, Basis basis, List<Step> steps)
             implements ChargeTarget {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param criterion quantity that it is for
-         * @param value the target
-         * @param budget its uncertainty from the air temperatures it was found with, K
-         * @param basis where it comes from
-         * @param steps steps that led here
-         */
+        /** {@inheritDoc} */
         public Found {
-            Objects.requireNonNull(criterion, "criterion");
-            Objects.requireNonNull(value, "value");
-            Objects.requireNonNull(budget, "budget");
-            Objects.requireNonNull(basis, "basis");
+            Parts.required("criterion value budget basis", criterion, value, budget, basis);
             steps = List.copyOf(steps);
         }
     }
@@ -63,16 +52,9 @@ public sealed interface ChargeTarget {
      * @param steps steps that led here
      */
     record Missing(String reason, String advice, List<Step> steps) implements ChargeTarget {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param reason why
-         * @param advice what to do
-         * @param steps steps that led here
-         */
+        /** {@inheritDoc} */
         public Missing {
-            Objects.requireNonNull(reason, "reason");
-            Objects.requireNonNull(advice, "advice");
+            Parts.required("reason advice", reason, advice);
             steps = List.copyOf(steps);
         }
     }

@@ -18,13 +18,7 @@ public record DecidingInstrument(List<String> origins, double largestShare, Stri
     /** An instrument twenty times as good is not to be had: our choice. */
     private static final double LEAST_SHARE = 0.05;
 
-    /**
-     * Checks the parts.
-     *
-     * @param origins the errors to make smaller, largest first; one where one is enough
-     * @param largestShare standard uncertainty that they may have left, as a share of today's; in [0, 1)
-     * @param text in words
-     */
+    /** {@inheritDoc} */
     public DecidingInstrument {
         origins = List.copyOf(origins);
         Objects.requireNonNull(text, "text");

@@ -18,12 +18,7 @@ public record DecisionRule(double producersRisk, double consumersRisk) {
     /** Leaves 1E-15 of the first interval. */
     private static final int HALVINGS = 50;
 
-    /**
-     * Checks the risks.
-     *
-     * @param producersRisk largest accepted probability of touching a sound charge; in (0, 0.5)
-     * @param consumersRisk largest accepted probability of leaving a wrong charge; in (0, 0.5)
-     */
+    /** {@inheritDoc} */
     public DecisionRule {
         check(producersRisk, "producer's risk");
         check(consumersRisk, "consumer's risk");

@@ -3,10 +3,10 @@ package org.satline.charge;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
-import java.util.Objects;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.satline.explanation.Step;
 import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.Parts;
 import org.satline.quantity.TemperatureDifference;
 
 /**
@@ -30,20 +30,9 @@ public record Deviation(
     /** Of 100 times a probability in binary. */
     private static final double DUST = 1e-9;
 
-    /**
-     * Checks the parts.
-     *
-     * @param criterion criterion
-     * @param measured measured
-     * @param target target
-     * @param tolerance tolerance
-     * @param budget budget
-     */
+    /** {@inheritDoc} */
     public Deviation {
-        Objects.requireNonNull(criterion, "criterion");
-        Objects.requireNonNull(measured, "measured");
-        Objects.requireNonNull(target, "target");
-        Objects.requireNonNull(budget, "budget");
+        Parts.required("criterion measured target budget", criterion, measured, target, budget);
         if (!(tolerance.kelvins() > 0)) {
             throw new IllegalArgumentException(
                     "tolerance " + tolerance + " is not above 0 K; give the half-width of the band");

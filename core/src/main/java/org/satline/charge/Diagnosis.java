@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.satline.explanation.Step;
+import org.satline.quantity.Parts;
 
 /** Outcome of a diagnosis: a level with known risks, an undecided answer, or a fault that is not the charge. */
 public sealed interface Diagnosis {
@@ -40,20 +41,9 @@ public sealed interface Diagnosis {
             List<String> reasons,
             String advice,
             List<Step> steps) {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param margins superheat and subcooling
-         * @param deviation measured less target, where there is a target
-         * @param gates the conditions, in the order of work
-         * @param faults all faults, most probable first; empty where nothing was read to compare
-         * @param reasons why the outcome is what it is
-         * @param advice what to do
-         * @param steps derivation
-         */
+        /** {@inheritDoc} */
         public Evidence {
-            Objects.requireNonNull(margins, "margins");
-            Objects.requireNonNull(deviation, "deviation");
+            Parts.required("margins deviation", margins, deviation);
             gates = List.copyOf(gates);
             faults = List.copyOf(faults);
             reasons = List.copyOf(reasons);
@@ -69,15 +59,9 @@ public sealed interface Diagnosis {
      * @param evidence what it rests on
      */
     record Decided(ChargeLevel level, Evidence evidence) implements Diagnosis {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param level low, on target or high
-         * @param evidence what it rests on
-         */
+        /** {@inheritDoc} */
         public Decided {
-            Objects.requireNonNull(level, "level");
-            Objects.requireNonNull(evidence, "evidence");
+            Parts.required("level evidence", level, evidence);
         }
 
         @Override
@@ -93,15 +77,9 @@ public sealed interface Diagnosis {
      * @param evidence what it rests on
      */
     record Undecided(Optional<DecidingInstrument> deciding, Evidence evidence) implements Diagnosis {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param deciding instrument that would decide it, where it is a matter of instruments
-         * @param evidence what it rests on
-         */
+        /** {@inheritDoc} */
         public Undecided {
-            Objects.requireNonNull(deciding, "deciding");
-            Objects.requireNonNull(evidence, "evidence");
+            Parts.required("deciding evidence", deciding, evidence);
         }
 
         @Override
@@ -117,15 +95,9 @@ public sealed interface Diagnosis {
      * @param evidence what it rests on
      */
     record NotCharge(Fault fault, Evidence evidence) implements Diagnosis {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param fault the fault to look for first
-         * @param evidence what it rests on
-         */
+        /** {@inheritDoc} */
         public NotCharge {
-            Objects.requireNonNull(fault, "fault");
-            Objects.requireNonNull(evidence, "evidence");
+            Parts.required("fault evidence", fault, evidence);
         }
 
         @Override

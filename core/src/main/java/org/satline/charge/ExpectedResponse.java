@@ -10,13 +10,7 @@ import java.util.Locale;
  * @param levelling share by which the response is larger well below the target and smaller well above it; in [0, 0.5]
  */
 public record ExpectedResponse(double kelvins, double relativeDoubt, double levelling) {
-    /**
-     * Checks the numbers.
-     *
-     * @param kelvins response to the whole charge, K; above 0
-     * @param relativeDoubt relative standard deviation of that response; in ]0, 1]
-     * @param levelling share by which the response is larger well below the target and smaller well above it; in [0, 0.5]
-     */
+    /** {@inheritDoc} */
     public ExpectedResponse {
         if (!(kelvins > 0
                 && kelvins < 1e4

@@ -13,14 +13,7 @@ import java.util.Objects;
  * @param readingsAgainst readings that a sound system explains better
  */
 public record FaultLikelihood(Fault fault, double probability, List<String> readingsFor, List<String> readingsAgainst) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param fault the fault
-     * @param probability share of the faults compared, given the readings; the shares of a ranking add up to 1
-     * @param readingsFor readings that this fault explains better than a sound system does
-     * @param readingsAgainst readings that a sound system explains better
-     */
+    /** {@inheritDoc} */
     public FaultLikelihood {
         Objects.requireNonNull(fault, "fault");
         readingsFor = List.copyOf(readingsFor);

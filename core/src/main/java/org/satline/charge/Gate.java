@@ -1,6 +1,6 @@
 package org.satline.charge;
 
-import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
  * One condition that must hold before a charge is judged. Immutable, thread-safe.
@@ -37,19 +37,9 @@ public record Gate(Kind kind, State state, String finding, String advice) {
         NOT_CHECKED
     }
 
-    /**
-     * Checks that no part is missing.
-     *
-     * @param kind which condition
-     * @param state whether it holds
-     * @param finding what was found, with numbers
-     * @param advice what to do; empty where the gate is open
-     */
+    /** {@inheritDoc} */
     public Gate {
-        Objects.requireNonNull(kind, "kind");
-        Objects.requireNonNull(state, "state");
-        Objects.requireNonNull(finding, "finding");
-        Objects.requireNonNull(advice, "advice");
+        Parts.required("kind state finding advice", kind, state, finding, advice);
     }
 
     static Gate open(Kind kind, String finding) {

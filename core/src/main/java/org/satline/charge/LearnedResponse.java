@@ -31,16 +31,7 @@ public record LearnedResponse(
     /** Least response that is believed, as a share of the prior mean. */
     private static final double LEAST_SHARE = 0.15;
 
-    /**
-     * Checks the numbers.
-     *
-     * @param deviationK deviation now, K
-     * @param deviationVariance its variance, K2
-     * @param kelvinsPerKilogram response b, K/kg; above 0
-     * @param responseVariance variance of b, (K/kg)2
-     * @param covariance covariance of deviation and response, K2/kg
-     * @param informativeReadings number of readings that carried a signal
-     */
+    /** {@inheritDoc} */
     public LearnedResponse {
         if (!(Double.isFinite(deviationK)
                 && deviationVariance >= 0

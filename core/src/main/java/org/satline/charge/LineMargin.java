@@ -1,10 +1,10 @@
 package org.satline.charge;
 
 import java.util.List;
-import java.util.Objects;
 import org.satline.explanation.Step;
 import org.satline.measurement.ReportedValue;
 import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 
@@ -23,20 +23,9 @@ public record LineMargin(
         Temperature saturation,
         UncertaintyBudget budget,
         List<Step> steps) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param criterion which of the two
-     * @param value superheat above the dew point or subcooling below the bubble point
-     * @param saturation the dew point or bubble point at the pressure
-     * @param budget uncertainty of the value, K
-     * @param steps how it was found
-     */
+    /** {@inheritDoc} */
     public LineMargin {
-        Objects.requireNonNull(criterion, "criterion");
-        Objects.requireNonNull(value, "value");
-        Objects.requireNonNull(saturation, "saturation");
-        Objects.requireNonNull(budget, "budget");
+        Parts.required("criterion value saturation budget", criterion, value, saturation, budget);
         steps = List.copyOf(steps);
     }
 

@@ -10,6 +10,7 @@ import org.satline.explanation.Step;
 import org.satline.measurement.PressureReading;
 import org.satline.measurement.TemperatureReading;
 import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.Parts;
 import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
@@ -28,15 +29,9 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
     /** Relative step of the difference quotient for dT/dp; its error is below 1E-6 of the slope. */
     private static final double STEP = 1e-3;
 
-    /**
-     * Checks that no part is missing.
-     *
-     * @param superheat suction superheat, if pressure and line temperature were read
-     * @param subcooling liquid subcooling, if pressure and line temperature were read
-     */
+    /** {@inheritDoc} */
     public Margins {
-        Objects.requireNonNull(superheat, "superheat");
-        Objects.requireNonNull(subcooling, "subcooling");
+        Parts.required("superheat subcooling", superheat, subcooling);
     }
 
     /**

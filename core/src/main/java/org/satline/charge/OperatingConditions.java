@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.satline.measurement.PressureReading;
 import org.satline.measurement.SettlingTest;
 import org.satline.measurement.TemperatureReading;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Power;
 import org.satline.quantity.VolumeFlow;
 
@@ -24,21 +25,10 @@ public record OperatingConditions(
         Optional<Boolean> outdoorMinimumMet,
         Optional<Airflow> airflow,
         Optional<Standing> standing) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param running time in cooling before the readings
-     * @param settled outcome of the settling test on a series of readings
-     * @param outdoorMinimumMet whether the maker's own outdoor minimum for this method is met
-     * @param airflow measured airflow over the evaporator with the nominal cooling capacity
-     * @param standing pressure at rest with the temperature of the whole system
-     */
+    /** {@inheritDoc} */
     public OperatingConditions {
-        Objects.requireNonNull(running, "running");
-        Objects.requireNonNull(settled, "settled");
-        Objects.requireNonNull(outdoorMinimumMet, "outdoorMinimumMet");
-        Objects.requireNonNull(airflow, "airflow");
-        Objects.requireNonNull(standing, "standing");
+        Parts.required("running settled outdoorMinimumMet airflow", running, settled, outdoorMinimumMet, airflow);
+        Parts.required("standing", standing);
     }
 
     /**
@@ -48,12 +38,7 @@ public record OperatingConditions(
      * @param nominalCooling nominal cooling capacity
      */
     public record Airflow(VolumeFlow flow, Power nominalCooling) {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param flow volume flow of air over the evaporator
-         * @param nominalCooling nominal cooling capacity
-         */
+        /** {@inheritDoc} */
         public Airflow {
             Objects.requireNonNull(flow, "flow");
             if (!(nominalCooling.watts() > 0)) {
@@ -70,15 +55,9 @@ public record OperatingConditions(
      * @param temperature temperature of the whole system
      */
     public record Standing(PressureReading pressure, TemperatureReading temperature) {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param pressure absolute pressure
-         * @param temperature temperature of the whole system
-         */
+        /** {@inheritDoc} */
         public Standing {
-            Objects.requireNonNull(pressure, "pressure");
-            Objects.requireNonNull(temperature, "temperature");
+            Parts.required("pressure temperature", pressure, temperature);
         }
     }
 

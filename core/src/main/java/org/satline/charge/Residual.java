@@ -14,13 +14,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 public record Residual(Symptom symptom, double kelvins, double standardUncertaintyK) {
     private static final NormalDistribution STANDARD = new NormalDistribution(null, 0, 1);
 
-    /**
-     * Checks the numbers.
-     *
-     * @param symptom which quantity
-     * @param kelvins measured less expected, K; finite
-     * @param standardUncertaintyK uncertainty of reading and expectation together, K; not negative
-     */
+    /** {@inheritDoc} */
     public Residual {
         Objects.requireNonNull(symptom, "symptom");
         if (!(Double.isFinite(kelvins) && standardUncertaintyK >= 0 && standardUncertaintyK < 1e6)) {

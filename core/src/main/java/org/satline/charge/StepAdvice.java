@@ -2,8 +2,8 @@ package org.satline.charge;
 
 import java.time.Duration;
 import java.util.List;
-import java.util.Objects;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 
 /** What to do next with the charge. */
 public sealed interface StepAdvice {
@@ -40,20 +40,9 @@ public sealed interface StepAdvice {
             boolean changesDirection,
             List<String> reasons)
             implements StepAdvice {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param direction which way
-         * @param amount how much
-         * @param passing probability that the next reading lies past the far edge of the band
-         * @param settlingTime how long to let the system settle before reading
-         * @param changesDirection whether it turns round: another cylinder and another purge
-         * @param reasons why
-         */
+        /** {@inheritDoc} */
         public Move {
-            Objects.requireNonNull(direction, "direction");
-            Objects.requireNonNull(amount, "amount");
-            Objects.requireNonNull(settlingTime, "settlingTime");
+            Parts.required("direction amount settlingTime", direction, amount, settlingTime);
             reasons = List.copyOf(reasons);
         }
     }
@@ -65,12 +54,7 @@ public sealed interface StepAdvice {
      * @param reasons why
      */
     record Done(double probabilityOnTarget, List<String> reasons) implements StepAdvice {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param probabilityOnTarget probability that it is on target
-         * @param reasons why
-         */
+        /** {@inheritDoc} */
         public Done {
             reasons = List.copyOf(reasons);
         }
@@ -82,11 +66,7 @@ public sealed interface StepAdvice {
      * @param reasons why
      */
     record NotCharge(List<String> reasons) implements StepAdvice {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param reasons why
-         */
+        /** {@inheritDoc} */
         public NotCharge {
             reasons = List.copyOf(reasons);
         }
@@ -98,11 +78,7 @@ public sealed interface StepAdvice {
      * @param reasons why, and what to do
      */
     record Blocked(List<String> reasons) implements StepAdvice {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param reasons why, and what to do
-         */
+        /** {@inheritDoc} */
         public Blocked {
             reasons = List.copyOf(reasons);
         }

@@ -3,10 +3,10 @@ package org.satline.charge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 
 /**
  * Advises how much refrigerant to move next, from the answers to the steps so far. Immutable, thread-safe.
@@ -27,17 +27,9 @@ public record StepAdvisor(Mass fullCharge, Criterion criterion, double tolerance
 
     private static final NormalDistribution STANDARD = new NormalDistribution(null, 0, 1);
 
-    /**
-     * Checks the numbers.
-     *
-     * @param fullCharge full charge of the system, from the plate
-     * @param criterion what is judged
-     * @param toleranceK half-width of the band, K
-     * @param expected response before any step
-     */
+    /** {@inheritDoc} */
     public StepAdvisor {
-        Objects.requireNonNull(criterion, "criterion");
-        Objects.requireNonNull(expected, "expected");
+        Parts.required("criterion expected", criterion, expected);
         if (!(fullCharge.kilograms() > 0 && toleranceK > 0 && toleranceK < 1e3)) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,

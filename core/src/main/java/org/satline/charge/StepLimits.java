@@ -1,8 +1,8 @@
 package org.satline.charge;
 
 import java.time.Duration;
-import java.util.Objects;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 
 /**
  * What bounds a step. Immutable, thread-safe.
@@ -16,21 +16,9 @@ import org.satline.quantity.Mass;
  */
 public record StepLimits(
         Mass room, Mass available, Mass smallest, double risk, double confidence, Duration settlingTime) {
-    /**
-     * Checks the parts.
-     *
-     * @param room mass that the recovery cylinder may still take
-     * @param available mass that the clean source cylinder can give
-     * @param smallest smallest step that scale and hose resolve
-     * @param risk accepted probability that a step passes the far edge of the band; in (0, 0.5)
-     * @param confidence wanted probability of being on target before stopping; in [0.5, 1)
-     * @param settlingTime time to settle after a step; common practice, no source: 15 min
-     */
+    /** {@inheritDoc} */
     public StepLimits {
-        Objects.requireNonNull(room, "room");
-        Objects.requireNonNull(available, "available");
-        Objects.requireNonNull(smallest, "smallest");
-        Objects.requireNonNull(settlingTime, "settlingTime");
+        Parts.required("room available smallest settlingTime", room, available, smallest, settlingTime);
         if (!(risk > 0 && risk < 0.5 && confidence >= 0.5 && confidence < 1)) {
             throw new IllegalArgumentException(
                     "risk " + risk + " must lie in (0, 0.5) and confidence " + confidence + " in [0.5, 1)");

@@ -11,14 +11,7 @@ import java.util.Locale;
  * @param signal false where the quantity stands at zero and so no longer follows the charge
  */
 public record StepReading(double netMassKg, double deviationK, double repeatabilityK, boolean signal) {
-    /**
-     * Checks the numbers.
-     *
-     * @param netMassKg net mass moved since the first reading, by the scale, kg; adding is positive
-     * @param deviationK deviation towards more charge: subcooling less target, or target less superheat, K
-     * @param repeatabilityK standard deviation with which the same state would read again, K; above 0
-     * @param signal false where the quantity stands at zero and so no longer follows the charge
-     */
+    /** {@inheritDoc} */
     public StepReading {
         if (!(Double.isFinite(netMassKg)
                 && Double.isFinite(deviationK)

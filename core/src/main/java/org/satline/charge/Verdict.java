@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.satline.explanation.Step;
+import org.satline.quantity.Parts;
 
 /** Outcome of a charge check: a level, or the reason why these readings allow none. */
 public sealed interface Verdict {
@@ -39,18 +40,9 @@ public sealed interface Verdict {
      */
     record Judged(ChargeLevel level, Deviation deviation, List<String> reasons, String advice, List<Step> steps)
             implements Verdict {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param level level
-         * @param deviation deviation
-         * @param reasons reasons
-         * @param advice advice
-         * @param steps steps
-         */
+        /** {@inheritDoc} */
         public Judged {
-            Objects.requireNonNull(level, "level");
-            Objects.requireNonNull(deviation, "deviation");
+            Parts.required("level deviation", level, deviation);
             reasons = List.copyOf(reasons);
             Objects.requireNonNull(advice, "advice");
             steps = List.copyOf(steps);
@@ -67,14 +59,7 @@ public sealed interface Verdict {
      */
     record CannotTell(Optional<Deviation> deviation, List<String> reasons, String advice, List<Step> steps)
             implements Verdict {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param deviation deviation
-         * @param reasons reasons
-         * @param advice advice
-         * @param steps steps
-         */
+        /** {@inheritDoc} */
         public CannotTell {
             Objects.requireNonNull(deviation, "deviation");
             reasons = List.copyOf(reasons);

@@ -1,7 +1,7 @@
 package org.satline.charge;
 
-import java.util.Objects;
 import java.util.OptionalDouble;
+import org.satline.quantity.Parts;
 
 /**
  * Answer to one {@link VerdictQuery}, in SI doubles; what could not be computed is empty. Immutable, thread-safe.
@@ -35,35 +35,12 @@ public record VerdictAnswer(
     /** Level of a row that is broken or physically impossible. */
     public static final String REFUSED = "refused";
 
-    /**
-     * Checks that no part is missing.
-     *
-     * @param id name of the row
-     * @param superheatK superheat, K
-     * @param subcoolingK subcooling, K
-     * @param judgedBy name of the quantity judged, or empty
-     * @param targetK target of the quantity judged, K
-     * @param deviationK measured less target, K
-     * @param standardUncertaintyK standard uncertainty of the deviation, K
-     * @param probabilityLow probability that the charge is low
-     * @param probabilityOnTarget probability that it is on target
-     * @param probabilityHigh probability that it is high
-     * @param level {@code low}, {@code on-target}, {@code high}, {@code undecided}, {@code not-charge} or {@code refused}
-     * @param note reasons in one line
-     */
+    /** {@inheritDoc} */
     public VerdictAnswer {
-        Objects.requireNonNull(id, "id");
-        Objects.requireNonNull(superheatK, "superheatK");
-        Objects.requireNonNull(subcoolingK, "subcoolingK");
-        Objects.requireNonNull(judgedBy, "judgedBy");
-        Objects.requireNonNull(targetK, "targetK");
-        Objects.requireNonNull(deviationK, "deviationK");
-        Objects.requireNonNull(standardUncertaintyK, "standardUncertaintyK");
-        Objects.requireNonNull(probabilityLow, "probabilityLow");
-        Objects.requireNonNull(probabilityOnTarget, "probabilityOnTarget");
-        Objects.requireNonNull(probabilityHigh, "probabilityHigh");
-        Objects.requireNonNull(level, "level");
-        Objects.requireNonNull(note, "note");
+        Parts.required("id superheatK subcoolingK judgedBy targetK", id, superheatK, subcoolingK, judgedBy, targetK);
+        Parts.required("deviationK standardUncertaintyK", deviationK, standardUncertaintyK);
+        Parts.required("probabilityLow probabilityOnTarget", probabilityLow, probabilityOnTarget);
+        Parts.required("probabilityHigh level note", probabilityHigh, level, note);
     }
 
     static VerdictAnswer refused(String id, String note) {

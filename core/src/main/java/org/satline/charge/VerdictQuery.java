@@ -1,8 +1,8 @@
 package org.satline.charge;
 
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.satline.quantity.Parts;
 
 /**
  * One row of a bulk evaluation in SI doubles, as files hold it: absolute pressures in Pa, temperatures and differences in K; what was not
@@ -46,46 +46,15 @@ public record VerdictQuery(
         OptionalDouble supplyDryBulbK,
         OptionalDouble dischargeLineK,
         Optional<Boolean> outdoorMinimumMet) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param id name of the row
-     * @param refrigerant designation
-     * @param metering {@code expansion-valve} or {@code fixed-orifice}
-     * @param suctionPressurePa absolute pressure at the suction port, Pa
-     * @param suctionLineK suction-line temperature, K
-     * @param liquidPressurePa absolute pressure at the liquid port, Pa
-     * @param liquidLineK liquid-line temperature, K
-     * @param returnWetBulbK wet bulb of the return air, K
-     * @param condenserAirK air entering the condenser, K
-     * @param targetSuperheatK maker's target superheat, K
-     * @param targetSubcoolingK maker's target subcooling, K
-     * @param pressureStandardUncertaintyPa standard uncertainty of each pressure, Pa
-     * @param temperatureStandardUncertaintyK standard uncertainty of each temperature, K
-     * @param toleranceK half-width of the band, K; empty for the published one
-     * @param returnDryBulbK dry bulb of the return air, K
-     * @param supplyDryBulbK dry bulb of the supply air, K
-     * @param dischargeLineK discharge-line temperature, K
-     * @param outdoorMinimumMet whether outdoor air is warm enough for the method
-     */
+    /** {@inheritDoc} */
     public VerdictQuery {
-        Objects.requireNonNull(id, "id");
-        Objects.requireNonNull(refrigerant, "refrigerant");
-        Objects.requireNonNull(metering, "metering");
-        Objects.requireNonNull(suctionPressurePa, "suctionPressurePa");
-        Objects.requireNonNull(suctionLineK, "suctionLineK");
-        Objects.requireNonNull(liquidPressurePa, "liquidPressurePa");
-        Objects.requireNonNull(liquidLineK, "liquidLineK");
-        Objects.requireNonNull(returnWetBulbK, "returnWetBulbK");
-        Objects.requireNonNull(condenserAirK, "condenserAirK");
-        Objects.requireNonNull(targetSuperheatK, "targetSuperheatK");
-        Objects.requireNonNull(targetSubcoolingK, "targetSubcoolingK");
-        Objects.requireNonNull(pressureStandardUncertaintyPa, "pressureStandardUncertaintyPa");
-        Objects.requireNonNull(temperatureStandardUncertaintyK, "temperatureStandardUncertaintyK");
-        Objects.requireNonNull(toleranceK, "toleranceK");
-        Objects.requireNonNull(returnDryBulbK, "returnDryBulbK");
-        Objects.requireNonNull(supplyDryBulbK, "supplyDryBulbK");
-        Objects.requireNonNull(dischargeLineK, "dischargeLineK");
-        Objects.requireNonNull(outdoorMinimumMet, "outdoorMinimumMet");
+        Parts.required("id refrigerant metering suctionPressurePa", id, refrigerant, metering, suctionPressurePa);
+        Parts.required("suctionLineK liquidPressurePa liquidLineK", suctionLineK, liquidPressurePa, liquidLineK);
+        Parts.required("returnWetBulbK condenserAirK", returnWetBulbK, condenserAirK);
+        Parts.required("targetSuperheatK targetSubcoolingK", targetSuperheatK, targetSubcoolingK);
+        Parts.required("pressureStandardUncertaintyPa", pressureStandardUncertaintyPa);
+        Parts.required("temperatureStandardUncertaintyK toleranceK", temperatureStandardUncertaintyK, toleranceK);
+        Parts.required("returnDryBulbK supplyDryBulbK dischargeLineK", returnDryBulbK, supplyDryBulbK, dischargeLineK);
+        Parts.required("outdoorMinimumMet", outdoorMinimumMet);
     }
 }

@@ -3,6 +3,7 @@ package org.satline.cylinder;
 import java.util.List;
 import java.util.Objects;
 import org.satline.explanation.Step;
+import org.satline.quantity.Parts;
 import org.satline.quantity.PressureDifference;
 import org.satline.safety.Caution;
 
@@ -30,16 +31,9 @@ public sealed interface ContentsFinding {
      * @param standardDeviations the same over the standard uncertainty of the comparison
      */
     record Candidate(String designation, PressureDifference off, double standardDeviations) {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param designation the refrigerant
-         * @param off how far the reading lies outside its band
-         * @param standardDeviations the same over the standard uncertainty
-         */
+        /** {@inheritDoc} */
         public Candidate {
-            Objects.requireNonNull(designation, "designation");
-            Objects.requireNonNull(off, "off");
+            Parts.required("designation off", designation, off);
         }
     }
 
@@ -54,14 +48,7 @@ public sealed interface ContentsFinding {
     record Consistent(
             List<Candidate> alsoFitting, boolean nonCondensablesResolvable, List<Caution> cautions, List<Step> steps)
             implements ContentsFinding {
-        /**
-         * Copies the lists.
-         *
-         * @param alsoFitting other refrigerants
-         * @param nonCondensablesResolvable whether the limit would have shown
-         * @param cautions what to know
-         * @param steps the derivation
-         */
+        /** {@inheritDoc} */
         public Consistent {
             alsoFitting = List.copyOf(alsoFitting);
             cautions = List.copyOf(cautions);
@@ -85,15 +72,7 @@ public sealed interface ContentsFinding {
             List<Caution> cautions,
             List<Step> steps)
             implements ContentsFinding {
-        /**
-         * Copies the lists.
-         *
-         * @param moleFraction estimated mole fraction
-         * @param expandedUncertainty of that fraction
-         * @param limitResolvable whether this gauge could resolve the limit
-         * @param cautions what to know
-         * @param steps the derivation
-         */
+        /** {@inheritDoc} */
         public NonCondensablesSuspected {
             cautions = List.copyOf(cautions);
             steps = List.copyOf(steps);
@@ -109,13 +88,7 @@ public sealed interface ContentsFinding {
      */
     record AnotherMoreLikely(List<Candidate> candidates, List<Caution> cautions, List<Step> steps)
             implements ContentsFinding {
-        /**
-         * Copies the lists.
-         *
-         * @param candidates the refrigerants that fit
-         * @param cautions what to know
-         * @param steps the derivation
-         */
+        /** {@inheritDoc} */
         public AnotherMoreLikely {
             candidates = List.copyOf(candidates);
             cautions = List.copyOf(cautions);
@@ -130,12 +103,7 @@ public sealed interface ContentsFinding {
      * @param steps the derivation
      */
     record LiquidGone(List<Caution> cautions, List<Step> steps) implements ContentsFinding {
-        /**
-         * Copies the lists.
-         *
-         * @param cautions what to know
-         * @param steps the derivation
-         */
+        /** {@inheritDoc} */
         public LiquidGone {
             cautions = List.copyOf(cautions);
             steps = List.copyOf(steps);
@@ -150,13 +118,7 @@ public sealed interface ContentsFinding {
      * @param steps the derivation
      */
     record NotSettled(String reason, List<Caution> cautions, List<Step> steps) implements ContentsFinding {
-        /**
-         * Copies the lists.
-         *
-         * @param reason why
-         * @param cautions what to do
-         * @param steps the derivation
-         */
+        /** {@inheritDoc} */
         public NotSettled {
             Objects.requireNonNull(reason, "reason");
             cautions = List.copyOf(cautions);

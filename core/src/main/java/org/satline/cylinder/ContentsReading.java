@@ -1,8 +1,8 @@
 package org.satline.cylinder;
 
-import java.util.Objects;
 import java.util.Optional;
 import org.satline.quantity.Density;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
@@ -25,19 +25,9 @@ public record ContentsReading(
         TemperatureDifference temperatureUncertainty,
         boolean settled,
         Optional<Density> overallDensity) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param pressure the pressure
-     * @param pressureUncertainty its expanded uncertainty
-     * @param temperature the temperature of the whole cylinder
-     * @param temperatureUncertainty its expanded uncertainty
-     * @param settled whether the cylinder has stood long enough
-     * @param overallDensity contents over volume
-     */
+    /** {@inheritDoc} */
     public ContentsReading {
-        Objects.requireNonNull(temperature, "temperature");
-        Objects.requireNonNull(overallDensity, "overallDensity");
+        Parts.required("temperature overallDensity", temperature, overallDensity);
         if (!(pressureUncertainty.pascals() >= 0) || !(temperatureUncertainty.kelvins() >= 0)) {
             throw new IllegalArgumentException("uncertainty " + pressureUncertainty + " or " + temperatureUncertainty
                     + " is below zero; give its amount");

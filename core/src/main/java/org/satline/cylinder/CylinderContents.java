@@ -13,11 +13,7 @@ public sealed interface CylinderContents {
      * @param curve its saturation curve
      */
     record Known(SaturationCurve curve) implements CylinderContents {
-        /**
-         * Checks that the curve is given.
-         *
-         * @param curve its saturation curve
-         */
+        /** {@inheritDoc} */
         public Known {
             Objects.requireNonNull(curve, "curve");
         }
@@ -50,11 +46,7 @@ public sealed interface CylinderContents {
      * @param candidates the saturation curves of the refrigerants it may be, at least one
      */
     record OneOf(List<SaturationCurve> candidates) implements CylinderContents {
-        /**
-         * Checks that there is a candidate.
-         *
-         * @param candidates the saturation curves of the refrigerants it may be
-         */
+        /** {@inheritDoc} */
         public OneOf {
             candidates = List.copyOf(candidates);
             if (candidates.isEmpty()) {

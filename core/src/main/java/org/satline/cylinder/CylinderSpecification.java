@@ -1,11 +1,11 @@
 package org.satline.cylinder;
 
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Parts;
 
 /**
  * The specification stamped on a cylinder, such as {@code DOT-4BA400}: type and, where it is part of the mark, the service pressure.
@@ -21,17 +21,9 @@ public record CylinderSpecification(String text, String type, Optional<GaugePres
     private static final Pattern MARK = Pattern.compile(
             "(?:DOT|ICC)?[- ]?(39|3HT|3AAX|3AX|3AA|3AL|3A|3B|3E|3T|3|4AA|4BA|4BW|4B|4E)[- ]?(\\d{3,4})?(?:ET|X)?");
 
-    /**
-     * Checks that no part is missing.
-     *
-     * @param text the mark as stamped
-     * @param type the type within the mark
-     * @param markedPressure the service pressure within the mark
-     */
+    /** {@inheritDoc} */
     public CylinderSpecification {
-        Objects.requireNonNull(text, "text");
-        Objects.requireNonNull(type, "type");
-        Objects.requireNonNull(markedPressure, "markedPressure");
+        Parts.required("text type markedPressure", text, type, markedPressure);
     }
 
     /**

@@ -13,6 +13,7 @@ import org.satline.cylinder.RuleOutcome.Forbidden;
 import org.satline.cylinder.RuleOutcome.MassLimit;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.safety.Caution;
 
 /**
@@ -33,26 +34,13 @@ public record FillAssessment(
      * @param outcome what the rule says
      */
     public record CandidateOutcome(String designation, RuleOutcome outcome) {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param designation the refrigerant
-         * @param outcome what the rule says
-         */
+        /** {@inheritDoc} */
         public CandidateOutcome {
-            Objects.requireNonNull(designation, "designation");
-            Objects.requireNonNull(outcome, "outcome");
+            Parts.required("designation outcome", designation, outcome);
         }
     }
 
-    /**
-     * Copies the lists.
-     *
-     * @param question what was asked
-     * @param outcomes one outcome for each rule
-     * @param refusals reasons why the cylinder must not be filled
-     * @param cautions what to know
-     */
+    /** {@inheritDoc} */
     public FillAssessment {
         Objects.requireNonNull(question, "question");
         outcomes = List.copyOf(outcomes);

@@ -1,9 +1,9 @@
 package org.satline.cylinder;
 
 import java.time.LocalDate;
-import java.util.Objects;
 import java.util.Optional;
 import org.satline.quantity.OutOfValidityException;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Refrigerant;
 
@@ -29,24 +29,10 @@ public record FillQuestion(
     /** 130 degF, the warmest temperature usually assumed: common practice, no source. */
     public static final Temperature USUAL_MAXIMUM = Temperature.ofFahrenheit(130);
 
-    /**
-     * Checks that no part is missing and that the temperature is one of this earth.
-     *
-     * @param stamps the stamps of the cylinder
-     * @param contents what is or will be in it
-     * @param jurisdiction the set of rules
-     * @param maximumTemperature the warmest temperature that the cylinder may see
-     * @param fillDate the day of filling
-     * @param alreadyInside the refrigerant that the cylinder holds already
-     * @param partialStampsAccepted true for a mere calculation
-     */
+    /** {@inheritDoc} */
     public FillQuestion {
-        Objects.requireNonNull(stamps, "stamps");
-        Objects.requireNonNull(contents, "contents");
-        Objects.requireNonNull(jurisdiction, "jurisdiction");
-        Objects.requireNonNull(maximumTemperature, "maximumTemperature");
-        Objects.requireNonNull(fillDate, "fillDate");
-        Objects.requireNonNull(alreadyInside, "alreadyInside");
+        Parts.required("stamps contents jurisdiction", stamps, contents, jurisdiction);
+        Parts.required("maximumTemperature fillDate alreadyInside", maximumTemperature, fillDate, alreadyInside);
         double celsius = maximumTemperature.celsius();
         if (!(celsius >= -50 && celsius <= 70)) {
             throw OutOfValidityException.of(

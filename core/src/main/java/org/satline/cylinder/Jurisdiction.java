@@ -1,7 +1,7 @@
 package org.satline.cylinder;
 
 import java.util.List;
-import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
  * A named set of fill rules that are kept together; the strictest of them governs. Immutable, thread-safe.
@@ -11,16 +11,9 @@ import java.util.Objects;
  * @param rules the rules, at least one
  */
 public record Jurisdiction(String name, String description, List<FillRule> rules) {
-    /**
-     * Checks that no part is missing and that there is a rule.
-     *
-     * @param name such as {@code us}
-     * @param description what the set holds
-     * @param rules the rules
-     */
+    /** {@inheritDoc} */
     public Jurisdiction {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(description, "description");
+        Parts.required("name description", name, description);
         rules = List.copyOf(rules);
         if (rules.isEmpty()) {
             throw new IllegalArgumentException("jurisdiction " + name + " holds no rule; name at least one");

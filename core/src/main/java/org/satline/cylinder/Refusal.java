@@ -1,6 +1,6 @@
 package org.satline.cylinder;
 
-import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
  * A reason why a cylinder must not be filled. Immutable, thread-safe.
@@ -50,16 +50,8 @@ public record Refusal(Reason reason, String text, String basis) {
         NO_LIMIT
     }
 
-    /**
-     * Checks that no part is missing.
-     *
-     * @param reason the kind of reason
-     * @param text what is wrong
-     * @param basis the citation
-     */
+    /** {@inheritDoc} */
     public Refusal {
-        Objects.requireNonNull(reason, "reason");
-        Objects.requireNonNull(text, "text");
-        Objects.requireNonNull(basis, "basis");
+        Parts.required("reason text basis", reason, text, basis);
     }
 }

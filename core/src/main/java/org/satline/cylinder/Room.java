@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.safety.Caution;
 
 /** How much the cylinder may still take, and the reading of the scale at which to stop. Made by {@link RoomFinder}. Immutable. */
@@ -39,19 +40,9 @@ public sealed interface Room {
      * @param steps the derivation
      */
     record Left(Mass contents, Mass room, Mass stopReading, List<Caution> cautions, List<Step> steps) implements Room {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param contents what is inside by the scale
-         * @param room what may still be moved
-         * @param stopReading the reading of the scale at which to stop
-         * @param cautions what to know
-         * @param steps the derivation
-         */
+        /** {@inheritDoc} */
         public Left {
-            Objects.requireNonNull(contents, "contents");
-            Objects.requireNonNull(room, "room");
-            Objects.requireNonNull(stopReading, "stopReading");
+            Parts.required("contents room stopReading", contents, room, stopReading);
             cautions = List.copyOf(cautions);
             steps = List.copyOf(steps);
         }
@@ -65,13 +56,7 @@ public sealed interface Room {
      * @param steps the derivation
      */
     record Full(Mass contents, List<Caution> cautions, List<Step> steps) implements Room {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param contents what is inside by the scale
-         * @param cautions what to know
-         * @param steps the derivation
-         */
+        /** {@inheritDoc} */
         public Full {
             Objects.requireNonNull(contents, "contents");
             cautions = List.copyOf(cautions);
@@ -88,17 +73,9 @@ public sealed interface Room {
      * @param steps the derivation
      */
     record Overfilled(Mass contents, Mass excess, List<Caution> cautions, List<Step> steps) implements Room {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param contents what is inside by the scale
-         * @param excess by how much it is over the limit
-         * @param cautions what to do
-         * @param steps the derivation
-         */
+        /** {@inheritDoc} */
         public Overfilled {
-            Objects.requireNonNull(contents, "contents");
-            Objects.requireNonNull(excess, "excess");
+            Parts.required("contents excess", contents, excess);
             cautions = List.copyOf(cautions);
             steps = List.copyOf(steps);
         }
@@ -112,16 +89,9 @@ public sealed interface Room {
      * @param steps the derivation
      */
     record Contradiction(Mass contents, Refusal refusal, List<Step> steps) implements Room {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param contents zero
-         * @param refusal the contradiction
-         * @param steps the derivation
-         */
+        /** {@inheritDoc} */
         public Contradiction {
-            Objects.requireNonNull(contents, "contents");
-            Objects.requireNonNull(refusal, "refusal");
+            Parts.required("contents refusal", contents, refusal);
             steps = List.copyOf(steps);
         }
 

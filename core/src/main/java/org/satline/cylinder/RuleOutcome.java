@@ -1,10 +1,10 @@
 package org.satline.cylinder;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.OptionalDouble;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.quantity.PressureDifference;
 import org.satline.safety.Caution;
 
@@ -35,19 +35,9 @@ public sealed interface RuleOutcome {
      */
     record MassLimit(FillRule rule, Mass maximumContents, Mass maximumGross, List<Caution> cautions, List<Step> steps)
             implements RuleOutcome {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param rule the rule
-         * @param maximumContents the largest contents
-         * @param maximumGross the largest gross weight
-         * @param cautions what to know about this limit
-         * @param steps the derivation
-         */
+        /** {@inheritDoc} */
         public MassLimit {
-            Objects.requireNonNull(rule, "rule");
-            Objects.requireNonNull(maximumContents, "maximumContents");
-            Objects.requireNonNull(maximumGross, "maximumGross");
+            Parts.required("rule maximumContents maximumGross", rule, maximumContents, maximumGross);
             cautions = List.copyOf(cautions);
             steps = List.copyOf(steps);
         }
@@ -61,16 +51,9 @@ public sealed interface RuleOutcome {
      * @param steps the derivation
      */
     record PressureTest(FillRule rule, PressureDifference margin, List<Step> steps) implements RuleOutcome {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param rule the rule
-         * @param margin allowed pressure less the pressure found
-         * @param steps the derivation
-         */
+        /** {@inheritDoc} */
         public PressureTest {
-            Objects.requireNonNull(rule, "rule");
-            Objects.requireNonNull(margin, "margin");
+            Parts.required("rule margin", rule, margin);
             steps = List.copyOf(steps);
         }
 
@@ -92,16 +75,9 @@ public sealed interface RuleOutcome {
      * @param steps what was found on the way
      */
     record NotApplicable(FillRule rule, String reason, List<Step> steps) implements RuleOutcome {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param rule the rule
-         * @param reason why
-         * @param steps what was found on the way
-         */
+        /** {@inheritDoc} */
         public NotApplicable {
-            Objects.requireNonNull(rule, "rule");
-            Objects.requireNonNull(reason, "reason");
+            Parts.required("rule reason", rule, reason);
             steps = List.copyOf(steps);
         }
     }
@@ -114,16 +90,9 @@ public sealed interface RuleOutcome {
      * @param steps what was found on the way
      */
     record NotTested(FillRule rule, String missing, List<Step> steps) implements RuleOutcome {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param rule the rule
-         * @param missing what is missing
-         * @param steps what was found on the way
-         */
+        /** {@inheritDoc} */
         public NotTested {
-            Objects.requireNonNull(rule, "rule");
-            Objects.requireNonNull(missing, "missing");
+            Parts.required("rule missing", rule, missing);
             steps = List.copyOf(steps);
         }
     }
@@ -136,16 +105,9 @@ public sealed interface RuleOutcome {
      * @param steps what was found on the way
      */
     record Forbidden(FillRule rule, String reason, List<Step> steps) implements RuleOutcome {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param rule the rule
-         * @param reason what the rule asks for and what the cylinder is
-         * @param steps what was found on the way
-         */
+        /** {@inheritDoc} */
         public Forbidden {
-            Objects.requireNonNull(rule, "rule");
-            Objects.requireNonNull(reason, "reason");
+            Parts.required("rule reason", rule, reason);
             steps = List.copyOf(steps);
         }
     }

@@ -1,7 +1,7 @@
 package org.satline.cylinder;
 
-import java.util.Objects;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 
 /**
  * How the transfer is weighed. The expanded uncertainty is that of one weighing, coverage factor k = 2. Immutable, thread-safe.
@@ -21,15 +21,9 @@ public sealed interface Scale {
      * @param expandedUncertainty of one weighing, k = 2
      */
     record RunningGross(Mass reading, Mass expandedUncertainty) implements Scale {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param reading the gross weight now
-         * @param expandedUncertainty of one weighing
-         */
+        /** {@inheritDoc} */
         public RunningGross {
-            Objects.requireNonNull(reading, "reading");
-            Objects.requireNonNull(expandedUncertainty, "expandedUncertainty");
+            Parts.required("reading expandedUncertainty", reading, expandedUncertainty);
         }
     }
 
@@ -41,17 +35,10 @@ public sealed interface Scale {
      * @param expandedUncertainty of one weighing, k = 2
      */
     record ZeroedAfterHookUp(Mass grossBefore, Mass transferred, Mass expandedUncertainty) implements Scale {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param grossBefore the gross weight found before the hoses were connected
-         * @param transferred what the scale shows since it was zeroed
-         * @param expandedUncertainty of one weighing
-         */
+        /** {@inheritDoc} */
         public ZeroedAfterHookUp {
-            Objects.requireNonNull(grossBefore, "grossBefore");
-            Objects.requireNonNull(transferred, "transferred");
-            Objects.requireNonNull(expandedUncertainty, "expandedUncertainty");
+            Parts.required("grossBefore transferred", grossBefore, transferred);
+            Parts.required("expandedUncertainty", expandedUncertainty);
         }
     }
 }

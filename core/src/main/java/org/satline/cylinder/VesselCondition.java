@@ -1,10 +1,10 @@
 package org.satline.cylinder;
 
 import java.util.List;
-import java.util.Objects;
 import org.satline.equilibrium.PhaseSplit.Phases;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.safety.Caution;
@@ -28,22 +28,9 @@ public record VesselCondition(
         Mass vapourMass,
         List<Caution> cautions,
         List<Step> steps) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param temperature the temperature
-     * @param phases what is inside
-     * @param pressure the pressure
-     * @param liquidVolumeFraction the share of the volume that liquid fills
-     * @param vapourMass the mass of the vapour
-     * @param cautions what to know
-     * @param steps the derivation
-     */
+    /** {@inheritDoc} */
     public VesselCondition {
-        Objects.requireNonNull(temperature, "temperature");
-        Objects.requireNonNull(phases, "phases");
-        Objects.requireNonNull(pressure, "pressure");
-        Objects.requireNonNull(vapourMass, "vapourMass");
+        Parts.required("temperature phases pressure vapourMass", temperature, phases, pressure, vapourMass);
         cautions = List.copyOf(cautions);
         steps = List.copyOf(steps);
     }

@@ -11,11 +11,7 @@ public sealed interface VesselPoint {
      * @param temperature the temperature
      */
     record At(Temperature temperature) implements VesselPoint {
-        /**
-         * Checks that the temperature is given.
-         *
-         * @param temperature the temperature
-         */
+        /** {@inheritDoc} */
         public At {
             Objects.requireNonNull(temperature, "temperature");
         }
@@ -27,11 +23,7 @@ public sealed interface VesselPoint {
      * @param coldest that temperature
      */
     record Always(Temperature coldest) implements VesselPoint {
-        /**
-         * Checks that the temperature is given.
-         *
-         * @param coldest that temperature
-         */
+        /** {@inheritDoc} */
         public Always {
             Objects.requireNonNull(coldest, "coldest");
         }
@@ -43,11 +35,7 @@ public sealed interface VesselPoint {
      * @param reason why, or up to which temperature
      */
     record Never(String reason) implements VesselPoint {
-        /**
-         * Checks that the reason is given.
-         *
-         * @param reason why
-         */
+        /** {@inheritDoc} */
         public Never {
             Objects.requireNonNull(reason, "reason");
         }

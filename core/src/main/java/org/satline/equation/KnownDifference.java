@@ -3,9 +3,9 @@ package org.satline.equation;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.satline.quantity.Parts;
 import org.satline.resource.CsvResource;
 import org.satline.resource.CsvResource.Row;
 
@@ -90,19 +90,9 @@ public record KnownDifference(OptionalDouble bubbleK, OptionalDouble dewK, Cause
         }
     }
 
-    /**
-     * Checks that no part is missing.
-     *
-     * @param bubbleK bubble point, computed less published, K
-     * @param dewK dew point, computed less published, K
-     * @param cause what carries the difference
-     * @param evidence the figures that say so
-     */
+    /** {@inheritDoc} */
     public KnownDifference {
-        Objects.requireNonNull(bubbleK, "bubbleK");
-        Objects.requireNonNull(dewK, "dewK");
-        Objects.requireNonNull(cause, "cause");
-        Objects.requireNonNull(evidence, "evidence");
+        Parts.required("bubbleK dewK cause evidence", bubbleK, dewK, cause, evidence);
     }
 
     static Optional<KnownDifference> of(String designation) {

@@ -3,9 +3,9 @@ package org.satline.equation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.satline.quantity.Parts;
 import org.satline.refrigerant.Refrigerant;
 
 /**
@@ -23,18 +23,9 @@ public record MixtureEvidence(
         InteractionModel model,
         List<PairInteraction> pairs,
         Optional<KnownDifference> knownDifference) {
-    /**
-     * Copies the list.
-     *
-     * @param refrigerant the refrigerant
-     * @param model which pair parameters are meant
-     * @param pairs interactions of all pairs
-     * @param knownDifference difference from the published bubble or dew point
-     */
+    /** {@inheritDoc} */
     public MixtureEvidence {
-        Objects.requireNonNull(refrigerant, "refrigerant");
-        Objects.requireNonNull(model, "model");
-        Objects.requireNonNull(knownDifference, "knownDifference");
+        Parts.required("refrigerant model knownDifference", refrigerant, model, knownDifference);
         pairs = List.copyOf(pairs);
     }
 

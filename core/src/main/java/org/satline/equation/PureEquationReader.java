@@ -9,8 +9,8 @@ import java.io.InputStream;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.satline.quantity.Parts;
 import org.satline.resource.ResourceFormatException;
 
 /** Reads coefficient files strictly: an unknown key, a missing array or arrays of unequal length are errors that name the file. */
@@ -96,13 +96,9 @@ final class PureEquationReader {
             List<ResidualRow> residual,
             EquationSource source) {
         PureFile {
-            Objects.requireNonNull(designation, "designation is missing");
-            Objects.requireNonNull(reducing, "reducing is missing");
-            Objects.requireNonNull(critical, "critical is missing");
-            Objects.requireNonNull(validity, "validity is missing");
-            Objects.requireNonNull(ideal, "ideal is missing");
-            Objects.requireNonNull(residual, "residual is missing");
-            Objects.requireNonNull(source, "source is missing");
+            Parts.required("designation-is-missing reducing-is-missing", designation, reducing);
+            Parts.required("critical-is-missing validity-is-missing ideal-is-missing", critical, validity, ideal);
+            Parts.required("residual-is-missing source-is-missing", residual, source);
             positive(
                     "molarMass_kg_per_mol, gasConstant_J_per_molK or tripleT_K",
                     molarMass,

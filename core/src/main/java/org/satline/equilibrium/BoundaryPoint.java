@@ -24,17 +24,7 @@ public record BoundaryPoint(
         double[] incipientMoleFractions,
         double fugacityResidual,
         double pressureResidual) {
-    /**
-     * Copies the array.
-     *
-     * @param temperatureK T, K
-     * @param pressurePa p, Pa
-     * @param saturated the phase that has the composition of the whole: liquid at a bubble point, vapour at a dew point
-     * @param incipientMolarDensity molar density of the other phase, mol/m3
-     * @param incipientMoleFractions mole fractions of the other phase
-     * @param fugacityResidual largest difference of {@code ln f_i} between the phases
-     * @param pressureResidual difference of the pressures over {@code rho R T} of the liquid
-     */
+    /** {@inheritDoc} */
     public BoundaryPoint {
         incipientMoleFractions = incipientMoleFractions.clone();
     }

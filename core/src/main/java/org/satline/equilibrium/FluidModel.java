@@ -1,12 +1,12 @@
 package org.satline.equilibrium;
 
 import java.util.Locale;
-import java.util.Objects;
 import java.util.OptionalDouble;
 import org.satline.equation.EquationLibrary;
 import org.satline.equation.FixedComposition;
 import org.satline.equation.InteractionModel;
 import org.satline.quantity.OutOfValidityException;
+import org.satline.quantity.Parts;
 import org.satline.quantity.SpecificEnthalpy;
 import org.satline.quantity.SpecificEntropy;
 import org.satline.quantity.Temperature;
@@ -69,8 +69,7 @@ public final class FluidModel {
      * @return the prepared model, reference state as in {@link #of(Refrigerant)}
      */
     public static FluidModel of(Refrigerant refrigerant, InteractionModel model) {
-        Objects.requireNonNull(refrigerant, "refrigerant");
-        Objects.requireNonNull(model, "model");
+        Parts.required("refrigerant model", refrigerant, model);
         FixedComposition composition = EquationLibrary.standard().of(refrigerant, model);
         Miscibility.check(refrigerant);
         PhaseBoundary bubble = PhaseBoundary.of(composition, true);

@@ -94,21 +94,7 @@ public final class FluidState {
             double speedOfSound,
             double compressibilityFactor,
             double jouleThomsonCoefficient) {
-        /**
-         * Checks that temperature, density and molar mass are above zero.
-         *
-         * @param temperatureK T, K
-         * @param pressurePa absolute pressure p, Pa
-         * @param molarDensity mol/m3
-         * @param molarMass kg/mol
-         * @param specificEnthalpy h, J/kg
-         * @param specificEntropy s, J/(kg K)
-         * @param isochoricHeatCapacity c_V, J/(kg K)
-         * @param isobaricHeatCapacity c_p, J/(kg K)
-         * @param speedOfSound c, m/s
-         * @param compressibilityFactor Z
-         * @param jouleThomsonCoefficient dT/dp at constant enthalpy, K/Pa
-         */
+        /** {@inheritDoc} */
         public Values {
             if (!(temperatureK > 0 && molarDensity > 0 && molarMass > 0)) {
                 throw new IllegalArgumentException("state of temperature " + temperatureK + " K, molar density "

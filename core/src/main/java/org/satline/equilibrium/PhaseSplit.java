@@ -116,20 +116,7 @@ public final class PhaseSplit {
             Optional<FluidState> vapour,
             List<Double> liquidMoleFractions,
             List<Double> vapourMoleFractions) {
-        /**
-         * Checks that nothing is missing and that the phases are those named.
-         *
-         * @param phases which phases are present
-         * @param temperatureK T, K
-         * @param pressurePa absolute pressure p, Pa
-         * @param density mass over volume of the whole, kg/m3
-         * @param vapourFraction vapour mass fraction q
-         * @param liquidVolumeFraction the share of the volume that liquid fills
-         * @param liquid the liquid
-         * @param vapour the vapour
-         * @param liquidMoleFractions composition of the liquid
-         * @param vapourMoleFractions composition of the vapour
-         */
+        /** {@inheritDoc} */
         public Values {
             Objects.requireNonNull(phases, "phases");
             liquidMoleFractions = List.copyOf(liquidMoleFractions);

@@ -1,6 +1,6 @@
 package org.satline.explanation;
 
-import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
  * One step of a derivation: what was computed, by which formula, with which numbers, from which source. Immutable, thread-safe.
@@ -12,20 +12,8 @@ import java.util.Objects;
  * @param source the published source of the formula or figure, or {@code common practice, no source}
  */
 public record Step(String name, String formula, String substitution, String result, String source) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param name what the step yields, in words
-     * @param formula the relation in symbols
-     * @param substitution the same relation with the numbers and their units put in
-     * @param result the value with its unit
-     * @param source the published source of the formula or figure
-     */
+    /** {@inheritDoc} */
     public Step {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(formula, "formula");
-        Objects.requireNonNull(substitution, "substitution");
-        Objects.requireNonNull(result, "result");
-        Objects.requireNonNull(source, "source");
+        Parts.required("name formula substitution result source", name, formula, substitution, result, source);
     }
 }

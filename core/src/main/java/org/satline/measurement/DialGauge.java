@@ -1,8 +1,8 @@
 package org.satline.measurement;
 
-import java.util.Objects;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.OutOfValidityException;
+import org.satline.quantity.Parts;
 import org.satline.quantity.PressureDifference;
 
 /**
@@ -15,17 +15,9 @@ import org.satline.quantity.PressureDifference;
  */
 public record DialGauge(String name, GaugeClass accuracy, GaugePressure low, GaugePressure high)
         implements PressureInstrument {
-    /**
-     * Checks the scale.
-     *
-     * @param name name of the instrument, for example {@code blue dial gauge}
-     * @param accuracy accuracy class
-     * @param low lower end of the scale
-     * @param high upper end of the scale
-     */
+    /** {@inheritDoc} */
     public DialGauge {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(accuracy, "accuracy");
+        Parts.required("name accuracy", name, accuracy);
         if (!(low.pascals() < high.pascals())) {
             throw new IllegalArgumentException("scale of " + name + " runs from " + low + " to " + high
                     + "; the upper end must lie above the lower");

@@ -15,13 +15,7 @@ import org.satline.quantity.PressureDifference;
  */
 public record DigitalGauge(String name, double percentOfReading, PressureDifference fixed)
         implements PressureInstrument {
-    /**
-     * Checks the parts.
-     *
-     * @param name name of the instrument
-     * @param percentOfReading share of the gauge reading, per cent; 0 to 100
-     * @param fixed fixed part, not negative
-     */
+    /** {@inheritDoc} */
     public DigitalGauge {
         Objects.requireNonNull(name, "name");
         if (!(percentOfReading >= 0 && percentOfReading <= 100)) {

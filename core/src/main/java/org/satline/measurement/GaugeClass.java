@@ -1,6 +1,6 @@
 package org.satline.measurement;
 
-import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
  * Accuracy class of a dial gauge. Immutable, thread-safe. {@link #named(String)} finds the published ones.
@@ -11,17 +11,9 @@ import java.util.Objects;
  * @param source where the figures come from
  */
 public record GaugeClass(String name, double middlePercent, double outerPercent, String source) {
-    /**
-     * Checks the parts.
-     *
-     * @param name name of the class
-     * @param middlePercent permitted error in the middle half of the scale, per cent of span
-     * @param outerPercent permitted error in the two outer quarters, per cent of span
-     * @param source where the figures come from
-     */
+    /** {@inheritDoc} */
     public GaugeClass {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(source, "source");
+        Parts.required("name source", name, source);
         if (!(middlePercent > 0 && middlePercent <= outerPercent && outerPercent <= 100)) {
             throw new IllegalArgumentException("gauge class " + name + " permits " + middlePercent + " % and "
                     + outerPercent + " % of span, expected 0 < middle <= outer <= 100");

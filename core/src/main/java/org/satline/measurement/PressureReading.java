@@ -1,6 +1,6 @@
 package org.satline.measurement;
 
-import java.util.Objects;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 
 /**
@@ -10,15 +10,9 @@ import org.satline.quantity.Pressure;
  * @param budget its uncertainty, Pa
  */
 public record PressureReading(Pressure value, UncertaintyBudget budget) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param value the reading
-     * @param budget its uncertainty, Pa
-     */
+    /** {@inheritDoc} */
     public PressureReading {
-        Objects.requireNonNull(value, "value");
-        Objects.requireNonNull(budget, "budget");
+        Parts.required("value budget", value, budget);
     }
 
     /**

@@ -2,7 +2,7 @@ package org.satline.measurement;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
  * A value with its expanded uncertainty, rounded as JCGM 100:2008 clause 7.2.6 asks: the uncertainty to two significant digits, upward,
@@ -19,18 +19,9 @@ public record ReportedValue(BigDecimal value, BigDecimal expanded, double covera
 
     private static final int SIGNIFICANT_DIGITS = 2;
 
-    /**
-     * Checks that no part is missing.
-     *
-     * @param value rounded value
-     * @param expanded rounded expanded uncertainty U = k u
-     * @param coverageFactor k
-     * @param unit unit of both
-     */
+    /** {@inheritDoc} */
     public ReportedValue {
-        Objects.requireNonNull(value, "value");
-        Objects.requireNonNull(expanded, "expanded");
-        Objects.requireNonNull(unit, "unit");
+        Parts.required("value expanded unit", value, expanded, unit);
     }
 
     /**

@@ -20,14 +20,7 @@ import java.util.Objects;
  */
 public record SettlingTest(
         double windowSeconds, double largestSlopePerMinute, double largestSpread, int fewestReadings) {
-    /**
-     * Checks the parameters.
-     *
-     * @param windowSeconds length of the window, s; above 0
-     * @param largestSlopePerMinute largest settled slope, units per minute; above 0
-     * @param largestSpread largest settled standard deviation about the line, units; above 0
-     * @param fewestReadings readings needed in the window; at least 3
-     */
+    /** {@inheritDoc} */
     public SettlingTest {
         if (!(windowSeconds > 0 && largestSlopePerMinute > 0 && largestSpread > 0 && windowSeconds < 1e9)) {
             throw new IllegalArgumentException(String.format(
@@ -50,12 +43,7 @@ public record SettlingTest(
      * @param value the reading
      */
     public record Sample(double seconds, double value) {
-        /**
-         * Checks that both are finite.
-         *
-         * @param seconds time since any fixed instant, s
-         * @param value the reading
-         */
+        /** {@inheritDoc} */
         public Sample {
             if (!(Double.isFinite(seconds) && Double.isFinite(value))) {
                 throw new IllegalArgumentException("reading " + value + " at " + seconds + " s is not finite");
@@ -82,14 +70,7 @@ public record SettlingTest(
      * @param text in words
      */
     public record Settled(double mean, double slopePerMinute, double spread, String text) implements Outcome {
-        /**
-         * Checks that the text is there.
-         *
-         * @param mean mean of the window, units
-         * @param slopePerMinute fitted slope, units per minute
-         * @param spread standard deviation about the line, units
-         * @param text in words
-         */
+        /** {@inheritDoc} */
         public Settled {
             Objects.requireNonNull(text, "text");
         }
@@ -103,13 +84,7 @@ public record SettlingTest(
      * @param text in words
      */
     public record Moving(double slopePerMinute, double spread, String text) implements Outcome {
-        /**
-         * Checks that the text is there.
-         *
-         * @param slopePerMinute fitted slope, units per minute
-         * @param spread standard deviation about the line, units
-         * @param text in words
-         */
+        /** {@inheritDoc} */
         public Moving {
             Objects.requireNonNull(text, "text");
         }
@@ -121,11 +96,7 @@ public record SettlingTest(
      * @param text in words
      */
     public record Contradicted(String text) implements Outcome {
-        /**
-         * Checks that the text is there.
-         *
-         * @param text in words
-         */
+        /** {@inheritDoc} */
         public Contradicted {
             Objects.requireNonNull(text, "text");
         }
@@ -137,11 +108,7 @@ public record SettlingTest(
      * @param text in words
      */
     public record TooShort(String text) implements Outcome {
-        /**
-         * Checks that the text is there.
-         *
-         * @param text in words
-         */
+        /** {@inheritDoc} */
         public TooShort {
             Objects.requireNonNull(text, "text");
         }

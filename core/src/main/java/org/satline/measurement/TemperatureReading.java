@@ -1,6 +1,6 @@
 package org.satline.measurement;
 
-import java.util.Objects;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
 
 /**
@@ -10,15 +10,9 @@ import org.satline.quantity.Temperature;
  * @param budget its uncertainty, K
  */
 public record TemperatureReading(Temperature value, UncertaintyBudget budget) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param value the reading
-     * @param budget its uncertainty, K
-     */
+    /** {@inheritDoc} */
     public TemperatureReading {
-        Objects.requireNonNull(value, "value");
-        Objects.requireNonNull(budget, "budget");
+        Parts.required("value budget", value, budget);
     }
 
     /**

@@ -1,6 +1,6 @@
 package org.satline.measurement;
 
-import java.util.Objects;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
 
 /**
@@ -11,16 +11,9 @@ import org.satline.quantity.Temperature;
  * @param resolutionK smallest step of its display, K
  */
 public record Thermometer(String name, ThermometerClass accuracy, double resolutionK) {
-    /**
-     * Checks the parts.
-     *
-     * @param name name of the instrument; readings by instruments of one name share the calibration error
-     * @param accuracy accuracy class
-     * @param resolutionK smallest step of its display, K
-     */
+    /** {@inheritDoc} */
     public Thermometer {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(accuracy, "accuracy");
+        Parts.required("name accuracy", name, accuracy);
         if (!(resolutionK >= 0 && resolutionK <= 10)) {
             throw new IllegalArgumentException(
                     "resolution of " + name + " is " + resolutionK + " K, allowed [0, 10] K");

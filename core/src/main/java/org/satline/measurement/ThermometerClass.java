@@ -1,6 +1,6 @@
 package org.satline.measurement;
 
-import java.util.Objects;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
 
 /**
@@ -21,19 +21,9 @@ public record ThermometerClass(String name, Rule rule, double fixedK, double per
         SUM
     }
 
-    /**
-     * Checks the parts.
-     *
-     * @param name name of the class
-     * @param rule how the two parts make the limit of error
-     * @param fixedK fixed part, K
-     * @param percent part that grows with the reading, per cent of its absolute value in degC
-     * @param source where the figures come from
-     */
+    /** {@inheritDoc} */
     public ThermometerClass {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(rule, "rule");
-        Objects.requireNonNull(source, "source");
+        Parts.required("name rule source", name, rule, source);
         if (!(fixedK >= 0 && fixedK < 100 && percent >= 0 && percent < 100)) {
             throw new IllegalArgumentException("thermometer class " + name + " permits " + fixedK + " K and " + percent
                     + " % of reading, expected both in [0, 100)");

@@ -1,8 +1,8 @@
 package org.satline.measurement;
 
 import java.util.Locale;
-import java.util.Objects;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 
 /**
  * A refrigerant scale. Immutable, thread-safe.
@@ -12,16 +12,9 @@ import org.satline.quantity.Mass;
  * @param percentOfReading limit of its span error, per cent of the reading; common practice, no source: 0.05 to 0.1
  */
 public record WeighingScale(String name, Mass resolution, double percentOfReading) {
-    /**
-     * Checks the parts.
-     *
-     * @param name name of the instrument
-     * @param resolution smallest step of its display
-     * @param percentOfReading limit of its span error, per cent of the reading; common practice, no source: 0.05 to 0.1
-     */
+    /** {@inheritDoc} */
     public WeighingScale {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(resolution, "resolution");
+        Parts.required("name resolution", name, resolution);
         if (!(percentOfReading >= 0 && percentOfReading <= 100)) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT, "span error of %s is %s %%, allowed [0, 100] %%", name, percentOfReading));

@@ -33,13 +33,7 @@ public final class Composition {
      * @param moleFraction x, above 0, at most 1
      */
     public record Component(Refrigerant substance, double massFraction, double moleFraction) {
-        /**
-         * Checks the parts.
-         *
-         * @param substance a pure substance
-         * @param massFraction w
-         * @param moleFraction x
-         */
+        /** {@inheritDoc} */
         public Component {
             if (substance.isBlend()) {
                 throw new IllegalArgumentException(

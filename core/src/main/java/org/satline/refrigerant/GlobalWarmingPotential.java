@@ -1,6 +1,6 @@
 package org.satline.refrigerant;
 
-import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
  * Global warming potential over 100 years, CO2 = 1.
@@ -21,17 +21,9 @@ public record GlobalWarmingPotential(double value, Report report, String basis, 
         AR6
     }
 
-    /**
-     * Checks the parts.
-     *
-     * @param value potential
-     * @param report report
-     * @param basis basis
-     * @param isUpperBound whether only a bound is known
-     */
+    /** {@inheritDoc} */
     public GlobalWarmingPotential {
-        Objects.requireNonNull(report, "report");
-        Objects.requireNonNull(basis, "basis");
+        Parts.required("report basis", report, basis);
         if (!(value >= 0 && value < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("global warming potential " + value + " is not finite and at least 0");
         }

@@ -7,12 +7,7 @@ package org.satline.refrigerant;
  * @param above largest deviation above, mass fraction, in [0, 1]
  */
 public record MassTolerance(double below, double above) {
-    /**
-     * Checks the parts.
-     *
-     * @param below largest deviation below
-     * @param above largest deviation above
-     */
+    /** {@inheritDoc} */
     public MassTolerance {
         if (!(below >= 0 && below <= 1 && above >= 0 && above <= 1)) {
             throw new IllegalArgumentException("mass tolerance -" + below + " +" + above

@@ -1,10 +1,10 @@
 package org.satline.refrigerant;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.satline.quantity.Density;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 
@@ -49,30 +49,12 @@ public record PublishedFacts(
             List.of(),
             List.of());
 
-    /**
-     * Copies the lists.
-     *
-     * @param normalBoilingPoint boiling point
-     * @param bubblePoint bubble point
-     * @param dewPoint dew point
-     * @param azeotropicTemperatures azeotropic temperatures
-     * @param criticalTemperature critical temperature
-     * @param criticalPressure critical pressure
-     * @param molarMassGramsPerMole molar mass
-     * @param ozoneDepletionPotential ODP
-     * @param lowerFlammabilityLimit LFL
-     * @param gwp potentials
-     * @param tolerances tolerances
-     */
+    /** {@inheritDoc} */
     public PublishedFacts {
-        Objects.requireNonNull(normalBoilingPoint, "normalBoilingPoint");
-        Objects.requireNonNull(bubblePoint, "bubblePoint");
-        Objects.requireNonNull(dewPoint, "dewPoint");
-        Objects.requireNonNull(criticalTemperature, "criticalTemperature");
-        Objects.requireNonNull(criticalPressure, "criticalPressure");
-        Objects.requireNonNull(molarMassGramsPerMole, "molarMassGramsPerMole");
-        Objects.requireNonNull(ozoneDepletionPotential, "ozoneDepletionPotential");
-        Objects.requireNonNull(lowerFlammabilityLimit, "lowerFlammabilityLimit");
+        Parts.required("normalBoilingPoint bubblePoint dewPoint", normalBoilingPoint, bubblePoint, dewPoint);
+        Parts.required("criticalTemperature criticalPressure", criticalTemperature, criticalPressure);
+        Parts.required("molarMassGramsPerMole ozoneDepletionPotential", molarMassGramsPerMole, ozoneDepletionPotential);
+        Parts.required("lowerFlammabilityLimit", lowerFlammabilityLimit);
         azeotropicTemperatures = List.copyOf(azeotropicTemperatures);
         gwp = List.copyOf(gwp);
         tolerances = List.copyOf(tolerances);

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
+import org.satline.quantity.Parts;
 import org.satline.refrigerant.GlobalWarmingPotential.Report;
 
 /**
@@ -90,8 +91,7 @@ public final class Refrigerant {
      * @throws IllegalArgumentException if the name is not of that form; a listed name would pass off one refrigerant as another
      */
     public static Refrigerant blend(String name, Composition composition) {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(composition, "composition");
+        Parts.required("name composition", name, composition);
         if (name.isBlank() || name.chars().anyMatch(Character::isISOControl)) {
             throw new IllegalArgumentException("name of the blend \"" + name.replaceAll("\\p{Cntrl}", "?")
                     + "\" is blank or holds control characters; give it a name of one line");

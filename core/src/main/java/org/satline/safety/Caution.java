@@ -1,6 +1,6 @@
 package org.satline.safety;
 
-import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
  * Something to know before a hand is moved. Immutable, thread-safe.
@@ -9,14 +9,8 @@ import java.util.Objects;
  * @param basis the citation, or {@code common practice, no source}
  */
 public record Caution(String text, String basis) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param text what can hurt or go wrong
-     * @param basis the citation
-     */
+    /** {@inheritDoc} */
     public Caution {
-        Objects.requireNonNull(text, "text");
-        Objects.requireNonNull(basis, "basis");
+        Parts.required("text basis", text, basis);
     }
 }

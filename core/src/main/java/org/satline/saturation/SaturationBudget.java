@@ -22,15 +22,7 @@ public record SaturationBudget(
     /** Coverage factor of expanded uncertainties: about 95 % of a normal distribution (JCGM 100:2008, 6.3.3). */
     public static final double COVERAGE_FACTOR = 2;
 
-    /**
-     * Copies the lists.
-     *
-     * @param property which quantity
-     * @param value its value, Pa or K
-     * @param standardUncertainty combined standard uncertainty, Pa or K
-     * @param contributions what it consists of
-     * @param steps how it was found
-     */
+    /** {@inheritDoc} */
     public SaturationBudget {
         Objects.requireNonNull(property, "property");
         contributions = List.copyOf(contributions);

@@ -1,6 +1,6 @@
 package org.satline.saturation;
 
-import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
  * One share of the uncertainty of a saturation pressure or temperature.
@@ -38,18 +38,9 @@ public record UncertaintyContribution(Origin origin, String name, double standar
         }
     }
 
-    /**
-     * Checks the parts.
-     *
-     * @param origin what kind of cause it has
-     * @param name what exactly contributes
-     * @param standardUncertainty its standard uncertainty, Pa or K
-     * @param basis what the figure rests on
-     */
+    /** {@inheritDoc} */
     public UncertaintyContribution {
-        Objects.requireNonNull(origin, "origin");
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(basis, "basis");
+        Parts.required("origin name basis", origin, name, basis);
         if (!(standardUncertainty >= 0 && standardUncertainty < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException(
                     "standard uncertainty " + standardUncertainty + " is not finite and at least 0");

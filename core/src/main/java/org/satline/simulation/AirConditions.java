@@ -13,11 +13,8 @@ import org.satline.quantity.Temperature;
  */
 public record AirConditions(Temperature outdoor, Temperature returnDryBulb, Temperature returnWetBulb) {
     /**
-     * Checks the ranges in which the moist-air relations and the coil model make sense.
+     * {@inheritDoc}
      *
-     * @param outdoor air entering the condenser, dry bulb; [0, 55] degC
-     * @param returnDryBulb return air entering the evaporator, dry bulb; [15, 40] degC
-     * @param returnWetBulb its wet bulb; [5 degC, dry bulb]
      * @throws OutOfValidityException outside these ranges
      */
     public AirConditions {

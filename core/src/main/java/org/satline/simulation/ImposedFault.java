@@ -23,15 +23,7 @@ public record ImposedFault(
     private static final ImposedFault NONE =
             new ImposedFault(0, 0, PressureDifference.ofPascals(0), 0, Pressure.ofPascals(0));
 
-    /**
-     * Checks the ranges.
-     *
-     * @param condenserAirLost share of the condenser airflow lost to fouling; [0, 0.8]
-     * @param evaporatorAirLost share of the evaporator airflow lost; [0, 0.8]
-     * @param restriction extra pressure drop of the liquid line at rated flow; [0, 3] MPa
-     * @param valveLeakage share of the pumped gas that leaks back through the compressor valves; [0, 0.6]
-     * @param nonCondensable partial pressure of foreign gas in the running condenser; [0, 1] MPa
-     */
+    /** {@inheritDoc} */
     public ImposedFault {
         within("lost condenser airflow", condenserAirLost, 0.8, "");
         within("lost evaporator airflow", evaporatorAirLost, 0.8, "");

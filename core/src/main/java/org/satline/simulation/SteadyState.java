@@ -1,9 +1,9 @@
 package org.satline.simulation;
 
-import java.util.Objects;
 import org.satline.charge.SystemReadings;
 import org.satline.measurement.PressureReading;
 import org.satline.measurement.TemperatureReading;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Power;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -42,36 +42,12 @@ public record SteadyState(
         double massFlowKilogramsPerSecond,
         double suctionVapourFraction,
         double opening) {
-    /**
-     * Checks that no part is missing and that shares are shares.
-     *
-     * @param suctionPressure absolute pressure at evaporator and suction port
-     * @param liquidPressure absolute pressure at condenser and liquid port, foreign gas included
-     * @param suctionLine suction-line temperature
-     * @param liquidLine liquid-line temperature, before any restriction
-     * @param dischargeLine discharge temperature
-     * @param superheat above the dew point at the suction pressure
-     * @param subcooling below the bubble point at the liquid pressure
-     * @param supplyDryBulb supply air, dry bulb, behind evaporator and blower
-     * @param condenserAirLeaving air leaving the condenser
-     * @param cooling heat taken up by the refrigerant
-     * @param compressorPower power that reaches the refrigerant
-     * @param massFlowKilogramsPerSecond refrigerant flow, kg/s
-     * @param suctionVapourFraction vapour mass fraction at the suction; 1 for dry
-     * @param opening how far the metering device is open; 1 for wide open and for an orifice
-     */
+    /** {@inheritDoc} */
     public SteadyState {
-        Objects.requireNonNull(suctionPressure, "suctionPressure");
-        Objects.requireNonNull(liquidPressure, "liquidPressure");
-        Objects.requireNonNull(suctionLine, "suctionLine");
-        Objects.requireNonNull(liquidLine, "liquidLine");
-        Objects.requireNonNull(dischargeLine, "dischargeLine");
-        Objects.requireNonNull(superheat, "superheat");
-        Objects.requireNonNull(subcooling, "subcooling");
-        Objects.requireNonNull(supplyDryBulb, "supplyDryBulb");
-        Objects.requireNonNull(condenserAirLeaving, "condenserAirLeaving");
-        Objects.requireNonNull(cooling, "cooling");
-        Objects.requireNonNull(compressorPower, "compressorPower");
+        Parts.required("suctionPressure liquidPressure suctionLine", suctionPressure, liquidPressure, suctionLine);
+        Parts.required("liquidLine dischargeLine superheat", liquidLine, dischargeLine, superheat);
+        Parts.required("subcooling supplyDryBulb condenserAirLeaving", subcooling, supplyDryBulb, condenserAirLeaving);
+        Parts.required("cooling compressorPower", cooling, compressorPower);
         if (!(massFlowKilogramsPerSecond > 0
                 && suctionVapourFraction >= 0
                 && suctionVapourFraction <= 1

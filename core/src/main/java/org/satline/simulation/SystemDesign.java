@@ -1,8 +1,8 @@
 package org.satline.simulation;
 
 import java.util.Locale;
-import java.util.Objects;
 import org.satline.charge.MeteringDevice;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Power;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
@@ -32,23 +32,9 @@ public record SystemDesign(
         TemperatureDifference condensingApproach,
         double isentropicEfficiency,
         CoilVolumes coilVolumes) {
-    /**
-     * Checks the ranges.
-     *
-     * @param refrigerant refrigerant
-     * @param metering expansion valve or fixed orifice
-     * @param capacity cooling of the refrigerant; [1, 200] kW
-     * @param superheat superheat at the evaporator outlet; [2, 12] K
-     * @param subcooling subcooling at the condenser outlet; [2, 12] K
-     * @param evaporating dew point in the evaporator; [0, 15] degC
-     * @param condensingApproach bubble point in the condenser above the outdoor air; [subcooling + 1 K, 22 K]
-     * @param isentropicEfficiency of the compressor; [0.4, 0.85]
-     * @param coilVolumes size of the coils and lines
-     */
+    /** {@inheritDoc} */
     public SystemDesign {
-        Objects.requireNonNull(refrigerant, "refrigerant");
-        Objects.requireNonNull(metering, "metering");
-        Objects.requireNonNull(coilVolumes, "coilVolumes");
+        Parts.required("refrigerant metering coilVolumes", refrigerant, metering, coilVolumes);
         within("capacity", capacity.watts() / 1000, 1, 200, "kW");
         within("rated superheat", superheat.kelvins(), 2, 12, "K");
         within("rated subcooling", subcooling.kelvins(), 2, 12, "K");
@@ -66,14 +52,7 @@ public record SystemDesign(
      * @param vapourSide suction and discharge line and compressor shell, L/kW; [0, 5]
      */
     public record CoilVolumes(double condenser, double evaporator, double liquidLine, double vapourSide) {
-        /**
-         * Checks the ranges.
-         *
-         * @param condenser condenser tubes, L/kW; ]0, 5]
-         * @param evaporator evaporator tubes, L/kW; ]0, 5]
-         * @param liquidLine liquid line, L/kW; [0, 5]
-         * @param vapourSide suction and discharge line and compressor shell, L/kW; [0, 5]
-         */
+        /** {@inheritDoc} */
         public CoilVolumes {
             within("condenser volume", condenser, 0.01, 5, "L/kW");
             within("evaporator volume", evaporator, 0.01, 5, "L/kW");

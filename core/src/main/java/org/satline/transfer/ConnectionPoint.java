@@ -2,10 +2,10 @@ package org.satline.transfer;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import org.satline.explanation.Step;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
@@ -22,17 +22,9 @@ import org.satline.saturation.SaturationCurve;
  */
 public record ConnectionPoint(
         PointKind kind, Pressure pressure, PressureDifference expandedUncertainty, List<Step> steps) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param kind what it is
-     * @param pressure its pressure
-     * @param expandedUncertainty the expanded uncertainty of that pressure
-     * @param steps how the pressure was found
-     */
+    /** {@inheritDoc} */
     public ConnectionPoint {
-        Objects.requireNonNull(kind, "kind");
-        Objects.requireNonNull(pressure, "pressure");
+        Parts.required("kind pressure", kind, pressure);
         steps = List.copyOf(steps);
         if (!(expandedUncertainty.pascals() >= 0)) {
             throw new IllegalArgumentException("uncertainty " + expandedUncertainty + " of the pressure at the " + kind

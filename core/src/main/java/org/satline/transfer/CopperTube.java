@@ -3,8 +3,8 @@ package org.satline.transfer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import org.satline.quantity.Length;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Volume;
 import org.satline.resource.CsvResource;
 
@@ -29,20 +29,10 @@ public record CopperTube(
         DRAWN
     }
 
-    /**
-     * Checks that no part is missing.
-     *
-     * @param nominalSize the size as it is called
-     * @param temper how it is delivered
-     * @param outsideDiameter outside diameter
-     * @param insideDiameter inside diameter
-     * @param fromMemory true where the wall was not read in a printed table
-     */
+    /** {@inheritDoc} */
     public CopperTube {
-        Objects.requireNonNull(nominalSize, "nominalSize");
-        Objects.requireNonNull(temper, "temper");
-        Objects.requireNonNull(outsideDiameter, "outsideDiameter");
-        Objects.requireNonNull(insideDiameter, "insideDiameter");
+        Parts.required("nominalSize temper outsideDiameter", nominalSize, temper, outsideDiameter);
+        Parts.required("insideDiameter", insideDiameter);
     }
 
     /**

@@ -41,12 +41,7 @@ public final class EvacuationLevels {
          * @param steps the derivation
          */
         record AbsolutePressure(Pressure highest, List<Step> steps) implements Level {
-            /**
-             * Checks that no part is missing.
-             *
-             * @param highest the highest pressure
-             * @param steps the derivation
-             */
+            /** {@inheritDoc} */
             public AbsolutePressure {
                 Objects.requireNonNull(highest, "highest");
                 steps = List.copyOf(steps);
@@ -71,13 +66,7 @@ public final class EvacuationLevels {
          * @param steps the derivation
          */
         record ShareRecovered(double percentOfCharge, Pressure alternative, List<Step> steps) implements Level {
-            /**
-             * Checks that no part is missing.
-             *
-             * @param percentOfCharge the least share
-             * @param alternative the pressure that serves in its place
-             * @param steps the derivation
-             */
+            /** {@inheritDoc} */
             public ShareRecovered {
                 Objects.requireNonNull(alternative, "alternative");
                 steps = List.copyOf(steps);

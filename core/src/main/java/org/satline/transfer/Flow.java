@@ -1,8 +1,8 @@
 package org.satline.transfer;
 
 import java.util.List;
-import java.util.Objects;
 import org.satline.explanation.Step;
+import org.satline.quantity.Parts;
 import org.satline.quantity.PressureDifference;
 import org.satline.safety.Caution;
 
@@ -44,24 +44,10 @@ public sealed interface Flow {
             List<Caution> cautions,
             List<Step> steps)
             implements Flow {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param from the point of higher pressure
-         * @param to the point of lower pressure
-         * @param medium what leaves the first point
-         * @param driving the pressure difference
-         * @param expandedUncertainty of the difference
-         * @param warnings what is wrong with this direction
-         * @param cautions what to know
-         * @param steps the derivation
-         */
+        /** {@inheritDoc} */
         public OneWay {
-            Objects.requireNonNull(from, "from");
-            Objects.requireNonNull(to, "to");
-            Objects.requireNonNull(medium, "medium");
-            Objects.requireNonNull(driving, "driving");
-            Objects.requireNonNull(expandedUncertainty, "expandedUncertainty");
+            Parts.required("from to medium driving", from, to, medium, driving);
+            Parts.required("expandedUncertainty", expandedUncertainty);
             warnings = List.copyOf(warnings);
             cautions = List.copyOf(cautions);
             steps = List.copyOf(steps);
@@ -86,21 +72,10 @@ public sealed interface Flow {
             List<Caution> cautions,
             List<Step> steps)
             implements Flow {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param first one point
-         * @param second the other
-         * @param difference pressure of the first less that of the second
-         * @param expandedUncertainty of the difference
-         * @param cautions what to know
-         * @param steps the derivation
-         */
+        /** {@inheritDoc} */
         public TooCloseToCall {
-            Objects.requireNonNull(first, "first");
-            Objects.requireNonNull(second, "second");
-            Objects.requireNonNull(difference, "difference");
-            Objects.requireNonNull(expandedUncertainty, "expandedUncertainty");
+            Parts.required("first second difference", first, second, difference);
+            Parts.required("expandedUncertainty", expandedUncertainty);
             cautions = List.copyOf(cautions);
             steps = List.copyOf(steps);
         }

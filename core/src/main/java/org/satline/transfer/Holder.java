@@ -1,7 +1,7 @@
 package org.satline.transfer;
 
-import java.util.Objects;
 import java.util.Optional;
+import org.satline.quantity.Parts;
 import org.satline.refrigerant.Refrigerant;
 
 /**
@@ -41,18 +41,9 @@ public record Holder(Kind kind, String owner, Optional<Refrigerant> refrigerant,
         MIXED_RECOVERED
     }
 
-    /**
-     * Checks that no part is missing.
-     *
-     * @param kind what holds it
-     * @param owner whose refrigerant it is
-     * @param refrigerant the refrigerant inside
-     * @param provenance where that refrigerant comes from
-     */
+    /** {@inheritDoc} */
     public Holder {
-        Objects.requireNonNull(kind, "kind");
-        Objects.requireNonNull(refrigerant, "refrigerant");
-        Objects.requireNonNull(provenance, "provenance");
+        Parts.required("kind refrigerant provenance", kind, refrigerant, provenance);
         if (owner.isBlank()) {
             throw new IllegalArgumentException(
                     "the owner is blank; whether refrigerant may go there depends on whose it is");

@@ -1,7 +1,7 @@
 package org.satline.transfer;
 
-import java.util.Objects;
 import org.satline.quantity.Length;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Volume;
 
 /**
@@ -13,17 +13,9 @@ import org.satline.quantity.Volume;
  * @param length length, in (0, 100] m
  */
 public record Hose(EndFitting systemEnd, EndFitting cylinderEnd, Length bore, Length length) {
-    /**
-     * Checks that no part is missing and that the size is that of a hose.
-     *
-     * @param systemEnd the fitting at the system
-     * @param cylinderEnd the fitting at the cylinder
-     * @param bore inner diameter
-     * @param length length
-     */
+    /** {@inheritDoc} */
     public Hose {
-        Objects.requireNonNull(systemEnd, "systemEnd");
-        Objects.requireNonNull(cylinderEnd, "cylinderEnd");
+        Parts.required("systemEnd cylinderEnd", systemEnd, cylinderEnd);
         if (!(bore.metres() > 0 && bore.metres() <= 0.05)) {
             throw new IllegalArgumentException("bore of the hose " + bore
                     + " is outside (0, 50] mm; give its inner diameter, 1/4 in hoses have about 4.8 mm");

@@ -18,13 +18,7 @@ import org.satline.resource.CsvResource;
 public record LeakCheckInterval(double measure, Optional<Integer> months, List<Step> steps) {
     private static final String CITATION = "Regulation (EU) 2024/573 art. 5 (thresholds from memory)";
 
-    /**
-     * Checks that no part is missing.
-     *
-     * @param measure tonnes of carbon dioxide equivalent
-     * @param months the longest time between checks
-     * @param steps the derivation
-     */
+    /** {@inheritDoc} */
     public LeakCheckInterval {
         Objects.requireNonNull(months, "months");
         steps = List.copyOf(steps);

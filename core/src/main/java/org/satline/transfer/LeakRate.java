@@ -45,25 +45,13 @@ public record LeakRate(double percentPerYear, Mass fullCharge, List<Step> steps)
      * @param citation where the trigger stands
      */
     public record Trigger(double triggerPercent, boolean exceeded, String citation) {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param triggerPercent the trigger
-         * @param exceeded true where the rate is above it
-         * @param citation where the trigger stands
-         */
+        /** {@inheritDoc} */
         public Trigger {
             Objects.requireNonNull(citation, "citation");
         }
     }
 
-    /**
-     * Checks that no part is missing.
-     *
-     * @param percentPerYear the rate
-     * @param fullCharge the full charge
-     * @param steps the derivation
-     */
+    /** {@inheritDoc} */
     public LeakRate {
         Objects.requireNonNull(fullCharge, "fullCharge");
         steps = List.copyOf(steps);

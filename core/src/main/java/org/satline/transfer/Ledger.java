@@ -46,12 +46,7 @@ public final class Ledger {
          * @param entries the numbers of the entries that it contradicts
          */
         record Refused(String reason, List<Long> entries) implements Decision {
-            /**
-             * Copies the list.
-             *
-             * @param reason what contradicts what
-             * @param entries the numbers of the entries that it contradicts
-             */
+            /** {@inheritDoc} */
             public Refused {
                 entries = List.copyOf(entries);
             }

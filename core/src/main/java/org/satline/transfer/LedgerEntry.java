@@ -1,7 +1,7 @@
 package org.satline.transfer;
 
 import java.time.Instant;
-import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
  * One entry of the ledger. Masses are whole milligrams, below what any scale of the trade resolves, so that sums are exact. The time
@@ -44,21 +44,9 @@ public sealed interface LedgerEntry {
             Instant time,
             String person)
             implements LedgerEntry {
-        /**
-         * Checks that the entry makes sense on its own.
-         *
-         * @param from where it came from
-         * @param to where it went
-         * @param refrigerant its designation
-         * @param milligrams the mass
-         * @param uncertaintyMilligrams the expanded uncertainty of the mass
-         * @param owner whose refrigerant it is
-         * @param time when
-         * @param person who
-         */
+        /** {@inheritDoc} */
         public Transfer {
-            Objects.requireNonNull(time, "time");
-            Objects.requireNonNull(person, "person");
+            Parts.required("time person", time, person);
             requireText(refrigerant, "refrigerant");
             requireText(owner, "owner");
             requireMass(milligrams, 1, "mass");
@@ -78,17 +66,9 @@ public sealed interface LedgerEntry {
      * @param person who, may be empty
      */
     record EmptyCylinder(String serial, long tareMilligrams, Instant time, String person) implements LedgerEntry {
-        /**
-         * Checks that the entry makes sense on its own.
-         *
-         * @param serial its serial number
-         * @param tareMilligrams its tare
-         * @param time when
-         * @param person who
-         */
+        /** {@inheritDoc} */
         public EmptyCylinder {
-            Objects.requireNonNull(time, "time");
-            Objects.requireNonNull(person, "person");
+            Parts.required("time person", time, person);
             requireText(serial, "serial");
             requireMass(tareMilligrams, 1, "tare");
         }
@@ -105,18 +85,9 @@ public sealed interface LedgerEntry {
      */
     record Weighing(String serial, long grossMilligrams, long uncertaintyMilligrams, Instant time, String person)
             implements LedgerEntry {
-        /**
-         * Checks that the entry makes sense on its own.
-         *
-         * @param serial its serial number
-         * @param grossMilligrams its gross weight
-         * @param uncertaintyMilligrams the expanded uncertainty
-         * @param time when
-         * @param person who
-         */
+        /** {@inheritDoc} */
         public Weighing {
-            Objects.requireNonNull(time, "time");
-            Objects.requireNonNull(person, "person");
+            Parts.required("time person", time, person);
             requireText(serial, "serial");
             requireMass(grossMilligrams, 1, "gross weight");
             requireMass(uncertaintyMilligrams, 0, "uncertainty");

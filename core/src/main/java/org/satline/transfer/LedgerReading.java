@@ -18,12 +18,7 @@ public record LedgerReading(Ledger ledger, List<Damage> damages, boolean tornTai
      * @param reason what is wrong with it
      */
     public record Damage(long line, String reason) {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param line its number
-         * @param reason what is wrong with it
-         */
+        /** {@inheritDoc} */
         public Damage {
             Objects.requireNonNull(reason, "reason");
         }
@@ -34,13 +29,7 @@ public record LedgerReading(Ledger ledger, List<Damage> damages, boolean tornTai
         }
     }
 
-    /**
-     * Copies the list.
-     *
-     * @param ledger the entries and balances
-     * @param damages the damaged lines
-     * @param tornTail whether the last line was cut short
-     */
+    /** {@inheritDoc} */
     public LedgerReading {
         Objects.requireNonNull(ledger, "ledger");
         damages = List.copyOf(damages);

@@ -23,13 +23,7 @@ import org.satline.saturation.SaturationCurve;
  * @param steps the derivation
  */
 public record LineCharge(Mass mass, List<Caution> cautions, List<Step> steps) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param mass the mass
-     * @param cautions what to know
-     * @param steps the derivation
-     */
+    /** {@inheritDoc} */
     public LineCharge {
         Objects.requireNonNull(mass, "mass");
         cautions = List.copyOf(cautions);

@@ -21,12 +21,7 @@ public record Party(Kind kind, String name) {
         RELEASED
     }
 
-    /**
-     * Checks that the name is not blank.
-     *
-     * @param kind what it is
-     * @param name the serial number of a cylinder
-     */
+    /** {@inheritDoc} */
     public Party {
         Objects.requireNonNull(kind, "kind");
         if (name.isBlank()) {

@@ -1,7 +1,7 @@
 package org.satline.transfer;
 
-import java.util.Objects;
 import java.util.Optional;
+import org.satline.quantity.Parts;
 
 /**
  * One move of the hand in a purge. Immutable, thread-safe.
@@ -40,15 +40,9 @@ public record PurgeAction(Kind kind, Optional<HoseSide> side) {
         }
     }
 
-    /**
-     * Checks that no part is missing.
-     *
-     * @param kind what to do
-     * @param side at which end
-     */
+    /** {@inheritDoc} */
     public PurgeAction {
-        Objects.requireNonNull(kind, "kind");
-        Objects.requireNonNull(side, "side");
+        Parts.required("kind side", kind, side);
     }
 
     static PurgeAction at(Kind kind, HoseSide side) {

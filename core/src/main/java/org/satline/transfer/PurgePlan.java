@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.safety.Caution;
 
 /** How to free a hose of air before a transfer, or why it cannot be purged. Made by {@link PurgePlanner}. Immutable, thread-safe. */
@@ -33,19 +34,9 @@ public sealed interface PurgePlan {
             List<Caution> cautions,
             List<Step> steps)
             implements PurgePlan {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param from the side whose gas sweeps the hose
-         * @param turned whether the hose has to be turned round first
-         * @param released an estimate of the refrigerant that is released
-         * @param actions the moves
-         * @param cautions what to know
-         * @param steps how the release was estimated
-         */
+        /** {@inheritDoc} */
         public Purge {
-            Objects.requireNonNull(from, "from");
-            Objects.requireNonNull(released, "released");
+            Parts.required("from released", from, released);
             actions = List.copyOf(actions);
             cautions = List.copyOf(cautions);
             steps = List.copyOf(steps);
@@ -69,13 +60,7 @@ public sealed interface PurgePlan {
      * @param cautions what to know
      */
     record Impossible(List<String> reasons, String instead, List<Caution> cautions) implements PurgePlan {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param reasons one for each way that was tried
-         * @param instead what to do instead
-         * @param cautions what to know
-         */
+        /** {@inheritDoc} */
         public Impossible {
             reasons = List.copyOf(reasons);
             Objects.requireNonNull(instead, "instead");

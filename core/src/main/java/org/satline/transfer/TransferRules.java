@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.satline.quantity.Parts;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.resource.CsvResource;
 import org.satline.transfer.Holder.Kind;
@@ -42,19 +43,9 @@ public final class TransferRules {
      * @param citation where it stands
      */
     public record Finding(String rule, Answer answer, String text, String citation) {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param rule the name of the rule
-         * @param answer forbidden
-         * @param text the rule and what it meets here
-         * @param citation where it stands
-         */
+        /** {@inheritDoc} */
         public Finding {
-            Objects.requireNonNull(rule, "rule");
-            Objects.requireNonNull(answer, "answer");
-            Objects.requireNonNull(text, "text");
-            Objects.requireNonNull(citation, "citation");
+            Parts.required("rule answer text citation", rule, answer, text, citation);
         }
     }
 

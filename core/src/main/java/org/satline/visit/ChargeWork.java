@@ -1,9 +1,9 @@
 package org.satline.visit;
 
-import java.util.Objects;
 import java.util.Optional;
 import org.satline.charge.ChargeEstimate;
 import org.satline.charge.StepAdvice;
+import org.satline.quantity.Parts;
 
 /**
  * How far the charge is off, and how much to move next. Immutable, thread-safe.
@@ -12,14 +12,8 @@ import org.satline.charge.StepAdvice;
  * @param advice the next step; nothing unless the level is low or high, the full charge is known, and nothing bars the cylinder
  */
 public record ChargeWork(Optional<ChargeEstimate> estimate, Optional<StepAdvice> advice) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param estimate the charge error as a fraction of the full charge
-     * @param advice the next step
-     */
+    /** {@inheritDoc} */
     public ChargeWork {
-        Objects.requireNonNull(estimate, "estimate");
-        Objects.requireNonNull(advice, "advice");
+        Parts.required("estimate advice", estimate, advice);
     }
 }

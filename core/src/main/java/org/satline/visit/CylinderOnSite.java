@@ -1,12 +1,12 @@
 package org.satline.visit;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.Jurisdiction;
 import org.satline.cylinder.Scale;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
@@ -52,41 +52,12 @@ public record CylinderOnSite(
         Optional<String> owner,
         Optional<Provenance> provenance,
         List<HoseOnSite> hoses) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param name in words
-     * @param valve the valve to which the hose leads
-     * @param stamps its stamps
-     * @param holding what it holds already
-     * @param temperature its temperature at rest
-     * @param temperatureUncertainty expanded uncertainty of that temperature, k = 2
-     * @param pressure its pressure where a gauge shows it
-     * @param pressureUncertainty expanded uncertainty of that pressure, k = 2
-     * @param scale how it is weighed, where it stands on a scale
-     * @param hoseContents what the hoses hold that will end in the cylinder
-     * @param jurisdiction the set of fill rules
-     * @param warmest the warmest temperature that it may see
-     * @param atRest whether pressure and temperature were read at rest
-     * @param owner whose it is, where stated
-     * @param provenance where its contents come from, where stated
-     * @param hoses the hoses between it and the system
-     */
+    /** {@inheritDoc} */
     public CylinderOnSite {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(valve, "valve");
-        Objects.requireNonNull(stamps, "stamps");
-        Objects.requireNonNull(holding, "holding");
-        Objects.requireNonNull(temperature, "temperature");
-        Objects.requireNonNull(temperatureUncertainty, "temperatureUncertainty");
-        Objects.requireNonNull(pressure, "pressure");
-        Objects.requireNonNull(pressureUncertainty, "pressureUncertainty");
-        Objects.requireNonNull(scale, "scale");
-        Objects.requireNonNull(hoseContents, "hoseContents");
-        Objects.requireNonNull(jurisdiction, "jurisdiction");
-        Objects.requireNonNull(warmest, "warmest");
-        Objects.requireNonNull(owner, "owner");
-        Objects.requireNonNull(provenance, "provenance");
+        Parts.required("name valve stamps holding temperature", name, valve, stamps, holding, temperature);
+        Parts.required("temperatureUncertainty pressure", temperatureUncertainty, pressure);
+        Parts.required("pressureUncertainty scale hoseContents", pressureUncertainty, scale, hoseContents);
+        Parts.required("jurisdiction warmest owner provenance", jurisdiction, warmest, owner, provenance);
         hoses = List.copyOf(hoses);
         if (holding.isEmpty() && pressure.isEmpty()) {
             throw new IllegalArgumentException(

@@ -8,6 +8,7 @@ import org.satline.cylinder.FillAssessment;
 import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Room;
 import org.satline.explanation.Step;
+import org.satline.quantity.Parts;
 
 /**
  * What the cylinder may still take. Immutable, thread-safe.
@@ -19,17 +20,9 @@ import org.satline.explanation.Step;
  */
 public record CylinderReport(
         CylinderOnSite cylinder, FillAssessment assessment, List<Refusal> doubts, Optional<Room> room) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param cylinder the cylinder
-     * @param assessment its limits by every rule, and the reasons, if any, why it must not be filled
-     * @param doubts reasons not to fill it that weight, pressure, temperature and label give together
-     * @param room the room by the scale
-     */
+    /** {@inheritDoc} */
     public CylinderReport {
-        Objects.requireNonNull(cylinder, "cylinder");
-        Objects.requireNonNull(assessment, "assessment");
+        Parts.required("cylinder assessment", cylinder, assessment);
         doubts = List.copyOf(doubts);
         Objects.requireNonNull(room, "room");
     }

@@ -2,11 +2,11 @@ package org.satline.visit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.satline.cylinder.ContentsFinding;
 import org.satline.cylinder.Refusal;
 import org.satline.explanation.Step;
+import org.satline.quantity.Parts;
 import org.satline.safety.Caution;
 import org.satline.transfer.HoseSide;
 import org.satline.transfer.Medium;
@@ -38,15 +38,9 @@ public record HookUpReport(
      * @param plan the plan, or why there is none
      */
     public record HosePurge(HoseOnSite hose, PurgePlan plan) {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param hose the hose
-         * @param plan the plan
-         */
+        /** {@inheritDoc} */
         public HosePurge {
-            Objects.requireNonNull(hose, "hose");
-            Objects.requireNonNull(plan, "plan");
+            Parts.required("hose plan", hose, plan);
         }
 
         /**
@@ -69,20 +63,9 @@ public record HookUpReport(
         }
     }
 
-    /**
-     * Checks that no part is missing.
-     *
-     * @param cylinder the cylinder
-     * @param contents what pressure and temperature say about its contents
-     * @param vessel its pressure and level over temperature
-     * @param purges how to free each hose of air
-     * @param rules what the rules say about the transfer
-     * @param refusals reasons not to connect a source cylinder
-     */
+    /** {@inheritDoc} */
     public HookUpReport {
-        Objects.requireNonNull(cylinder, "cylinder");
-        Objects.requireNonNull(contents, "contents");
-        Objects.requireNonNull(vessel, "vessel");
+        Parts.required("cylinder contents vessel", cylinder, contents, vessel);
         purges = List.copyOf(purges);
         rules = List.copyOf(rules);
         refusals = List.copyOf(refusals);

@@ -1,6 +1,6 @@
 package org.satline.visit;
 
-import java.util.Objects;
+import org.satline.quantity.Parts;
 import org.satline.transfer.Hose;
 import org.satline.transfer.PointKind;
 
@@ -11,14 +11,8 @@ import org.satline.transfer.PointKind;
  * @param hose its fittings and its size, as it hangs now
  */
 public record HoseOnSite(PointKind port, Hose hose) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param port the port at its system end
-     * @param hose its fittings and its size
-     */
+    /** {@inheritDoc} */
     public HoseOnSite {
-        Objects.requireNonNull(port, "port");
-        Objects.requireNonNull(hose, "hose");
+        Parts.required("port hose", port, hose);
     }
 }

@@ -1,7 +1,7 @@
 package org.satline.visit;
 
-import java.util.Objects;
 import org.satline.quantity.Length;
+import org.satline.quantity.Parts;
 import org.satline.transfer.CopperTube;
 
 /**
@@ -15,17 +15,9 @@ import org.satline.transfer.CopperTube;
 public record LineSet(CopperTube liquidLine, CopperTube suctionLine, Length covered, Length actual) {
     private static final double LONGEST_M = 300;
 
-    /**
-     * Checks the lengths.
-     *
-     * @param liquidLine the tube of the liquid line
-     * @param suctionLine the tube of the suction line
-     * @param covered the length that the charge on the plate covers
-     * @param actual the length as built
-     */
+    /** {@inheritDoc} */
     public LineSet {
-        Objects.requireNonNull(liquidLine, "liquidLine");
-        Objects.requireNonNull(suctionLine, "suctionLine");
+        Parts.required("liquidLine suctionLine", liquidLine, suctionLine);
         if (!(covered.metres() >= 0 && actual.metres() >= covered.metres() && actual.metres() <= LONGEST_M)) {
             throw new IllegalArgumentException(
                     "line set of " + actual + " with " + covered

@@ -3,6 +3,7 @@ package org.satline.visit;
 import java.util.List;
 import java.util.Objects;
 import org.satline.quantity.MassDifference;
+import org.satline.quantity.Parts;
 import org.satline.quantity.TemperatureDifference;
 
 /**
@@ -19,24 +20,13 @@ public record MovedSoFar(MassDifference net, List<EarlierReading> earlier) {
      * @param measured the quantity by which this metering device is judged, superheat or subcooling
      */
     public record EarlierReading(MassDifference net, TemperatureDifference measured) {
-        /**
-         * Checks that no part is missing.
-         *
-         * @param net what had gone in less what had come out by then
-         * @param measured superheat or subcooling
-         */
+        /** {@inheritDoc} */
         public EarlierReading {
-            Objects.requireNonNull(net, "net");
-            Objects.requireNonNull(measured, "measured");
+            Parts.required("net measured", net, measured);
         }
     }
 
-    /**
-     * Copies the list.
-     *
-     * @param net what went into the system less what came out
-     * @param earlier settled readings on the way
-     */
+    /** {@inheritDoc} */
     public MovedSoFar {
         Objects.requireNonNull(net, "net");
         earlier = List.copyOf(earlier);

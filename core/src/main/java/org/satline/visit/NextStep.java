@@ -1,7 +1,7 @@
 package org.satline.visit;
 
 import java.util.List;
-import java.util.Objects;
+import org.satline.quantity.Parts;
 import org.satline.transfer.PointKind;
 
 /**
@@ -12,16 +12,9 @@ import org.satline.transfer.PointKind;
  * @param through the ports of the system through which refrigerant moves by this step, to or from the cylinder that is hooked up; empty where none moves
  */
 public record NextStep(String text, String basis, List<PointKind> through) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param text what to do
-     * @param basis why
-     * @param through the ports through which refrigerant moves by this step
-     */
+    /** {@inheritDoc} */
     public NextStep {
-        Objects.requireNonNull(text, "text");
-        Objects.requireNonNull(basis, "basis");
+        Parts.required("text basis", text, basis);
         through = List.copyOf(through);
     }
 

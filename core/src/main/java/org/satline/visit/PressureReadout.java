@@ -1,9 +1,9 @@
 package org.satline.visit;
 
 import java.util.List;
-import java.util.Objects;
 import org.satline.explanation.Step;
 import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
@@ -27,24 +27,9 @@ public record PressureReadout(
         Temperature dew,
         TemperatureDifference glide,
         List<Step> steps) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param name which one, in words
-     * @param gauge above the local atmosphere
-     * @param absolute the absolute pressure
-     * @param bubble bubble-point temperature at it
-     * @param dew dew-point temperature at it
-     * @param glide dew point less bubble point
-     * @param steps the derivation
-     */
+    /** {@inheritDoc} */
     public PressureReadout {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(gauge, "gauge");
-        Objects.requireNonNull(absolute, "absolute");
-        Objects.requireNonNull(bubble, "bubble");
-        Objects.requireNonNull(dew, "dew");
-        Objects.requireNonNull(glide, "glide");
+        Parts.required("name gauge absolute bubble dew glide", name, gauge, absolute, bubble, dew, glide);
         steps = List.copyOf(steps);
     }
 }

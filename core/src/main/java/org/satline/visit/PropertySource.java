@@ -1,9 +1,9 @@
 package org.satline.visit;
 
 import java.util.List;
-import java.util.Objects;
 import org.satline.equation.MixtureEvidence;
 import org.satline.equation.PairInteraction;
+import org.satline.quantity.Parts;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.Engine;
 import org.satline.saturation.SaturationCurve;
@@ -23,19 +23,9 @@ public record PropertySource(
         Engine engine,
         List<PairInteraction> interactions,
         List<String> warnings) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param refrigerant what they are of
-     * @param equations the published sources
-     * @param engine whether solved or read from a table
-     * @param interactions how each pair of a blend's components is modelled
-     * @param warnings what the mixture model is known to miss
-     */
+    /** {@inheritDoc} */
     public PropertySource {
-        Objects.requireNonNull(refrigerant, "refrigerant");
-        Objects.requireNonNull(equations, "equations");
-        Objects.requireNonNull(engine, "engine");
+        Parts.required("refrigerant equations engine", refrigerant, equations, engine);
         interactions = List.copyOf(interactions);
         warnings = List.copyOf(warnings);
     }

@@ -1,9 +1,9 @@
 package org.satline.visit;
 
-import java.util.Objects;
 import java.util.Optional;
 import org.satline.charge.MeteringDevice;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Refrigerant;
 
@@ -30,26 +30,10 @@ public record ServicedSystem(
         Optional<LineSet> lineSet) {
     private static final double LARGEST_CHARGE_KG = 5000;
 
-    /**
-     * Checks the parts.
-     *
-     * @param name in words
-     * @param refrigerant what the nameplate says is in it
-     * @param metering what meters the refrigerant
-     * @param targetSuperheat the maker's target, where there is one
-     * @param targetSubcooling the maker's target, where there is one
-     * @param fullCharge the charge by the nameplate, where it is known
-     * @param owner whose it is, where stated
-     * @param lineSet its line set where that is longer than the charge on the plate covers
-     */
+    /** {@inheritDoc} */
     public ServicedSystem {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(refrigerant, "refrigerant");
-        Objects.requireNonNull(metering, "metering");
-        Objects.requireNonNull(targetSuperheat, "targetSuperheat");
-        Objects.requireNonNull(targetSubcooling, "targetSubcooling");
-        Objects.requireNonNull(owner, "owner");
-        Objects.requireNonNull(lineSet, "lineSet");
+        Parts.required("name refrigerant metering targetSuperheat", name, refrigerant, metering, targetSuperheat);
+        Parts.required("targetSubcooling owner lineSet", targetSubcooling, owner, lineSet);
         fullCharge.ifPresent(mass -> {
             if (!(mass.kilograms() > 0 && mass.kilograms() <= LARGEST_CHARGE_KG)) {
                 throw new IllegalArgumentException(

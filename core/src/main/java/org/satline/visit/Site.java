@@ -1,10 +1,10 @@
 package org.satline.visit;
 
 import java.util.Locale;
-import java.util.Objects;
 import org.satline.explanation.Step;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Length;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 
 /**
@@ -15,17 +15,9 @@ import org.satline.quantity.Pressure;
  * @param step how the atmosphere was found
  */
 public record Site(String name, Atmosphere atmosphere, Step step) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param name in words
-     * @param atmosphere the local atmosphere, by which gauge readings become absolute
-     * @param step how the atmosphere was found
-     */
+    /** {@inheritDoc} */
     public Site {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(atmosphere, "atmosphere");
-        Objects.requireNonNull(step, "step");
+        Parts.required("name atmosphere step", name, atmosphere, step);
     }
 
     /**

@@ -2,12 +2,12 @@ package org.satline.visit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.satline.cylinder.VesselCondition;
 import org.satline.cylinder.VesselPoint;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 
 /**
  * The cylinder as a closed vessel with what it holds now. Immutable, thread-safe.
@@ -24,21 +24,11 @@ public record VesselReport(
         List<VesselCondition> warmer,
         VesselPoint liquidFull,
         Optional<VesselPoint> servicePressure) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param contents the mass inside by weighing
-     * @param now pressure and level at its temperature
-     * @param warmer the same at other temperatures
-     * @param liquidFull the temperature at which liquid fills it
-     * @param servicePressure the temperature at which the marked service pressure is reached
-     */
+    /** {@inheritDoc} */
     public VesselReport {
-        Objects.requireNonNull(contents, "contents");
-        Objects.requireNonNull(now, "now");
+        Parts.required("contents now", contents, now);
         warmer = List.copyOf(warmer);
-        Objects.requireNonNull(liquidFull, "liquidFull");
-        Objects.requireNonNull(servicePressure, "servicePressure");
+        Parts.required("liquidFull servicePressure", liquidFull, servicePressure);
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.satline.charge.OperatingConditions;
 import org.satline.charge.SystemReadings;
+import org.satline.quantity.Parts;
 import org.satline.transfer.ConnectionPoint;
 
 /**
@@ -31,27 +32,10 @@ public record VisitInput(
         MovedSoFar moved,
         List<ConnectionPoint> openPorts,
         Optional<CylinderOnSite> cylinder) {
-    /**
-     * Checks that no part is missing.
-     *
-     * @param title in words
-     * @param date the day, where it is stated
-     * @param site where
-     * @param system the system
-     * @param readings what was read on it while it ran
-     * @param conditions how the system ran before the readings
-     * @param moved refrigerant moved on this visit before the readings
-     * @param openPorts the ports of the running system to which a hose is or will be connected
-     * @param cylinder the cylinder, where one is hooked up
-     */
+    /** {@inheritDoc} */
     public VisitInput {
-        Objects.requireNonNull(title, "title");
-        Objects.requireNonNull(date, "date");
-        Objects.requireNonNull(site, "site");
-        Objects.requireNonNull(system, "system");
-        Objects.requireNonNull(readings, "readings");
-        Objects.requireNonNull(conditions, "conditions");
-        Objects.requireNonNull(moved, "moved");
+        Parts.required("title date site system readings conditions", title, date, site, system, readings, conditions);
+        Parts.required("moved", moved);
         openPorts = List.copyOf(openPorts);
         if (openPorts.stream().map(ConnectionPoint::kind).distinct().count() < openPorts.size()) {
             throw new IllegalArgumentException("an open port is named twice; name each port once");

@@ -2,7 +2,6 @@ package org.satline.visit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.satline.charge.ChargeEstimate;
 import org.satline.charge.ChargeLevel;
@@ -10,6 +9,7 @@ import org.satline.charge.Diagnosis;
 import org.satline.charge.LineMargin;
 import org.satline.charge.Margins;
 import org.satline.explanation.Step;
+import org.satline.quantity.Parts;
 import org.satline.safety.Caution;
 import org.satline.transfer.Flow;
 import org.satline.transfer.LineCharge;
@@ -44,32 +44,12 @@ public record VisitReport(
         List<Flow> flows,
         List<NextStep> nextSteps,
         List<Caution> cautions) {
-    /**
-     * Copies the lists.
-     *
-     * @param input what was found on site
-     * @param properties where the properties come from
-     * @param pressures absolute pressures with their saturation temperatures
-     * @param margins superheat and subcooling, as far as the readings go
-     * @param diagnosis what the readings say about the charge, with the risks of that
-     * @param work how far the charge is off and how much to move next
-     * @param longerLine the charge of a longer line set
-     * @param cylinder what the recovery cylinder may still take
-     * @param hookUp the cylinder as a vessel, its contents, its hoses and the rules of the transfer
-     * @param flows for each open port which way refrigerant would flow
-     * @param nextSteps what to do next, in order
-     * @param cautions what to beware of, the loudest first
-     */
+    /** {@inheritDoc} */
     public VisitReport {
-        Objects.requireNonNull(input, "input");
-        Objects.requireNonNull(properties, "properties");
+        Parts.required("input properties", input, properties);
         pressures = List.copyOf(pressures);
-        Objects.requireNonNull(margins, "margins");
-        Objects.requireNonNull(diagnosis, "diagnosis");
-        Objects.requireNonNull(work, "work");
-        Objects.requireNonNull(longerLine, "longerLine");
-        Objects.requireNonNull(cylinder, "cylinder");
-        Objects.requireNonNull(hookUp, "hookUp");
+        Parts.required("margins diagnosis work longerLine cylinder", margins, diagnosis, work, longerLine, cylinder);
+        Parts.required("hookUp", hookUp);
         flows = List.copyOf(flows);
         nextSteps = List.copyOf(nextSteps);
         cautions = List.copyOf(cautions);
