@@ -7,7 +7,7 @@ import java.util.List;
  * Pressure above the local atmosphere, as a vented gauge shows it; negative below. Immutable, thread-safe. Held in pascals. It says
  * nothing about the state of a refrigerant until {@link Pressure#ofGauge} adds the atmosphere.
  */
-public final class GaugePressure extends Scalar<GaugePressure> {
+public final class GaugePressure extends Quantity<GaugePressure> {
     private static final Unit KILOPASCAL = Unit.of("kPa gauge", 1000, "kPag", "kPa(g)", "kPa g");
     private static final Unit PASCAL = Unit.of("Pa gauge", 1, "Pag", "Pa(g)");
     private static final Unit MEGAPASCAL = Unit.of("MPa gauge", 1e6, "MPag", "MPa(g)");

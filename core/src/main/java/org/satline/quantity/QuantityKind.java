@@ -59,6 +59,14 @@ final class QuantityKind {
         return units;
     }
 
+    /** The coherent unit of this kind: its numbers are the SI values. */
+    Unit siUnit() {
+        return units.stream()
+                .filter(Unit::isSi)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException(name + " has no SI unit"));
+    }
+
     /** SI value of a number in a unit: finite, and not under the floor of this kind. */
     double toSi(double value, Unit unit) {
         double si = unit.toSi(value) + 0.0;

@@ -4,20 +4,50 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One number of one kind, held in SI; what the quantities have in common. Immutable, thread-safe.
+ * One number of one kind, held in SI; what the quantities have in common. Two of one kind are ordered and equal by value; {@code <},
+ * {@code >} and ranges of Kotlin work on them. Immutable, thread-safe.
  *
  * @param <Q> the quantity itself
  */
-abstract class Scalar<Q extends Scalar<Q>> implements Comparable<Q> {
+public abstract sealed class Quantity<Q extends Quantity<Q>> implements Comparable<Q>
+        permits Density,
+                GaugePressure,
+                Length,
+                Mass,
+                MassDifference,
+                Power,
+                Pressure,
+                PressureDifference,
+                SpecificEnthalpy,
+                SpecificEntropy,
+                SpecificHeatCapacity,
+                Speed,
+                Temperature,
+                TemperatureDifference,
+                Volume,
+                VolumeFlow {
     private final double si;
 
-    Scalar(double si) {
+    Quantity(double si) {
         this.si = si;
     }
 
-    /** Value in the SI unit. */
-    final double si() {
+    /**
+     * Value in the SI unit.
+     *
+     * @return value, in {@link #siUnit()}
+     */
+    public final double si() {
         return si;
+    }
+
+    /**
+     * Symbol of the SI unit, such as {@code K}, {@code Pa} or {@code kg/m3}; {@code Pa gauge} for gauge pressures. {@code parse} reads it.
+     *
+     * @return the unit of {@link #si()}
+     */
+    public final String siUnit() {
+        return kind().siUnit().symbol();
     }
 
     abstract QuantityKind kind();
@@ -80,7 +110,7 @@ abstract class Scalar<Q extends Scalar<Q>> implements Comparable<Q> {
      */
     @Override
     public final boolean equals(@Nullable Object other) {
-        return other instanceof Scalar<?> scalar && scalar.kind() == kind() && Double.compare(scalar.si(), si) == 0;
+        return other instanceof Quantity<?> scalar && scalar.kind() == kind() && Double.compare(scalar.si(), si) == 0;
     }
 
     /**
