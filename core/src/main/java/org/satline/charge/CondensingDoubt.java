@@ -3,6 +3,7 @@ package org.satline.charge;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.satline.quantity.TemperatureDifference;
 
 /**
  * Too much refrigerant raises the condensing temperature a little. Far above what too much refrigerant does, air in the system or a fouled condenser is the
@@ -34,6 +35,6 @@ final class CondensingDoubt {
                         "condensing is %.0f K (%.0f degF) hotter over the outdoor air than expected: non-condensable gas or a fouled condenser "
                                 + "is the first suspect, and either makes subcooling look high",
                         residual.kelvins(),
-                        1.8 * residual.kelvins()));
+                        TemperatureDifference.ofKelvins(residual.kelvins()).fahrenheitDegrees()));
     }
 }

@@ -2,6 +2,7 @@ package org.satline.charge;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.satline.quantity.TemperatureDifference;
 
 /**
  * Readings that no charge error explains. Signs of superheat and subcooling by Rossi and Braun (1997) for the fixed orifice; the superheat range in
@@ -9,9 +10,11 @@ import java.util.Optional;
  */
 final class Contradictions {
     /** Above this much subcooling a liquid line is plainly not short of refrigerant, K: upper end of the usual 8 to 15 degF (common practice, no source). */
-    private static final double AMPLE_SUBCOOLING_K = 15 / 1.8;
+    private static final double AMPLE_SUBCOOLING_K =
+            TemperatureDifference.ofFahrenheitDegrees(15).kelvins();
     /** Below this much subcooling a system is plainly not overfull, K (common practice, no source). */
-    private static final double SCANT_SUBCOOLING_K = 2 / 1.8;
+    private static final double SCANT_SUBCOOLING_K =
+            TemperatureDifference.ofFahrenheitDegrees(2).kelvins();
 
     private Contradictions() {}
 
@@ -50,7 +53,7 @@ final class Contradictions {
                             Locale.ROOT,
                             "superheat is high, yet subcooling is %.1f K (%.1f degF): a system short of refrigerant has little",
                             subcoolingK,
-                            subcoolingK * 1.8),
+                            TemperatureDifference.ofKelvins(subcoolingK).fahrenheitDegrees()),
                     "look for a restriction in the liquid line or the orifice; do not add refrigerant",
                     subcoolingK - AMPLE_SUBCOOLING_K));
         }
@@ -60,7 +63,7 @@ final class Contradictions {
                             Locale.ROOT,
                             "superheat is low, yet subcooling is only %.1f K (%.1f degF): an overfull system has plenty",
                             subcoolingK,
-                            subcoolingK * 1.8),
+                            TemperatureDifference.ofKelvins(subcoolingK).fahrenheitDegrees()),
                     "check evaporator airflow, the orifice and the compressor valves before taking refrigerant out",
                     SCANT_SUBCOOLING_K - subcoolingK));
         }
@@ -72,7 +75,7 @@ final class Contradictions {
                 Locale.ROOT,
                 "superheat %.1f K (%.1f degF) is outside [%.1f, %.1f] K, in which an expansion valve controls",
                 superheatK,
-                superheatK * 1.8,
+                TemperatureDifference.ofKelvins(superheatK).fahrenheitDegrees(),
                 PublishedLimits.leastValveSuperheatK(),
                 PublishedLimits.mostValveSuperheatK());
     }

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.satline.measurement.PressureReading;
 import org.satline.measurement.TemperatureReading;
+import org.satline.quantity.TemperatureDifference;
 import org.satline.saturation.SaturationCurve;
 
 /**
@@ -18,7 +19,9 @@ import org.satline.saturation.SaturationCurve;
 public final class Expectations {
     /** A sound system may show a split within the published tolerance, 3 degF either way, taken as limits (JCGM 100:2008, 4.3.7). */
     private static final double SPLIT_DOUBT_K =
-            PublishedLimits.high("temperature split minus target") / 1.8 / Math.sqrt(3);
+            TemperatureDifference.ofFahrenheitDegrees(PublishedLimits.high("temperature split minus target"))
+                            .kelvins()
+                    / Math.sqrt(3);
 
     private final Map<Symptom, Value> values;
     private final Optional<Value> evaporatingFromWetBulb;
@@ -31,7 +34,11 @@ public final class Expectations {
     private record Value(double kelvins, double standardUncertaintyK) {
         /** Limits of a rectangular distribution (JCGM 100:2008, 4.3.7) in degrees Fahrenheit. */
         static Value between(double lowF, double highF) {
-            return new Value((lowF + highF) / 2 / 1.8, (highF - lowF) / 2 / 1.8 / Math.sqrt(3));
+            double middleK = TemperatureDifference.ofFahrenheitDegrees((lowF + highF) / 2)
+                    .kelvins();
+            double halfK = TemperatureDifference.ofFahrenheitDegrees((highF - lowF) / 2)
+                    .kelvins();
+            return new Value(middleK, halfK / Math.sqrt(3));
         }
     }
 

@@ -84,7 +84,7 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
                                         Locale.ROOT,
                                         "%.2f degC - %.2f degC",
                                         line.value().celsius(),
-                                        dewK - 273.15),
+                                        Temperature.ofKelvins(dewK).celsius()),
                                 text(superheatK),
                                 "definition; superheat counts from the dew line")));
     }
@@ -109,7 +109,7 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
                                 String.format(
                                         Locale.ROOT,
                                         "%.2f degC - %.2f degC",
-                                        bubbleK - 273.15,
+                                        Temperature.ofKelvins(bubbleK).celsius(),
                                         line.value().celsius()),
                                 text(subcoolingK),
                                 "definition; subcooling counts from the bubble line")));
@@ -147,11 +147,18 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
                 name,
                 formula,
                 String.format(Locale.ROOT, "p = %.1f kPa absolute", pressurePa / 1000),
-                String.format(Locale.ROOT, "%.2f degC", temperatureK - 273.15),
+                String.format(
+                        Locale.ROOT,
+                        "%.2f degC",
+                        Temperature.ofKelvins(temperatureK).celsius()),
                 curve.source());
     }
 
     private static String text(double kelvins) {
-        return String.format(Locale.ROOT, "%.2f K (%.2f degF)", kelvins, kelvins * 1.8);
+        return String.format(
+                Locale.ROOT,
+                "%.2f K (%.2f degF)",
+                kelvins,
+                TemperatureDifference.ofKelvins(kelvins).fahrenheitDegrees());
     }
 }

@@ -102,7 +102,9 @@ public final class TargetSuperheatChart {
                         .plus(condenserAir.budget().scaled(-0.5))
                         // 1.2 degF mean absolute difference from the chart; a normal error of that mean size has u =
                         // 1.2 / 0.8
-                        .plus(UncertaintyBudget.of("rule of thumb", 1.5 / 1.8)),
+                        .plus(UncertaintyBudget.of(
+                                "rule of thumb",
+                                TemperatureDifference.ofFahrenheitDegrees(1.5).kelvins())),
                 ChargeTarget.Basis.RULE_OF_THUMB,
                 List.of(step));
     }
@@ -112,7 +114,11 @@ public final class TargetSuperheatChart {
                 "target superheat",
                 "chart value at (return wet bulb, condenser air dry bulb), linear between printed cells",
                 String.format(Locale.ROOT, "(%.2f, %.2f) degF; cells %s degF", wetBulb, dryBulb, found.cells()),
-                String.format(Locale.ROOT, "%.2f degF (%.2f K)", found.value(), found.value() / 1.8),
+                String.format(
+                        Locale.ROOT,
+                        "%.2f degF (%.2f K)",
+                        found.value(),
+                        TemperatureDifference.ofFahrenheitDegrees(found.value()).kelvins()),
                 SOURCE);
     }
 }

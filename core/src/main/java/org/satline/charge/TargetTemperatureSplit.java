@@ -45,7 +45,11 @@ public final class TargetTemperatureSplit {
                 "target temperature split",
                 "table value at (return dry bulb, return wet bulb), linear between printed cells",
                 String.format(Locale.ROOT, "(%.2f, %.2f) degF; cells %s degF", dryBulb, wetBulb, found.cells()),
-                String.format(Locale.ROOT, "%.2f degF (%.2f K)", found.value(), found.value() / 1.8),
+                String.format(
+                        Locale.ROOT,
+                        "%.2f degF (%.2f K)",
+                        found.value(),
+                        TemperatureDifference.ofFahrenheitDegrees(found.value()).kelvins()),
                 "California Energy Code, Reference Appendix RA3.2 (2008), from memory");
         return Optional.of(new Target(
                 TemperatureDifference.ofFahrenheitDegrees(found.value()),

@@ -21,7 +21,7 @@ import org.satline.safety.Caution;
  */
 public final class ClosedVessel {
     /** Pressures are looked for up to this temperature, K; relief devices of the trade open well below what is reached there. */
-    private static final double WARMEST_K = 373.15;
+    private static final double WARMEST_K = Temperature.ofCelsius(100).kelvins();
     /** Absolute accuracy of temperatures, K. */
     private static final double ACCURACY_K = 1e-7;
 

@@ -1,6 +1,8 @@
 package org.satline.transfer;
 
 import java.util.Locale;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
 
 /** Classes of appliance for the evacuation levels of 40 CFR 82.156. */
@@ -20,10 +22,10 @@ public enum ApplianceClass {
     /** Air conditioner of a motor vehicle that is disposed of. */
     MOTOR_VEHICLE;
 
-    private static final double AT_K = 313.15;
-    private static final double LOW_BELOW_PA = 45 * 6894.757293168361;
-    private static final double MEDIUM_BELOW_PA = 170 * 6894.757293168361;
-    private static final double HIGH_UP_TO_PA = 355 * 6894.757293168361;
+    private static final double AT_K = Temperature.ofCelsius(40).kelvins();
+    private static final double LOW_BELOW_PA = Pressure.ofPsia(45).pascals();
+    private static final double MEDIUM_BELOW_PA = Pressure.ofPsia(170).pascals();
+    private static final double HIGH_UP_TO_PA = Pressure.ofPsia(355).pascals();
 
     /**
      * Returns the pressure class of a refrigerant by its bubble-point pressure at 40 degC (104 degF).

@@ -152,6 +152,10 @@ public final class FlowCheck {
     }
 
     static String figure(double pascals) {
-        return String.format(Locale.ROOT, "%.2f kPa (%.2f psi)", pascals / 1000, pascals / 6894.757293168361);
+        return String.format(
+                Locale.ROOT,
+                "%.2f kPa (%.2f psi)",
+                pascals / 1000,
+                PressureDifference.ofPascals(pascals).psi());
     }
 }

@@ -19,7 +19,8 @@ import org.satline.saturation.SaturationCurve;
 final class CylinderDoubts {
     private static final String PRACTICE = "common practice, no source";
     /** Above this a cylinder said to hold nothing is not evacuated: half a standard atmosphere; common practice, no source. */
-    private static final double EVACUATED_BELOW_PA = 101325.0 / 2;
+    private static final double EVACUATED_BELOW_PA =
+            Atmosphere.standard().pressure().pascals() / 2;
     /** A pressure above this multiple of the service pressure is beyond what 49 CFR 173.301a(c) allows at 131 degF. */
     private static final double SERVICE_FACTOR = 1.25;
 

@@ -1,6 +1,7 @@
 package org.satline.examples.embedding;
 
 import java.util.Locale;
+import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Pressure;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
@@ -17,7 +18,7 @@ public final class BlendGlide {
      */
     public static void main(String[] args) {
         SaturationCurve curve = SaturationCurves.of(Catalogue.standard().find("R-407C"));
-        Pressure pressure = Pressure.ofKilopascals(101.325);
+        Pressure pressure = Atmosphere.standard().pressure();
         System.out.printf(
                 Locale.ROOT,
                 "bubble point %.1f degC, dew point %.1f degC, glide %.1f K%n",

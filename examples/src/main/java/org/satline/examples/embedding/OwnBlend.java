@@ -3,7 +3,7 @@ package org.satline.examples.embedding;
 import java.util.Locale;
 import java.util.Map;
 import org.satline.equilibrium.FluidModel;
-import org.satline.quantity.Pressure;
+import org.satline.quantity.Atmosphere;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
@@ -29,7 +29,7 @@ public final class OwnBlend {
                 Locale.ROOT,
                 "%s: bubble point %.1f degC at 101.325 kPa%n",
                 blend.designation(),
-                curve.bubbleTemperature(Pressure.ofKilopascals(101.325)).celsius());
+                curve.bubbleTemperature(Atmosphere.standard().pressure()).celsius());
         FluidModel.of(blend).equation().mixture().pairs().forEach(pair -> System.out.println("pair " + pair.status()));
     }
 }

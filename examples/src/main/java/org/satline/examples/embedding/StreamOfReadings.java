@@ -2,6 +2,7 @@ package org.satline.examples.embedding;
 
 import java.util.Locale;
 import org.satline.quantity.OutOfValidityException;
+import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
@@ -23,7 +24,7 @@ public final class StreamOfReadings {
         int refused = 0;
         for (int minute = 0; minute < 1440; minute++) {
             double pressurePa = minute % 480 == 479 ? 0 : 1_969_600; // a sensor that fails three times a day
-            double lineK = 258.15 + (minute % 2 == 0 ? 1 : -1);
+            double lineK = Temperature.ofCelsius(-15).kelvins() + (minute % 2 == 0 ? 1 : -1);
             try {
                 sum += lineK - curve.dewTemperatureK(pressurePa); // with the tables: nothing allocated
                 good++;

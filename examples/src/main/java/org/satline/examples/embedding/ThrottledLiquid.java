@@ -3,6 +3,7 @@ package org.satline.examples.embedding;
 import java.util.Locale;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.PhaseSplit;
+import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
 
 /** How much of a liquid flashes to vapour in an expansion valve? */
@@ -16,13 +17,15 @@ public final class ThrottledLiquid {
      */
     public static void main(String[] args) {
         FluidModel model = FluidModel.of(Catalogue.standard().find("R-134a"));
-        double enthalpy = model.bubbleAtTemperature(293.15).saturated().specificEnthalpy(); // J/kg
+        double enthalpy = model.bubbleAtTemperature(Temperature.ofCelsius(20).kelvins())
+                .saturated()
+                .specificEnthalpy(); // J/kg
         PhaseSplit after = model.splitAtEnthalpy(132_730, enthalpy);
         System.out.printf(
                 Locale.ROOT,
                 "%s at %.2f degC, vapour fraction %.4f%n",
                 after.phases(),
-                after.temperatureK() - 273.15,
+                Temperature.ofKelvins(after.temperatureK()).celsius(),
                 after.vapourFraction());
     }
 }

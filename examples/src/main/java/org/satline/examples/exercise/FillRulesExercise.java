@@ -9,6 +9,7 @@ import org.satline.cylinder.Refusal;
 import org.satline.cylinder.RuleOutcome.MassLimit;
 import org.satline.cylinder.RuleOutcome.PressureTest;
 import org.satline.explanation.Step;
+import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -76,7 +77,7 @@ final class FillRulesExercise {
                         String.format(
                                 Locale.ROOT,
                                 "%.0f kPa against %.0f kPa",
-                                vapour.kilopascals() - 101.325,
+                                vapour.gauge(Atmosphere.standard()).kilopascals(),
                                 allowed / 1000),
                         test.get().rule().citation()))
                 .derive(test.get().steps());

@@ -20,7 +20,9 @@ final class Sane {
         double sh = superheat.kelvins();
         double sc = subcooling.kelvins();
         return metering == MeteringDevice.EXPANSION_VALVE
-                ? sh >= 4 / 1.8 + CLEAR_K && sh <= 25 / 1.8 - CLEAR_K
-                : sc >= 2 / 1.8 + CLEAR_K && sc <= 15 / 1.8 - CLEAR_K;
+                ? sh >= TemperatureDifference.ofFahrenheitDegrees(4).kelvins() + CLEAR_K
+                        && sh <= TemperatureDifference.ofFahrenheitDegrees(25).kelvins() - CLEAR_K
+                : sc >= TemperatureDifference.ofFahrenheitDegrees(2).kelvins() + CLEAR_K
+                        && sc <= TemperatureDifference.ofFahrenheitDegrees(15).kelvins() - CLEAR_K;
     }
 }

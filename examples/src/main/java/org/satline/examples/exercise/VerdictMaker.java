@@ -133,8 +133,14 @@ final class VerdictMaker implements Maker {
         double superheat = readings.superheat(curve).kelvins();
         double subcooling = readings.subcooling(curve).kelvins();
         boolean inside = running.metering() == MeteringDevice.EXPANSION_VALVE
-                ? far(superheat, 4 / 1.8) && far(superheat, 25 / 1.8)
-                : far(subcooling, 15 / 1.8) && far(subcooling, 2 / 1.8);
+                ? far(superheat, TemperatureDifference.ofFahrenheitDegrees(4).kelvins())
+                        && far(
+                                superheat,
+                                TemperatureDifference.ofFahrenheitDegrees(25).kelvins())
+                : far(subcooling, TemperatureDifference.ofFahrenheitDegrees(15).kelvins())
+                        && far(
+                                subcooling,
+                                TemperatureDifference.ofFahrenheitDegrees(2).kelvins());
         return inside
                 && Math.abs(distance - deviation.tolerance().kelvins()) >= least
                 && distance <= 9

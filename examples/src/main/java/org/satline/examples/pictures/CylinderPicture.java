@@ -22,9 +22,9 @@ import org.satline.visit.VisitReport;
 /** Pressure and liquid level of a closed cylinder against its temperature. */
 public final class CylinderPicture {
     private static final double COLDEST_K = 253.15;
-    private static final double WARMEST_K = 353.15;
+    private static final double WARMEST_K = Temperature.ofCelsius(80).kelvins();
     /** 131 degF, the temperature of the fill rules (49 CFR 173.301a, 173.304). */
-    private static final double RULE_K = 328.15;
+    private static final double RULE_K = Temperature.ofCelsius(55).kelvins();
 
     private static final int STEPS = 200;
 

@@ -4,6 +4,7 @@ import java.util.Locale;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.SpecificEnthalpy;
 import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
 
 /** Units of a picture. */
 public enum PictureUnits {
@@ -11,8 +12,6 @@ public enum PictureUnits {
     SI("\u00b0C", "kPa", "kJ/kg"),
     /** Degrees Fahrenheit, psia, Btu/lb. */
     US("\u00b0F", "psia", "Btu/lb");
-
-    private static final double FAHRENHEIT_DEGREES_PER_KELVIN = 1.8;
 
     private final String temperature;
     private final String pressure;
@@ -59,7 +58,7 @@ public enum PictureUnits {
     }
 
     double difference(double kelvins) {
-        return this == SI ? kelvins : kelvins * FAHRENHEIT_DEGREES_PER_KELVIN;
+        return this == SI ? kelvins : TemperatureDifference.ofKelvins(kelvins).fahrenheitDegrees();
     }
 
     double pressure(double pascals) {

@@ -7,6 +7,7 @@ import org.satline.equation.PairInteraction;
 import org.satline.examples.file.Sheet;
 import org.satline.examples.file.TextSheet;
 import org.satline.measurement.ReportedValue;
+import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.safety.Caution;
 import org.satline.transfer.Flow;
@@ -18,8 +19,6 @@ import org.satline.visit.VisitReport;
 
 /** Lays out the report of a visit as one page, of plain text or on another sheet. */
 public final class VisitPage {
-    private static final double FAHRENHEIT_DEGREES_PER_KELVIN = 1.8;
-
     private final VisitReport report;
     private final Sheet sheet;
 
@@ -130,10 +129,9 @@ public final class VisitPage {
     }
 
     private static String margin(LineMargin margin) {
-        double factor = FAHRENHEIT_DEGREES_PER_KELVIN;
-        return figure(ReportedValue.of(
-                        margin.value().kelvins() * factor, margin.standardUncertaintyK() * factor, "degF"))
-                + " (" + figure(margin.reported()) + "; k = 2)";
+        TemperatureDifference u = TemperatureDifference.ofKelvins(margin.standardUncertaintyK());
+        return figure(ReportedValue.of(margin.value().fahrenheitDegrees(), u.fahrenheitDegrees(), "degF")) + " ("
+                + figure(margin.reported()) + "; k = 2)";
     }
 
     private static String figure(ReportedValue value) {
