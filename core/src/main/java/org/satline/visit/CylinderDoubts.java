@@ -5,11 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import org.satline.cylinder.ContentsCheck;
 import org.satline.cylinder.ContentsFinding;
-import org.satline.cylinder.ContentsReading;
 import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Refusal.Reason;
 import org.satline.quantity.Atmosphere;
-import org.satline.quantity.Density;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
@@ -95,20 +93,7 @@ final class CylinderDoubts {
         if (!(pressure.pascals() > 0) || kelvins < holding.minTemperatureK() || kelvins > holding.maxTemperatureK()) {
             return;
         }
-        Optional<Density> density = cylinder.insideBeforeKg()
-                .filter(inside -> inside > 0)
-                .map(inside -> Density.ofKilogramsPerCubicMetre(
-                        inside / cylinder.stamps().volume().cubicMetres()));
-        ContentsFinding finding = ContentsCheck.check(
-                holding,
-                List.of(),
-                new ContentsReading(
-                        pressure,
-                        cylinder.pressureUncertainty().abs(),
-                        cylinder.temperature(),
-                        cylinder.temperatureUncertainty().abs(),
-                        true,
-                        density));
+        ContentsFinding finding = ContentsCheck.check(holding, List.of(), cylinder.contentsReading(pressure));
         if (finding instanceof ContentsFinding.Consistent || finding instanceof ContentsFinding.LiquidGone) {
             return;
         }

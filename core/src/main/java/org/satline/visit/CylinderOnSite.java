@@ -3,9 +3,11 @@ package org.satline.visit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.cylinder.ContentsReading;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.Jurisdiction;
 import org.satline.cylinder.Scale;
+import org.satline.quantity.Density;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
@@ -152,6 +154,19 @@ public record CylinderOnSite(
      */
     Optional<Mass> weighedContents() {
         return insideKg().filter(inside -> inside > 0).map(Mass::ofKilograms);
+    }
+
+    /** What to hold the contents against: the pressure with the temperature, and the weight of what is inside now. */
+    ContentsReading contentsReading(Pressure inside) {
+        return new ContentsReading(
+                inside,
+                pressureUncertainty.abs(),
+                temperature,
+                temperatureUncertainty.abs(),
+                atRest,
+                weighedContents()
+                        .map(mass -> Density.ofKilogramsPerCubicMetre(
+                                mass.kilograms() / stamps.volume().cubicMetres())));
     }
 
     /** Gross less tare now, below zero where the weight is below the tare; nothing without a scale. */

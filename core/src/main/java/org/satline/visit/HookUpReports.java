@@ -6,11 +6,9 @@ import java.util.Optional;
 import org.satline.cylinder.ClosedVessel;
 import org.satline.cylinder.ContentsCheck;
 import org.satline.cylinder.ContentsFinding;
-import org.satline.cylinder.ContentsReading;
 import org.satline.cylinder.VesselCondition;
 import org.satline.equilibrium.FluidModel;
 import org.satline.quantity.Atmosphere;
-import org.satline.quantity.Density;
 import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -69,9 +67,6 @@ final class HookUpReports {
         if (pressure.isEmpty() || cylinder.holding().isEmpty()) {
             return Optional.empty();
         }
-        Optional<Density> density = cylinder.weighedContents()
-                .map(mass -> Density.ofKilogramsPerCubicMetre(
-                        mass.kilograms() / cylinder.stamps().volume().cubicMetres()));
         Catalogue catalogue = Catalogue.standard();
         return Optional.of(ContentsCheck.check(
                 SaturationCurves.of(cylinder.holding().get()),
@@ -79,13 +74,7 @@ final class HookUpReports {
                         .map(catalogue::find)
                         .map(SaturationCurves::of)
                         .toList(),
-                new ContentsReading(
-                        pressure.get(),
-                        cylinder.pressureUncertainty().abs(),
-                        cylinder.temperature(),
-                        cylinder.temperatureUncertainty().abs(),
-                        cylinder.atRest(),
-                        density)));
+                cylinder.contentsReading(pressure.get())));
     }
 
     private static Optional<VesselReport> vessel(CylinderOnSite cylinder, Atmosphere site) {

@@ -56,6 +56,7 @@ class WeightAndStampsTest {
     private Optional<Refrigerant> holding = Optional.of(R410A);
     private Optional<String> gauge = Optional.of("252 psig");
     private Optional<String> gross = Optional.of("41.35 lb");
+    private Optional<String> since = Optional.empty();
     private String temperature = "84 degF";
     private boolean atRest = true;
     private Optional<LocalDate> date = Optional.of(LocalDate.of(2026, 7, 14));
@@ -85,6 +86,20 @@ class WeightAndStampsTest {
         assertThat(report.cylinder().orElseThrow().refusals())
                 .extracting(Refusal::reason)
                 .containsExactly(reason);
+        refused(report);
+    }
+
+    /** 11 lb of R-410A in 0.76 ft3 keep liquid at 84 degF, so 150 psig is not R-410A, however the scale was used. */
+    @ParameterizedTest(name = "gross {0}, since zeroed {1}")
+    @CsvSource({"38.4 lb, ''", "27.4 lb, 11 lb"})
+    void aMislabelledCylinderIsRefusedHoweverTheScaleWasZeroed(String weight, String transferred) {
+        gauge = Optional.of("150 psig");
+        gross = Optional.of(weight);
+        since = Optional.of(transferred).filter(text -> !text.isEmpty());
+        VisitReport report = report(HIGH);
+        assertThat(report.cylinder().orElseThrow().refusals())
+                .extracting(Refusal::reason)
+                .containsExactly(Reason.CONTENTS_DOUBTFUL);
         refused(report);
     }
 
@@ -338,7 +353,7 @@ class WeightAndStampsTest {
                 TemperatureDifference.ofKelvins(1),
                 gauge.map(text -> Pressure.parse(text, SEA_LEVEL)),
                 PressureDifference.ofKilopascals(10),
-                gross.map(text -> new Scale.RunningGross(Mass.parse(text), Mass.ofGrams(20))),
+                gross.map(this::scale),
                 Mass.ofGrams(90),
                 FillRules.standard().defaultJurisdiction(),
                 FillQuestion.USUAL_MAXIMUM,
@@ -346,6 +361,12 @@ class WeightAndStampsTest {
                 Optional.empty(),
                 Optional.empty(),
                 List.of());
+    }
+
+    private Scale scale(String text) {
+        Mass weight = Mass.parse(text);
+        return since.<Scale>map(moved -> new Scale.ZeroedAfterHookUp(weight, Mass.parse(moved), Mass.ofGrams(20)))
+                .orElseGet(() -> new Scale.RunningGross(weight, Mass.ofGrams(20)));
     }
 
     private VisitReport report(String liquidLine) {
