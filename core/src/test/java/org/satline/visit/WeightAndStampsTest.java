@@ -119,6 +119,41 @@ class WeightAndStampsTest {
                 .anySatisfy(caution -> assertThat(caution.text()).startsWith("LIQUID-FULL: keep people away"));
     }
 
+    /** R-744 ends at 30.98 degC (from memory); 47.7 lb of water are 0.76 ft3, in which 45 lb make 950 kg/m3 and 2 lb 42 kg/m3. */
+    @ParameterizedTest
+    @CsvSource({"72.4 lb, 87 degF, ''", "72.4 lb, 88.5 degF, ''", "72.4 lb, 88.5 degF, 900 psig", "72.4 lb, 120 degF, ''"})
+    void aCylinderFullOfCarbonDioxideIsLiquidFullOnBothSidesOfTheCriticalTemperature(
+            String weight, String warm, String read) {
+        carbonDioxide(weight, warm, read);
+        assertThat(report(HIGH).cylinder().orElseThrow().refusals())
+                .extracting(Refusal::reason)
+                .contains(Reason.LIQUID_FULL);
+        source();
+        assertThat(report(LOW).hookUp().orElseThrow().refusals())
+                .extracting(Refusal::reason)
+                .contains(Reason.LIQUID_FULL);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"29.4 lb, 100 degF, ''", "29.4 lb, 100 degF, 320 psig", "29.4 lb, 88 degF, ''"})
+    void aCylinderWarmerThanTheCriticalTemperatureIsAnsweredAsAState(String weight, String warm, String read) {
+        carbonDioxide(weight, warm, read);
+        VesselReport vessel =
+                report(HIGH).hookUp().orElseThrow().vessel().orElseThrow();
+        assertThat(vessel.now().liquidVolumeFraction()).isEmpty();
+        refused(report(HIGH));
+        source();
+        refused(report(LOW));
+    }
+
+    private void carbonDioxide(String weight, String warm, String read) {
+        holding = Optional.of(Catalogue.standard().find("R-744"));
+        stamps.specification(CylinderSpecification.parse("DOT-3AA1800"));
+        gross = Optional.of(weight);
+        temperature = warm;
+        gauge = Optional.of(read).filter(text -> !text.isEmpty());
+    }
+
     @Test
     void aWeightThatFitsItsPressureWithinTheDoubtOfTheScaleIsNoContradiction() {
         // 0.76 ft3 of saturated vapour weigh about 3.55 lb: 3.52 lb are within what scale, gauge and thermometer
