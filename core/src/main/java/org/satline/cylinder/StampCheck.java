@@ -42,6 +42,14 @@ public final class StampCheck {
         CylinderStamps stamps = question.stamps();
         ratio(stamps).ifPresent(found::add);
         contradictoryPressures(stamps, found);
+        if (stamps.isRefillingContradictory()) {
+            found.add(new Refusal(
+                    Reason.STAMPS_CONTRADICTORY,
+                    "the cylinder is said to be refillable, its mark "
+                            + stamps.specification().orElseThrow()
+                            + " says that it is not; read the collar again, and believe the mark",
+                    "49 CFR 178.65(i)"));
+        }
         if (stamps.refillable().filter(refillable -> !refillable).isPresent()) {
             found.add(new Refusal(
                     Reason.NOT_REFILLABLE,

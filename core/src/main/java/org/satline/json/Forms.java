@@ -168,7 +168,9 @@ final class Forms {
                     all.testPressure,
                     all.flammableMark,
                     all.retestDue,
-                    stamps.refillable().filter(own -> !Optional.of(own).equals(implied.refillable())),
+                    stamps.isRefillingContradictory()
+                            ? Optional.of(true)
+                            : stamps.refillable().filter(own -> !Optional.of(own).equals(implied.refillable())),
                     all.massRating);
         }
 

@@ -17,20 +17,23 @@ import org.jspecify.annotations.Nullable;
 /**
  * The ledger on disk: JSON Lines, one entry a line, only ever appended to. An entry is acknowledged after it has been forced to the disk,
  * line feed included; so a crash at any byte loses nothing that was acknowledged. One writer at a time, guarded by a lock on the file;
- * the methods of one object may be called from several threads.
+ * the methods of one object may be called from several threads. On POSIX systems the lock goes when the same process reads the file by another
+ * descriptor, {@link #read} included; {@link #append} refuses where the file has grown or shrunk in between, so that nothing is overwritten.
  */
 public final class LedgerFile implements Closeable {
     private final Path path;
     private final FileChannel channel;
     private final LedgerReading found;
     private final Ledger ledger;
+    private long length;
     private boolean broken;
 
-    private LedgerFile(Path path, FileChannel channel, LedgerReading found) {
+    private LedgerFile(Path path, FileChannel channel, LedgerReading found, long length) {
         this.path = path;
         this.channel = channel;
         this.found = found;
         this.ledger = found.ledger();
+        this.length = length;
     }
 
     /**
@@ -57,7 +60,7 @@ public final class LedgerFile implements Closeable {
         try {
             lock(path, channel);
             forceDirectory(path);
-            byte[] bytes = Files.readAllBytes(path);
+            byte[] bytes = allOf(channel);
             LedgerReading found = LedgerReading.of(bytes);
             int end = bytes.length;
             if (found.tornTail()) {
@@ -71,7 +74,7 @@ public final class LedgerFile implements Closeable {
                 write(channel, new byte[] {'\n'}); // the last entry is whole, only its line feed is missing
             }
             channel.force(true);
-            return new LedgerFile(path, channel, found);
+            return new LedgerFile(path, channel, found, channel.size());
         } catch (IOException | RuntimeException e) {
             channel.close();
             throw e;
@@ -108,7 +111,7 @@ public final class LedgerFile implements Closeable {
      *
      * @param entry the entry
      * @return its number, once it is safe; or why it was refused
-     * @throws IOException if it could not be written; whether the entry is in the file is then not known, open the ledger anew
+     * @throws IOException if it could not be written, or the file has not the length that this ledger left it with; whether the entry is in the file is then not known, open the ledger anew
      */
     public synchronized Ledger.Decision append(LedgerEntry entry) throws IOException {
         if (broken) {
@@ -133,11 +136,28 @@ public final class LedgerFile implements Closeable {
         byte[] withFeed = Arrays.copyOf(line, line.length + 1);
         withFeed[line.length] = '\n';
         broken = true; // until all of it is safe
+        if (channel.size() != length) {
+            throw new IOException("ledger " + path + " is " + channel.size() + " bytes long, not the " + length
+                    + " that were left there: something else wrote to it; close it and open it anew");
+        }
         write(channel, withFeed);
         channel.force(true);
+        length += withFeed.length;
         broken = false;
         ledger.post(number, entry);
         return new Ledger.Decision.Entered(number);
+    }
+
+    /** By the locked channel: a POSIX system gives up the lock as soon as any other descriptor of the file in this process is closed. */
+    private static byte[] allOf(FileChannel channel) throws IOException {
+        if (channel.size() > Integer.MAX_VALUE - 16) {
+            throw new IOException("the ledger is " + channel.size() + " bytes long, more than 2 GiB; start a new one from weighings");
+        }
+        ByteBuffer buffer = ByteBuffer.allocate((int) channel.size());
+        while (buffer.hasRemaining() && channel.read(buffer, buffer.position()) >= 0) {
+            // until all is read or the file ends
+        }
+        return Arrays.copyOf(buffer.array(), buffer.position());
     }
 
     private static void write(FileChannel channel, byte[] bytes) throws IOException {

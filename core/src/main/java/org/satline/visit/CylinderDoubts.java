@@ -5,14 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import org.satline.cylinder.ContentsCheck;
 import org.satline.cylinder.ContentsFinding;
-import org.satline.cylinder.ContentsReading;
 import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Refusal.Reason;
 import org.satline.quantity.Atmosphere;
-import org.satline.quantity.Density;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
 
 /** Reasons not to fill a cylinder that its label, weight, pressure and temperature give only together. */
@@ -51,8 +50,9 @@ final class CylinderDoubts {
         }
         Optional<GaugePressure> service = cylinder.stamps().servicePressure();
         Optional<Pressure> inside = cylinder.pressure();
-        if (inside.isEmpty() && cylinder.holding().isPresent() && kelvins <= holding.maxTemperatureK()) {
-            inside = Optional.of(Pressure.ofPascals(holding.bubblePressurePa(kelvins)));
+        if (cylinder.holding().isPresent()) {
+            inside = cylinder.pressureInside(holding);
+            aboveCritical(cylinder, holding).ifPresent(found::add);
         }
         if (service.isPresent() && inside.isPresent()) {
             double gauge = inside.get().gauge(site).pascals();
@@ -65,6 +65,20 @@ final class CylinderDoubts {
                         "49 CFR 173.301a(c)"));
             }
         }
+    }
+
+    /** Above the end of its line neither pressure nor level tells what is inside, so it is neither filled nor charged from. */
+    private static Optional<Refusal> aboveCritical(CylinderOnSite cylinder, SaturationCurve holding) {
+        if (cylinder.temperature().kelvins() <= holding.maxTemperatureK()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Refusal(
+                Reason.TOO_WARM,
+                "the cylinder is at " + Figures.of(cylinder.temperature()) + ", warmer than the "
+                        + Figures.of(Temperature.ofKelvins(holding.maxTemperatureK())) + " where the liquid of "
+                        + holding.refrigerant().designation()
+                        + " ends: its pressure tells nothing of its contents; let it cool in the shade, then read again",
+                PRACTICE));
     }
 
     private static void saidToHoldNothing(CylinderOnSite cylinder, List<Refusal> found) {
@@ -96,20 +110,7 @@ final class CylinderDoubts {
         if (!(pressure.pascals() > 0) || kelvins < holding.minTemperatureK() || kelvins > holding.maxTemperatureK()) {
             return;
         }
-        Optional<Density> density = cylinder.insideBeforeKg()
-                .filter(inside -> inside > 0)
-                .map(inside -> Density.ofKilogramsPerCubicMetre(
-                        inside / cylinder.stamps().volume().cubicMetres()));
-        ContentsFinding finding = ContentsCheck.check(
-                holding,
-                List.of(),
-                new ContentsReading(
-                        pressure,
-                        cylinder.pressureUncertainty().abs(),
-                        cylinder.temperature(),
-                        cylinder.temperatureUncertainty().abs(),
-                        true,
-                        density));
+        ContentsFinding finding = ContentsCheck.check(holding, List.of(), cylinder.contentsReading(pressure));
         if (finding instanceof ContentsFinding.Consistent || finding instanceof ContentsFinding.LiquidGone) {
             return;
         }

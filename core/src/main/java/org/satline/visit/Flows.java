@@ -17,12 +17,18 @@ final class Flows {
 
     static List<Flow> of(VisitInput input, SaturationCurve systemCurve) {
         return input.cylinder()
-                .map(cylinder -> FlowCheck.ports(input.openPorts(), point(cylinder, systemCurve)))
+                .flatMap(cylinder -> point(cylinder, systemCurve))
+                .map(point -> FlowCheck.ports(input.openPorts(), point))
                 .orElse(List.of());
     }
 
-    private static ConnectionPoint point(CylinderOnSite cylinder, SaturationCurve systemCurve) {
-        return cylinder.pressure()
+    /** Nothing where the cylinder has no gauge and is off the saturation line of what it holds: then no pressure is known to flow by. */
+    private static Optional<ConnectionPoint> point(CylinderOnSite cylinder, SaturationCurve systemCurve) {
+        SaturationCurve inside = curve(cylinder.holding(), systemCurve);
+        if (cylinder.pressure().isEmpty() && !cylinder.isOn(inside)) {
+            return Optional.empty();
+        }
+        return Optional.of(cylinder.pressure()
                 .map(pressure -> new ConnectionPoint(
                         cylinder.valve(),
                         pressure,
@@ -36,9 +42,9 @@ final class Flows {
                                 "gauge on the cylinder"))))
                 .orElseGet(() -> ConnectionPoint.bySaturation(
                         cylinder.valve(),
-                        curve(cylinder.holding(), systemCurve),
+                        inside,
                         cylinder.temperature(),
-                        cylinder.temperatureUncertainty()));
+                        cylinder.temperatureUncertainty())));
     }
 
     /** The curve of what a cylinder holds; that of the system where it holds the same or nothing. */

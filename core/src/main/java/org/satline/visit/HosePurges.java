@@ -38,7 +38,7 @@ final class HosePurges {
         return new HosePurge(
                 hose,
                 fromCylinder
-                        ? plan(hose, input, cylinder, port, inside.dewVapourDensity(cylinder.temperature()), inside)
+                        ? plan(hose, input, cylinder, port, swept(cylinder, inside), inside)
                         : plan);
     }
 
@@ -76,8 +76,19 @@ final class HosePurges {
         if (cylinder.holding().isEmpty()) {
             return VesselState.EVACUATED;
         }
-        Optional<Pressure> read = cylinder.pressure();
-        return state(read.orElseGet(() -> inside.dewPressure(cylinder.temperature())), site);
+        if (cylinder.pressure().isEmpty() && cylinder.isOn(inside)) {
+            return state(inside.dewPressure(cylinder.temperature()), site);
+        }
+        return cylinder.pressureInside(inside)
+                .map(pressure -> state(pressure, site))
+                .orElse(VesselState.PRESSURISED);
+    }
+
+    /** Vapour of the cylinder; off its line that of the nearer end. */
+    private static Density swept(CylinderOnSite cylinder, SaturationCurve inside) {
+        double kelvins = Math.max(
+                inside.minTemperatureK(), Math.min(cylinder.temperature().kelvins(), inside.maxTemperatureK()));
+        return Density.ofKilogramsPerCubicMetre(inside.dewVapourDensity(kelvins));
     }
 
     private static VesselState state(Pressure pressure, Atmosphere site) {

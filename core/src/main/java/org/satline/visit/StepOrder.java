@@ -18,7 +18,7 @@ import org.satline.transfer.PointKind;
  * @param port the port of the system
  * @param valve the valve of the cylinder
  * @param phase what flows
- * @param wait how long the system runs after the step before it is read again
+ * @param settling how long the system runs after the step before it is read again
  */
 public record StepOrder(
         Mass amount,
@@ -27,11 +27,11 @@ public record StepOrder(
         PointKind port,
         PointKind valve,
         Medium phase,
-        Duration wait) {
+        Duration settling) {
     /** {@inheritDoc} */
     public StepOrder {
         Parts.required("amount stopReading neverPass port", amount, stopReading, neverPass, port);
-        Parts.required("valve phase wait", valve, phase, wait);
+        Parts.required("valve phase settling", valve, phase, settling);
         if (!(amount.kilograms() > 0)) {
             throw new IllegalArgumentException("step of " + amount + " is not above zero; a step moves something");
         }

@@ -3,6 +3,7 @@ package org.satline.cylinder;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -61,11 +62,15 @@ class FillRuleProperties {
                 least = Math.min(
                         least, assessment.outcomeOf(rule).maximumKilograms().orElse(Double.POSITIVE_INFINITY));
             }
-            double governing = assessment
-                    .governing()
-                    .map(limit -> limit.maximumContents().kilograms())
-                    .orElse(Double.POSITIVE_INFINITY);
-            assertThat(governing).isEqualTo(least);
+            double strictest = assessment.limits().isEmpty()
+                    ? Double.POSITIVE_INFINITY
+                    : assessment.limits().get(0).maximumContents().kilograms();
+            assertThat(strictest).isEqualTo(least);
+            assertThat(assessment.governing())
+                    .isEqualTo(
+                            assessment.isRefused()
+                                    ? Optional.empty()
+                                    : Optional.of(assessment.limits().get(0)));
         }
     }
 

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
@@ -65,6 +66,17 @@ class LedgerFileTest {
             LedgerReading after = LedgerFile.read(cutFile);
             assertThat(after.damages()).isEmpty();
             assertThat(after.ledger().entries()).hasSize((int) entries + 1);
+        }
+    }
+
+    @Test
+    void whatSomethingElseWroteIsNotOverwritten() throws IOException {
+        Path file = fiveEntries();
+        try (LedgerFile ledger = LedgerFile.open(file)) {
+            Files.writeString(file, "a line of another's", StandardOpenOption.APPEND);
+            byte[] before = Files.readAllBytes(file);
+            assertThatThrownBy(() -> ledger.append(delivery(6))).isInstanceOf(IOException.class);
+            assertThat(Files.readAllBytes(file)).isEqualTo(before);
         }
     }
 

@@ -8,6 +8,7 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Tag;
@@ -33,24 +34,51 @@ class LedgerKillTest {
         kill(300);
     }
 
+    /** A file lock that another process does not see is none: it holds from the moment of opening on, and ends with closing. */
+    @Test
+    void anotherProcessCannotOpenALedgerThatIsOpenHere() throws IOException, InterruptedException {
+        Path file = folder.resolve("ledger.jsonl");
+        try (LedgerFile ledger = LedgerFile.open(file)) {
+            assertThat(ledger.append(Appender.entry())).isEqualTo(new Ledger.Decision.Entered(1));
+            assertThat(firstOfAnother(file)).isEmpty();
+            assertThat(ledger.append(Appender.entry())).isEqualTo(new Ledger.Decision.Entered(2));
+        }
+        assertThat(firstOfAnother(file)).contains("3.");
+    }
+
+    /** What another process first acknowledges; nothing where it could not open the ledger. */
+    private static Optional<String> firstOfAnother(Path file) throws IOException, InterruptedException {
+        Process process = start(file, ProcessBuilder.Redirect.DISCARD);
+        try (BufferedReader reader =
+                new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
+            return Optional.ofNullable(reader.readLine());
+        } finally {
+            process.toHandle().destroyForcibly();
+            process.waitFor();
+        }
+    }
+
+    private static Process start(Path file, ProcessBuilder.Redirect errors) throws IOException {
+        return new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Xshare:auto",
+                        "-XX:TieredStopAtLevel=1",
+                        "-cp",
+                        System.getProperty("java.class.path")
+                                + System.getProperty("path.separator")
+                                + System.getProperty("jdk.module.path", ""),
+                        Appender.class.getName(),
+                        file.toString())
+                .redirectError(errors)
+                .start();
+    }
+
     private void kill(int times) throws IOException, InterruptedException {
         Path file = folder.resolve("ledger.jsonl");
         Random random = new Random(5);
         long acknowledged = 0;
         for (int i = 0; i < times; i++) {
-            Process process = new ProcessBuilder(
-                            Path.of(System.getProperty("java.home"), "bin", "java")
-                                    .toString(),
-                            "-Xshare:auto",
-                            "-XX:TieredStopAtLevel=1",
-                            "-cp",
-                            System.getProperty("java.class.path")
-                                    + System.getProperty("path.separator")
-                                    + System.getProperty("jdk.module.path", ""),
-                            Appender.class.getName(),
-                            file.toString())
-                    .redirectError(ProcessBuilder.Redirect.INHERIT)
-                    .start();
+            Process process = start(file, ProcessBuilder.Redirect.INHERIT);
             try (BufferedReader reader =
                     new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
                 String first = reader.readLine();
@@ -77,18 +105,22 @@ class LedgerKillTest {
     static final class Appender {
         private Appender() {}
 
+        static LedgerEntry entry() {
+            return new LedgerEntry.Transfer(
+                    Party.outside("supplier"),
+                    Party.system("cold room"),
+                    "R-404A",
+                    1,
+                    0,
+                    "dairy",
+                    Instant.EPOCH,
+                    "x".repeat(200));
+        }
+
         public static void main(String[] args) throws IOException {
             try (LedgerFile ledger = LedgerFile.open(Path.of(args[0]))) {
                 while (true) {
-                    Ledger.Decision decision = ledger.append(new LedgerEntry.Transfer(
-                            Party.outside("supplier"),
-                            Party.system("cold room"),
-                            "R-404A",
-                            1,
-                            0,
-                            "dairy",
-                            Instant.EPOCH,
-                            "x".repeat(200)));
+                    Ledger.Decision decision = ledger.append(entry());
                     System.out.print(((Ledger.Decision.Entered) decision).number() + ".\n");
                     System.out.flush();
                 }

@@ -163,7 +163,7 @@ final class FillRatioExercise {
         draft.slip(
                 "The three limits lie close together by design: the printed ratios were chosen so that the liquid fills no more than 95 % at"
                         + " 50 degC and not all at 60 degC.");
-        MassLimit limit = assessment.governing().orElse(most.get());
+        MassLimit limit = enough ? assessment.governing().orElseThrow() : most.get();
         return sum.scale(draw, limit, enough)
                 ? Optional.of(draft.derive(limit.steps()).done())
                 : Optional.empty();

@@ -97,7 +97,7 @@ final class FillRulesExercise {
                 Temperature.ofCelsius(55),
                 "liquid density at 55 degC (131 degF)",
                 "limit, liquid-full");
-        if (custom.isEmpty() || law.isEmpty() || !assessment.governing().equals(custom)) {
+        if (custom.isEmpty() || law.isEmpty() || !assessment.limits().get(0).equals(custom.get())) {
             return Optional.empty();
         }
         MassLimit limit = custom.get();

@@ -157,7 +157,7 @@ public final class FillAnswers {
                 .governing()
                 .orElseThrow(
                         () -> new IllegalArgumentException("no rule of the set " + set.name() + " gives a limit here"));
-        return cells(limit, "governing rule of " + set.name() + ": " + limit.rule(), assessment.cautions());
+        return cells(limit, true, "governing rule of " + set.name() + ": " + limit.rule(), assessment.cautions());
     }
 
     private static List<String> ofRule(FillAssessment assessment, FillRule rule, Jurisdiction set) {
@@ -189,7 +189,7 @@ public final class FillAnswers {
         MassLimit limit = (MassLimit) outcome;
         List<Caution> cautions = new ArrayList<>(limit.cautions());
         assessment.cautions().stream().filter(each -> !cautions.contains(each)).forEach(cautions::add);
-        return cells(limit, lessAllowed(assessment, limit, set), cautions);
+        return cells(limit, !assessment.isRefused(), lessAllowed(assessment, limit, set), cautions);
     }
 
     private static String lessAllowed(FillAssessment assessment, MassLimit limit, Jurisdiction set) {
@@ -217,7 +217,7 @@ public final class FillAnswers {
         }
     }
 
-    private static List<String> cells(MassLimit limit, String lead, List<Caution> cautions) {
+    private static List<String> cells(MassLimit limit, boolean mayBeFilled, String lead, List<Caution> cautions) {
         List<String> notes = new ArrayList<>();
         if (!lead.isEmpty()) {
             notes.add(lead);
@@ -226,7 +226,7 @@ public final class FillAnswers {
         return List.of(
                 limit.rule().name(),
                 kilograms(limit.maximumContents().kilograms()),
-                kilograms(limit.maximumGross().kilograms()),
+                mayBeFilled ? kilograms(limit.maximumGross().kilograms()) : "",
                 String.join("; ", notes));
     }
 

@@ -34,7 +34,6 @@ public final class CylinderPicture {
     private final ClosedVessel vessel;
     private final double lowK;
     private final double highK;
-    private final double endK;
 
     private CylinderPicture(SaturationCurve curve, FilledCylinder cylinder, PictureUnits units) {
         this.curve = curve;
@@ -44,7 +43,6 @@ public final class CylinderPicture {
         this.vessel = ClosedVessel.of(model, cylinder.volume(), cylinder.contents());
         this.lowK = Math.max(COLDEST_K, model.minTemperatureK() + 1e-6);
         this.highK = WARMEST_K;
-        this.endK = model.maxTemperatureK();
     }
 
     /**
@@ -81,9 +79,7 @@ public final class CylinderPicture {
         for (VesselCondition each : all) {
             double t = units.temperature(each.temperature().kelvins());
             pressure.add(t, units.pressure(each.pressure().pascals()));
-            if (each.temperature().kelvins() <= endK) { // beyond it nothing can be told apart as liquid
-                level.add(t, 100 * each.liquidVolumeFraction());
-            }
+            each.liquidVolumeFraction().ifPresent(share -> level.add(t, 100 * share));
         }
         if (pressure.isEmpty()) {
             throw new IllegalArgumentException(
@@ -105,8 +101,10 @@ public final class CylinderPicture {
         chart.getStyler().setYAxisGroupPosition(1, YAxisPosition.Right);
         chart.setYAxisGroupTitle(1, "liquid level, % of the volume");
         Look.line(chart, "pressure (left)", pressure, Look.Line.SOLID, Look.INK);
-        XYSeries levels = Look.line(chart, "liquid level (right)", level, Look.Line.DASHED, Look.BLUE);
-        levels.setYAxisGroup(1);
+        if (!level.isEmpty()) {
+            XYSeries levels = Look.line(chart, "liquid level (right)", level, Look.Line.DASHED, Look.BLUE);
+            levels.setYAxisGroup(1);
+        }
         List<String> notes = new ArrayList<>();
         notes.add(String.format(
                 Locale.ROOT,
@@ -141,11 +139,10 @@ public final class CylinderPicture {
         List<VesselCondition> found = new ArrayList<>();
         for (int i = 0; i <= STEPS; i++) {
             try {
-                found.add(vessel.at(Temperature.ofKelvins(lowK + (highK - lowK) * i / STEPS)));
+                found.add(vessel.at(
+                        Temperature.ofKelvins(lowK + (highK - lowK) * i / STEPS), cylinder.servicePressure()));
             } catch (IllegalArgumentException | ConvergenceException e) {
-                if (!found.isEmpty()) {
-                    return found;
-                }
+                continue;
             }
         }
         return found;
@@ -177,17 +174,20 @@ public final class CylinderPicture {
     }
 
     private void now(XYChart chart, Temperature now, List<String> notes) {
-        VesselCondition condition = vessel.at(now);
+        VesselCondition condition = vessel.at(now, cylinder.servicePressure());
         double t = units.temperature(now.kelvins());
         double p = units.pressure(condition.pressure().pascals());
         Look.marks(chart, "now", Points.of(t, p), SeriesMarkers.DIAMOND, Look.RUST);
         notes.add(String.format(
                 Locale.ROOT,
-                "Now, at %.1f %s: %s, liquid fills %.0f %%.",
+                "Now, at %.1f %s: %s, %s.",
                 t,
                 units.temperatureUnit(),
                 units.pressureText(condition.pressure().pascals()),
-                100 * condition.liquidVolumeFraction()));
+                condition
+                        .liquidVolumeFraction()
+                        .map(share -> String.format(Locale.ROOT, "liquid fills %.0f %%", 100 * share))
+                        .orElse("above the critical temperature, where no level is to be told")));
     }
 
     private void liquidFull(XYChart chart, double top, List<String> notes) {

@@ -52,10 +52,14 @@ final class CylinderSection {
     private void rules(CylinderReport cylinder) {
         FillAssessment assessment = cylinder.assessment();
         Optional<Mass> contents = cylinder.room().map(Room::contents);
+        boolean refused = cylinder.isRefused();
         sheet.heading("Fill rules side by side"
-                + (cylinder.isRefused() ? "; the cylinder MUST NOT BE FILLED all the same" : ""));
-        String governing =
-                assessment.governing().map(limit -> limit.rule().name()).orElse("");
+                + (refused ? "; the cylinder MUST NOT BE FILLED all the same" : ""));
+        String governing = assessment
+                .governing()
+                .filter(limit -> !refused)
+                .map(limit -> limit.rule().name())
+                .orElse("");
         for (CandidateOutcome each : assessment.outcomes()) {
             FillRule rule = each.outcome().rule();
             boolean chosen = assessment.question().jurisdiction().rules().contains(rule);
@@ -65,14 +69,14 @@ final class CylinderSection {
                             : ", not in the set "
                                     + assessment.question().jurisdiction().name())
                     + (rule.name().equals(governing) ? ", GOVERNS" : "") + ": " + rule.name() + ": "
-                    + outcome(each.outcome(), contents));
+                    + outcome(each.outcome(), contents, refused));
         }
     }
 
-    private static String outcome(RuleOutcome outcome, Optional<Mass> contents) {
+    private static String outcome(RuleOutcome outcome, Optional<Mass> contents, boolean refused) {
         if (outcome instanceof MassLimit limit) {
             return "at most " + Both.down(limit.maximumContents())
-                    + contents.map(inside -> margin(FillAssessment.marginKilograms(limit, inside)))
+                    + contents.map(inside -> margin(FillAssessment.marginKilograms(limit, inside), refused))
                             .orElse("");
         }
         if (outcome instanceof RuleOutcome.PressureTest test) {
@@ -88,9 +92,13 @@ final class CylinderSection {
         return "FORBIDS it: " + ((RuleOutcome.Forbidden) outcome).reason();
     }
 
-    private static String margin(double kilograms) {
+    /** Nothing is left in a refused cylinder, whatever one rule says. */
+    private static String margin(double kilograms, boolean refused) {
         Mass amount = Mass.ofKilograms(Math.abs(kilograms));
-        return kilograms < 0 ? ", OVER IT by " + Both.of(amount) : ", " + Both.down(amount) + " left";
+        if (kilograms < 0) {
+            return ", OVER IT by " + Both.of(amount);
+        }
+        return refused ? "" : ", " + Both.down(amount) + " left";
     }
 
     private static String limit(MassLimit limit) {

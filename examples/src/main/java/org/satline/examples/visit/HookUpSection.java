@@ -91,11 +91,12 @@ final class HookUpSection {
 
     private static String condition(VesselCondition condition) {
         return Both.of(condition.temperature()) + ": " + Both.of(condition.pressure())
-                + Both.figure(
-                        ", liquid fills %.0f %%, %s of vapour%s",
-                        100 * condition.liquidVolumeFraction(),
-                        Both.of(condition.vapourMass()),
-                        condition.cautions().isEmpty() ? "" : "  <-- SEE CAUTIONS");
+                + condition
+                        .liquidVolumeFraction()
+                        .map(level -> Both.figure(
+                                ", liquid fills %.0f %%, %s of vapour", 100 * level, Both.of(condition.vapourMass())))
+                        .orElse(", above the critical temperature: no level to be told")
+                + (condition.cautions().isEmpty() ? "" : "  <-- SEE CAUTIONS");
     }
 
     private static String point(VesselPoint point) {
