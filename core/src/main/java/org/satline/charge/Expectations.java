@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
@@ -85,10 +87,10 @@ public final class Expectations {
                 .ifPresent(m -> add(residuals, Symptom.SUPERHEAT, m.value().kelvins(), m.standardUncertaintyK()));
         margins.subcooling()
                 .ifPresent(m -> add(residuals, Symptom.SUBCOOLING, m.value().kelvins(), m.standardUncertaintyK()));
-        readings.suctionPressure()
+        readings.pressure(Place.SUCTION_PRESSURE)
                 .ifPresent(p -> evaporating(curve, readings, p).ifPresent(residuals::add));
-        readings.liquidPressure()
-                .ifPresent(p -> readings.condenserAir().ifPresent(air -> {
+        readings.pressure(Place.LIQUID_PRESSURE)
+                .ifPresent(p -> readings.temperature(Place.OUTDOOR_AIR).ifPresent(air -> {
                     double pa = p.value().pascals();
                     double u = p.budget().combined() * Margins.bubbleSlope(curve, pa);
                     add(
@@ -97,11 +99,11 @@ public final class Expectations {
                             curve.bubbleTemperatureK(pa) - air.value().kelvins(),
                             hypot(u, air));
                 }));
-        readings.dischargeLine()
+        readings.temperature(Place.DISCHARGE_LINE)
                 .ifPresent(
                         line -> add(residuals, Symptom.DISCHARGE, line.value().celsius(), line.standardUncertainty()));
-        readings.condenserAirLeaving()
-                .ifPresent(out -> readings.condenserAir()
+        readings.temperature(Place.OUTDOOR_AIR_LEAVING)
+                .ifPresent(out -> readings.temperature(Place.OUTDOOR_AIR)
                         .ifPresent(in -> add(
                                 residuals,
                                 Symptom.CONDENSER_AIR_RISE,
@@ -116,9 +118,10 @@ public final class Expectations {
     }
 
     private Optional<Residual> evaporating(SaturationCurve curve, SystemReadings readings, Reading<Pressure> pressure) {
-        boolean wet =
-                evaporatingFromWetBulb.isPresent() && readings.returnWetBulb().isPresent();
-        Optional<Reading<Temperature>> air = wet ? readings.returnWetBulb() : readings.returnDryBulb();
+        boolean wet = evaporatingFromWetBulb.isPresent()
+                && readings.temperature(Place.RETURN_WET_BULB).isPresent();
+        Optional<Reading<Temperature>> air =
+                wet ? readings.temperature(Place.RETURN_WET_BULB) : readings.temperature(Place.RETURN_DRY_BULB);
         Optional<Value> expected = wet ? evaporatingFromWetBulb : Optional.ofNullable(values.get(Symptom.EVAPORATING));
         double pa = pressure.value().pascals();
         double u = pressure.budget().combined() * Margins.dewSlope(curve, pa);

@@ -1,13 +1,15 @@
 package org.satline.charge;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.satline.equilibrium.Range;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
+import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
@@ -45,12 +47,12 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
     public static Margins of(SaturationCurve curve, SystemReadings readings) {
         Objects.requireNonNull(curve, "curve");
         return new Margins(
-                readings.suctionPressure()
-                        .flatMap(pressure -> readings.suctionLine()
-                                .map(line -> superheat(curve, pressure, line, readings.evaporatorAboveSuctionPort()))),
-                readings.liquidPressure()
-                        .flatMap(pressure -> readings.liquidLine()
-                                .map(line -> subcooling(curve, pressure, line, readings.condenserAboveLiquidPort()))));
+                readings.pressure(Place.SUCTION_PRESSURE)
+                        .flatMap(pressure -> readings.temperature(Place.SUCTION_LINE)
+                                .map(line -> superheat(curve, pressure, line, readings.drop(Place.SUCTION_DROP)))),
+                readings.pressure(Place.LIQUID_PRESSURE)
+                        .flatMap(pressure -> readings.temperature(Place.LIQUID_LINE)
+                                .map(line -> subcooling(curve, pressure, line, readings.drop(Place.LIQUID_DROP)))));
     }
 
     /**
@@ -76,16 +78,14 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
                 Temperature.ofKelvins(dewK),
                 line.budget().minus(dew),
                 List.of(
-                        saturationStep("dew-point temperature", "T_dew(p_suction)", coilPa, dewK, curve),
+                        saturationStep("dewPoint", "T_dew(p)", coilPa, dewK, curve),
                         new Step(
                                 "superheat",
-                                "SH = T_suction_line - T_dew(p_suction)",
-                                String.format(
-                                        Locale.ROOT,
-                                        "%.2f degC - %.2f degC",
-                                        line.value().celsius(),
-                                        Temperature.ofKelvins(dewK).celsius()),
-                                text(superheatK),
+                                "SH = T_line - T_dew",
+                                List.of(
+                                        Figure.of("T_line", line.value()),
+                                        Figure.of("T_dew", Temperature.ofKelvins(dewK))),
+                                Figure.of("SH", TemperatureDifference.ofKelvins(superheatK)),
                                 "definition; superheat counts from the dew line")));
     }
 
@@ -102,16 +102,14 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
                 Temperature.ofKelvins(bubbleK),
                 bubble.minus(line.budget()),
                 List.of(
-                        saturationStep("bubble-point temperature", "T_bubble(p_liquid)", coilPa, bubbleK, curve),
+                        saturationStep("bubblePoint", "T_bubble(p)", coilPa, bubbleK, curve),
                         new Step(
                                 "subcooling",
-                                "SC = T_bubble(p_liquid) - T_liquid_line",
-                                String.format(
-                                        Locale.ROOT,
-                                        "%.2f degC - %.2f degC",
-                                        Temperature.ofKelvins(bubbleK).celsius(),
-                                        line.value().celsius()),
-                                text(subcoolingK),
+                                "SC = T_bubble - T_line",
+                                List.of(
+                                        Figure.of("T_bubble", Temperature.ofKelvins(bubbleK)),
+                                        Figure.of("T_line", line.value())),
+                                Figure.of("SC", TemperatureDifference.ofKelvins(subcoolingK)),
                                 "definition; subcooling counts from the bubble line")));
     }
 
@@ -142,23 +140,14 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
     }
 
     private static Step saturationStep(
-            String name, String formula, double pressurePa, double temperatureK, SaturationCurve curve) {
+            String key, String formula, double pressurePa, double temperatureK, SaturationCurve curve) {
         return new Step(
-                name,
+                key,
                 formula,
-                String.format(Locale.ROOT, "p = %.1f kPa absolute", pressurePa / 1000),
-                String.format(
-                        Locale.ROOT,
-                        "%.2f degC",
-                        Temperature.ofKelvins(temperatureK).celsius()),
+                List.of(
+                        Figure.of("refrigerant", curve.refrigerant().designation()),
+                        Figure.of("p", Pressure.ofPascals(pressurePa))),
+                Figure.of("T", Temperature.ofKelvins(temperatureK)),
                 curve.source());
-    }
-
-    private static String text(double kelvins) {
-        return String.format(
-                Locale.ROOT,
-                "%.2f K (%.2f degF)",
-                kelvins,
-                TemperatureDifference.ofKelvins(kelvins).fahrenheitDegrees());
     }
 }

@@ -16,6 +16,7 @@ import org.satline.quantity.VolumeFlow;
  *
  * @param running time in cooling before the readings
  * @param settled outcome of the settling test on a series of readings
+ * @param watchedSettled whether the person watched the readings stand still, where there is no series
  * @param outdoorMinimumMet whether the maker's own outdoor minimum for this method is met
  * @param airflow measured airflow over the evaporator with the nominal cooling capacity
  * @param standing pressure at rest with the temperature of the whole system
@@ -23,13 +24,14 @@ import org.satline.quantity.VolumeFlow;
 public record OperatingConditions(
         Optional<Duration> running,
         Optional<SettlingTest.Outcome> settled,
+        Optional<Boolean> watchedSettled,
         Optional<Boolean> outdoorMinimumMet,
         Optional<Airflow> airflow,
         Optional<Standing> standing) {
     /** {@inheritDoc} */
     public OperatingConditions {
-        Parts.required("running settled outdoorMinimumMet airflow", running, settled, outdoorMinimumMet, airflow);
-        Parts.required("standing", standing);
+        Parts.required("running settled watchedSettled", running, settled, watchedSettled);
+        Parts.required("outdoorMinimumMet airflow standing", outdoorMinimumMet, airflow, standing);
     }
 
     /**
@@ -68,8 +70,9 @@ public record OperatingConditions(
      * @return the conditions
      */
     public static OperatingConditions unknown() {
+        Optional<Boolean> open = Optional.empty();
         return new OperatingConditions(
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+                Optional.empty(), Optional.empty(), open, open, Optional.empty(), Optional.empty());
     }
 
     /**
@@ -79,7 +82,7 @@ public record OperatingConditions(
      * @return the conditions
      */
     public OperatingConditions withOutdoorMinimumMet(boolean met) {
-        return new OperatingConditions(running, settled, Optional.of(met), airflow, standing);
+        return new OperatingConditions(running, settled, watchedSettled, Optional.of(met), airflow, standing);
     }
 
     /**
@@ -89,7 +92,8 @@ public record OperatingConditions(
      * @return the conditions
      */
     public OperatingConditions withSettled(SettlingTest.Outcome finding) {
-        return new OperatingConditions(running, Optional.of(finding), outdoorMinimumMet, airflow, standing);
+        return new OperatingConditions(
+                running, Optional.of(finding), watchedSettled, outdoorMinimumMet, airflow, standing);
     }
 
     /**
@@ -99,6 +103,7 @@ public record OperatingConditions(
      * @return the conditions
      */
     public OperatingConditions withStanding(Standing atRest) {
-        return new OperatingConditions(running, settled, outdoorMinimumMet, airflow, Optional.of(atRest));
+        return new OperatingConditions(
+                running, settled, watchedSettled, outdoorMinimumMet, airflow, Optional.of(atRest));
     }
 }

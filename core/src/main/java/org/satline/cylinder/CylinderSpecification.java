@@ -26,8 +26,8 @@ public record CylinderSpecification(String text, String type, Optional<GaugePres
             Pattern.compile("(?<![\\p{L}\\p{N}])(?:T50|PORTABLE\\s+TANK)(?![\\p{L}\\p{N}])");
 
     /** Specification 39 and its equivalent 39M beside other marks, or the words. */
-    private static final Pattern NON_REFILLABLE = Pattern.compile("(?<![\\p{L}\\p{N}])"
-            + "(?:(?:DOT|TC|ICC)[- ]?39M?|NRC|NON[- ]?REFILLABLE)(?![\\p{L}\\p{N}])");
+    private static final Pattern NON_REFILLABLE = Pattern.compile(
+            "(?<![\\p{L}\\p{N}])" + "(?:(?:DOT|TC|ICC)[- ]?39M?|NRC|NON[- ]?REFILLABLE)(?![\\p{L}\\p{N}])");
 
     /** {@inheritDoc} */
     public CylinderSpecification {

@@ -40,7 +40,8 @@ public sealed interface Room {
      * @param cautions what to know
      * @param steps the derivation
      */
-    record Left(Mass contents, Mass room, MassDifference stopReading, List<Caution> cautions, List<Step> steps) implements Room {
+    record Left(Mass contents, Mass room, MassDifference stopReading, List<Caution> cautions, List<Step> steps)
+            implements Room {
         /** {@inheritDoc} */
         public Left {
             Parts.required("contents room stopReading", contents, room, stopReading);

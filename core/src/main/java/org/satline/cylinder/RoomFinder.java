@@ -89,11 +89,13 @@ public final class RoomFinder {
                 String.format(Locale.ROOT, "%.4f kg + %.4f kg", stop - room, room),
                 Figures.mass(stop),
                 ARITHMETIC));
-        return new Room.Left(contents, Mass.ofKilograms(room), MassDifference.ofKilograms(stop), weighing(zeroed), steps);
+        return new Room.Left(
+                contents, Mass.ofKilograms(room), MassDifference.ofKilograms(stop), weighing(zeroed), steps);
     }
 
     private static Step weighed(CylinderStamps stamps, Scale scale) {
-        String gross = String.format(Locale.ROOT, "%.4f kg", scale.weighed().value().kilograms());
+        String gross =
+                String.format(Locale.ROOT, "%.4f kg", scale.weighed().value().kilograms());
         String tare = String.format(Locale.ROOT, "%.4f kg", stamps.tare().kilograms());
         if (scale instanceof Scale.ZeroedAfterHookUp since) {
             double sum = scale.weighed().value().kilograms()

@@ -78,7 +78,9 @@ final class Codecs {
             if (parameterized.getRawType() == Optional.class) {
                 return optional(content);
             }
-            if (parameterized.getRawType() instanceof Class<?> raw && raw.isRecord() && raw.getName().startsWith(OURS)) {
+            if (parameterized.getRawType() instanceof Class<?> raw
+                    && raw.isRecord()
+                    && raw.getName().startsWith(OURS)) {
                 return record(raw, parameterized.getActualTypeArguments());
             }
         }

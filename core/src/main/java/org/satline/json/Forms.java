@@ -178,7 +178,8 @@ final class Forms {
                     all.retestDue,
                     stamps.isRefillingContradictory()
                             ? Optional.of(true)
-                            : stamps.refillable().filter(own -> !Optional.of(own).equals(implied.refillable())),
+                            : stamps.refillable()
+                                    .filter(own -> !Optional.of(own).equals(implied.refillable())),
                     all.massRating);
         }
 

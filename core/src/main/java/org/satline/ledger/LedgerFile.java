@@ -151,7 +151,8 @@ public final class LedgerFile implements Closeable {
     /** By the locked channel: a POSIX system gives up the lock as soon as any other descriptor of the file in this process is closed. */
     private static byte[] allOf(FileChannel channel) throws IOException {
         if (channel.size() > Integer.MAX_VALUE - 16) {
-            throw new IOException("the ledger is " + channel.size() + " bytes long, more than 2 GiB; start a new one from weighings");
+            throw new IOException(
+                    "the ledger is " + channel.size() + " bytes long, more than 2 GiB; start a new one from weighings");
         }
         ByteBuffer buffer = ByteBuffer.allocate((int) channel.size());
         while (buffer.hasRemaining() && channel.read(buffer, buffer.position()) >= 0) {

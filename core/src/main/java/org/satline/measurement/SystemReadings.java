@@ -78,7 +78,8 @@ public final class SystemReadings {
     @SuppressWarnings("unchecked") // the builder admits at each place the type of its kind only
     private <Q extends org.satline.quantity.Quantity<Q>> Optional<Reading<Q>> found(Place place, Class<Q> type) {
         if (type(place) != type) {
-            throw new IllegalArgumentException(place + " is no " + type.getSimpleName() + " but of kind " + place.kind());
+            throw new IllegalArgumentException(
+                    place + " is no " + type.getSimpleName() + " but of kind " + place.kind());
         }
         return Optional.ofNullable((Reading<Q>) read.get(place));
     }

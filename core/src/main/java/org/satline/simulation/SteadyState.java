@@ -1,7 +1,8 @@
 package org.satline.simulation;
 
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Power;
 import org.satline.quantity.Pressure;
@@ -68,12 +69,12 @@ public record SteadyState(
         return SystemReadings.builder()
                 .suction(Reading.exact(suctionPressure), Reading.exact(suctionLine))
                 .liquid(Reading.exact(liquidPressure), Reading.exact(liquidLine))
-                .dischargeLine(Reading.exact(dischargeLine))
-                .returnDryBulb(Reading.exact(air.returnDryBulb()))
-                .returnWetBulb(Reading.exact(air.returnWetBulb()))
-                .supplyDryBulb(Reading.exact(supplyDryBulb))
-                .condenserAir(Reading.exact(air.outdoor()))
-                .condenserAirLeaving(Reading.exact(condenserAirLeaving))
+                .put(Place.DISCHARGE_LINE, Reading.exact(dischargeLine))
+                .put(Place.RETURN_DRY_BULB, Reading.exact(air.returnDryBulb()))
+                .put(Place.RETURN_WET_BULB, Reading.exact(air.returnWetBulb()))
+                .put(Place.SUPPLY_DRY_BULB, Reading.exact(supplyDryBulb))
+                .put(Place.OUTDOOR_AIR, Reading.exact(air.outdoor()))
+                .put(Place.OUTDOOR_AIR_LEAVING, Reading.exact(condenserAirLeaving))
                 .build();
     }
 }

@@ -27,11 +27,11 @@ public final class FlowCheck {
      * @return the direction, or that it is too close to call
      */
     public static Flow between(ConnectionPoint first, ConnectionPoint second) {
-        double difference = first.pressure().value().pascals() - second.pressure().value().pascals();
+        double difference =
+                first.pressure().value().pascals() - second.pressure().value().pascals();
         // independent readings, JCGM 100, 5.1.2
         double expanded = Math.hypot(
-                first.pressure().expandedUncertainty(),
-                second.pressure().expandedUncertainty());
+                first.pressure().expandedUncertainty(), second.pressure().expandedUncertainty());
         List<Step> steps = new ArrayList<>(first.steps());
         steps.addAll(second.steps());
         steps.add(new Step(
@@ -119,7 +119,9 @@ public final class FlowCheck {
         if (source == Owner.VACUUM_PUMP) {
             found.add(FlowWarning.OUT_OF_VACUUM_PUMP);
         }
-        if (sink == Owner.VACUUM_PUMP && from.pressure().value().pascals() > EVACUATED_BELOW_PA && source != Owner.ATMOSPHERE) {
+        if (sink == Owner.VACUUM_PUMP
+                && from.pressure().value().pascals() > EVACUATED_BELOW_PA
+                && source != Owner.ATMOSPHERE) {
             found.add(FlowWarning.PRESSURE_INTO_VACUUM_PUMP);
         }
         if (source == Owner.RECOVERY_CYLINDER && sink == Owner.SYSTEM) {
@@ -137,7 +139,9 @@ public final class FlowCheck {
         if (medium(from) == Medium.LIQUID && to.kind() == PointKind.LOW_SIDE_PORT) {
             found.add(FlowWarning.LIQUID_TO_SUCTION);
         }
-        if (to.kind().isCylinder() && to.pressure().value().pascals() < EVACUATED_BELOW_PA && source != Owner.ATMOSPHERE) {
+        if (to.kind().isCylinder()
+                && to.pressure().value().pascals() < EVACUATED_BELOW_PA
+                && source != Owner.ATMOSPHERE) {
             found.add(FlowWarning.FAST_INTO_VACUUM);
         }
         return found;

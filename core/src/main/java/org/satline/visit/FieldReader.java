@@ -55,9 +55,9 @@ final class FieldReader {
     /** Objects by names that the person chooses among {@code keys}, such as ports. */
     Map<String, FieldReader> objectsByName(String field, List<String> keys, List<String> names) {
         Map<String, FieldReader> found = new java.util.LinkedHashMap<>();
-        optionalObject(field, keys).ifPresent(each -> keys.stream()
-                .filter(each::has)
-                .forEach(key -> found.put(key, each.object(key, names))));
+        optionalObject(field, keys)
+                .ifPresent(each ->
+                        keys.stream().filter(each::has).forEach(key -> found.put(key, each.object(key, names))));
         return found;
     }
 
@@ -95,11 +95,14 @@ final class FieldReader {
     /** One of the words of an enum. */
     <E extends Enum<E> & Coded> Optional<E> optionalWord(String field, List<E> choices) {
         List<String> words = choices.stream().map(FieldReader::fileWord).toList();
-        return optional(field, words.get(0), text -> choices.stream()
-                .filter(each -> fileWord(each).equals(text))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        quoted(text) + " is not known; allowed: " + String.join(", ", words))));
+        return optional(
+                field,
+                words.get(0),
+                text -> choices.stream()
+                        .filter(each -> fileWord(each).equals(text))
+                        .findFirst()
+                        .orElseThrow(() -> new IllegalArgumentException(
+                                quoted(text) + " is not known; allowed: " + String.join(", ", words))));
     }
 
     <E extends Enum<E> & Coded> E word(String field, List<E> choices) {
@@ -175,8 +178,8 @@ final class FieldReader {
             throw e;
         } catch (IllegalArgumentException e) {
             String message = plain(String.valueOf(e.getMessage()));
-            FieldException bad = bad(
-                    where, text.isEmpty() || message.contains(text) ? message : quoted(text) + ": " + message);
+            FieldException bad =
+                    bad(where, text.isEmpty() || message.contains(text) ? message : quoted(text) + ": " + message);
             bad.initCause(e);
             throw bad;
         }

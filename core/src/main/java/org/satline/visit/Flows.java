@@ -41,10 +41,7 @@ final class Flows {
                                 pressure.toString(),
                                 "gauge on the cylinder"))))
                 .orElseGet(() -> ConnectionPoint.bySaturation(
-                        cylinder.valve(),
-                        inside,
-                        cylinder.temperature(),
-                        cylinder.temperatureUncertainty())));
+                        cylinder.valve(), inside, cylinder.temperature(), cylinder.temperatureUncertainty())));
     }
 
     /** The curve of what a cylinder holds; that of the system where it holds the same or nothing. */

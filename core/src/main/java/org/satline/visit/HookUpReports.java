@@ -90,8 +90,8 @@ final class HookUpReports {
                 FluidModel.of(cylinder.holding().get()), cylinder.stamps().volume(), contents);
         Optional<Pressure> mark = cylinder.stamps().servicePressure().map(gauge -> Pressure.ofGauge(gauge, site));
         return condition(vessel, cylinder.temperature(), mark)
-                .map(now ->
-                        new VesselReport(contents, now, warmer(vessel, mark), vessel.liquidFull(), mark.map(vessel::reaches)));
+                .map(now -> new VesselReport(
+                        contents, now, warmer(vessel, mark), vessel.liquidFull(), mark.map(vessel::reaches)));
     }
 
     private static List<VesselCondition> warmer(ClosedVessel vessel, Optional<Pressure> mark) {

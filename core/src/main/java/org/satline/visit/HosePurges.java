@@ -1,7 +1,6 @@
 package org.satline.visit;
 
 import java.util.List;
-import java.util.Optional;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Density;
 import org.satline.quantity.Pressure;
@@ -36,10 +35,7 @@ final class HosePurges {
         PurgePlan plan = plan(hose, input, cylinder, port, vapourOfSystem, inside);
         boolean fromCylinder = plan instanceof PurgePlan.Purge purge && purge.from() == HoseSide.CYLINDER;
         return new HosePurge(
-                hose,
-                fromCylinder
-                        ? plan(hose, input, cylinder, port, swept(cylinder, inside), inside)
-                        : plan);
+                hose, fromCylinder ? plan(hose, input, cylinder, port, swept(cylinder, inside), inside) : plan);
     }
 
     private static PurgePlan plan(

@@ -44,9 +44,7 @@ class SameVerdictProperties {
             Temperature liquidLine,
             TemperatureDifference target) {
         SystemReadings readings = SystemReadings.builder()
-                .suction(
-                        Reading.of(suction, 3000, "low side"),
-                        Reading.of(suctionLine, 0.4, "suction"))
+                .suction(Reading.of(suction, 3000, "low side"), Reading.of(suctionLine, 0.4, "suction"))
                 .liquid(Reading.of(liquid, 5000, "high side"), Reading.of(liquidLine, 0.4, "liquid"))
                 .build();
         return (Verdict.Judged) ChargeJudge.judge(

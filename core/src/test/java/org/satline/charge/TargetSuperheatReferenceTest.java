@@ -16,8 +16,7 @@ import org.satline.quantity.Temperature;
 class TargetSuperheatReferenceTest {
     private static ChargeTarget target(double wetBulbF, double dryBulbF) {
         return TargetSuperheatChart.target(
-                Reading.exact(Temperature.ofFahrenheit(wetBulbF)),
-                Reading.exact(Temperature.ofFahrenheit(dryBulbF)));
+                Reading.exact(Temperature.ofFahrenheit(wetBulbF)), Reading.exact(Temperature.ofFahrenheit(dryBulbF)));
     }
 
     private static double fahrenheitDegrees(ChargeTarget target) {

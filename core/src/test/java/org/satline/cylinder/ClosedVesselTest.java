@@ -38,7 +38,8 @@ class ClosedVesselTest {
         assertThat(condition.pressure().kilopascals()).isCloseTo(572.07, within(0.5));
         assertThat(condition.vapourMass().kilograms())
                 .isCloseTo(0.16839, within(3e-4)); // v_v differs by 0.1 % likewise
-        assertThat(condition.liquidVolumeFraction().orElseThrow()).isCloseTo(0.39431, within(1e-4)); // last digit of v_l
+        assertThat(condition.liquidVolumeFraction().orElseThrow())
+                .isCloseTo(0.39431, within(1e-4)); // last digit of v_l
         assertThat(condition.cautions()).isEmpty();
     }
 

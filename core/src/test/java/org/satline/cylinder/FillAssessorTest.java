@@ -120,7 +120,8 @@ class FillAssessorTest {
         assertThat(refused.governingPractice()).isEmpty();
         assertThat(refused.steps()).isEmpty();
         assertThat(refused.limits())
-                .isEqualTo(ASSESSOR.assess(question(recovery().build(), "R-410A")).limits())
+                .isEqualTo(
+                        ASSESSOR.assess(question(recovery().build(), "R-410A")).limits())
                 .isSortedAccordingTo(Comparator.comparing(MassLimit::maximumContents));
         RuleOutcome.PressureTest passed =
                 (RuleOutcome.PressureTest) outcome(question(recovery().build(), "R-410A"), "service-pressure-131F");

@@ -28,7 +28,8 @@ class ReadingTest {
         Reading<Temperature> read =
                 Reading.of(Temperature.ofCelsius(20), 0.3, "probe").withError("contact", 0.4);
         assertThat(read.standardUncertainty()).isCloseTo(0.5, within(1e-15)); // 3, 4, 5
-        assertThat(Reading.exact(Temperature.ofCelsius(20)).expandedUncertainty()).isZero();
+        assertThat(Reading.exact(Temperature.ofCelsius(20)).expandedUncertainty())
+                .isZero();
     }
 
     @Test

@@ -22,8 +22,7 @@ class FlowCheckTest {
     }
 
     private static ConnectionPoint vacuum(PointKind kind, double microns) {
-        return ConnectionPoint.byVacuumGauge(
-                kind, Reading.ofExpanded(Pressure.ofMicrons(microns), 1, "vacuum gauge"));
+        return ConnectionPoint.byVacuumGauge(kind, Reading.ofExpanded(Pressure.ofMicrons(microns), 1, "vacuum gauge"));
     }
 
     private static Flow.OneWay oneWay(Flow flow) {

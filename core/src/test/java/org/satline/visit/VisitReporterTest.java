@@ -261,7 +261,9 @@ class VisitReporterTest {
 
     private static ConnectionPoint port(PointKind kind, String gauge) {
         return new ConnectionPoint(
-                kind, Reading.ofExpanded(Pressure.parse(gauge, SITE.atmosphere()), 10_000, "gauge at the " + kind), List.of());
+                kind,
+                Reading.ofExpanded(Pressure.parse(gauge, SITE.atmosphere()), 10_000, "gauge at the " + kind),
+                List.of());
     }
 
     private static Reading<Pressure> pressure(String gauge) {

@@ -121,7 +121,12 @@ class WeightAndStampsTest {
 
     /** R-744 ends at 30.98 degC (from memory); 47.7 lb of water are 0.76 ft3, in which 45 lb make 950 kg/m3 and 2 lb 42 kg/m3. */
     @ParameterizedTest
-    @CsvSource({"72.4 lb, 87 degF, ''", "72.4 lb, 88.5 degF, ''", "72.4 lb, 88.5 degF, 900 psig", "72.4 lb, 120 degF, ''"})
+    @CsvSource({
+        "72.4 lb, 87 degF, ''",
+        "72.4 lb, 88.5 degF, ''",
+        "72.4 lb, 88.5 degF, 900 psig",
+        "72.4 lb, 120 degF, ''"
+    })
     void aCylinderFullOfCarbonDioxideIsLiquidFullOnBothSidesOfTheCriticalTemperature(
             String weight, String warm, String read) {
         carbonDioxide(weight, warm, read);
@@ -138,8 +143,7 @@ class WeightAndStampsTest {
     @CsvSource({"29.4 lb, 100 degF, ''", "29.4 lb, 100 degF, 320 psig", "29.4 lb, 88 degF, ''"})
     void aCylinderWarmerThanTheCriticalTemperatureIsAnsweredAsAState(String weight, String warm, String read) {
         carbonDioxide(weight, warm, read);
-        VesselReport vessel =
-                report(HIGH).hookUp().orElseThrow().vessel().orElseThrow();
+        VesselReport vessel = report(HIGH).hookUp().orElseThrow().vessel().orElseThrow();
         assertThat(vessel.now().liquidVolumeFraction()).isEmpty();
         refused(report(HIGH));
         source();

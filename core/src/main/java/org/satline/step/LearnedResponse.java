@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.step;
 
 import java.util.List;
 import java.util.Locale;

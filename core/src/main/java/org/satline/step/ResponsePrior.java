@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.step;
 
 import java.util.Optional;
 import org.apache.commons.math3.distribution.NormalDistribution;
