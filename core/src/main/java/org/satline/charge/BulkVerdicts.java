@@ -9,9 +9,8 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.measurement.DigitalGauge;
-import org.satline.measurement.PressureReading;
+import org.satline.measurement.Reading;
 import org.satline.measurement.StandardUncertainty;
-import org.satline.measurement.TemperatureReading;
 import org.satline.measurement.ThermometerClass;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Pressure;
@@ -113,8 +112,8 @@ public final class BulkVerdicts {
             OptionalDouble pascals,
             String origin,
             DigitalGauge assumed,
-            Consumer<PressureReading> into) {
-        pascals.ifPresent(pa -> into.accept(PressureReading.of(
+            Consumer<Reading<Pressure>> into) {
+        pascals.ifPresent(pa -> into.accept(Reading.of(
                 Pressure.ofPascals(pa),
                 query.pressureStandardUncertaintyPa()
                         .orElseGet(() -> StandardUncertainty.ofLimits(assumed.permittedError(GaugePressure.ofPascals(0))
@@ -123,10 +122,10 @@ public final class BulkVerdicts {
     }
 
     private static void temperature(
-            VerdictQuery query, OptionalDouble kelvins, String origin, Consumer<TemperatureReading> into) {
+            VerdictQuery query, OptionalDouble kelvins, String origin, Consumer<Reading<Temperature>> into) {
         kelvins.ifPresent(k -> {
             Temperature value = Temperature.ofKelvins(k);
-            into.accept(TemperatureReading.of(
+            into.accept(Reading.of(
                     value,
                     query.temperatureStandardUncertaintyK()
                             .orElseGet(() -> StandardUncertainty.ofLimits(

@@ -7,8 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.saturation.SaturationCurve;
 
@@ -98,7 +99,7 @@ public final class Expectations {
                 }));
         readings.dischargeLine()
                 .ifPresent(
-                        line -> add(residuals, Symptom.DISCHARGE, line.value().celsius(), line.standardUncertaintyK()));
+                        line -> add(residuals, Symptom.DISCHARGE, line.value().celsius(), line.standardUncertainty()));
         readings.condenserAirLeaving()
                 .ifPresent(out -> readings.condenserAir()
                         .ifPresent(in -> add(
@@ -114,10 +115,10 @@ public final class Expectations {
         return List.copyOf(residuals);
     }
 
-    private Optional<Residual> evaporating(SaturationCurve curve, SystemReadings readings, PressureReading pressure) {
+    private Optional<Residual> evaporating(SaturationCurve curve, SystemReadings readings, Reading<Pressure> pressure) {
         boolean wet =
                 evaporatingFromWetBulb.isPresent() && readings.returnWetBulb().isPresent();
-        Optional<TemperatureReading> air = wet ? readings.returnWetBulb() : readings.returnDryBulb();
+        Optional<Reading<Temperature>> air = wet ? readings.returnWetBulb() : readings.returnDryBulb();
         Optional<Value> expected = wet ? evaporatingFromWetBulb : Optional.ofNullable(values.get(Symptom.EVAPORATING));
         double pa = pressure.value().pascals();
         double u = pressure.budget().combined() * Margins.dewSlope(curve, pa);
@@ -137,7 +138,7 @@ public final class Expectations {
         }
     }
 
-    private static double hypot(double saturationK, TemperatureReading air) {
-        return Math.hypot(saturationK, air.standardUncertaintyK());
+    private static double hypot(double saturationK, Reading<Temperature> air) {
+        return Math.hypot(saturationK, air.standardUncertainty());
     }
 }

@@ -9,8 +9,6 @@ import org.satline.saturation.SaturationCurve;
 
 /** The conditions before a verdict, each checked as far as it was read. Limits: California Energy Code, RA3.2 (2008). */
 final class Gates {
-    /** Coverage factor beyond which a difference counts as real. */
-    private static final double COVERAGE = 2;
     /** Superheat below which a line counts as wet even with perfect instruments, K; common practice, no source. */
     private static final double WET_K = 0.5;
 
@@ -100,11 +98,10 @@ final class Gates {
         double highPa = curve.bubblePressurePa(temperatureK);
         double lowPa = curve.dewPressurePa(temperatureK);
         double slopePaPerK = 1 / Margins.bubbleSlope(curve, highPa);
-        double doubtPa = COVERAGE
-                * standing.pressure()
-                        .budget()
-                        .minus(standing.temperature().budget().scaled(slopePaPerK))
-                        .combined();
+        double doubtPa = standing.pressure()
+                .budget()
+                .minus(standing.temperature().budget().scaled(slopePaPerK))
+                .expanded();
         double pa = standing.pressure().value().pascals();
         String found = String.format(
                 Locale.ROOT,
@@ -135,7 +132,8 @@ final class Gates {
         return margins.superheat()
                 .map(superheat -> {
                     String found = "superheat " + superheat.reported();
-                    return superheat.value().kelvins() > Math.max(WET_K, COVERAGE * superheat.standardUncertaintyK())
+                    return superheat.value().kelvins()
+                                    > Math.max(WET_K, superheat.budget().expanded())
                             ? Gate.open(Gate.Kind.DRY_SUCTION, found)
                             : Gate.closed(
                                     Gate.Kind.DRY_SUCTION,

@@ -7,10 +7,10 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.satline.equilibrium.Range;
 import org.satline.explanation.Step;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Parts;
+import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
@@ -64,7 +64,7 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
     }
 
     private static LineMargin superheat(
-            SaturationCurve curve, PressureReading pressure, TemperatureReading line, PressureDifference drop) {
+            SaturationCurve curve, Reading<Pressure> pressure, Reading<Temperature> line, PressureDifference drop) {
         double coilPa = coilPressurePa(pressure, drop, "suction");
         double dewK = curve.dewTemperatureK(coilPa);
         double superheatK = line.value().kelvins() - dewK;
@@ -90,7 +90,7 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
     }
 
     private static LineMargin subcooling(
-            SaturationCurve curve, PressureReading pressure, TemperatureReading line, PressureDifference drop) {
+            SaturationCurve curve, Reading<Pressure> pressure, Reading<Temperature> line, PressureDifference drop) {
         double coilPa = coilPressurePa(pressure, drop, "liquid");
         double bubbleK = curve.bubbleTemperatureK(coilPa);
         double subcoolingK = bubbleK - line.value().kelvins();
@@ -115,7 +115,7 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
                                 "definition; subcooling counts from the bubble line")));
     }
 
-    private static double coilPressurePa(PressureReading pressure, PressureDifference drop, String side) {
+    private static double coilPressurePa(Reading<Pressure> pressure, PressureDifference drop, String side) {
         double coilPa = pressure.value().pascals() + drop.pascals();
         if (!(coilPa > 0)) {
             throw new IllegalArgumentException("pressure drop " + drop + " takes the " + side + " pressure "

@@ -3,11 +3,12 @@ package org.satline.charge;
 import java.time.Duration;
 import java.util.Objects;
 import java.util.Optional;
-import org.satline.measurement.PressureReading;
+import org.satline.measurement.Reading;
 import org.satline.measurement.SettlingTest;
-import org.satline.measurement.TemperatureReading;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Power;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
 import org.satline.quantity.VolumeFlow;
 
 /**
@@ -54,7 +55,7 @@ public record OperatingConditions(
      * @param pressure absolute pressure
      * @param temperature temperature of the whole system
      */
-    public record Standing(PressureReading pressure, TemperatureReading temperature) {
+    public record Standing(Reading<Pressure> pressure, Reading<Temperature> temperature) {
         /** {@inheritDoc} */
         public Standing {
             Parts.required("pressure temperature", pressure, temperature);

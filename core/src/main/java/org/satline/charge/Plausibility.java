@@ -1,7 +1,7 @@
 package org.satline.charge;
 
 import java.util.Locale;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
 
@@ -11,9 +11,6 @@ final class Plausibility {
     private static final double ALLOWANCE_K = 2;
 
     private static final double COVERAGE = 3;
-
-    /** Of an expanded uncertainty, as it is reported with the reading (JCGM 100:2008, 6.3.3). */
-    private static final double EXPANDED = 2;
 
     /** Uncertainty of the saturation line itself, which the reading's own does not hold, K. */
     private static final double CURVE_K = 0.1;
@@ -53,7 +50,7 @@ final class Plausibility {
             // no liquid is that warm; a mixture with vapour is, up to the dew point: the system is short of refrigerant
             refuseBelow(
                     m,
-                    CURVE_K + glide + EXPANDED * m.standardUncertaintyK(),
+                    CURVE_K + glide + m.budget().expanded(),
                     "liquid line",
                     "warmer than the bubble point",
                     "the clamp, the gauge, whether hot gas reaches the liquid port, and which");
@@ -97,7 +94,7 @@ final class Plausibility {
     private static void checkLines(SaturationCurve curve, SystemReadings readings) {
         readings.liquidLine()
                 .ifPresent(line -> readings.condenserAir().ifPresent(air -> {
-                    double doubtK = doubtK(line.standardUncertaintyK(), air);
+                    double doubtK = doubtK(line.standardUncertainty(), air);
                     if (!(line.value().kelvins() >= air.value().kelvins() - doubtK)) {
                         throw new IllegalArgumentException(
                                 "liquid line " + line.value()
@@ -122,8 +119,8 @@ final class Plausibility {
                 }));
     }
 
-    private static double doubtK(double saturationK, TemperatureReading air) {
-        return ALLOWANCE_K + COVERAGE * Math.hypot(saturationK, air.standardUncertaintyK());
+    private static double doubtK(double saturationK, Reading<Temperature> air) {
+        return ALLOWANCE_K + COVERAGE * Math.hypot(saturationK, air.standardUncertainty());
     }
 
     private static void refuseBelow(LineMargin margin, double doubtK, String line, String words, String advice) {

@@ -4,9 +4,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
+import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
+import org.satline.quantity.Temperature;
 
 /**
  * What was read on a running system. Immutable, thread-safe; made by {@link #builder()}, each reading optional. What a judgement
@@ -42,7 +43,7 @@ public final class SystemReadings {
      *
      * @return the reading, if taken
      */
-    public Optional<PressureReading> suctionPressure() {
+    public Optional<Reading<Pressure>> suctionPressure() {
         return Optional.ofNullable(read.suctionPressure);
     }
 
@@ -51,7 +52,7 @@ public final class SystemReadings {
      *
      * @return the reading, if taken
      */
-    public Optional<TemperatureReading> suctionLine() {
+    public Optional<Reading<Temperature>> suctionLine() {
         return Optional.ofNullable(read.suctionLine);
     }
 
@@ -60,7 +61,7 @@ public final class SystemReadings {
      *
      * @return the reading, if taken
      */
-    public Optional<PressureReading> liquidPressure() {
+    public Optional<Reading<Pressure>> liquidPressure() {
         return Optional.ofNullable(read.liquidPressure);
     }
 
@@ -69,7 +70,7 @@ public final class SystemReadings {
      *
      * @return the reading, if taken
      */
-    public Optional<TemperatureReading> liquidLine() {
+    public Optional<Reading<Temperature>> liquidLine() {
         return Optional.ofNullable(read.liquidLine);
     }
 
@@ -78,7 +79,7 @@ public final class SystemReadings {
      *
      * @return the reading, if taken
      */
-    public Optional<TemperatureReading> returnWetBulb() {
+    public Optional<Reading<Temperature>> returnWetBulb() {
         return Optional.ofNullable(read.returnWetBulb);
     }
 
@@ -87,7 +88,7 @@ public final class SystemReadings {
      *
      * @return the reading, if taken
      */
-    public Optional<TemperatureReading> returnDryBulb() {
+    public Optional<Reading<Temperature>> returnDryBulb() {
         return Optional.ofNullable(read.returnDryBulb);
     }
 
@@ -96,7 +97,7 @@ public final class SystemReadings {
      *
      * @return the reading, if taken
      */
-    public Optional<TemperatureReading> supplyDryBulb() {
+    public Optional<Reading<Temperature>> supplyDryBulb() {
         return Optional.ofNullable(read.supplyDryBulb);
     }
 
@@ -105,7 +106,7 @@ public final class SystemReadings {
      *
      * @return the reading, if taken
      */
-    public Optional<TemperatureReading> condenserAir() {
+    public Optional<Reading<Temperature>> condenserAir() {
         return Optional.ofNullable(read.condenserAir);
     }
 
@@ -114,7 +115,7 @@ public final class SystemReadings {
      *
      * @return the reading, if taken
      */
-    public Optional<TemperatureReading> condenserAirLeaving() {
+    public Optional<Reading<Temperature>> condenserAirLeaving() {
         return Optional.ofNullable(read.condenserAirLeaving);
     }
 
@@ -123,7 +124,7 @@ public final class SystemReadings {
      *
      * @return the reading, if taken
      */
-    public Optional<TemperatureReading> dischargeLine() {
+    public Optional<Reading<Temperature>> dischargeLine() {
         return Optional.ofNullable(read.dischargeLine);
     }
 
@@ -185,16 +186,16 @@ public final class SystemReadings {
 
     /** Collects readings. Mutable, for one thread. */
     public static final class Builder {
-        private @Nullable PressureReading suctionPressure;
-        private @Nullable TemperatureReading suctionLine;
-        private @Nullable PressureReading liquidPressure;
-        private @Nullable TemperatureReading liquidLine;
-        private @Nullable TemperatureReading returnWetBulb;
-        private @Nullable TemperatureReading returnDryBulb;
-        private @Nullable TemperatureReading supplyDryBulb;
-        private @Nullable TemperatureReading condenserAir;
-        private @Nullable TemperatureReading condenserAirLeaving;
-        private @Nullable TemperatureReading dischargeLine;
+        private @Nullable Reading<Pressure> suctionPressure;
+        private @Nullable Reading<Temperature> suctionLine;
+        private @Nullable Reading<Pressure> liquidPressure;
+        private @Nullable Reading<Temperature> liquidLine;
+        private @Nullable Reading<Temperature> returnWetBulb;
+        private @Nullable Reading<Temperature> returnDryBulb;
+        private @Nullable Reading<Temperature> supplyDryBulb;
+        private @Nullable Reading<Temperature> condenserAir;
+        private @Nullable Reading<Temperature> condenserAirLeaving;
+        private @Nullable Reading<Temperature> dischargeLine;
         private PressureDifference evaporatorAboveSuctionPort = PressureDifference.ofPascals(0);
         private PressureDifference condenserAboveLiquidPort = PressureDifference.ofPascals(0);
 
@@ -222,7 +223,7 @@ public final class SystemReadings {
          * @param line line temperature there
          * @return this builder
          */
-        public Builder suction(PressureReading pressure, TemperatureReading line) {
+        public Builder suction(Reading<Pressure> pressure, Reading<Temperature> line) {
             return suctionPressure(pressure).suctionLine(line);
         }
 
@@ -233,7 +234,7 @@ public final class SystemReadings {
          * @param line line temperature there
          * @return this builder
          */
-        public Builder liquid(PressureReading pressure, TemperatureReading line) {
+        public Builder liquid(Reading<Pressure> pressure, Reading<Temperature> line) {
             return liquidPressure(pressure).liquidLine(line);
         }
 
@@ -243,7 +244,7 @@ public final class SystemReadings {
          * @param reading the reading
          * @return this builder
          */
-        public Builder suctionPressure(PressureReading reading) {
+        public Builder suctionPressure(Reading<Pressure> reading) {
             suctionPressure = Objects.requireNonNull(reading, "suction pressure");
             return this;
         }
@@ -254,7 +255,7 @@ public final class SystemReadings {
          * @param reading the reading
          * @return this builder
          */
-        public Builder suctionLine(TemperatureReading reading) {
+        public Builder suctionLine(Reading<Temperature> reading) {
             suctionLine = Objects.requireNonNull(reading, "suction line");
             return this;
         }
@@ -265,7 +266,7 @@ public final class SystemReadings {
          * @param reading the reading
          * @return this builder
          */
-        public Builder liquidPressure(PressureReading reading) {
+        public Builder liquidPressure(Reading<Pressure> reading) {
             liquidPressure = Objects.requireNonNull(reading, "liquid pressure");
             return this;
         }
@@ -276,7 +277,7 @@ public final class SystemReadings {
          * @param reading the reading
          * @return this builder
          */
-        public Builder liquidLine(TemperatureReading reading) {
+        public Builder liquidLine(Reading<Temperature> reading) {
             liquidLine = Objects.requireNonNull(reading, "liquid line");
             return this;
         }
@@ -287,7 +288,7 @@ public final class SystemReadings {
          * @param reading the reading
          * @return this builder
          */
-        public Builder returnWetBulb(TemperatureReading reading) {
+        public Builder returnWetBulb(Reading<Temperature> reading) {
             returnWetBulb = Objects.requireNonNull(reading, "return wet bulb");
             return this;
         }
@@ -298,7 +299,7 @@ public final class SystemReadings {
          * @param reading the reading
          * @return this builder
          */
-        public Builder returnDryBulb(TemperatureReading reading) {
+        public Builder returnDryBulb(Reading<Temperature> reading) {
             returnDryBulb = Objects.requireNonNull(reading, "return dry bulb");
             return this;
         }
@@ -309,7 +310,7 @@ public final class SystemReadings {
          * @param reading the reading
          * @return this builder
          */
-        public Builder supplyDryBulb(TemperatureReading reading) {
+        public Builder supplyDryBulb(Reading<Temperature> reading) {
             supplyDryBulb = Objects.requireNonNull(reading, "supply dry bulb");
             return this;
         }
@@ -320,7 +321,7 @@ public final class SystemReadings {
          * @param reading the reading
          * @return this builder
          */
-        public Builder condenserAir(TemperatureReading reading) {
+        public Builder condenserAir(Reading<Temperature> reading) {
             condenserAir = Objects.requireNonNull(reading, "condenser air");
             return this;
         }
@@ -331,7 +332,7 @@ public final class SystemReadings {
          * @param reading the reading
          * @return this builder
          */
-        public Builder condenserAirLeaving(TemperatureReading reading) {
+        public Builder condenserAirLeaving(Reading<Temperature> reading) {
             condenserAirLeaving = Objects.requireNonNull(reading, "condenser air leaving");
             return this;
         }
@@ -342,7 +343,7 @@ public final class SystemReadings {
          * @param reading the reading
          * @return this builder
          */
-        public Builder dischargeLine(TemperatureReading reading) {
+        public Builder dischargeLine(Reading<Temperature> reading) {
             dischargeLine = Objects.requireNonNull(reading, "discharge line");
             return this;
         }

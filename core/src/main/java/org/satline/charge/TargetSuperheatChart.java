@@ -3,8 +3,9 @@ package org.satline.charge;
 import java.util.List;
 import java.util.Locale;
 import org.satline.explanation.Step;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 
 /**
@@ -27,7 +28,7 @@ public final class TargetSuperheatChart {
      * @param condenserAir dry bulb of the air entering the condenser
      * @return the target with the uncertainty that it takes over from the two readings, or why there is none
      */
-    public static ChargeTarget target(TemperatureReading returnWetBulb, TemperatureReading condenserAir) {
+    public static ChargeTarget target(Reading<Temperature> returnWetBulb, Reading<Temperature> condenserAir) {
         double wetBulb = returnWetBulb.value().fahrenheit();
         double dryBulb = condenserAir.value().fahrenheit();
         PublishedGrid.Lookup lookup = GRID.at(wetBulb, dryBulb);
@@ -74,7 +75,7 @@ public final class TargetSuperheatChart {
      * @param condenserAir dry bulb of the air entering the condenser
      * @return the target, or why there is none (below 5 degF)
      */
-    public static ChargeTarget ruleOfThumb(TemperatureReading returnWetBulb, TemperatureReading condenserAir) {
+    public static ChargeTarget ruleOfThumb(Reading<Temperature> returnWetBulb, Reading<Temperature> condenserAir) {
         double wetBulb = returnWetBulb.value().fahrenheit();
         double dryBulb = condenserAir.value().fahrenheit();
         double target = (3 * wetBulb - 80 - dryBulb) / 2;

@@ -4,8 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.satline.explanation.Step;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 
 /**
@@ -35,7 +36,7 @@ public final class TargetTemperatureSplit {
      * @param returnWetBulb wet bulb of the return air
      * @return the target; empty outside the table
      */
-    public static Optional<Target> target(TemperatureReading returnDryBulb, TemperatureReading returnWetBulb) {
+    public static Optional<Target> target(Reading<Temperature> returnDryBulb, Reading<Temperature> returnWetBulb) {
         double dryBulb = returnDryBulb.value().fahrenheit();
         double wetBulb = returnWetBulb.value().fahrenheit();
         if (!(GRID.at(dryBulb, wetBulb) instanceof PublishedGrid.Value found)) {

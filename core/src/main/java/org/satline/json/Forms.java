@@ -6,14 +6,15 @@ import java.util.Optional;
 import org.satline.charge.SystemReadings;
 import org.satline.cylinder.CylinderSpecification;
 import org.satline.cylinder.CylinderStamps;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
+import org.satline.quantity.Quantity;
+import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
@@ -46,6 +47,13 @@ final class Forms {
 
         Refrigerant blend() {
             return Refrigerant.blend(name, Part.composition(components));
+        }
+    }
+
+    /** A quantity of any kind, with the name of the kind. */
+    record Amount(String kind, double value, String unit) {
+        static Amount of(Quantity<?> quantity) {
+            return new Amount(quantity.getClass().getSimpleName(), quantity.si(), quantity.siUnit());
         }
     }
 
@@ -91,16 +99,16 @@ final class Forms {
 
     /** What was read on a system. */
     record Readings(
-            Optional<PressureReading> suctionPressure,
-            Optional<TemperatureReading> suctionLine,
-            Optional<PressureReading> liquidPressure,
-            Optional<TemperatureReading> liquidLine,
-            Optional<TemperatureReading> returnWetBulb,
-            Optional<TemperatureReading> returnDryBulb,
-            Optional<TemperatureReading> supplyDryBulb,
-            Optional<TemperatureReading> condenserAir,
-            Optional<TemperatureReading> condenserAirLeaving,
-            Optional<TemperatureReading> dischargeLine,
+            Optional<Reading<Pressure>> suctionPressure,
+            Optional<Reading<Temperature>> suctionLine,
+            Optional<Reading<Pressure>> liquidPressure,
+            Optional<Reading<Temperature>> liquidLine,
+            Optional<Reading<Temperature>> returnWetBulb,
+            Optional<Reading<Temperature>> returnDryBulb,
+            Optional<Reading<Temperature>> supplyDryBulb,
+            Optional<Reading<Temperature>> condenserAir,
+            Optional<Reading<Temperature>> condenserAirLeaving,
+            Optional<Reading<Temperature>> dischargeLine,
             PressureDifference evaporatorAboveSuctionPort,
             PressureDifference condenserAboveLiquidPort) {
         static Readings of(SystemReadings read) {

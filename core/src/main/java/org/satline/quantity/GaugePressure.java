@@ -126,7 +126,7 @@ public final class GaugePressure extends Quantity<GaugePressure> {
      * @throws IllegalArgumentException if the value is not finite, or a vacuum reading negative
      */
     public static GaugePressure parse(String text) {
-        Reading reading = KIND.read(text);
+        Written reading = KIND.read(text);
         return of(reading.value(), reading.unit());
     }
 

@@ -197,7 +197,7 @@ public final class Pressure extends Quantity<Pressure> {
      */
     public static Pressure parse(String text, Atmosphere atmosphere) {
         Objects.requireNonNull(atmosphere, "atmosphere");
-        Reading reading = WithAtmosphere.KIND.read(text);
+        Written reading = WithAtmosphere.KIND.read(text);
         if (GaugePressure.units().contains(reading.unit())) {
             return ofGauge(GaugePressure.of(reading.value(), reading.unit()), atmosphere);
         }

@@ -1,8 +1,7 @@
 package org.satline.simulation;
 
 import org.satline.charge.SystemReadings;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Power;
 import org.satline.quantity.Pressure;
@@ -67,14 +66,14 @@ public record SteadyState(
      */
     public SystemReadings exactReadings(AirConditions air) {
         return SystemReadings.builder()
-                .suction(PressureReading.exact(suctionPressure), TemperatureReading.exact(suctionLine))
-                .liquid(PressureReading.exact(liquidPressure), TemperatureReading.exact(liquidLine))
-                .dischargeLine(TemperatureReading.exact(dischargeLine))
-                .returnDryBulb(TemperatureReading.exact(air.returnDryBulb()))
-                .returnWetBulb(TemperatureReading.exact(air.returnWetBulb()))
-                .supplyDryBulb(TemperatureReading.exact(supplyDryBulb))
-                .condenserAir(TemperatureReading.exact(air.outdoor()))
-                .condenserAirLeaving(TemperatureReading.exact(condenserAirLeaving))
+                .suction(Reading.exact(suctionPressure), Reading.exact(suctionLine))
+                .liquid(Reading.exact(liquidPressure), Reading.exact(liquidLine))
+                .dischargeLine(Reading.exact(dischargeLine))
+                .returnDryBulb(Reading.exact(air.returnDryBulb()))
+                .returnWetBulb(Reading.exact(air.returnWetBulb()))
+                .supplyDryBulb(Reading.exact(supplyDryBulb))
+                .condenserAir(Reading.exact(air.outdoor()))
+                .condenserAirLeaving(Reading.exact(condenserAirLeaving))
                 .build();
     }
 }

@@ -8,6 +8,7 @@ import org.satline.cylinder.ContentsFinding;
 import org.satline.cylinder.ContentsReading;
 import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Refusal.Reason;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Density;
 import org.satline.quantity.GaugePressure;
@@ -40,17 +41,17 @@ final class CylinderDoubts {
 
     private static void tooWarm(
             CylinderOnSite cylinder, SaturationCurve holding, Atmosphere site, List<Refusal> found) {
-        double kelvins = cylinder.temperature().kelvins();
+        double kelvins = cylinder.temperature().value().kelvins();
         if (kelvins > cylinder.warmest().kelvins() + 0.05) {
             found.add(new Refusal(
                     Reason.TOO_WARM,
-                    "the cylinder is at " + Figures.of(cylinder.temperature()) + ", warmer than the "
+                    "the cylinder is at " + Figures.of(cylinder.temperature().value()) + ", warmer than the "
                             + Figures.of(cylinder.warmest())
                             + " for which its limit is computed; move away, let it cool, and name a warmer limit if it can get that warm again",
                     PRACTICE));
         }
         Optional<GaugePressure> service = cylinder.stamps().servicePressure();
-        Optional<Pressure> inside = cylinder.pressure();
+        Optional<Pressure> inside = cylinder.pressure().map(Reading::value);
         if (inside.isEmpty() && cylinder.holding().isPresent() && kelvins <= holding.maxTemperatureK()) {
             inside = Optional.of(Pressure.ofPascals(holding.bubblePressurePa(kelvins)));
         }
@@ -69,7 +70,7 @@ final class CylinderDoubts {
 
     private static void saidToHoldNothing(CylinderOnSite cylinder, List<Refusal> found) {
         cylinder.insideBeforeKg().ifPresent(inside -> {
-            double doubt = cylinder.scale().orElseThrow().expandedUncertainty().kilograms()
+            double doubt = cylinder.scale().orElseThrow().weighed().expandedUncertainty()
                     + cylinder.hoseContents().kilograms();
             if (inside > doubt) {
                 found.add(new Refusal(
@@ -80,6 +81,7 @@ final class CylinderDoubts {
             }
         });
         cylinder.pressure()
+                .map(Reading::value)
                 .filter(p -> p.pascals() > EVACUATED_BELOW_PA)
                 .ifPresent(
                         p -> found.add(
@@ -91,9 +93,11 @@ final class CylinderDoubts {
     }
 
     private static void againstLabel(
-            CylinderOnSite cylinder, SaturationCurve holding, Pressure pressure, List<Refusal> found) {
-        double kelvins = cylinder.temperature().kelvins();
-        if (!(pressure.pascals() > 0) || kelvins < holding.minTemperatureK() || kelvins > holding.maxTemperatureK()) {
+            CylinderOnSite cylinder, SaturationCurve holding, Reading<Pressure> pressure, List<Refusal> found) {
+        double kelvins = cylinder.temperature().value().kelvins();
+        if (!(pressure.value().pascals() > 0)
+                || kelvins < holding.minTemperatureK()
+                || kelvins > holding.maxTemperatureK()) {
             return;
         }
         Optional<Density> density = cylinder.insideBeforeKg()
@@ -101,21 +105,13 @@ final class CylinderDoubts {
                 .map(inside -> Density.ofKilogramsPerCubicMetre(
                         inside / cylinder.stamps().volume().cubicMetres()));
         ContentsFinding finding = ContentsCheck.check(
-                holding,
-                List.of(),
-                new ContentsReading(
-                        pressure,
-                        cylinder.pressureUncertainty().abs(),
-                        cylinder.temperature(),
-                        cylinder.temperatureUncertainty().abs(),
-                        true,
-                        density));
+                holding, List.of(), new ContentsReading(pressure, cylinder.temperature(), true, density));
         if (finding instanceof ContentsFinding.Consistent || finding instanceof ContentsFinding.LiquidGone) {
             return;
         }
-        String misfit = "the pressure " + Figures.of(pressure) + " does not fit "
+        String misfit = "the pressure " + Figures.of(pressure.value()) + " does not fit "
                 + holding.refrigerant().designation() + " at "
-                + Figures.of(cylinder.temperature()) + ", which saturates at "
+                + Figures.of(cylinder.temperature().value()) + ", which saturates at "
                 + Figures.of(Pressure.ofPascals(holding.bubblePressurePa(kelvins)));
         found.add(
                 cylinder.atRest()

@@ -5,12 +5,11 @@ import java.util.Optional;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.Jurisdiction;
 import org.satline.cylinder.Scale;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
-import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
-import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.transfer.Holder.Provenance;
 import org.satline.transfer.PointKind;
@@ -23,9 +22,7 @@ import org.satline.transfer.PointKind;
  * @param stamps its stamps
  * @param holding what it holds already; nothing where it is new or evacuated
  * @param temperature its temperature at rest
- * @param temperatureUncertainty expanded uncertainty of that temperature, k = 2
  * @param pressure its pressure where a gauge shows it; needed where it holds nothing
- * @param pressureUncertainty expanded uncertainty of that pressure, k = 2
  * @param scale how it is weighed, where it stands on a scale
  * @param hoseContents what the hoses hold that will end in the cylinder
  * @param jurisdiction the set of fill rules
@@ -40,10 +37,8 @@ public record CylinderOnSite(
         PointKind valve,
         CylinderStamps stamps,
         Optional<Refrigerant> holding,
-        Temperature temperature,
-        TemperatureDifference temperatureUncertainty,
-        Optional<Pressure> pressure,
-        PressureDifference pressureUncertainty,
+        Reading<Temperature> temperature,
+        Optional<Reading<Pressure>> pressure,
         Optional<Scale> scale,
         Mass hoseContents,
         Jurisdiction jurisdiction,
@@ -55,8 +50,7 @@ public record CylinderOnSite(
     /** {@inheritDoc} */
     public CylinderOnSite {
         Parts.required("name valve stamps holding temperature", name, valve, stamps, holding, temperature);
-        Parts.required("temperatureUncertainty pressure", temperatureUncertainty, pressure);
-        Parts.required("pressureUncertainty scale hoseContents", pressureUncertainty, scale, hoseContents);
+        Parts.required("pressure scale hoseContents", pressure, scale, hoseContents);
         Parts.required("jurisdiction warmest owner provenance", jurisdiction, warmest, owner, provenance);
         hoses = List.copyOf(hoses);
         if (holding.isEmpty() && pressure.isEmpty()) {
@@ -76,9 +70,7 @@ public record CylinderOnSite(
      * @param stamps its stamps
      * @param holding what it holds already
      * @param temperature its temperature at rest
-     * @param temperatureUncertainty expanded uncertainty of that temperature, k = 2
      * @param pressure its pressure where a gauge shows it
-     * @param pressureUncertainty expanded uncertainty of that pressure, k = 2
      * @param scale how it is weighed, where it stands on a scale
      * @param hoseContents what the hoses hold that will end in the cylinder
      * @param jurisdiction the set of fill rules
@@ -89,10 +81,8 @@ public record CylinderOnSite(
             PointKind valve,
             CylinderStamps stamps,
             Optional<Refrigerant> holding,
-            Temperature temperature,
-            TemperatureDifference temperatureUncertainty,
-            Optional<Pressure> pressure,
-            PressureDifference pressureUncertainty,
+            Reading<Temperature> temperature,
+            Optional<Reading<Pressure>> pressure,
             Optional<Scale> scale,
             Mass hoseContents,
             Jurisdiction jurisdiction,
@@ -103,9 +93,7 @@ public record CylinderOnSite(
                 stamps,
                 holding,
                 temperature,
-                temperatureUncertainty,
                 pressure,
-                pressureUncertainty,
                 scale,
                 hoseContents,
                 jurisdiction,
@@ -132,28 +120,23 @@ public record CylinderOnSite(
 
     /** Gross less tare before anything of this visit went in or out, as far as the scale tells; nothing without a scale. */
     Optional<Double> insideBeforeKg() {
-        return scale.map(found -> found instanceof Scale.ZeroedAfterHookUp zeroed
-                        ? zeroed.grossBefore().kilograms()
-                        : grossNowKg(found))
+        return scale.map(found -> found.weighed().value().kilograms())
                 .map(gross -> gross - stamps.tare().kilograms());
     }
 
     /** The gross weight now; nothing without a scale. */
     Optional<Double> grossKg() {
-        return scale.map(CylinderOnSite::grossNowKg);
+        return scale.map(Scale::grossNowKg);
     }
 
-    /** Expanded uncertainty of the gross weight, k = 2: with a zeroed scale of two weighings, independent (JCGM 100, 5.1.2); 0 without a scale. */
+    /** Expanded uncertainty of the gross weight now, k = 2; 0 without a scale. */
     double weighingUncertaintyKg() {
-        return scale.map(found -> found.expandedUncertainty().kilograms()
-                        * (found instanceof Scale.ZeroedAfterHookUp ? Math.sqrt(2) : 1))
-                .orElse(0.0);
+        return scale.map(Scale::expandedUncertaintyKg).orElse(0.0);
     }
 
-    private static double grossNowKg(Scale scale) {
-        return scale instanceof Scale.ZeroedAfterHookUp zeroed
-                ? zeroed.grossBefore().kilograms() + zeroed.transferred().kilograms()
-                : ((Scale.RunningGross) scale).reading().kilograms();
+    /** Expanded uncertainty of the pressure, k = 2, Pa; 0 where none was read. */
+    double pressureDoubtPa() {
+        return pressure.map(Reading::expandedUncertainty).orElse(0.0);
     }
 
     /**

@@ -3,7 +3,6 @@ package org.satline.visit;
 import java.util.List;
 import java.util.Optional;
 import org.satline.explanation.Step;
-import org.satline.quantity.PressureDifference;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
@@ -26,19 +25,14 @@ final class Flows {
                 .map(pressure -> new ConnectionPoint(
                         cylinder.valve(),
                         pressure,
-                        PressureDifference.ofPascals(
-                                Math.abs(cylinder.pressureUncertainty().pascals())),
                         List.of(new Step(
                                 "pressure at the " + cylinder.valve(),
                                 "p",
                                 "reading",
-                                pressure.toString(),
+                                pressure.value().toString(),
                                 "gauge on the cylinder"))))
                 .orElseGet(() -> ConnectionPoint.bySaturation(
-                        cylinder.valve(),
-                        curve(cylinder.holding(), systemCurve),
-                        cylinder.temperature(),
-                        cylinder.temperatureUncertainty()));
+                        cylinder.valve(), curve(cylinder.holding(), systemCurve), cylinder.temperature()));
     }
 
     /** The curve of what a cylinder holds; that of the system where it holds the same or nothing. */

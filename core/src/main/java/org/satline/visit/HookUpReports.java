@@ -9,6 +9,7 @@ import org.satline.cylinder.ContentsFinding;
 import org.satline.cylinder.ContentsReading;
 import org.satline.cylinder.VesselCondition;
 import org.satline.equilibrium.FluidModel;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Density;
 import org.satline.quantity.OutOfValidityException;
@@ -65,7 +66,8 @@ final class HookUpReports {
     }
 
     private static Optional<ContentsFinding> contents(CylinderOnSite cylinder) {
-        Optional<Pressure> pressure = cylinder.pressure().filter(found -> found.pascals() > 0);
+        Optional<Reading<Pressure>> pressure =
+                cylinder.pressure().filter(found -> found.value().pascals() > 0);
         if (pressure.isEmpty() || cylinder.holding().isEmpty()) {
             return Optional.empty();
         }
@@ -79,13 +81,7 @@ final class HookUpReports {
                         .map(catalogue::find)
                         .map(SaturationCurves::of)
                         .toList(),
-                new ContentsReading(
-                        pressure.get(),
-                        cylinder.pressureUncertainty().abs(),
-                        cylinder.temperature(),
-                        cylinder.temperatureUncertainty().abs(),
-                        cylinder.atRest(),
-                        density)));
+                new ContentsReading(pressure.get(), cylinder.temperature(), cylinder.atRest(), density)));
     }
 
     private static Optional<VesselReport> vessel(CylinderOnSite cylinder, Atmosphere site) {
@@ -95,7 +91,7 @@ final class HookUpReports {
                             FluidModel.of(held), cylinder.stamps().volume(), contents);
                     return new VesselReport(
                             contents,
-                            vessel.at(cylinder.temperature()),
+                            vessel.at(cylinder.temperature().value()),
                             warmer(vessel),
                             vessel.liquidFull(),
                             cylinder.stamps()

@@ -2,12 +2,12 @@ package org.satline.visit;
 
 import java.util.List;
 import java.util.Optional;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Density;
 import org.satline.quantity.Pressure;
 import org.satline.refrigerant.SafetyGroup;
 import org.satline.saturation.SaturationCurve;
-import org.satline.transfer.ConnectionPoint;
 import org.satline.transfer.HoseSide;
 import org.satline.transfer.PurgePlan;
 import org.satline.transfer.PurgePlanner;
@@ -38,7 +38,13 @@ final class HosePurges {
         return new HosePurge(
                 hose,
                 fromCylinder
-                        ? plan(hose, input, cylinder, port, inside.dewVapourDensity(cylinder.temperature()), inside)
+                        ? plan(
+                                hose,
+                                input,
+                                cylinder,
+                                port,
+                                inside.dewVapourDensity(cylinder.temperature().value()),
+                                inside)
                         : plan);
     }
 
@@ -62,7 +68,7 @@ final class HosePurges {
     private static Pressure pressureAt(HoseOnSite hose, VisitInput input) {
         return input.openPorts().stream()
                 .filter(point -> point.kind() == hose.port())
-                .map(ConnectionPoint::pressure)
+                .map(point -> point.pressure().value())
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("a hose hangs at the " + hose.port()
                         + ", whose pressure is not known; read it or name the port among the open ones"));
@@ -76,8 +82,9 @@ final class HosePurges {
         if (cylinder.holding().isEmpty()) {
             return VesselState.EVACUATED;
         }
-        Optional<Pressure> read = cylinder.pressure();
-        return state(read.orElseGet(() -> inside.dewPressure(cylinder.temperature())), site);
+        Optional<Pressure> read = cylinder.pressure().map(Reading::value);
+        return state(
+                read.orElseGet(() -> inside.dewPressure(cylinder.temperature().value())), site);
     }
 
     private static VesselState state(Pressure pressure, Atmosphere site) {

@@ -6,6 +6,7 @@ import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Refusal.Reason;
 import org.satline.cylinder.StampCheck;
 import org.satline.equilibrium.FluidModel;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -23,7 +24,7 @@ final class WeightDoubts {
     private WeightDoubts(CylinderOnSite cylinder, SaturationCurve holding) {
         this.cylinder = cylinder;
         this.holding = holding;
-        this.kelvins = cylinder.temperature().kelvins();
+        this.kelvins = cylinder.temperature().value().kelvins();
     }
 
     /** At most one reason: once the weight is known to be wrong, nothing further follows from it. */
@@ -37,8 +38,10 @@ final class WeightDoubts {
         }
         Optional<Refusal> below = StampCheck.belowTare(
                 cylinder.stamps(),
-                cylinder.grossKg().map(Mass::ofKilograms).orElseThrow(),
-                Mass.ofKilograms(cylinder.weighingUncertaintyKg()));
+                Reading.ofExpanded(
+                        Mass.ofKilograms(Math.max(0, cylinder.grossKg().orElseThrow())),
+                        cylinder.weighingUncertaintyKg(),
+                        "scale"));
         if (below.isPresent()) {
             return below.map(
                     found -> new Refusal(found.reason(), "weigh the cylinder again: " + found.text(), found.basis()));
@@ -52,7 +55,7 @@ final class WeightDoubts {
 
     /** Whether by its weight liquid fills the cylinder, so that no pressure computed from that weight means anything. */
     static boolean isBrimful(CylinderOnSite cylinder, SaturationCurve holding) {
-        double kelvins = cylinder.temperature().kelvins();
+        double kelvins = cylinder.temperature().value().kelvins();
         return covers(holding, kelvins)
                 && cylinder.insideKg()
                         .filter(inside -> inside
@@ -63,7 +66,7 @@ final class WeightDoubts {
 
     /** Whether by its weight, scale at its best, no liquid is left in it. */
     static boolean isVapourOnly(CylinderOnSite cylinder, SaturationCurve holding) {
-        double kelvins = cylinder.temperature().kelvins();
+        double kelvins = cylinder.temperature().value().kelvins();
         return covers(holding, kelvins)
                 && cylinder.insideKg()
                         .filter(inside -> inside + cylinder.weighingUncertaintyKg()
@@ -81,6 +84,7 @@ final class WeightDoubts {
             return Optional.empty();
         }
         String gauge = cylinder.pressure()
+                .map(Reading::value)
                 .filter(read -> read.pascals() <= holding.bubblePressurePa(kelvins) + pressureDoubtPa())
                 .map(read -> "; the gauge, " + Figures.of(read)
                         + ", shows vapour above the liquid: the weight is impossible, or the gauge is wrong")
@@ -90,7 +94,8 @@ final class WeightDoubts {
                 "keep people away, connect and move nothing: by its weight, " + Figures.of(insideMass())
                         + " in a cylinder of "
                         + Figures.of(cylinder.stamps().waterCapacity())
-                        + " of water, liquid fills it to the brim at " + Figures.of(cylinder.temperature())
+                        + " of water, liquid fills it to the brim at "
+                        + Figures.of(cylinder.temperature().value())
                         + ": it is about to burst, or weight, tare or water capacity is wrong" + gauge
                         + "; let it cool, then weigh it and read its stamps again",
                 VESSEL));
@@ -102,12 +107,12 @@ final class WeightDoubts {
 
     private double pressureDoubtPa() {
         double slope = holding.bubblePressurePa(kelvins) - holding.bubblePressurePa(colder());
-        return Math.hypot(cylinder.pressureUncertainty().pascals(), slope);
+        return Math.hypot(cylinder.pressureDoubtPa(), slope);
     }
 
     /** The temperature less its expanded uncertainty, as far as the saturation line goes. */
     private double colder() {
-        return Math.max(kelvins - Math.abs(cylinder.temperatureUncertainty().kelvins()), holding.minTemperatureK());
+        return Math.max(kelvins - cylinder.temperature().expandedUncertainty(), holding.minTemperatureK());
     }
 
     /**
@@ -123,8 +128,8 @@ final class WeightDoubts {
         double byWeight = vapourPressurePa(model, inside, kelvins);
         double byScale = vapourPressurePa(model, inside + cylinder.weighingUncertaintyKg(), kelvins) - byWeight;
         double byThermometer = byWeight - vapourPressurePa(model, inside, colder());
-        double expanded = Math.hypot(Math.hypot(cylinder.pressureUncertainty().pascals(), byScale), byThermometer);
-        Pressure read = cylinder.pressure().get();
+        double expanded = Math.hypot(Math.hypot(cylinder.pressureDoubtPa(), byScale), byThermometer);
+        Pressure read = cylinder.pressure().map(Reading::value).get();
         if (!(read.pascals() - byWeight > expanded)) {
             return Optional.empty();
         }
@@ -136,7 +141,7 @@ final class WeightDoubts {
                                 + " stamps again",
                         Figures.of(insideMass()),
                         Figures.of(Pressure.ofPascals(byWeight)),
-                        Figures.of(cylinder.temperature()),
+                        Figures.of(cylinder.temperature().value()),
                         Figures.of(read),
                         Pressure.ofPascals(read.pascals() - byWeight).psia(),
                         Pressure.ofPascals(expanded).psia()),

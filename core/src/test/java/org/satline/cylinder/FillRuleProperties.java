@@ -10,7 +10,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.satline.cylinder.RuleOutcome.MassLimit;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Mass;
+import org.satline.quantity.MassDifference;
 import org.satline.quantity.Temperature;
 
 class FillRuleProperties {
@@ -97,10 +99,12 @@ class FillRuleProperties {
             @ForAll @DoubleRange(min = 0, max = 1) double hose,
             @ForAll boolean zeroed) {
         CylinderStamps stamps = Samples.recovery().tare(Mass.ofKilograms(12)).build();
-        Mass u = Mass.ofKilograms(uncertainty);
+        Reading<Mass> before = Reading.ofExpanded(Mass.ofKilograms(gross), uncertainty, "scale, gross");
         Scale scale = zeroed
-                ? new Scale.ZeroedAfterHookUp(Mass.ofKilograms(gross), Mass.ofKilograms(transferred), u)
-                : new Scale.RunningGross(Mass.ofKilograms(gross), u);
+                ? new Scale.ZeroedAfterHookUp(
+                        before,
+                        Reading.ofExpanded(MassDifference.ofKilograms(transferred), uncertainty, "scale, since zeroed"))
+                : new Scale.RunningGross(before);
         Room room = RoomFinder.find(stamps, Mass.ofKilograms(15), scale, Mass.ofKilograms(hose));
         if (room instanceof Room.Left left) {
             assertThat(left.room().kilograms()).isPositive();

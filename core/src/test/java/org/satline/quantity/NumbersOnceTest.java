@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Test;
 class NumbersOnceTest {
     private static final Path PROJECT = Path.of("..");
 
-    private static final Pattern FACTOR = Pattern.compile(
-            "273\\.15|6_?894\\.7|0\\.4535|101_?325(?!\\d)|\\b101\\.325|459\\.67|\\b1\\.8\\b");
+    private static final Pattern FACTOR =
+            Pattern.compile("273\\.15|6_?894\\.7|0\\.4535|101_?325(?!\\d)|\\b101\\.325|459\\.67|\\b1\\.8\\b");
 
     /** A line that may hold such a number, with the reason. */
     private record Allowed(String file, String part, String reason) {}

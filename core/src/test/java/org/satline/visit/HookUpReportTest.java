@@ -21,8 +21,7 @@ import org.satline.cylinder.FillQuestion;
 import org.satline.cylinder.FillRules;
 import org.satline.cylinder.Scale;
 import org.satline.cylinder.VesselPoint;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
@@ -300,15 +299,15 @@ class HookUpReportTest {
 
     private static ConnectionPoint port(PointKind kind, String gauge) {
         return new ConnectionPoint(
-                kind, Pressure.parse(gauge, SEA_LEVEL), PressureDifference.ofKilopascals(10), List.of());
+                kind, Reading.ofExpanded(Pressure.parse(gauge, SEA_LEVEL), 10_000, "gauge at the " + kind), List.of());
     }
 
-    private static PressureReading gauge(String text) {
-        return PressureReading.of(Pressure.parse(text, SEA_LEVEL), 3000, "gauge " + text);
+    private static Reading<Pressure> gauge(String text) {
+        return Reading.of(Pressure.parse(text, SEA_LEVEL), 3000, "gauge " + text);
     }
 
-    private static TemperatureReading at(String text) {
-        return TemperatureReading.of(Temperature.parse(text), 0.3, "probe at " + text);
+    private static Reading<Temperature> at(String text) {
+        return Reading.of(Temperature.parse(text), 0.3, "probe at " + text);
     }
 
     private static Draft cylinder() {
@@ -318,7 +317,7 @@ class HookUpReportTest {
     private static final class Draft {
         private PointKind valve = PointKind.RECOVERY_CYLINDER_VAPOUR_VALVE;
         private Refrigerant holding = R410A;
-        private Optional<Pressure> pressure = Optional.empty();
+        private Optional<Reading<Pressure>> pressure = Optional.empty();
         private String gross = "41.35 lb";
         private Optional<String> owner = Optional.empty();
         private Optional<Provenance> provenance = Optional.empty();
@@ -335,7 +334,7 @@ class HookUpReportTest {
         }
 
         Draft pressure(String gauge) {
-            pressure = Optional.of(Pressure.parse(gauge, SEA_LEVEL));
+            pressure = Optional.of(Reading.ofExpanded(Pressure.parse(gauge, SEA_LEVEL), 10_000, "gauge"));
             return this;
         }
 
@@ -367,11 +366,9 @@ class HookUpReportTest {
                             .retestDue(LocalDate.of(2029, 4, 30))
                             .build(),
                     Optional.of(holding),
-                    Temperature.ofFahrenheit(84),
-                    TemperatureDifference.ofKelvins(1),
+                    Reading.ofExpanded(Temperature.ofFahrenheit(84), 1, "thermometer"),
                     pressure,
-                    PressureDifference.ofKilopascals(10),
-                    Optional.of(new Scale.RunningGross(Mass.parse(gross), Mass.ofGrams(20))),
+                    Optional.of(new Scale.RunningGross(Reading.ofExpanded(Mass.parse(gross), 0.02, "scale"))),
                     Mass.ofGrams(90),
                     FillRules.standard().defaultJurisdiction(),
                     FillQuestion.USUAL_MAXIMUM,

@@ -18,13 +18,11 @@ import org.satline.cylinder.FillQuestion;
 import org.satline.cylinder.FillRules;
 import org.satline.cylinder.Refusal.Reason;
 import org.satline.cylinder.Scale;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
-import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Catalogue;
@@ -41,12 +39,12 @@ class VisitSafetyTest {
     private static final Atmosphere SEA_LEVEL = Atmosphere.standard();
     private static final Site SITE = Site.atAltitude("quay", Length.ofMetres(0));
 
-    private static TemperatureReading at(String text) {
-        return TemperatureReading.of(Temperature.parse(text), 0.5, "probe at " + text);
+    private static Reading<Temperature> at(String text) {
+        return Reading.of(Temperature.parse(text), 0.5, "probe at " + text);
     }
 
-    private static PressureReading gauge(String text, double standardUncertaintyPa) {
-        return PressureReading.of(Pressure.parse(text, SEA_LEVEL), standardUncertaintyPa, "gauge " + text);
+    private static Reading<Pressure> gauge(String text, double standardUncertaintyPa) {
+        return Reading.of(Pressure.parse(text, SEA_LEVEL), standardUncertaintyPa, "gauge " + text);
     }
 
     private static SystemReadings.Builder overfull() {
@@ -74,7 +72,7 @@ class VisitSafetyTest {
 
     private static ConnectionPoint port(PointKind kind, String gauge) {
         return new ConnectionPoint(
-                kind, Pressure.parse(gauge, SEA_LEVEL), PressureDifference.ofKilopascals(10), List.of());
+                kind, Reading.ofExpanded(Pressure.parse(gauge, SEA_LEVEL), 10_000, "gauge at the " + kind), List.of());
     }
 
     private static CylinderOnSite cylinder(
@@ -89,11 +87,9 @@ class VisitSafetyTest {
                         .retestDue(LocalDate.of(2029, 4, 30))
                         .build(),
                 holding,
-                Temperature.parse(temperature),
-                TemperatureDifference.ofKelvins(1),
-                pressure.map(text -> Pressure.parse(text, SEA_LEVEL)),
-                PressureDifference.ofKilopascals(10),
-                Optional.of(new Scale.RunningGross(Mass.parse(gross), Mass.ofGrams(20))),
+                Reading.ofExpanded(Temperature.parse(temperature), 1, "thermometer"),
+                pressure.map(text -> Reading.ofExpanded(Pressure.parse(text, SEA_LEVEL), 10_000, "gauge")),
+                Optional.of(new Scale.RunningGross(Reading.ofExpanded(Mass.parse(gross), 0.02, "scale"))),
                 Mass.ofGrams(90),
                 FillRules.standard().defaultJurisdiction(),
                 FillQuestion.USUAL_MAXIMUM);
@@ -194,9 +190,7 @@ class VisitSafetyTest {
                 held.stamps(),
                 held.holding(),
                 held.temperature(),
-                held.temperatureUncertainty(),
                 held.pressure(),
-                held.pressureUncertainty(),
                 held.scale(),
                 held.hoseContents(),
                 held.jurisdiction(),

@@ -23,16 +23,14 @@ import org.satline.cylinder.FillRules;
 import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Refusal.Reason;
 import org.satline.cylinder.Scale;
-import org.satline.measurement.PressureReading;
+import org.satline.measurement.Reading;
 import org.satline.measurement.SettlingTest;
-import org.satline.measurement.TemperatureReading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
 import org.satline.quantity.Pressure;
-import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Catalogue;
@@ -334,11 +332,9 @@ class WeightAndStampsTest {
                 valve,
                 stamps.build(),
                 holding,
-                Temperature.parse(temperature),
-                TemperatureDifference.ofKelvins(1),
-                gauge.map(text -> Pressure.parse(text, SEA_LEVEL)),
-                PressureDifference.ofKilopascals(10),
-                gross.map(text -> new Scale.RunningGross(Mass.parse(text), Mass.ofGrams(20))),
+                Reading.ofExpanded(Temperature.parse(temperature), 1, "thermometer"),
+                gauge.map(text -> Reading.ofExpanded(Pressure.parse(text, SEA_LEVEL), 10_000, "gauge")),
+                gross.map(text -> new Scale.RunningGross(Reading.ofExpanded(Mass.parse(text), 0.02, "scale"))),
                 Mass.ofGrams(90),
                 FillRules.standard().defaultJurisdiction(),
                 FillQuestion.USUAL_MAXIMUM,
@@ -375,16 +371,16 @@ class WeightAndStampsTest {
                 Optional.of(cylinder()));
     }
 
-    private static PressureReading pressure(String text) {
-        return PressureReading.of(Pressure.parse(text, SEA_LEVEL), 3000, "gauge " + text);
+    private static Reading<Pressure> pressure(String text) {
+        return Reading.of(Pressure.parse(text, SEA_LEVEL), 3000, "gauge " + text);
     }
 
-    private static TemperatureReading line(String text) {
-        return TemperatureReading.of(Temperature.parse(text), 0.4, "probe at " + text);
+    private static Reading<Temperature> line(String text) {
+        return Reading.of(Temperature.parse(text), 0.4, "probe at " + text);
     }
 
     private static ConnectionPoint port(PointKind kind, String text) {
         return new ConnectionPoint(
-                kind, Pressure.parse(text, SEA_LEVEL), PressureDifference.ofKilopascals(10), List.of());
+                kind, Reading.ofExpanded(Pressure.parse(text, SEA_LEVEL), 10_000, "gauge at the " + kind), List.of());
     }
 }

@@ -3,8 +3,7 @@ package org.satline.examples.embedding;
 import org.satline.charge.Margins;
 import org.satline.charge.SystemReadings;
 import org.satline.json.SatlineJson;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
@@ -23,8 +22,8 @@ public final class JsonRoundTrip {
         Margins margins = Margins.of(
                 SaturationCurves.of(Catalogue.standard().find("R-744")),
                 SystemReadings.builder()
-                        .suctionPressure(PressureReading.exact(Pressure.ofKilopascals(1969.6)))
-                        .suctionLine(TemperatureReading.of(Temperature.ofCelsius(-15), 0.5, "probe"))
+                        .suctionPressure(Reading.exact(Pressure.ofKilopascals(1969.6)))
+                        .suctionLine(Reading.of(Temperature.ofCelsius(-15), 0.5, "probe"))
                         .build());
         SatlineJson json = new SatlineJson(); // or SatlineModule, for an ObjectMapper of your own
         String text = json.write(margins);

@@ -9,8 +9,7 @@ import org.satline.charge.Deviation;
 import org.satline.charge.MeteringDevice;
 import org.satline.charge.SystemReadings;
 import org.satline.charge.Verdict;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
@@ -31,8 +30,8 @@ public final class VerdictWithUncertainty {
     public static void main(String[] args) {
         SaturationCurve curve = SaturationCurves.of(Catalogue.standard().find("R-744"));
         SystemReadings readings = SystemReadings.builder()
-                .liquidPressure(PressureReading.exact(Pressure.ofKilopascals(1969.6)))
-                .liquidLine(TemperatureReading.of(Temperature.ofCelsius(-23), 0.5, "probe on the liquid line"))
+                .liquidPressure(Reading.exact(Pressure.ofKilopascals(1969.6)))
+                .liquidLine(Reading.of(Temperature.ofCelsius(-23), 0.5, "probe on the liquid line"))
                 .build();
         ChargeQuestion question =
                 ChargeQuestion.of(MeteringDevice.EXPANSION_VALVE, Optional.of(TemperatureDifference.ofKelvins(5)));

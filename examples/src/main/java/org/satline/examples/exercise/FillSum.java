@@ -10,6 +10,7 @@ import org.satline.cylinder.RoomFinder;
 import org.satline.cylinder.RuleOutcome.MassLimit;
 import org.satline.cylinder.Scale;
 import org.satline.explanation.Step;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Density;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Temperature;
@@ -173,6 +174,11 @@ final class FillSum {
         return room(draw, limit, readout, doubt.value(), hose.value(), mayBeFilled);
     }
 
+    /** The scale of an exercise shows the gross weight. */
+    private static Mass stop(Room.Left left) {
+        return Mass.ofKilograms(left.stopReading().kilograms());
+    }
+
     /** Contents by the scale, room and stop weight. */
     boolean room(Draw draw, MassLimit limit, Readout scaleUnits, Mass scaleDoubt, Mass hose, boolean mayBeFilled) {
         double share = draw.between(0.25, 0.8);
@@ -180,13 +186,11 @@ final class FillSum {
                 "scale now (gross)",
                 Mass.ofKilograms(stamps.tare().kilograms()
                         + share * limit.maximumContents().kilograms()));
-        Scale weighed = new Scale.RunningGross(scale.value(), scaleDoubt);
+        Scale weighed = new Scale.RunningGross(Reading.ofExpanded(scale.value(), scaleDoubt.kilograms(), "scale"));
         Room room = RoomFinder.find(stamps, limit.maximumContents(), weighed, hose);
         if (!(room instanceof Room.Left left)
                 || !(RoomFinder.find(stamps, hand(limit), weighed, hose) instanceof Room.Left worked)
-                || (mayBeFilled
-                        && !(sameDigits(worked.room(), left.room())
-                                && sameDigits(worked.stopReading(), left.stopReading())))) {
+                || (mayBeFilled && !(sameDigits(worked.room(), left.room()) && sameDigits(stop(worked), stop(left))))) {
             return false;
         }
         String unit = ", in " + readout.massUnit();
@@ -202,9 +206,7 @@ final class FillSum {
                 .part(
                         "stop",
                         "At which reading of the scale is to be stopped" + unit + " (rounded down)?",
-                        mayBeFilled
-                                ? FillLimitMaker.down(left.stopReading(), readout)
-                                : new Answer.Words(NOT_TO_BE_FILLED))
+                        mayBeFilled ? FillLimitMaker.down(stop(left), readout) : new Answer.Words(NOT_TO_BE_FILLED))
                 .sum(
                         "contents now",
                         "contents = gross - TW",
@@ -226,7 +228,7 @@ final class FillSum {
                         "stop weight",
                         "stop = gross + room",
                         readout.text(scale.value()) + " + " + readout.text(worked.room()),
-                        readout.text(worked.stopReading()))
+                        readout.text(stop(worked)))
                 .derive(left.steps());
         return true;
     }

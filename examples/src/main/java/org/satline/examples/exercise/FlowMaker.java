@@ -5,12 +5,12 @@ import java.util.Optional;
 import org.satline.charge.MeteringDevice;
 import org.satline.examples.exercise.RunningSystems.Running;
 import org.satline.explanation.Step;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
-import org.satline.quantity.TemperatureDifference;
 import org.satline.safety.Task;
 import org.satline.saturation.SaturationCurve;
 import org.satline.simulation.ImposedFault;
@@ -93,7 +93,6 @@ final class FlowMaker implements Maker {
         boolean starting = difficulty == Difficulty.STARTING;
         Pressure first = starting ? Pressure.ofGauge(port.value(), air.value()) : working.absolute(port, air.value());
         PressureDifference portDoubt = PressureDifference.ZERO;
-        TemperatureDifference cylinderDoubt = TemperatureDifference.ZERO;
         if (hard) {
             Given<PressureDifference> u = readout.pressureDifference(
                     "expanded uncertainty of the gauge (k = 2)",
@@ -102,7 +101,8 @@ final class FlowMaker implements Maker {
             draft.given(u, readout.temperature("outdoor air", running.air().outdoor()));
             draft.slip("The outdoor air is not needed: the cylinder's own temperature counts.");
         }
-        ConnectionPoint system = ConnectionPoint.byGauge(wish.port(), port.value(), air.value(), portDoubt);
+        ConnectionPoint system = ConnectionPoint.byGauge(
+                wish.port(), Reading.ofExpanded(port.value(), portDoubt.pascals(), "gauge"), air.value());
         ConnectionPoint cylinder;
         String numbers;
         if (starting) {
@@ -111,15 +111,16 @@ final class FlowMaker implements Maker {
             draft.given(gauge)
                     .rule(
                             "Both gauges show the pressure above the same air: their readings may be compared as they are.");
-            cylinder = ConnectionPoint.byGauge(wish.valve(), gauge.value(), air.value(), PressureDifference.ZERO);
+            cylinder = ConnectionPoint.byGauge(wish.valve(), Reading.exact(gauge.value()), air.value());
             numbers = port.text() + " - " + gauge.text();
         } else {
             Given<Temperature> at = readout.temperature("cylinder, at rest, liquid and vapour inside", cylinderAt);
             draft.given(air, at)
                     .slip(
                             "A gauge reading must not be held against a pressure from the table: one counts from the air, the other from nothing.");
-            cylinder = ConnectionPoint.bySaturation(wish.valve(), curve, at.value(), cylinderDoubt);
-            numbers = readout.text(first) + " - " + readout.text(cylinder.pressure());
+            cylinder = ConnectionPoint.bySaturation(wish.valve(), curve, Reading.exact(at.value()));
+            numbers = readout.text(first) + " - "
+                    + readout.text(cylinder.pressure().value());
             draft.table(SaturationExtract.around(curve, readout, at.value(), at.value(), draw))
                     .rule(
                             "Where in the cylinder the blend stands between bubble and dew point is not known: take the middle of both"
@@ -132,7 +133,7 @@ final class FlowMaker implements Maker {
                             "p = (p_bubble(T) + p_dew(T)) / 2",
                             "(" + readout.text(curve.bubblePressure(at.value())) + " + "
                                     + readout.text(curve.dewPressure(at.value())) + ") / 2",
-                            readout.text(cylinder.pressure()),
+                            readout.text(cylinder.pressure().value()),
                             "saturation table of the question"));
         }
         return answered(
@@ -167,8 +168,8 @@ final class FlowMaker implements Maker {
             Pressure port,
             String numbers,
             ConnectionPoint cylinder) {
-        double inCylinder = cylinder.pressure().pascals();
-        PressureDifference signed = port.minus(cylinder.pressure());
+        double inCylinder = cylinder.pressure().value().pascals();
+        PressureDifference signed = port.minus(cylinder.pressure().value());
         boolean tooClose = flow instanceof Flow.TooCloseToCall;
         double doubt = tooClose
                 ? ((Flow.TooCloseToCall) flow).expandedUncertainty().pascals()

@@ -2,8 +2,7 @@ package org.satline.examples.exercise;
 
 import org.satline.charge.SystemReadings;
 import org.satline.examples.exercise.RunningSystems.Running;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Pressure;
@@ -59,11 +58,11 @@ record LineReadings(
     SystemReadings typed(double pressureUncertaintyPa, double temperatureUncertaintyK) {
         return SystemReadings.builder()
                 .suction(
-                        PressureReading.of(suction(), pressureUncertaintyPa, "low-side gauge"),
-                        TemperatureReading.of(suctionLine.value(), temperatureUncertaintyK, "clamp, suction line"))
+                        Reading.of(suction(), pressureUncertaintyPa, "low-side gauge"),
+                        Reading.of(suctionLine.value(), temperatureUncertaintyK, "clamp, suction line"))
                 .liquid(
-                        PressureReading.of(liquid(), pressureUncertaintyPa, "high-side gauge"),
-                        TemperatureReading.of(liquidLine.value(), temperatureUncertaintyK, "clamp, liquid line"))
+                        Reading.of(liquid(), pressureUncertaintyPa, "high-side gauge"),
+                        Reading.of(liquidLine.value(), temperatureUncertaintyK, "clamp, liquid line"))
                 .build();
     }
 

@@ -7,8 +7,9 @@ import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.FluidState;
 import org.satline.equilibrium.PhaseSplit;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
 
 /** The cycle that the readings of a visit describe, or the reason why they describe none. */
 sealed interface CycleOutcome {
@@ -62,10 +63,10 @@ sealed interface CycleOutcome {
     private static List<CycleCorner> corners(
             FluidModel model,
             SystemReadings readings,
-            PressureReading suctionPressure,
-            TemperatureReading suctionLine,
-            PressureReading liquidPressure,
-            TemperatureReading liquidLine) {
+            Reading<Pressure> suctionPressure,
+            Reading<Temperature> suctionLine,
+            Reading<Pressure> liquidPressure,
+            Reading<Temperature> liquidLine) {
         double low = suctionPressure.value().pascals();
         double high = liquidPressure.value().pascals();
         double condensing = high + readings.condenserAboveLiquidPort().pascals();

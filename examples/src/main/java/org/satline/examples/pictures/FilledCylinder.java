@@ -66,7 +66,7 @@ public record FilledCylinder(
                             stamps.servicePressure()
                                     .map(gauge -> Pressure.ofGauge(
                                             gauge, visit.input().site().atmosphere())),
-                            Optional.of(hookUp.cylinder().temperature()));
+                            Optional.of(hookUp.cylinder().temperature().value()));
                 }));
     }
 }

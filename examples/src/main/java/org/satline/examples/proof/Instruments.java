@@ -3,8 +3,7 @@ package org.satline.examples.proof;
 import java.util.Random;
 import org.satline.charge.OperatingConditions;
 import org.satline.charge.SystemReadings;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.simulation.AirConditions;
@@ -55,13 +54,12 @@ final class Instruments {
                 pressure(atRest, liquidOff, "high side"), probe(6, air.outdoor(), "outdoor air"));
     }
 
-    private PressureReading pressure(Pressure exact, double off, String name) {
-        return PressureReading.of(
+    private Reading<Pressure> pressure(Pressure exact, double off, String name) {
+        return Reading.of(
                 Pressure.ofPascals(exact.pascals() * (1 + off)), relative * exact.pascals(), "gauge, " + name);
     }
 
-    private TemperatureReading probe(int which, Temperature exact, String name) {
-        return TemperatureReading.of(
-                Temperature.ofKelvins(exact.kelvins() + probesOff[which]), kelvins, "probe, " + name);
+    private Reading<Temperature> probe(int which, Temperature exact, String name) {
+        return Reading.of(Temperature.ofKelvins(exact.kelvins() + probesOff[which]), kelvins, "probe, " + name);
     }
 }

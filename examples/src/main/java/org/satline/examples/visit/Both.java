@@ -2,6 +2,7 @@ package org.satline.examples.visit;
 
 import java.util.Locale;
 import org.satline.quantity.Mass;
+import org.satline.quantity.MassDifference;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
@@ -28,6 +29,11 @@ final class Both {
 
     /** For limits: rounded down, so that the printed figure is never above the one computed. */
     static String down(Mass m) {
+        return figure("%.2f lb (%.2f kg)", Math.floor(m.pounds() * 100) / 100, Math.floor(m.kilograms() * 100) / 100);
+    }
+
+    /** For the reading of a scale: rounded down, so that it is never above the one computed. */
+    static String down(MassDifference m) {
         return figure("%.2f lb (%.2f kg)", Math.floor(m.pounds() * 100) / 100, Math.floor(m.kilograms() * 100) / 100);
     }
 

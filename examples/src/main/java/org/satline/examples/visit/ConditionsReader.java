@@ -9,12 +9,13 @@ import org.satline.charge.OperatingConditions.Airflow;
 import org.satline.charge.OperatingConditions.Standing;
 import org.satline.examples.file.JsonFields;
 import org.satline.examples.visit.InstrumentReader.Instruments;
-import org.satline.measurement.PressureReading;
+import org.satline.measurement.Reading;
 import org.satline.measurement.SettlingTest;
 import org.satline.measurement.SettlingTest.Sample;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.MassDifference;
 import org.satline.quantity.Power;
+import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.quantity.VolumeFlow;
@@ -86,7 +87,7 @@ final class ConditionsReader {
             throw fields.refused(
                     "standingPressure and standingTemperature belong together, such as \"230 psig\" and \"75 degF\"; give both or neither");
         }
-        Optional<PressureReading> pressure = fields.optionalValue(
+        Optional<Reading<Pressure>> pressure = fields.optionalValue(
                 "standingPressure",
                 "230 psig",
                 text -> with.liquidGauge().read(VisitReader.gaugePressure(text, site), site));

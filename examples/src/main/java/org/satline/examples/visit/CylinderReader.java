@@ -13,15 +13,16 @@ import org.satline.cylinder.Scale;
 import org.satline.examples.file.JsonFields;
 import org.satline.examples.file.Shown;
 import org.satline.examples.visit.InstrumentReader.Instruments;
+import org.satline.measurement.PressureInstrument;
+import org.satline.measurement.Reading;
 import org.satline.measurement.WeighingScale;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
+import org.satline.quantity.MassDifference;
 import org.satline.quantity.Pressure;
-import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
-import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurves;
 import org.satline.transfer.EndFitting;
@@ -111,15 +112,8 @@ final class CylinderReader {
                     valve,
                     stamps,
                     holding,
-                    temperature,
-                    TemperatureDifference.ofKelvins(
-                            2 * with.thermometer().read(temperature, "cylinder").standardUncertaintyK()),
-                    pressure,
-                    PressureDifference.ofPascals(pressure.map(shown -> 2
-                                    * with.suctionGauge()
-                                            .read(shown.gauge(site), site)
-                                            .standardUncertaintyPa())
-                            .orElse(0.0)),
+                    with.thermometer().read(temperature, "cylinder"),
+                    pressure.map(read -> by(with.suctionGauge(), read, site)),
                     scale(fields, with),
                     fields.optionalValue("hoseContents", "0.2 lb", Mass::parse).orElse(Mass.ZERO),
                     fields.optionalValue("fillRules", "us", FillRules.standard()::jurisdiction)
@@ -133,6 +127,12 @@ final class CylinderReader {
         } catch (IllegalArgumentException e) {
             throw fields.refused(String.valueOf(e.getMessage()));
         }
+    }
+
+    /** The value as written; its error goes by what the gauge would have shown. */
+    private static Reading<Pressure> by(PressureInstrument gauge, Pressure read, Atmosphere site) {
+        Reading<Pressure> shown = gauge.read(read.gauge(site), site);
+        return new Reading<>(read, shown.budget(), shown.shown());
     }
 
     private static Temperature onCurve(Optional<Refrigerant> holding, Temperature temperature) {
@@ -169,14 +169,36 @@ final class CylinderReader {
         }
         WeighingScale scale = with.scale()
                 .orElseThrow(() -> fields.refused("scaleReading", "stands there, but instruments.scale does not"));
-        Mass reading = fields.value("scaleReading", "41.35 lb", Mass::parse);
         Optional<Mass> before = fields.optionalValue("grossBefore", "41.35 lb", Mass::parse);
-        Mass largest = before.map(gross -> gross.plus(reading)).orElse(reading);
-        if (!(largest.kilograms() <= 10_000)) {
-            throw fields.refused("scaleReading", Shown.quoted(reading.toString()) + " is outside [0, 10000] kg");
+        return Optional.of(before.isPresent() ? zeroed(fields, scale, before.get()) : running(fields, scale));
+    }
+
+    private static Scale running(JsonFields fields, WeighingScale scale) {
+        Mass gross = fields.value("scaleReading", "41.35 lb", Mass::parse);
+        double u = standardUncertaintyKg(fields, scale, gross.kilograms(), gross.toString());
+        return new Scale.RunningGross(Reading.of(gross, u, scale.name()).shownBy(scale.name(), gross));
+    }
+
+    /** What has come in since; negative for a cylinder that gives, but no more than hung there. */
+    private static Scale zeroed(JsonFields fields, WeighingScale scale, Mass before) {
+        MassDifference since = fields.value("scaleReading", "-2.2 lb", MassDifference::parse);
+        double now = before.kilograms() + since.kilograms();
+        if (!(now >= 0)) {
+            throw fields.refused(
+                    "scaleReading",
+                    Shown.quoted(since.toString()) + " takes more off than the gross weight before, " + before);
         }
-        Mass uncertainty = Mass.ofKilograms(2 * scale.standardUncertaintyOfChangeKg(Mass.ZERO, largest));
-        return Optional.of(before.<Scale>map(gross -> new Scale.ZeroedAfterHookUp(gross, reading, uncertainty))
-                .orElseGet(() -> new Scale.RunningGross(reading, uncertainty)));
+        double u = standardUncertaintyKg(fields, scale, Math.max(before.kilograms(), now), since.toString());
+        return new Scale.ZeroedAfterHookUp(
+                Reading.of(before, u, scale.name() + ", gross before").shownBy(scale.name(), before),
+                Reading.of(since, u, scale.name() + ", since zeroed").shownBy(scale.name(), since));
+    }
+
+    private static double standardUncertaintyKg(
+            JsonFields fields, WeighingScale scale, double largestKg, String reading) {
+        if (!(largestKg <= 10_000)) {
+            throw fields.refused("scaleReading", Shown.quoted(reading) + " is outside [0, 10000] kg");
+        }
+        return scale.standardUncertaintyOfChangeKg(Mass.ZERO, Mass.ofKilograms(largestKg));
     }
 }

@@ -16,8 +16,7 @@ import org.satline.examples.file.JsonFields;
 import org.satline.examples.file.Shown;
 import org.satline.examples.visit.InstrumentReader.Instruments;
 import org.satline.measurement.PressureInstrument;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.measurement.Thermometer;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
@@ -166,7 +165,7 @@ public final class VisitReader {
                 .ifPresent(readings::suctionPressure);
         fields.optionalValue("liquidPressure", "388 psig", text -> reading(text, site, with.liquidGauge(), curve))
                 .ifPresent(readings::liquidPressure);
-        BiFunction<String, String, Optional<TemperatureReading>> pipe = (field, where) -> fields.optionalValue(
+        BiFunction<String, String, Optional<Reading<Temperature>>> pipe = (field, where) -> fields.optionalValue(
                 field,
                 "53 degF",
                 text -> probe(with.thermometer(), where)
@@ -174,7 +173,7 @@ public final class VisitReader {
         pipe.apply("suctionLine", "suction line").ifPresent(readings::suctionLine);
         pipe.apply("liquidLine", "liquid line").ifPresent(readings::liquidLine);
         pipe.apply("dischargeLine", "discharge line").ifPresent(readings::dischargeLine);
-        BiFunction<String, String, Optional<TemperatureReading>> air = (field, where) -> fields.optionalValue(
+        BiFunction<String, String, Optional<Reading<Temperature>>> air = (field, where) -> fields.optionalValue(
                 field, "78 degF", text -> probe(with.thermometer(), where).read(Temperature.parse(text), where));
         air.apply("returnDryBulb", "return air, dry bulb").ifPresent(readings::returnDryBulb);
         air.apply("returnWetBulb", "return air, wet bulb").ifPresent(readings::returnWetBulb);
@@ -194,8 +193,8 @@ public final class VisitReader {
     }
 
     /** Asks the curve at once, so that a pressure outside of it is refused with the name of its field. */
-    static PressureReading reading(String text, Atmosphere site, PressureInstrument gauge, SaturationCurve curve) {
-        PressureReading reading = gauge.read(gaugePressure(text, site), site);
+    static Reading<Pressure> reading(String text, Atmosphere site, PressureInstrument gauge, SaturationCurve curve) {
+        Reading<Pressure> reading = gauge.read(gaugePressure(text, site), site);
         Objects.requireNonNull(curve.glide(reading.value()), "glide");
         return reading;
     }
@@ -210,7 +209,7 @@ public final class VisitReader {
         for (JsonFields fields : ports) {
             PointKind kind = fields.choice("port", PORTS);
             PressureInstrument gauge = kind == PointKind.LOW_SIDE_PORT ? with.suctionGauge() : with.liquidGauge();
-            PressureReading reading =
+            Reading<Pressure> reading =
                     fields.value("pressure", "118 psig", text -> gauge.read(gaugePressure(text, site), site));
             points.add(point(kind, reading));
         }
@@ -224,9 +223,8 @@ public final class VisitReader {
         return points;
     }
 
-    private static ConnectionPoint point(PointKind kind, PressureReading reading) {
-        return new ConnectionPoint(
-                kind, reading.value(), PressureDifference.ofPascals(2 * reading.standardUncertaintyPa()), List.of());
+    private static ConnectionPoint point(PointKind kind, Reading<Pressure> reading) {
+        return new ConnectionPoint(kind, reading, List.of());
     }
 
     /** Asks for the curve at once, so that a refrigerant without an equation is refused with the name of its field. */

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.knowm.xchart.XYSeries;
 import org.satline.equilibrium.FluidModel;
 import org.satline.examples.visit.VisitReader;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
@@ -131,7 +131,7 @@ class PictureTest {
         Picture picture = PressureEnthalpyPicture.of(
                 curve("R-410A"),
                 visit.readings().toBuilder()
-                        .dischargeLine(TemperatureReading.exact(Temperature.ofCelsius(82)))
+                        .dischargeLine(Reading.exact(Temperature.ofCelsius(82)))
                         .build(),
                 PictureUnits.SI);
         assertThat(series(picture, "read").getXData()).hasSize(3);
@@ -144,7 +144,7 @@ class PictureTest {
         Picture wet = PressureEnthalpyPicture.of(
                 curve("R-410A"),
                 visit.readings().toBuilder()
-                        .suctionLine(TemperatureReading.exact(Temperature.ofCelsius(4.2)))
+                        .suctionLine(Reading.exact(Temperature.ofCelsius(4.2)))
                         .build(),
                 PictureUnits.SI);
         assertThat(wet.chart().getSeriesMap()).doesNotContainKey("cycle");

@@ -6,4 +6,4 @@ package org.satline.quantity;
  * @param value the number, finite
  * @param unit the unit
  */
-record Reading(double value, Unit unit) {}
+record Written(double value, Unit unit) {}
