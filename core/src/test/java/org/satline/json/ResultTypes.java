@@ -35,6 +35,8 @@ final class ResultTypes {
             "equilibrium.FluidModel",
             "equilibrium.Withdrawal",
             "measurement.StandardUncertainty",
+            // it computes nothing but a refusal
+            "quantity.Parts",
             // each of its kinds has a form; where any of them may stand, it is met inside a result alone
             "quantity.Quantity",
             "refrigerant.Catalogue",

@@ -190,9 +190,7 @@ final class FillSum {
         Room room = RoomFinder.find(stamps, limit.maximumContents(), weighed, hose);
         if (!(room instanceof Room.Left left)
                 || !(RoomFinder.find(stamps, hand(limit), weighed, hose) instanceof Room.Left worked)
-                || (mayBeFilled
-                        && !(sameDigits(worked.room(), left.room())
-                                && sameDigits(stop(worked), stop(left))))) {
+                || (mayBeFilled && !(sameDigits(worked.room(), left.room()) && sameDigits(stop(worked), stop(left))))) {
             return false;
         }
         String unit = ", in " + readout.massUnit();
@@ -208,9 +206,7 @@ final class FillSum {
                 .part(
                         "stop",
                         "At which reading of the scale is to be stopped" + unit + " (rounded down)?",
-                        mayBeFilled
-                                ? FillLimitMaker.down(stop(left), readout)
-                                : new Answer.Words(NOT_TO_BE_FILLED))
+                        mayBeFilled ? FillLimitMaker.down(stop(left), readout) : new Answer.Words(NOT_TO_BE_FILLED))
                 .sum(
                         "contents now",
                         "contents = gross - TW",

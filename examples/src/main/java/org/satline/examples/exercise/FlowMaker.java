@@ -11,7 +11,6 @@ import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
-import org.satline.quantity.TemperatureDifference;
 import org.satline.safety.Task;
 import org.satline.saturation.SaturationCurve;
 import org.satline.simulation.ImposedFault;
@@ -120,7 +119,8 @@ final class FlowMaker implements Maker {
                     .slip(
                             "A gauge reading must not be held against a pressure from the table: one counts from the air, the other from nothing.");
             cylinder = ConnectionPoint.bySaturation(wish.valve(), curve, Reading.exact(at.value()));
-            numbers = readout.text(first) + " - " + readout.text(cylinder.pressure().value());
+            numbers = readout.text(first) + " - "
+                    + readout.text(cylinder.pressure().value());
             draft.table(SaturationExtract.around(curve, readout, at.value(), at.value(), draw))
                     .rule(
                             "Where in the cylinder the blend stands between bubble and dew point is not known: take the middle of both"

@@ -60,7 +60,6 @@ final class Instruments {
     }
 
     private Reading<Temperature> probe(int which, Temperature exact, String name) {
-        return Reading.of(
-                Temperature.ofKelvins(exact.kelvins() + probesOff[which]), kelvins, "probe, " + name);
+        return Reading.of(Temperature.ofKelvins(exact.kelvins() + probesOff[which]), kelvins, "probe, " + name);
     }
 }

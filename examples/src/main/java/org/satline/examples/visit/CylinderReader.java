@@ -10,7 +10,6 @@ import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillQuestion;
 import org.satline.cylinder.FillRules;
 import org.satline.cylinder.Scale;
-import org.satline.duty.Holder.Provenance;
 import org.satline.examples.file.JsonFields;
 import org.satline.examples.file.Shown;
 import org.satline.examples.visit.InstrumentReader.Instruments;
@@ -27,6 +26,7 @@ import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurves;
 import org.satline.transfer.EndFitting;
+import org.satline.transfer.Holder.Provenance;
 import org.satline.transfer.Hose;
 import org.satline.transfer.PointKind;
 import org.satline.visit.CylinderOnSite;
@@ -170,8 +170,7 @@ final class CylinderReader {
         WeighingScale scale = with.scale()
                 .orElseThrow(() -> fields.refused("scaleReading", "stands there, but instruments.scale does not"));
         Optional<Mass> before = fields.optionalValue("grossBefore", "41.35 lb", Mass::parse);
-        return Optional.of(
-                before.isPresent() ? zeroed(fields, scale, before.get()) : running(fields, scale));
+        return Optional.of(before.isPresent() ? zeroed(fields, scale, before.get()) : running(fields, scale));
     }
 
     private static Scale running(JsonFields fields, WeighingScale scale) {

@@ -155,7 +155,8 @@ public final class VisitPage {
             if (flow instanceof Flow.OneWay way) {
                 sheet.item(way.medium().toString().toLowerCase(Locale.ROOT) + " from the "
                         + way.from().kind() + " at "
-                        + Both.of(way.from().pressure().value()) + " to the " + way.to().kind() + " at "
+                        + Both.of(way.from().pressure().value()) + " to the "
+                        + way.to().kind() + " at "
                         + Both.of(way.to().pressure().value())
                         + ", driven by " + Both.of(way.driving())
                         + Both.figure(" +/- %.1f psi", way.expandedUncertainty().psi())
