@@ -1,12 +1,12 @@
 package org.satline.ledger;
 
+import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.satline.quantity.MassDifference;
+import org.satline.quantity.Parts;
 
 /**
  * Accounts for every gram: the entries so far and the balance of every place. Refuses what contradicts them. Mutable; for one thread,
@@ -17,10 +17,12 @@ import org.satline.quantity.MassDifference;
  */
 public final class Ledger {
     private static final long MILLIGRAMS_PER_KILOGRAM = 1_000_000;
+    /** With at most 1e12 mg each, no sum of so many leaves the range of a long. */
+    private static final int MOST_ENTRIES = 1_000_000;
 
     private final List<Numbered> entries = new ArrayList<>();
-    private final Map<Party, Account> accounts = new LinkedHashMap<>();
-    private final Map<String, Long> tares = new HashMap<>();
+    private final Accounts accounts = new Accounts();
+    private Optional<Instant> latest = Optional.empty();
 
     /**
      * An entry with its number.
@@ -28,7 +30,12 @@ public final class Ledger {
      * @param number counted from 1, in the order of the ledger
      * @param entry the entry
      */
-    public record Numbered(long number, LedgerEntry entry) {}
+    public record Numbered(long number, LedgerEntry entry) {
+        /** {@inheritDoc} */
+        public Numbered {
+            Objects.requireNonNull(entry, "entry");
+        }
+    }
 
     /** Whether an entry fits. */
     public sealed interface Decision {
@@ -36,35 +43,61 @@ public final class Ledger {
          * The entry fits and was entered.
          *
          * @param number its number
+         * @param laterBefore the latest time in the ledger where that is after the time of this entry: it was entered late, or a clock was
+         *     set back. Entered all the same, since one entry with a clock too far ahead would otherwise shut out every true one.
          */
-        record Entered(long number) implements Decision {}
+        record Entered(long number, Optional<Instant> laterBefore) implements Decision {
+            /** {@inheritDoc} */
+            public Entered {
+                Objects.requireNonNull(laterBefore, "laterBefore");
+            }
+        }
 
         /**
          * The entry contradicts others and was not entered.
          *
+         * @param cause what sort of contradiction
+         * @param masses the two masses that contradict each other, where masses do
          * @param reason what contradicts what, with the figures, and what to do
          * @param entries the numbers of the entries that it contradicts
          */
-        record Refused(String reason, List<Long> entries) implements Decision {
+        record Refused(Cause cause, Optional<Masses> masses, String reason, List<Long> entries) implements Decision {
             /** {@inheritDoc} */
             public Refused {
+                Parts.required("cause masses reason", cause, masses, reason);
                 entries = List.copyOf(entries);
             }
         }
     }
 
-    /** What one place holds and through which entries it came to that. */
-    private static final class Account {
-        private long milligrams;
-        private double squaredUncertainty;
-        private Optional<String> refrigerant = Optional.empty();
-        private final List<Long> touchedBy = new ArrayList<>();
-
-        /** Expanded uncertainty of the balance; the weighings count as independent (JCGM 100, 5.1.2). */
-        double uncertainty() {
-            return Math.sqrt(squaredUncertainty);
-        }
+    /** Sorts of contradiction. */
+    public enum Cause {
+        /** The cylinder was never entered with its tare. */
+        UNKNOWN_CYLINDER,
+        /** The place holds another refrigerant. */
+        OTHER_REFRIGERANT,
+        /** More would leave a place than it holds. */
+        MORE_THAN_HELD,
+        /** A cylinder said to be empty holds something. */
+        NOT_EMPTY,
+        /** A gross weight below the tare. */
+        BELOW_TARE,
+        /** A weighing does not agree with what the cylinder holds by its entries. */
+        OTHER_THAN_HELD,
+        /** The ledger has as many entries as it may. */
+        FULL,
+        /** The ledger's file is damaged. */
+        DAMAGED
     }
+
+    /**
+     * Two masses that contradict each other, in milligrams.
+     *
+     * @param stated what the entry says: the mass that leaves, the gross weight where it is below the tare, else gross weight less tare
+     * @param accounted what the entries before it say: the balance, or the tare where the gross weight is below it
+     * @param uncertainty the expanded uncertainty within which the two should agree, k = 2, zero or more
+     */
+    public record Masses(long stated, long accounted, double uncertainty) {}
 
     /** Starts an empty ledger. */
     public Ledger() {}
@@ -76,122 +109,32 @@ public final class Ledger {
      * @return its number, or why it was refused
      */
     public Decision enter(LedgerEntry entry) {
-        Optional<Decision.Refused> contradiction = contradiction(entry);
-        if (contradiction.isPresent()) {
-            return contradiction.get();
+        Decision decision = decide(entry);
+        if (decision instanceof Decision.Entered entered) {
+            post(entered.number(), entry);
         }
-        long number = lastNumber() + 1;
-        post(number, entry);
-        return new Decision.Entered(number);
+        return decision;
     }
 
-    /** Why an entry contradicts those before it. */
-    Optional<Decision.Refused> contradiction(LedgerEntry entry) {
-        if (entry instanceof LedgerEntry.Transfer transfer) {
-            return contradiction(transfer);
-        }
-        if (entry instanceof LedgerEntry.EmptyCylinder empty) {
-            return contradiction(empty);
-        }
-        return contradiction((LedgerEntry.Weighing) entry);
-    }
-
-    private Optional<Decision.Refused> contradiction(LedgerEntry.Transfer transfer) {
-        for (Party party : List.of(transfer.from(), transfer.to())) {
-            if (party.kind() == Party.Kind.CYLINDER && !tares.containsKey(party.name())) {
-                return refused(party + " is not in the ledger; enter it empty, with its tare, first", List.of());
-            }
-            Account account = accounts.get(party);
-            if (party.isAccounted() && account != null) {
-                Optional<String> held = account.refrigerant;
-                if (held.isPresent() && !held.get().equals(transfer.refrigerant())) {
-                    return refused(
-                            party + " holds " + held.get() + ", the transfer is of " + transfer.refrigerant()
-                                    + "; one refrigerant in one place, check the label",
-                            account.touchedBy);
-                }
-            }
-        }
-        if (!transfer.from().isAccounted()) {
-            return Optional.empty();
-        }
-        Account source = accounts.get(transfer.from());
-        long there = source == null ? 0 : source.milligrams;
-        double uncertainty =
-                source == null ? 0 : Math.hypot(source.uncertainty(), (double) transfer.uncertaintyMilligrams());
-        if (transfer.milligrams() <= there + uncertainty) {
-            return Optional.empty();
-        }
-        return refused(
-                transfer.milligrams() + " mg would leave " + transfer.from() + ", which holds " + there
-                        + " mg, expanded uncertainty "
-                        + Math.round(uncertainty)
-                        + " mg; check the weighings, or enter what it held at the first visit as a transfer from outside",
-                source == null ? List.of() : source.touchedBy);
-    }
-
-    private Optional<Decision.Refused> contradiction(LedgerEntry.EmptyCylinder empty) {
-        Account account = accounts.get(Party.cylinder(empty.serial()));
-        if (account == null || Math.abs(account.milligrams) <= account.uncertainty()) {
-            return Optional.empty();
-        }
-        return refused(
-                "cylinder " + empty.serial() + " is entered as empty and holds " + account.milligrams
-                        + " mg; enter where that went first",
-                account.touchedBy);
-    }
-
-    private Optional<Decision.Refused> contradiction(LedgerEntry.Weighing weighing) {
-        Long tare = tares.get(weighing.serial());
-        if (tare == null) {
-            return refused(
-                    "cylinder " + weighing.serial() + " is not in the ledger; enter it empty, with its tare, first",
+    /** What entering an entry would answer; enters nothing. */
+    Decision decide(LedgerEntry entry) {
+        if (entries.size() >= MOST_ENTRIES) {
+            return new Decision.Refused(
+                    Cause.FULL,
+                    Optional.empty(),
+                    "the ledger has " + entries.size() + " entries, its limit; start a new one from weighings",
                     List.of());
         }
-        if (weighing.grossMilligrams() + weighing.uncertaintyMilligrams() >= tare) {
-            return Optional.empty();
-        }
-        Account account = accounts.get(Party.cylinder(weighing.serial()));
-        return refused(
-                "gross weight " + weighing.grossMilligrams() + " mg of cylinder " + weighing.serial()
-                        + " is below its tare " + tare + " mg; check the unit and the zero of the scale",
-                account == null ? List.of() : account.touchedBy);
-    }
-
-    private static Optional<Decision.Refused> refused(String reason, List<Long> entries) {
-        return Optional.of(new Decision.Refused(reason, entries));
+        return accounts.contradiction(entry)
+                .<Decision>map(refused -> refused)
+                .orElseGet(() -> new Decision.Entered(lastNumber() + 1, latest.filter(entry.time()::isBefore)));
     }
 
     /** Enters an entry that was accepted before, under the number that it had. */
     void post(long number, LedgerEntry entry) {
         entries.add(new Numbered(number, entry));
-        if (entry instanceof LedgerEntry.Transfer transfer) {
-            move(number, transfer.from(), -transfer.milligrams(), transfer);
-            move(number, transfer.to(), transfer.milligrams(), transfer);
-        } else if (entry instanceof LedgerEntry.EmptyCylinder empty) {
-            tares.put(empty.serial(), empty.tareMilligrams());
-            Account account = account(Party.cylinder(empty.serial()));
-            // what the weighings left over is booked outside, so that the sum of all stays zero
-            account(Party.outside("weighing difference")).milligrams += account.milligrams;
-            account.milligrams = 0;
-            account.squaredUncertainty = 0;
-            account.refrigerant = Optional.empty();
-            account.touchedBy.add(number);
-        } else if (entry instanceof LedgerEntry.Weighing weighing) {
-            account(Party.cylinder(weighing.serial())).touchedBy.add(number);
-        }
-    }
-
-    private void move(long number, Party party, long milligrams, LedgerEntry.Transfer transfer) {
-        Account account = account(party);
-        account.milligrams += milligrams;
-        account.squaredUncertainty += (double) transfer.uncertaintyMilligrams() * transfer.uncertaintyMilligrams();
-        account.refrigerant = Optional.of(transfer.refrigerant());
-        account.touchedBy.add(number);
-    }
-
-    private Account account(Party party) {
-        return accounts.computeIfAbsent(party, key -> new Account());
+        latest = latest.filter(entry.time()::isBefore).or(() -> Optional.of(entry.time()));
+        accounts.post(number, entry);
     }
 
     /**
@@ -201,6 +144,24 @@ public final class Ledger {
      */
     public List<Numbered> entries() {
         return List.copyOf(entries);
+    }
+
+    /**
+     * Returns the entries whose time is before that of an entry above them: entered late, or with a clock set back.
+     *
+     * @return their numbers, rising
+     */
+    public List<Long> setBack() {
+        List<Long> numbers = new ArrayList<>();
+        Instant last = Instant.MIN;
+        for (Numbered each : entries) {
+            if (each.entry().time().isBefore(last)) {
+                numbers.add(each.number());
+            } else {
+                last = each.entry().time();
+            }
+        }
+        return List.copyOf(numbers);
     }
 
     /** The number of the last entry, 0 in an empty ledger. */
@@ -214,7 +175,7 @@ public final class Ledger {
      * @return in the order of their first entry
      */
     public List<Party> parties() {
-        return List.copyOf(accounts.keySet());
+        return accounts.parties();
     }
 
     /**
@@ -234,8 +195,7 @@ public final class Ledger {
      * @return milligrams
      */
     public long balanceMilligrams(Party party) {
-        Account account = accounts.get(party);
-        return account == null ? 0 : account.milligrams;
+        return accounts.of(party).milligrams();
     }
 
     /**
@@ -245,8 +205,7 @@ public final class Ledger {
      * @return milligrams, k = 2
      */
     public double uncertaintyMilligrams(Party party) {
-        Account account = accounts.get(party);
-        return account == null ? 0 : account.uncertainty();
+        return accounts.of(party).uncertainty();
     }
 
     /**
@@ -256,7 +215,6 @@ public final class Ledger {
      * @return its designation; nothing for a place without transfers or an emptied cylinder
      */
     public Optional<String> refrigerant(Party party) {
-        Account account = accounts.get(party);
-        return account == null ? Optional.empty() : account.refrigerant;
+        return accounts.of(party).refrigerant();
     }
 }

@@ -5,7 +5,9 @@ import org.satline.quantity.Parts;
 
 /**
  * One entry of the ledger. Masses are whole milligrams, below what any scale of the trade resolves, so that sums are exact. The time
- * comes from the caller. Immutable, thread-safe.
+ * comes from the caller, from 1970 to 9999. A text has at most 200 characters and neither control characters nor halves of surrogate pairs
+ * nor characters that turn the direction of writing; anything else is refused with an {@link IllegalArgumentException}, since the file
+ * could not give it back as it was. Immutable, thread-safe.
  */
 public sealed interface LedgerEntry {
     /**
@@ -29,7 +31,7 @@ public sealed interface LedgerEntry {
      * @param to where it went
      * @param refrigerant its designation
      * @param milligrams the mass, above zero
-     * @param uncertaintyMilligrams the expanded uncertainty of the mass, k = 2, zero or more
+     * @param uncertaintyMilligrams the expanded uncertainty of the mass, k = 2, from zero to the mass
      * @param owner whose refrigerant it is
      * @param time when
      * @param person who, may be empty
@@ -47,10 +49,12 @@ public sealed interface LedgerEntry {
         /** {@inheritDoc} */
         public Transfer {
             Parts.required("time person", time, person);
-            requireText(refrigerant, "refrigerant");
-            requireText(owner, "owner");
+            LedgerText.requireTime(time);
+            LedgerText.requirePlain(person, "person");
+            LedgerText.requireName(refrigerant, "refrigerant");
+            LedgerText.requireName(owner, "owner");
             requireMass(milligrams, 1, "mass");
-            requireMass(uncertaintyMilligrams, 0, "uncertainty");
+            requireUncertainty(uncertaintyMilligrams, milligrams);
             if (from.equals(to)) {
                 throw new IllegalArgumentException("transfer from " + from + " to itself; name two places");
             }
@@ -69,7 +73,9 @@ public sealed interface LedgerEntry {
         /** {@inheritDoc} */
         public EmptyCylinder {
             Parts.required("time person", time, person);
-            requireText(serial, "serial");
+            LedgerText.requireTime(time);
+            LedgerText.requirePlain(person, "person");
+            LedgerText.requireName(serial, "serial");
             requireMass(tareMilligrams, 1, "tare");
         }
     }
@@ -79,7 +85,7 @@ public sealed interface LedgerEntry {
      *
      * @param serial its serial number
      * @param grossMilligrams its gross weight, above zero
-     * @param uncertaintyMilligrams the expanded uncertainty, k = 2, zero or more
+     * @param uncertaintyMilligrams the expanded uncertainty, k = 2, from zero to the gross weight
      * @param time when
      * @param person who, may be empty
      */
@@ -88,15 +94,11 @@ public sealed interface LedgerEntry {
         /** {@inheritDoc} */
         public Weighing {
             Parts.required("time person", time, person);
-            requireText(serial, "serial");
+            LedgerText.requireTime(time);
+            LedgerText.requirePlain(person, "person");
+            LedgerText.requireName(serial, "serial");
             requireMass(grossMilligrams, 1, "gross weight");
-            requireMass(uncertaintyMilligrams, 0, "uncertainty");
-        }
-    }
-
-    private static void requireText(String text, String what) {
-        if (text.isBlank()) {
-            throw new IllegalArgumentException(what + " is blank; every gram has a name and an owner");
+            requireUncertainty(uncertaintyMilligrams, grossMilligrams);
         }
     }
 
@@ -105,6 +107,13 @@ public sealed interface LedgerEntry {
         if (!(milligrams >= least && milligrams <= 1_000_000_000_000L)) {
             throw new IllegalArgumentException(
                     what + " " + milligrams + " mg is outside [" + least + ", 1000000000000] mg; check the unit");
+        }
+    }
+
+    private static void requireUncertainty(long uncertainty, long milligrams) {
+        if (!(uncertainty >= 0 && uncertainty <= milligrams)) {
+            throw new IllegalArgumentException("uncertainty " + uncertainty + " mg is outside [0, " + milligrams
+                    + "] mg, the mass itself; check the unit, or weigh on a finer scale");
         }
     }
 }

@@ -1,153 +1,224 @@
 package org.satline.ledger;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.Locale;
-import java.util.zip.CRC32;
+import java.util.Map;
 
 /**
- * One line of the ledger file and back. The line is a JSON object of exactly this layout, with the CRC-32 of the bytes of the entry:
- * {@code {"crc32":"0123abcd","entry":{...}}}.
+ * One line of the ledger file and back. The line is a JSON object (RFC 8259) of one layout, byte for byte: members in this order, no
+ * space between them, UTF-8, in texts the escapes {@code \"} and {@code \\} alone. {@code before} is the digest of the line before,
+ * {@code sha256} that of all bytes of this line ahead of {@code ,"sha256"} (FIPS 180-4).
  */
 final class LedgerLine {
-    private static final ObjectMapper JSON = new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
-    private static final String HEAD = "{\"crc32\":\"";
-    private static final String MIDDLE = "\",\"entry\":";
-    private static final int CRC_DIGITS = 8;
-    private static final int ENTRY_AT = HEAD.length() + CRC_DIGITS + MIDDLE.length();
+    static final int DIGEST_DIGITS = 64;
+    /** Stands for the digest of a line before the first. */
+    static final String NOTHING_BEFORE = "0".repeat(DIGEST_DIGITS);
+    /** Longest line in bytes: five texts, each character in at most three bytes or escaped in two, and less than 700 around them. */
+    static final int LONGEST = 5 * 3 * LedgerText.LONGEST + 700;
+
+    private static final String SEAL = ",\"sha256\":\"";
+    private static final int SEAL_LENGTH = SEAL.length() + DIGEST_DIGITS + "\"}".length();
+    private static final Map<String, Party.Kind> PARTIES = words(Party.Kind.values());
+    private static final Map<String, Kind> KINDS = words(Kind.values());
+
+    private enum Kind {
+        TRANSFER,
+        EMPTY_CYLINDER,
+        WEIGHING
+    }
+
+    /** What a line says. */
+    record Decoded(Ledger.Numbered numbered, String before, String digest) {}
+
+    /** The bytes of a line without the line feed, and its digest. */
+    record Encoded(byte[] bytes, String digest) {}
 
     private LedgerLine() {}
 
-    /** A line that is no whole entry. */
-    static final class DamagedLineException extends Exception {
-        private static final long serialVersionUID = 1L;
-
-        DamagedLineException(String reason) {
-            super(reason);
+    private static <E extends Enum<E>> Map<String, E> words(E[] values) {
+        Map<String, E> words = new LinkedHashMap<>();
+        for (E value : values) {
+            words.put(word(value), value);
         }
+        return words;
     }
 
-    /** The bytes of a line, without the line feed. */
-    static byte[] encode(Ledger.Numbered numbered) {
-        String entry = json(numbered).toString();
-        String line = HEAD + crc(entry.getBytes(StandardCharsets.UTF_8)) + MIDDLE + entry + "}";
-        return line.getBytes(StandardCharsets.UTF_8);
+    private static String word(Enum<?> value) {
+        return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    private static ObjectNode json(Ledger.Numbered numbered) {
-        ObjectNode node = JSON.createObjectNode();
-        node.put("number", numbered.number());
+    static Encoded encode(Ledger.Numbered numbered, String before) {
+        StringBuilder line = new StringBuilder("{\"number\":").append(numbered.number());
         LedgerEntry entry = numbered.entry();
         if (entry instanceof LedgerEntry.Transfer transfer) {
-            node.put("kind", "transfer");
-            party(node, "from", transfer.from());
-            party(node, "to", transfer.to());
-            node.put("refrigerant", transfer.refrigerant());
-            node.put("mass_mg", transfer.milligrams());
-            node.put("uncertainty_mg", transfer.uncertaintyMilligrams());
-            node.put("owner", transfer.owner());
+            text(line, "kind", word(Kind.TRANSFER));
+            party(line, "from", transfer.from());
+            party(line, "to", transfer.to());
+            text(line, "refrigerant", transfer.refrigerant());
+            whole(line, "mass_mg", transfer.milligrams());
+            whole(line, "uncertainty_mg", transfer.uncertaintyMilligrams());
+            text(line, "owner", transfer.owner());
         } else if (entry instanceof LedgerEntry.EmptyCylinder empty) {
-            node.put("kind", "empty-cylinder");
-            node.put("serial", empty.serial());
-            node.put("tare_mg", empty.tareMilligrams());
+            text(line, "kind", word(Kind.EMPTY_CYLINDER));
+            text(line, "serial", empty.serial());
+            whole(line, "tare_mg", empty.tareMilligrams());
         } else if (entry instanceof LedgerEntry.Weighing weighing) {
-            node.put("kind", "weighing");
-            node.put("serial", weighing.serial());
-            node.put("gross_mg", weighing.grossMilligrams());
-            node.put("uncertainty_mg", weighing.uncertaintyMilligrams());
+            text(line, "kind", word(Kind.WEIGHING));
+            text(line, "serial", weighing.serial());
+            whole(line, "gross_mg", weighing.grossMilligrams());
+            whole(line, "uncertainty_mg", weighing.uncertaintyMilligrams());
         }
-        node.put("time", entry.time().toString());
-        node.put("person", entry.person());
-        return node;
+        text(line, "time", entry.time().toString());
+        text(line, "person", entry.person());
+        text(line, "before", before);
+        byte[] sealed = line.toString().getBytes(StandardCharsets.UTF_8);
+        String digest = sha256(sealed, sealed.length);
+        byte[] seal = (SEAL + digest + "\"}").getBytes(StandardCharsets.US_ASCII);
+        byte[] bytes = Arrays.copyOf(sealed, sealed.length + seal.length);
+        System.arraycopy(seal, 0, bytes, sealed.length, seal.length);
+        return new Encoded(bytes, digest);
     }
 
-    private static void party(ObjectNode node, String role, Party party) {
-        node.putObject(role)
-                .put("kind", party.kind().name().toLowerCase(Locale.ROOT))
-                .put("name", party.name());
+    private static void text(StringBuilder line, String name, String value) {
+        line.append(",\"").append(name).append("\":");
+        quote(line, value);
     }
 
-    private static String crc(byte[] entry) {
-        CRC32 crc = new CRC32();
-        crc.update(entry);
-        return String.format(Locale.ROOT, "%08x", crc.getValue());
+    private static void quote(StringBuilder line, String value) {
+        line.append('"')
+                .append(value.replace("\\", "\\\\").replace("\"", "\\\""))
+                .append('"');
+    }
+
+    private static void whole(StringBuilder line, String name, long value) {
+        line.append(",\"").append(name).append("\":").append(value);
+    }
+
+    private static void party(StringBuilder line, String role, Party party) {
+        line.append(",\"").append(role).append("\":{\"kind\":");
+        quote(line, word(party.kind()));
+        line.append(",\"name\":");
+        quote(line, party.name());
+        line.append('}');
+    }
+
+    private static String sha256(byte[] bytes, int length) {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            digest.update(bytes, 0, length);
+            return HexFormat.of().formatHex(digest.digest());
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("this Java lacks SHA-256, which every Java platform must have", e);
+        }
     }
 
     /** Reads a line, without its line feed. */
-    static Ledger.Numbered decode(byte[] line) throws DamagedLineException {
-        String text = new String(line, StandardCharsets.UTF_8);
-        if (line.length <= ENTRY_AT
-                || !text.startsWith(HEAD)
-                || !text.startsWith(MIDDLE, HEAD.length() + CRC_DIGITS)
-                || line[line.length - 1] != '}') {
-            throw new DamagedLineException("is not a whole ledger line");
+    static Decoded decode(byte[] line) throws DamagedLineException {
+        if (line.length > LONGEST) {
+            throw DamagedLineException.unreadable("has " + line.length + " bytes, more than " + LONGEST);
         }
-        byte[] entry = Arrays.copyOfRange(line, ENTRY_AT, line.length - 1);
-        if (!text.startsWith(crc(entry), HEAD.length())) {
-            throw new DamagedLineException("does not match its checksum");
+        CharBuffer characters = CharBuffer.allocate(line.length);
+        ByteBuffer bytes = ByteBuffer.wrap(line);
+        CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder();
+        CoderResult result = decoder.decode(bytes, characters, false);
+        if (result.isError()) {
+            throw DamagedLineException.unreadable("has in byte " + (bytes.position() + 1) + " no UTF-8");
         }
+        LineScanner scanner = new LineScanner(characters.flip().toString());
+        Decoded decoded = decode(scanner);
+        scanner.end();
+        if (bytes.hasRemaining()) {
+            throw DamagedLineException.unreadable("goes on after its end");
+        }
+        if (!decoded.digest().equals(sha256(line, line.length - SEAL_LENGTH))) {
+            throw DamagedLineException.wrongDigest("does not match its SHA-256 digest");
+        }
+        return decoded;
+    }
+
+    private static Decoded decode(LineScanner scanner) throws DamagedLineException {
+        scanner.literal("{");
+        long number = scanner.whole("number");
+        scanner.literal(",");
+        Kind kind = scanner.word("kind", KINDS);
+        scanner.literal(",");
         try {
-            JsonNode node = JSON.readTree(entry);
-            return new Ledger.Numbered(whole(node, "number"), entry(node));
-        } catch (java.io.IOException | IllegalArgumentException | DateTimeException e) {
-            throw new DamagedLineException("is no entry: " + firstLine(e));
+            LedgerEntry entry = switch (kind) {
+                case TRANSFER -> transfer(scanner);
+                case EMPTY_CYLINDER -> emptyCylinder(scanner);
+                case WEIGHING -> weighing(scanner);
+            };
+            scanner.literal(",");
+            String before = scanner.digest("before");
+            scanner.literal(",");
+            String digest = scanner.digest("sha256");
+            scanner.literal("}");
+            return new Decoded(new Ledger.Numbered(number, entry), before, digest);
+        } catch (IllegalArgumentException | DateTimeException e) {
+            throw DamagedLineException.unreadable("is no entry: " + e.getMessage());
         }
     }
 
-    private static String firstLine(Exception e) {
-        String message = e instanceof JsonProcessingException json ? json.getOriginalMessage() : e.getMessage();
-        return message == null ? e.getClass().getSimpleName() : message;
+    private static LedgerEntry transfer(LineScanner scanner) throws DamagedLineException {
+        Party from = party(scanner, "from");
+        Party to = party(scanner, "to");
+        String refrigerant = scanner.text("refrigerant");
+        scanner.literal(",");
+        long mass = scanner.whole("mass_mg");
+        scanner.literal(",");
+        long uncertainty = scanner.whole("uncertainty_mg");
+        scanner.literal(",");
+        String owner = scanner.text("owner");
+        Instant time = time(scanner);
+        return new LedgerEntry.Transfer(from, to, refrigerant, mass, uncertainty, owner, time, scanner.text("person"));
     }
 
-    private static LedgerEntry entry(JsonNode node) {
-        Instant time = Instant.parse(text(node, "time"));
-        String person = text(node, "person");
-        String kind = text(node, "kind");
-        return switch (kind) {
-            case "transfer" ->
-                new LedgerEntry.Transfer(
-                        party(node, "from"),
-                        party(node, "to"),
-                        text(node, "refrigerant"),
-                        whole(node, "mass_mg"),
-                        whole(node, "uncertainty_mg"),
-                        text(node, "owner"),
-                        time,
-                        person);
-            case "empty-cylinder" ->
-                new LedgerEntry.EmptyCylinder(text(node, "serial"), whole(node, "tare_mg"), time, person);
-            case "weighing" ->
-                new LedgerEntry.Weighing(
-                        text(node, "serial"), whole(node, "gross_mg"), whole(node, "uncertainty_mg"), time, person);
-            default -> throw new IllegalArgumentException("kind \"" + kind + "\" is unknown");
-        };
+    private static LedgerEntry emptyCylinder(LineScanner scanner) throws DamagedLineException {
+        String serial = scanner.text("serial");
+        scanner.literal(",");
+        long tare = scanner.whole("tare_mg");
+        Instant time = time(scanner);
+        return new LedgerEntry.EmptyCylinder(serial, tare, time, scanner.text("person"));
     }
 
-    private static Party party(JsonNode node, String role) {
-        JsonNode party = node.path(role);
-        return new Party(Party.Kind.valueOf(text(party, "kind").toUpperCase(Locale.ROOT)), text(party, "name"));
+    private static LedgerEntry weighing(LineScanner scanner) throws DamagedLineException {
+        String serial = scanner.text("serial");
+        scanner.literal(",");
+        long gross = scanner.whole("gross_mg");
+        scanner.literal(",");
+        long uncertainty = scanner.whole("uncertainty_mg");
+        Instant time = time(scanner);
+        return new LedgerEntry.Weighing(serial, gross, uncertainty, time, scanner.text("person"));
     }
 
-    private static String text(JsonNode node, String field) {
-        JsonNode value = node.path(field);
-        if (!value.isTextual()) {
-            throw new IllegalArgumentException("field " + field + " is missing or no text");
+    private static Party party(LineScanner scanner, String role) throws DamagedLineException {
+        scanner.literal("\"" + role + "\":{");
+        Party.Kind kind = scanner.word("kind", PARTIES);
+        scanner.literal(",");
+        Party party = new Party(kind, scanner.text("name"));
+        scanner.literal("},");
+        return party;
+    }
+
+    private static Instant time(LineScanner scanner) throws DamagedLineException {
+        scanner.literal(",");
+        String written = scanner.text("time");
+        scanner.literal(",");
+        Instant time = Instant.parse(written);
+        if (!time.toString().equals(written)) {
+            throw DamagedLineException.unreadable("gives the time as " + written + ", the ledger writes " + time);
         }
-        return value.textValue();
-    }
-
-    private static long whole(JsonNode node, String field) {
-        JsonNode value = node.path(field);
-        if (!value.isIntegralNumber() || !value.canConvertToLong()) {
-            throw new IllegalArgumentException("field " + field + " is missing or no whole number");
-        }
-        return value.longValue();
+        return time;
     }
 }

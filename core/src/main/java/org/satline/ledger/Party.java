@@ -1,12 +1,14 @@
 package org.satline.ledger;
 
+import java.util.Locale;
 import java.util.Objects;
 
 /**
  * Where refrigerant is before or after a transfer. Immutable, thread-safe.
  *
  * @param kind what it is
- * @param name the serial number of a cylinder, the name of a system, or of whoever is outside; not blank
+ * @param name the serial number of a cylinder, the name of a system, or of whoever is outside; not blank, a text as
+ *     {@link LedgerEntry} allows
  */
 public record Party(Kind kind, String name) {
     /** What holds refrigerant. */
@@ -24,10 +26,7 @@ public record Party(Kind kind, String name) {
     /** {@inheritDoc} */
     public Party {
         Objects.requireNonNull(kind, "kind");
-        if (name.isBlank()) {
-            throw new IllegalArgumentException(
-                    "a " + kind + " in the ledger has no name; give its serial number or what it is called");
-        }
+        LedgerText.requireName(name, "the name of a " + kind.name().toLowerCase(Locale.ROOT));
     }
 
     /**
@@ -77,6 +76,6 @@ public record Party(Kind kind, String name) {
 
     @Override
     public String toString() {
-        return kind.name().toLowerCase(java.util.Locale.ROOT) + " " + name;
+        return kind.name().toLowerCase(Locale.ROOT) + " " + name;
     }
 }

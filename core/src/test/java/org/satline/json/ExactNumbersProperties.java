@@ -44,7 +44,7 @@ class ExactNumbersProperties {
 
     @Property
     void wholeNumbersKeepEveryDigit(@ForAll long number) {
-        LedgerReading.Damage before = new LedgerReading.Damage(number, "");
+        LedgerReading.Damage before = new LedgerReading.Damage(number, LedgerReading.Damage.Kind.UNREADABLE, "");
         assertThat(json.read(json.write(before), LedgerReading.Damage.class)).isEqualTo(before);
     }
 }

@@ -46,10 +46,10 @@ final class ResultTypes {
             "saturation.SaturationCurveProvider",
             "saturation.SaturationCurves",
             "saturation.SaturationUncertainty",
-            "transfer.EvacuationLevels",
+            "duty.EvacuationLevels",
             "transfer.FlowCheck",
             "transfer.PurgePlanner",
-            "transfer.TransferRules",
+            "duty.TransferRules",
             "simulation.SimulatedSystem",
             "simulation.WorkingFluid",
             "visit.VisitReporter",
@@ -60,12 +60,12 @@ final class ResultTypes {
             "cylinder.CylinderStamps.Builder",
             "equation.PartialDensityDerivatives",
             "equation.ReducedHelmholtz",
-            "transfer.Ledger",
-            "transfer.LedgerFile",
-            // its entries have forms; it holds the ledger made from them
-            "transfer.LedgerReading",
+            "ledger.Ledger",
+            "ledger.LedgerFile",
+            // its entries have forms, it holds the ledger made from them
+            "ledger.LedgerReading",
             // made for the next computation and not public inside
-            "transfer.LineCharge.Filling",
+            "step.LineCharge.Filling",
             // a choice to make before computing, with values of its own
             "equilibrium.ReferenceState");
 
