@@ -2,17 +2,19 @@ package org.satline.step;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import org.satline.equilibrium.FluidModel;
+import org.satline.explanation.Figure;
+import org.satline.explanation.Finding;
+import org.satline.explanation.Severity;
 import org.satline.explanation.Step;
+import org.satline.explanation.Subject;
 import org.satline.quantity.Density;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.Volume;
-import org.satline.safety.Caution;
 import org.satline.saturation.SaturationCurve;
 
 /**
@@ -22,7 +24,7 @@ import org.satline.saturation.SaturationCurve;
  * @param cautions what to know before it is taken as the amount to add
  * @param steps the derivation
  */
-public record LineCharge(Mass mass, List<Caution> cautions, List<Step> steps) {
+public record LineCharge(Mass mass, List<Finding> cautions, List<Step> steps) {
     /** {@inheritDoc} */
     public LineCharge {
         Objects.requireNonNull(mass, "mass");
@@ -86,7 +88,7 @@ public record LineCharge(Mass mass, List<Caution> cautions, List<Step> steps) {
                 model.stateAt(temperature.kelvins(), pressure.pascals()).density();
         return found(
                 Density.ofKilogramsPerCubicMetre(density),
-                String.format(Locale.ROOT, "rho(T, p) at %.2f kPa", pressure.kilopascals()),
+                "rho(T, p)",
                 temperature,
                 "equation of state of " + model.refrigerant().designation());
     }
@@ -95,25 +97,22 @@ public record LineCharge(Mass mass, List<Caution> cautions, List<Step> steps) {
         return new Found(
                 density,
                 new Step(
-                        "density in the line",
+                        "densityInLine",
                         formula,
-                        String.format(Locale.ROOT, "T = %.2f degC", temperature.celsius()),
-                        String.format(Locale.ROOT, "%.3f kg/m3", density.kilogramsPerCubicMetre()),
+                        List.of(Figure.of("T", temperature)),
+                        Figure.of("rho", density),
                         source));
     }
 
     /**
-     * Returns what a volume holds, such as that of {@link Hose#volume()}.
+     * Returns what a volume holds, such as that of a hose.
      *
      * @param volume the inner volume
      * @param filling what fills it
      * @return the mass
      */
     public static LineCharge of(Volume volume, Filling filling) {
-        return of(
-                volume,
-                filling,
-                new Step("volume", "V", "given", String.format(Locale.ROOT, "%.4f L", volume.litres()), "given"));
+        return of(volume, filling, new Step("volume", "V", List.of(), Figure.of("V", volume), "given"));
     }
 
     /**
@@ -130,14 +129,10 @@ public record LineCharge(Mass mass, List<Caution> cautions, List<Step> steps) {
                 volume,
                 filling,
                 new Step(
-                        "volume of the tube",
+                        "volumeOfTube",
                         "V = pi d^2 / 4 L",
-                        String.format(
-                                Locale.ROOT,
-                                "pi x (%.3f mm)^2 / 4 x %.3f m",
-                                tube.insideDiameter().millimetres(),
-                                length.metres()),
-                        String.format(Locale.ROOT, "%.4f L", volume.litres()),
+                        List.of(Figure.of("d", tube.insideDiameter()), Figure.of("L", length)),
+                        Figure.of("V", volume),
                         tube.source()));
     }
 
@@ -150,14 +145,10 @@ public record LineCharge(Mass mass, List<Caution> cautions, List<Step> steps) {
                         volumeStep,
                         filling.step(),
                         new Step(
-                                "mass in the line",
+                                "massInLine",
                                 "m = rho V",
-                                String.format(
-                                        Locale.ROOT,
-                                        "%.3f kg/m3 x %.4f L",
-                                        filling.density().kilogramsPerCubicMetre(),
-                                        volume.litres()),
-                                String.format(Locale.ROOT, "%.4f kg", kilograms),
+                                List.of(Figure.of("rho", filling.density()), Figure.of("V", volume)),
+                                Figure.of("m", Mass.ofKilograms(kilograms)),
                                 "arithmetic")));
     }
 
@@ -192,22 +183,17 @@ public record LineCharge(Mass mass, List<Caution> cautions, List<Step> steps) {
         steps.addAll(inVapour.steps());
         Mass sum = inLiquid.mass().plus(inVapour.mass());
         steps.add(new Step(
-                "additional charge",
-                "m = m_liquid line + m_suction line over the extra length",
-                String.format(
-                        Locale.ROOT,
-                        "%.4f kg + %.4f kg over %.2f m",
-                        inLiquid.mass().kilograms(),
-                        inVapour.mass().kilograms(),
-                        longer),
-                String.format(Locale.ROOT, "%.4f kg", sum.kilograms()),
+                "additionalCharge",
+                "m = m_liquid + m_suction",
+                List.of(
+                        Figure.of("m_liquid", inLiquid.mass()),
+                        Figure.of("m_suction", inVapour.mass()),
+                        Figure.of("L_extra", extra)),
+                Figure.of("m", sum),
                 "arithmetic"));
         return new LineCharge(
                 sum,
-                List.of(new Caution(
-                        "the maker's figure for each length of line goes first; add by weight, then judge by subcooling or superheat, "
-                                + "and mind the longest line and the charge limit that the maker allows",
-                        "common practice, no source")),
+                List.of(Finding.of(Severity.CAUTION, StepCode.MAKERS_FIGURE_FIRST, Subject.reading("system.lineSet"))),
                 steps);
     }
 }

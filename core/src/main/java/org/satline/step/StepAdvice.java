@@ -2,6 +2,7 @@ package org.satline.step;
 
 import java.time.Duration;
 import java.util.List;
+import org.satline.explanation.Finding;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Parts;
 
@@ -12,7 +13,7 @@ public sealed interface StepAdvice {
      *
      * @return reasons in order, unmodifiable
      */
-    List<String> reasons();
+    List<Finding> reasons();
 
     /** Which way refrigerant moves. */
     enum Direction {
@@ -38,7 +39,7 @@ public sealed interface StepAdvice {
             double passing,
             Duration settlingTime,
             boolean changesDirection,
-            List<String> reasons)
+            List<Finding> reasons)
             implements StepAdvice {
         /** {@inheritDoc} */
         public Move {
@@ -53,7 +54,7 @@ public sealed interface StepAdvice {
      * @param probabilityOnTarget probability that it is on target
      * @param reasons why
      */
-    record Done(double probabilityOnTarget, List<String> reasons) implements StepAdvice {
+    record Done(double probabilityOnTarget, List<Finding> reasons) implements StepAdvice {
         /** {@inheritDoc} */
         public Done {
             reasons = List.copyOf(reasons);
@@ -65,7 +66,7 @@ public sealed interface StepAdvice {
      *
      * @param reasons why
      */
-    record NotCharge(List<String> reasons) implements StepAdvice {
+    record NotCharge(List<Finding> reasons) implements StepAdvice {
         /** {@inheritDoc} */
         public NotCharge {
             reasons = List.copyOf(reasons);
@@ -77,7 +78,7 @@ public sealed interface StepAdvice {
      *
      * @param reasons why, and what to do
      */
-    record Blocked(List<String> reasons) implements StepAdvice {
+    record Blocked(List<Finding> reasons) implements StepAdvice {
         /** {@inheritDoc} */
         public Blocked {
             reasons = List.copyOf(reasons);

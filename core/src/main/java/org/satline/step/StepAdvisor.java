@@ -5,8 +5,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.satline.charge.Criterion;
+import org.satline.charge.MeteringDevice;
+import org.satline.explanation.Figure;
+import org.satline.explanation.Finding;
+import org.satline.explanation.Severity;
+import org.satline.explanation.Subject;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Parts;
+import org.satline.quantity.TemperatureDifference;
 
 /**
  * Advises how much refrigerant to move next, from the answers to the steps so far. Immutable, thread-safe.
@@ -25,6 +32,8 @@ public record StepAdvisor(Mass fullCharge, Criterion criterion, double tolerance
     /** No single step is larger than this share of the full charge; our choice, no source. */
     private static final double LARGEST_SHARE = 0.5;
 
+    private static final String BASIS =
+            "Bayesian linear regression over the steps so far; prior: how typical systems answer, our choice";
     private static final NormalDistribution STANDARD = new NormalDistribution(null, 0, 1);
 
     /** {@inheritDoc} */
@@ -67,19 +76,14 @@ public record StepAdvisor(Mass fullCharge, Criterion criterion, double tolerance
         LearnedResponse learned = learned(readings, prior);
         double onTarget = onTarget(learned);
         if (now.signal() && inside(now) && onTarget >= limits.confidence()) {
-            return new StepAdvice.Done(onTarget, List.of(standing(now), percent("probability on target", onTarget)));
+            return new StepAdvice.Done(onTarget, List.of(standing(now), chance(StepCode.CHANCE_ON_TARGET, onTarget)));
         }
         StepAnswers answers = new StepAnswers(readings, informative(readings), fullCharge);
         if (answers.none(prior) || answers.tooMuchMoved()) {
-            return new StepAdvice.NotCharge(List.of(
-                    criterion.label()
-                            + " does not answer to the refrigerant moved as it would to an error of the charge",
-                    "look for another fault before moving more"));
+            return new StepAdvice.NotCharge(List.of(of(Severity.FORBIDS, StepCode.NO_ANSWER)));
         }
         if (answers.contradictory(prior, learned)) {
-            return new StepAdvice.Blocked(List.of(
-                    standing(now),
-                    "the readings so far do not belong together: let it settle and read again before moving more"));
+            return new StepAdvice.Blocked(List.of(of(Severity.FORBIDS, StepCode.READINGS_APART), standing(now)));
         }
         double step = learned.largestStepKg(toleranceK, now.repeatabilityK(), limits.risk());
         return bounded(readings, now, learned, step, onTarget, limits);
@@ -103,44 +107,39 @@ public record StepAdvisor(Mass fullCharge, Criterion criterion, double tolerance
             double step,
             double onTarget,
             StepLimits limits) {
-        List<String> reasons = new ArrayList<>();
+        List<Finding> reasons = new ArrayList<>();
         reasons.add(standing(now));
-        reasons.add(
-                String.format(
-                        Locale.ROOT,
-                        "one kilogram moves it by %.2f K (u = %.2f K), from %d reading(s)%s",
-                        learned.kelvinsPerKilogram(),
-                        Math.sqrt(learned.responseVariance()),
-                        learned.informativeReadings(),
-                        now.signal()
-                                ? ""
-                                : "; it stands at zero as far as can be told, so the true error may be larger: a coarse step first"));
+        reasons.add(of(
+                Severity.CAUTION,
+                StepCode.RESPONSE,
+                Figure.of("response", learned.kelvinsPerKilogram(), "K/kg"),
+                Figure.of("u", Math.sqrt(learned.responseVariance()), "K/kg"),
+                Figure.of("readings", learned.informativeReadings(), "1")));
+        if (!now.signal()) {
+            reasons.add(of(Severity.CAUTION, StepCode.NO_SIGNAL));
+        }
         boolean adds = learned.deviationK() < 0;
         boolean turns = turns(readings, adds);
         if (inside(now) && (turns || Math.abs(step) < limits.smallest().kilograms())) {
-            reasons.add("within the band as read; a further step would cost more than it gains");
+            reasons.add(of(Severity.CAUTION, StepCode.WITHIN_BAND));
             return new StepAdvice.Done(onTarget, reasons);
         }
         double most = (adds ? limits.available() : limits.room()).kilograms();
         if (most < limits.smallest().kilograms()) {
-            reasons.add(
-                    adds
-                            ? "the source cylinder is empty: bring another one"
-                            : "no room is left: bring another cylinder");
+            reasons.add(of(Severity.FORBIDS, adds ? StepCode.SOURCE_SPENT : StepCode.NO_ROOM_FOR_STEP));
             return new StepAdvice.Blocked(reasons);
         }
         double wanted = Math.min(Math.abs(step), LARGEST_SHARE * fullCharge.kilograms());
         double amount = Math.min(Math.max(wanted, limits.smallest().kilograms()), most);
         double passing = learned.passing(adds ? amount : -amount, toleranceK, now.repeatabilityK());
         if (passing > limits.risk() && Math.abs(step) < limits.smallest().kilograms()) {
-            reasons.add(
-                    "the smallest step that scale and hose resolve would be too coarse: read again, longer, or use a finer scale");
+            reasons.add(of(Severity.FORBIDS, StepCode.TOO_COARSE));
             return new StepAdvice.Blocked(reasons);
         }
         if (turns) {
-            reasons.add("this turns the direction: another cylinder and another purge");
+            reasons.add(of(Severity.MUST_BE_SUPPLIED, StepCode.TURNS_ROUND));
         }
-        reasons.add(percent("probability of passing the far edge", passing));
+        reasons.add(chance(StepCode.CHANCE_OF_PASSING, passing));
         return new StepAdvice.Move(
                 adds ? StepAdvice.Direction.ADD : StepAdvice.Direction.REMOVE,
                 Mass.ofKilograms(amount),
@@ -179,13 +178,20 @@ public record StepAdvisor(Mass fullCharge, Criterion criterion, double tolerance
                 - STANDARD.cumulativeProbability((-toleranceK - learned.deviationK()) / spread);
     }
 
-    private String standing(StepReading now) {
+    private Finding standing(StepReading now) {
         double actual = criterion.directionWithCharge() * now.deviationK();
-        return String.format(
-                Locale.ROOT, "%s is %+.1f K from its target, band +/- %.1f K", criterion.label(), actual, toleranceK);
+        return of(
+                Severity.CAUTION,
+                StepCode.OFF_TARGET,
+                Figure.of("off", TemperatureDifference.ofKelvins(actual)),
+                Figure.of("band", TemperatureDifference.ofKelvins(toleranceK)));
     }
 
-    private static String percent(String what, double probability) {
-        return String.format(Locale.ROOT, "%s %.0f %%", what, 100 * probability);
+    private static Finding chance(StepCode code, double probability) {
+        return of(Severity.CAUTION, code, Figure.of("probability", probability, "1"));
+    }
+
+    private static Finding of(Severity severity, StepCode code, Figure... figures) {
+        return Finding.of(severity, code, Subject.reading("moved"), figures).citing(BASIS);
     }
 }
