@@ -8,6 +8,7 @@ import org.satline.program.file.BadInputException;
 import org.satline.program.file.CsvReport;
 import org.satline.program.file.CsvRow;
 import org.satline.program.file.CsvRows;
+import org.satline.program.file.Shown;
 import org.satline.refrigerant.Catalogue;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -35,13 +36,14 @@ final class BulkRun {
             spec.commandLine()
                     .getOut()
                     .println(count.rows() + " rows computed from data "
-                            + Catalogue.standard().dataVersion() + ", written to " + out);
+                            + Catalogue.standard().dataVersion() + ", written to " + Shown.line(out.toString()));
             return ExitStatus.DONE;
         }
         spec.commandLine()
                 .getErr()
                 .println("satline: " + count.refused() + " of " + count.rows()
-                        + " rows could not be computed; the column note of " + out + " says why");
+                        + " rows could not be computed; the column note of " + Shown.line(out.toString())
+                        + " says why");
         return ExitStatus.SOME_ROWS_REFUSED;
     }
 }

@@ -17,6 +17,7 @@ import org.satline.program.exercise.PageForm;
 import org.satline.program.exercise.SheetOrder;
 import org.satline.program.exercise.Topic;
 import org.satline.program.file.BadInputException;
+import org.satline.program.file.Shown;
 import org.satline.program.file.WholeFile;
 import org.satline.quantity.UnitSystem;
 import picocli.CommandLine.Command;
@@ -114,7 +115,7 @@ final class ExerciseCommand implements Callable<Integer> {
                 pages.put(key, drawn.key(keyForm));
             }
             write(pages);
-            pages.keySet().forEach(file -> out.println("written to " + file));
+            pages.keySet().forEach(file -> out.println("written to " + Shown.line(file.toString())));
             return ExitStatus.DONE;
         } catch (IllegalArgumentException e) {
             throw new BadInputException(String.valueOf(e.getMessage()));

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.satline.program.file.BadInputException;
+import org.satline.program.file.Shown;
 import org.satline.program.file.TextFile;
 import org.satline.program.pictures.CylinderPicture;
 import org.satline.program.pictures.FilledCylinder;
@@ -100,7 +101,7 @@ final class PictureCommand implements Callable<Integer> {
         }
         TextFile.write(out, picture.toSvgFile());
         PrintWriter page = spec.commandLine().getOut();
-        page.println(picture.title() + ", written to " + out);
+        page.println(picture.title() + ", written to " + Shown.line(out.toString()));
         // a console may know no degree sign
         picture.notes().forEach(note -> page.println(note.replace("\u00b0", "deg")));
         page.flush();

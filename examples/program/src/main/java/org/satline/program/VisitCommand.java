@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.satline.program.file.BadInputException;
+import org.satline.program.file.Shown;
 import org.satline.program.file.TextFile;
 import org.satline.program.pictures.PictureUnits;
 import org.satline.program.report.VisitHtml;
@@ -77,7 +78,7 @@ final class VisitCommand implements Callable<Integer> {
         TextFile.checkApart(file, out);
         TextFile.write(out, VisitHtml.of(report, units));
         PrintWriter page = spec.commandLine().getOut();
-        page.println("report of the visit, written to " + out);
+        page.println("report of the visit, written to " + Shown.line(out.toString()));
         page.println("charge: " + report.diagnosis().label().replace('-', ' '));
         page.flush();
         return ExitStatus.DONE;

@@ -3,7 +3,6 @@ package org.satline.program.audit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -18,6 +17,7 @@ import org.satline.audit.Comparison;
 import org.satline.audit.LikelyCause;
 import org.satline.program.file.CsvReport.Answer;
 import org.satline.program.file.Shown;
+import org.satline.program.page.Printed;
 
 /** An audit as rows of a CSV file: each row as it came in, what became of it, and why. */
 public final class AuditCells {
@@ -96,6 +96,6 @@ public final class AuditCells {
     }
 
     private static String figure(double value) {
-        return String.format(Locale.ROOT, "%.10g", value);
+        return Printed.figure("%.10g", value);
     }
 }

@@ -1,11 +1,8 @@
 package org.satline.program.audit;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.StringJoiner;
 import org.satline.audit.AuditOutcome.Compared;
@@ -16,16 +13,16 @@ import org.satline.audit.AuditSummary;
 import org.satline.audit.AuditSummary.Bias;
 import org.satline.audit.Comparison;
 import org.satline.audit.LikelyCause;
-import org.satline.program.file.Sheet;
 import org.satline.program.file.Shown;
-import org.satline.program.file.TextSheet;
+import org.satline.program.page.Page;
+import org.satline.program.page.PageText;
+import org.satline.program.page.Printed;
 import org.satline.refrigerant.Catalogue;
 
 /** An audit as a page of text: what probably went wrong first, then the rows farthest off. */
 public final class AuditPage {
     private static final int MOST_IDS = 8;
     private static final int MOST_REFUSED = 10;
-    private static final MathContext GIVEN_DIGITS = new MathContext(12);
 
     private AuditPage() {}
 
@@ -37,7 +34,7 @@ public final class AuditPage {
      * @return the page
      */
     public static String of(String file, AuditReport report) {
-        Sheet page = new TextSheet().title("Answers compared with the equations");
+        Page page = new Page().title("Answers compared with the equations");
         AuditSummary summary = report.summary();
         page.row("file", file)
                 .row("data", Catalogue.standard().dataVersion())
@@ -50,10 +47,10 @@ public final class AuditPage {
         worst(page, summary);
         biases(page, summary);
         refused(page, report);
-        return page.toString();
+        return PageText.of(page.blocks());
     }
 
-    private static void repeatedIds(Sheet page, AuditReport report) {
+    private static void repeatedIds(Page page, AuditReport report) {
         Set<String> seen = new HashSet<>();
         Set<String> twice = new LinkedHashSet<>();
         report.outcomes().stream().map(outcome -> outcome.row().id()).forEach(id -> {
@@ -69,7 +66,7 @@ public final class AuditPage {
         }
     }
 
-    private static void causes(Sheet page, AuditSummary summary, AuditReport report) {
+    private static void causes(Page page, AuditSummary summary, AuditReport report) {
         if (summary.outside() == 0) {
             return;
         }
@@ -90,14 +87,14 @@ public final class AuditPage {
             page.row(
                     each.refrigerant(),
                     each.quantity() + " in " + each.unit() + ": constant ratio "
-                            + String.format(Locale.ROOT, "%.4g", each.ratio()) + " of answer to ours over all "
+                            + Printed.figure("%.4g", each.ratio()) + " of answer to ours over all "
                             + rows(each.rows()) + " outside; no mistake that is tried makes it");
         }
         for (ConstantDifference each : ConstantDifference.of(report)) {
             page.row(
                     each.refrigerant(),
                     each.quantity() + ": constant difference "
-                            + String.format(Locale.ROOT, "%+.3g ", each.difference()) + each.unit()
+                            + Printed.figure("%+.3g ", each.difference()) + each.unit()
                             + " of answer less ours over all " + rows(each.rows())
                             + " compared; no mistake that is tried makes it");
         }
@@ -111,7 +108,7 @@ public final class AuditPage {
     }
 
     private static String chance(double chance) {
-        return chance < 1e-4 ? "below 1 in 10000" : String.format(Locale.ROOT, "about %.2g", chance);
+        return chance < 1e-4 ? "below 1 in 10000" : Printed.figure("about %.2g", chance);
     }
 
     private static String ids(List<String> ids) {
@@ -119,7 +116,7 @@ public final class AuditPage {
         return Shown.line(ids.size() > MOST_IDS ? first + " and " + (ids.size() - MOST_IDS) + " more" : first);
     }
 
-    private static void worst(Sheet page, AuditSummary summary) {
+    private static void worst(Page page, AuditSummary summary) {
         if (summary.worst().isEmpty()) {
             return;
         }
@@ -138,13 +135,13 @@ public final class AuditPage {
 
     private static String asked(AuditRow row) {
         StringJoiner asked = new StringJoiner(", ");
-        row.temperatureK().ifPresent(t -> asked.add(given(t) + " K"));
-        row.pressurePa().ifPresent(p -> asked.add(given(p) + " Pa"));
-        row.altitude().ifPresent(h -> asked.add(given(h.metres()) + " m"));
+        row.temperatureK().ifPresent(t -> asked.add(Printed.given(t) + " K"));
+        row.pressurePa().ifPresent(p -> asked.add(Printed.given(p) + " Pa"));
+        row.altitude().ifPresent(h -> asked.add(Printed.given(h.metres()) + " m"));
         return asked.toString();
     }
 
-    private static void biases(Sheet page, AuditSummary summary) {
+    private static void biases(Page page, AuditSummary summary) {
         if (summary.biases().isEmpty()) {
             return;
         }
@@ -159,7 +156,7 @@ public final class AuditPage {
         }
     }
 
-    private static void refused(Sheet page, AuditReport report) {
+    private static void refused(Page page, AuditReport report) {
         List<NotComparable> refused = report.outcomes().stream()
                 .filter(NotComparable.class::isInstance)
                 .map(NotComparable.class::cast)
@@ -176,17 +173,12 @@ public final class AuditPage {
         }
     }
 
-    /** As it was given, without the digits that a sum in binary adds. */
-    private static String given(double value) {
-        return new BigDecimal(value).round(GIVEN_DIGITS).stripTrailingZeros().toPlainString();
-    }
-
     private static String tenths(double value) {
-        String rounded = String.format(Locale.ROOT, "%.1f", value);
+        String rounded = Printed.figure("%.1f", value);
         return rounded.equals("-0.0") ? "0.0" : rounded;
     }
 
     private static String figure(double value) {
-        return String.format(Locale.ROOT, "%.6g", value);
+        return Printed.figure("%.6g", value);
     }
 }

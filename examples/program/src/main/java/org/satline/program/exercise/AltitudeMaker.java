@@ -1,9 +1,9 @@
 package org.satline.program.exercise;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.satline.explanation.Step;
+import org.satline.program.page.Printed;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Length;
@@ -108,8 +108,7 @@ final class AltitudeMaker implements Maker {
             draft.given(Given.words(
                     "weather report for the valley, reduced to sea level",
                     readout.us()
-                            ? String.format(
-                                    Locale.ROOT, "%.2f inHg (%.2f psia)", report.inchesOfMercury(), report.psia())
+                            ? Printed.figure("%.2f inHg (%.2f psia)", report.inchesOfMercury(), report.psia())
                             : report.in("mbar", 0) + " (" + report.in("kPa", 1) + ")"));
             draft.rule("Take the standard atmosphere at the altitude of the site.");
             draft.slip("The weather report is reduced to sea level: it is not the pressure on site.");
@@ -118,7 +117,7 @@ final class AltitudeMaker implements Maker {
         draft.work(new Step(
                 "atmosphere on site",
                 "p_atm = 101.325 kPa (1 - 0.0065 H / 288.15)^5.2559",
-                String.format(Locale.ROOT, "101.325 kPa x (1 - 0.0065 x %.0f / 288.15)^5.2559", metres),
+                Printed.figure("101.325 kPa x (1 - 0.0065 x %.0f / 288.15)^5.2559", metres),
                 air.pressure().in("kPa", 2)
                         + (readout.us() ? " (" + air.pressure().in("psia", 2) + ")" : ""),
                 "ISO 2533:1975"));

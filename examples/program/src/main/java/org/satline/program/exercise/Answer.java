@@ -3,8 +3,8 @@ package org.satline.program.exercise;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import java.util.Locale;
 import java.util.Objects;
+import org.satline.program.page.Printed;
 
 /** What the key says to one part of an exercise. */
 sealed interface Answer {
@@ -61,7 +61,7 @@ sealed interface Answer {
         /** Which answers are right as well. */
         String alsoRight() {
             String form = "%." + decimals + "f to %." + decimals + "f";
-            return String.format(Locale.ROOT, form, lowest(), highest());
+            return Printed.figure(form, lowest(), highest());
         }
     }
 

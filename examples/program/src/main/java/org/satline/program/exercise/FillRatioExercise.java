@@ -1,7 +1,6 @@
 package org.satline.program.exercise;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.satline.cylinder.CylinderContents;
 import org.satline.cylinder.CylinderStamps;
@@ -11,6 +10,7 @@ import org.satline.cylinder.FillRules;
 import org.satline.cylinder.RuleOutcome;
 import org.satline.cylinder.RuleOutcome.MassLimit;
 import org.satline.explanation.Step;
+import org.satline.program.page.Printed;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Temperature;
@@ -121,8 +121,7 @@ final class FillRatioExercise {
                 .work(new Step(
                         "largest contents by the filling ratio",
                         "m = filling ratio x WC",
-                        String.format(
-                                Locale.ROOT,
+                        Printed.figure(
                                 "%s x %s",
                                 row.ratio(),
                                 readout.text(assessment.question().stamps().waterCapacity())),

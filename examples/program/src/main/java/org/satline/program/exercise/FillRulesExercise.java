@@ -1,7 +1,6 @@
 package org.satline.program.exercise;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillAssessment;
@@ -9,6 +8,7 @@ import org.satline.cylinder.Refusal;
 import org.satline.cylinder.RuleOutcome.MassLimit;
 import org.satline.cylinder.RuleOutcome.PressureTest;
 import org.satline.explanation.Step;
+import org.satline.program.page.Printed;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -73,11 +73,7 @@ final class FillRulesExercise {
                         "pressure at 55 degC against 1.25 SP, both gauge",
                         test.get().rule().inequality(),
                         vapour.in("kPa", 1) + " - 101.3 kPa against 1.25 x " + service + " psi x 6.895 kPa/psi",
-                        String.format(
-                                Locale.ROOT,
-                                "%.0f kPa against %.0f kPa",
-                                vapour.kilopascals() - 101.325,
-                                allowed / 1000),
+                        Printed.figure("%.0f kPa against %.0f kPa", vapour.kilopascals() - 101.325, allowed / 1000),
                         test.get().rule().citation()))
                 .derive(test.get().steps());
         return limits(draw, warmest, passed);

@@ -3,6 +3,7 @@ package org.satline.program.exercise;
 import java.util.ArrayList;
 import java.util.List;
 import org.satline.explanation.Step;
+import org.satline.program.page.Block;
 
 /** Lays out the answers with the way that leads to them. */
 final class KeyPage {
@@ -16,10 +17,10 @@ final class KeyPage {
 
     static List<Block> of(ExerciseSheet sheet) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Begin(false));
+        blocks.add(new Block.Begin(Block.Sheet.SAME));
         blocks.add(new Block.Heading(1, title(sheet)));
-        blocks.add(new Block.Text(SheetPage.PRACTICE));
-        blocks.add(new Block.Text(
+        blocks.add(new Block.Paragraph(SheetPage.PRACTICE));
+        blocks.add(new Block.Paragraph(
                 "Answers are computed from the readings as the questions print them, with saturation pressures, temperatures and"
                         + " densities at the very state, unrounded, and without rounding in between. Who goes by the printed rows, with a"
                         + " straight line between them, and by the printed densities, ends at the same answer or within the range to"
@@ -28,12 +29,12 @@ final class KeyPage {
         int number = 1;
         for (Exercise exercise : sheet.exercises()) {
             if (number > 1) {
-                blocks.add(new Block.Begin(false));
+                blocks.add(new Block.Begin(Block.Sheet.SAME));
             }
             blocks.add(SheetPage.heading(number++, exercise));
             char letter = 'a';
             for (Part part : exercise.parts()) {
-                blocks.add(new Block.Question(String.valueOf(letter++), part.ask(), answer(part.answer()), false));
+                blocks.add(new Block.Question(String.valueOf(letter++), part.ask(), answer(part.answer())));
             }
             blocks.add(steps("Working", exercise.working()));
             if (!exercise.derivation().isEmpty()) {
@@ -61,7 +62,6 @@ final class KeyPage {
                 steps.stream()
                         .map(step ->
                                 List.of(step.name(), step.formula(), step.substitution(), step.result(), step.source()))
-                        .toList(),
-                "");
+                        .toList());
     }
 }

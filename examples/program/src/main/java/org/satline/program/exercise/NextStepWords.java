@@ -1,9 +1,9 @@
 package org.satline.program.exercise;
 
-import java.util.Locale;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.StepAdvice;
 import org.satline.explanation.Step;
+import org.satline.program.page.Printed;
 import org.satline.refrigerant.Refrigerant;
 
 /** What the key says about a next step. */
@@ -40,8 +40,7 @@ final class NextStepWords {
 
     static Step step(StepAdvice advice) {
         String result = advice instanceof StepAdvice.Move move
-                ? String.format(
-                        Locale.ROOT,
+                ? Printed.figure(
                         "%s %.3f kg (%.2f lb), then wait %d min and read again",
                         move.direction() == StepAdvice.Direction.ADD ? "add" : "take out",
                         move.amount().kilograms(),

@@ -2,6 +2,9 @@ package org.satline.program.exercise;
 
 import java.util.List;
 import java.util.Locale;
+import org.satline.program.page.Block;
+import org.satline.program.page.PageHtml;
+import org.satline.program.page.PageMarkdown;
 
 /** What a page is written in. */
 public enum PageForm {
@@ -9,14 +12,14 @@ public enum PageForm {
     MARKDOWN {
         @Override
         String write(String title, List<Block> blocks) {
-            return new MarkdownWriter().write(blocks);
+            return PageMarkdown.of(blocks);
         }
     },
     /** One HTML file to print: no script, no reference to anything outside, black on white. */
     HTML {
         @Override
         String write(String title, List<Block> blocks) {
-            return new HtmlWriter().write(title, blocks);
+            return PageHtml.of(title, PageHtml.Style.EXERCISE, blocks);
         }
     };
 

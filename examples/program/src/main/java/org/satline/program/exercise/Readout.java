@@ -1,6 +1,6 @@
 package org.satline.program.exercise;
 
-import java.util.Locale;
+import org.satline.program.page.Printed;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Length;
@@ -111,7 +111,7 @@ record Readout(UnitSystem system) {
     }
 
     private static String hundreds(double value) {
-        return String.format(Locale.ROOT, "%d", Math.round(value / 50) * 50);
+        return Printed.figure("%d", Math.round(value / 50) * 50);
     }
 
     /** The atmosphere at sea level, as a given with as many digits as matter. */

@@ -2,7 +2,7 @@ package org.satline.program.exercise;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import org.satline.program.page.Printed;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
@@ -57,6 +57,6 @@ final class SaturationExtract {
     }
 
     private static String pressure(Pressure value, Readout readout) {
-        return String.format(Locale.ROOT, readout.us() ? "%.2f" : "%.1f", readout.number(value));
+        return Printed.figure(readout.us() ? "%.2f" : "%.1f", readout.number(value));
     }
 }

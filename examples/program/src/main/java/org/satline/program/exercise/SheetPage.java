@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.satline.program.page.Block;
 import org.satline.refrigerant.Catalogue;
 import org.satline.safety.Caution;
 
@@ -21,23 +22,23 @@ final class SheetPage {
 
     static List<Block> of(ExerciseSheet sheet) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Begin(false));
+        blocks.add(new Block.Begin(Block.Sheet.SAME));
         blocks.add(new Block.Heading(1, title(sheet)));
-        blocks.add(new Block.Text(PRACTICE));
+        blocks.add(new Block.Paragraph(PRACTICE));
         blocks.add(
-                new Block.Text(
+                new Block.Paragraph(
                         "Pressures are absolute unless they are gauge pressures by name or unit (psig, kPa gauge, inHg vacuum). A difference"
                                 + " of temperatures in degF has no offset of 32. Carry one digit more than is asked for, and round at the end."));
         int number = 1;
         for (Exercise exercise : sheet.exercises()) {
             if (number > 1) {
-                blocks.add(new Block.Begin(true));
+                blocks.add(new Block.Begin(Block.Sheet.NEW));
             }
             blocks.add(heading(number++, exercise));
             question(blocks, exercise);
             char letter = 'a';
             for (Part part : exercise.parts()) {
-                blocks.add(new Block.Question(String.valueOf(letter++), part.ask(), "", true));
+                blocks.add(new Block.Question(String.valueOf(letter++), part.ask(), ""));
             }
         }
         cautions(blocks, sheet);
@@ -53,19 +54,18 @@ final class SheetPage {
     }
 
     private static void question(List<Block> blocks, Exercise exercise) {
-        blocks.add(new Block.Text(exercise.situation()));
+        blocks.add(new Block.Paragraph(exercise.situation()));
         blocks.add(new Block.Table(
                 "",
                 List.of("given", ""),
                 exercise.givens().stream()
                         .map(given -> List.of(given.name(), given.text()))
-                        .toList(),
-                ""));
+                        .toList()));
         if (!exercise.rules().isEmpty()) {
             blocks.add(new Block.Points(exercise.rules()));
         }
         for (TableExtract extract : exercise.tables()) {
-            blocks.add(new Block.Table(extract.title(), extract.head(), extract.rows(), ""));
+            blocks.add(new Block.Table(extract.title(), extract.head(), extract.rows()));
         }
     }
 
@@ -89,10 +89,10 @@ final class SheetPage {
                 texts.add(caution.text() + " [" + caution.basis() + "]");
             }
         }
-        blocks.add(new Block.Begin(true));
+        blocks.add(new Block.Begin(Block.Sheet.NEW));
         blocks.add(new Block.Heading(2, "Before any of this is done on a machine"));
         blocks.add(new Block.Points(List.copyOf(texts)));
-        blocks.add(new Block.Text("Local codes and licensed practice come first. Data "
+        blocks.add(new Block.Paragraph("Local codes and licensed practice come first. Data "
                 + Catalogue.standard().dataVersion() + "."));
     }
 }

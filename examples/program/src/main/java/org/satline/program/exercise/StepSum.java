@@ -2,9 +2,9 @@ package org.satline.program.exercise;
 
 import java.math.RoundingMode;
 import java.util.List;
-import java.util.Locale;
 import org.satline.charge.ChargeLevel;
 import org.satline.program.exercise.RunningSystems.Running;
+import org.satline.program.page.Printed;
 import org.satline.quantity.Mass;
 import org.satline.quantity.TemperatureDifference;
 
@@ -67,7 +67,7 @@ final class StepSum {
                         "r = (now - before) / mass added",
                         "(" + second.text() + " - " + first.text() + ") / " + (netKg < 0 ? "-" : "")
                                 + readout.text(moved),
-                        String.format(Locale.ROOT, "%.2f %s", response, perMass))
+                        Printed.figure("%.2f %s", response, perMass))
                 .sum(
                         "deviation now",
                         "d = now - target",
@@ -76,7 +76,7 @@ final class StepSum {
                 .sum(
                         "mass to the target",
                         "m = -d / r",
-                        String.format(Locale.ROOT, "-(%s) / (%.2f %s)", readout.text(deviation), response, perMass),
+                        Printed.figure("-(%s) / (%.2f %s)", readout.text(deviation), response, perMass),
                         readout.text(rest) + (restKg < 0 ? " out" : " in"));
         return difficulty != Difficulty.EXPERIENCED || limited(draw, before, rest, restKg < 0);
     }

@@ -15,6 +15,7 @@ import java.util.Spliterators;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.satline.program.page.Escape;
 
 /** Runs a CSV file through a function row by row, without holding it in memory, into an output that is whole or absent. */
 public final class CsvReport {
@@ -90,7 +91,7 @@ public final class CsvReport {
                             new BufferedOutputStream(whole.stream()), StandardCharsets.UTF_8))) {
                 for (Iterator<Answer> each = answers.iterator(); each.hasNext(); ) {
                     Answer row = each.next();
-                    writer.write(row.cells());
+                    writer.write(row.cells().stream().map(Escape::plain).toList());
                     count++;
                     refused += row.computed() ? 0 : 1;
                 }

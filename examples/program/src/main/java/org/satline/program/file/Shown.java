@@ -1,5 +1,7 @@
 package org.satline.program.file;
 
+import org.satline.program.page.Escape;
+
 /** Text from outside made fit to stand in one line of a message: no line breaks, no control characters, not endless. */
 public final class Shown {
     private static final int LONGEST_VALUE = 60;
@@ -21,9 +23,9 @@ public final class Shown {
      * Returns a message as one line.
      *
      * @param text any text
-     * @return the text with each line break or control character replaced by a space
+     * @return the text with each run of line breaks and control characters replaced by a space, and no character that steers its direction
      */
     public static String line(String text) {
-        return text.replaceAll("[\\p{Cntrl}\\p{Zl}\\p{Zp}]+", " ").strip();
+        return Escape.plain(text).strip();
     }
 }

@@ -1,10 +1,7 @@
 package org.satline.program.fills;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -22,6 +19,7 @@ import org.satline.cylinder.RuleOutcome.MassLimit;
 import org.satline.program.file.CsvReport.Answer;
 import org.satline.program.file.CsvRow;
 import org.satline.program.file.Shown;
+import org.satline.program.page.Printed;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
 import org.satline.safety.Caution;
@@ -197,12 +195,9 @@ public final class FillAnswers {
                 .governing()
                 .filter(governing -> governing.maximumContents().kilograms()
                         < limit.maximumContents().kilograms())
-                .map(governing -> String.format(
-                        Locale.ROOT,
+                .map(governing -> Printed.figure(
                         "ONLY %s kg ARE ALLOWED by %s of the set %s; fill no more than that",
-                        BigDecimal.valueOf(governing.maximumContents().kilograms())
-                                .setScale(4, RoundingMode.FLOOR)
-                                .toPlainString(),
+                        Printed.down(governing.maximumContents().kilograms(), 4),
                         governing.rule().name(),
                         set.name()))
                 .orElse("");
@@ -231,7 +226,7 @@ public final class FillAnswers {
     }
 
     private static String kilograms(double value) {
-        return String.format(Locale.ROOT, "%.15g", value);
+        return Printed.exact(value);
     }
 
     private SaturationCurve curve(String refrigerant) {

@@ -2,9 +2,9 @@ package org.satline.program.pictures;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.style.markers.SeriesMarkers;
+import org.satline.program.page.Printed;
 
 /** Draws the cycle of a visit and says in words what was measured and what is assumed. */
 final class CycleLines {
@@ -31,8 +31,7 @@ final class CycleLines {
             (corner.measured() ? measured : assumed).add(h, p);
             String number = String.valueOf(i + 1);
             chart.addAnnotation(Label.bold(number, h, p, i == 1 || i == 2 ? Label.Side.ABOVE : Label.Side.BELOW));
-            notes.add(String.format(
-                    Locale.ROOT,
+            notes.add(Printed.figure(
                     "%s %s: %s, %.1f %s, %.1f %s (%s).",
                     number,
                     corner.name(),

@@ -2,7 +2,6 @@ package org.satline.program.pictures;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
@@ -13,6 +12,7 @@ import org.satline.cylinder.VesselCondition;
 import org.satline.cylinder.VesselPoint;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
+import org.satline.program.page.Printed;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
@@ -88,7 +88,7 @@ public final class CylinderPicture {
         if (pressure.isEmpty()) {
             throw new IllegalArgumentException(
                     "no state of " + curve.refrigerant().designation() + " at "
-                            + String.format(Locale.ROOT, "%.1f", vessel.overallDensity())
+                            + Printed.figure("%.1f", vessel.overallDensity())
                             + " kg/m3 can be computed between -20 and 80 degC; check contents and water capacity");
         }
         XYChart chart = Look.chart(
@@ -108,8 +108,7 @@ public final class CylinderPicture {
         XYSeries levels = Look.line(chart, "liquid level (right)", level, Look.Line.DASHED, Look.BLUE);
         levels.setYAxisGroup(1);
         List<String> notes = new ArrayList<>();
-        notes.add(String.format(
-                Locale.ROOT,
+        notes.add(Printed.figure(
                 "%.2f kg (%.2f lb) in %.2f L, taken as rigid.",
                 cylinder.contents().kilograms(),
                 cylinder.contents().pounds(),
@@ -181,8 +180,7 @@ public final class CylinderPicture {
         double t = units.temperature(now.kelvins());
         double p = units.pressure(condition.pressure().pascals());
         Look.marks(chart, "now", Points.of(t, p), SeriesMarkers.DIAMOND, Look.RUST);
-        notes.add(String.format(
-                Locale.ROOT,
+        notes.add(Printed.figure(
                 "Now, at %.1f %s: %s, liquid fills %.0f %%.",
                 t,
                 units.temperatureUnit(),
@@ -214,18 +212,12 @@ public final class CylinderPicture {
 
     private String words(VesselPoint point) {
         if (point instanceof VesselPoint.At at) {
-            return String.format(
-                    Locale.ROOT,
-                    "at %.1f %s",
-                    units.temperature(at.temperature().kelvins()),
-                    units.temperatureUnit());
+            return Printed.figure(
+                    "at %.1f %s", units.temperature(at.temperature().kelvins()), units.temperatureUnit());
         }
         if (point instanceof VesselPoint.Always always) {
-            return String.format(
-                    Locale.ROOT,
-                    "already at %.1f %s",
-                    units.temperature(always.coldest().kelvins()),
-                    units.temperatureUnit());
+            return Printed.figure(
+                    "already at %.1f %s", units.temperature(always.coldest().kelvins()), units.temperatureUnit());
         }
         return "nowhere: " + ((VesselPoint.Never) point).reason();
     }

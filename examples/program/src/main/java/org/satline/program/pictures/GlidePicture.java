@@ -1,9 +1,9 @@
 package org.satline.program.pictures;
 
 import java.util.List;
-import java.util.Locale;
 import org.knowm.xchart.XYChart;
 import org.satline.equilibrium.Range;
+import org.satline.program.page.Printed;
 import org.satline.saturation.SaturationCurve;
 
 /** Temperature glide of a blend against pressure: dew point less bubble point. */
@@ -52,8 +52,7 @@ public final class GlidePicture {
         Look.yRange(chart, 0, units.difference(largest) * 1.12);
         chart.getStyler().setYAxisDecimalPattern(largest < DECIMALS_BELOW_K ? "0.00" : "0.0");
         Look.line(chart, "glide at one pressure", points, Look.Line.SOLID, Look.INK);
-        String note = String.format(
-                Locale.ROOT,
+        String note = Printed.figure(
                 "Glide of %s is largest, %.2f %s, at %s; at 101.325 kPa it is %s.",
                 name,
                 units.difference(largest),
@@ -68,10 +67,8 @@ public final class GlidePicture {
         if (!(p >= low && p <= high)) {
             return "not defined";
         }
-        return String.format(
-                Locale.ROOT,
+        return Printed.figure(
                 "%.2f %s",
-                units.difference(curve.dewTemperatureK(p) - curve.bubbleTemperatureK(p)),
-                units.differenceUnit());
+                units.difference(curve.dewTemperatureK(p) - curve.bubbleTemperatureK(p)), units.differenceUnit());
     }
 }

@@ -3,6 +3,7 @@ package org.satline.program.pictures;
 import java.util.List;
 import java.util.Objects;
 import org.knowm.xchart.XYChart;
+import org.satline.program.page.Escape;
 
 /** A finished picture: what is drawn, what it shows in words, and where the numbers come from. For one thread. */
 public final class Picture {
@@ -13,8 +14,8 @@ public final class Picture {
 
     Picture(XYChart chart, String description, List<String> notes) {
         this.chart = Objects.requireNonNull(chart, "chart");
-        this.description = Objects.requireNonNull(description, "description");
-        this.notes = List.copyOf(notes);
+        this.description = Escape.plain(description);
+        this.notes = notes.stream().map(Escape::plain).toList();
         Legend legend = Legend.of(chart);
         chart.addAnnotation(legend);
         this.height = Look.HEIGHT + legend.height();

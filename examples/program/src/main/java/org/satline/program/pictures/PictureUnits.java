@@ -1,6 +1,6 @@
 package org.satline.program.pictures;
 
-import java.util.Locale;
+import org.satline.program.page.Printed;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.SpecificEnthalpy;
 import org.satline.quantity.Temperature;
@@ -76,6 +76,6 @@ public enum PictureUnits {
     String pressureText(double pascals) {
         double value = pressure(pascals);
         int decimals = value >= 1000 ? 0 : value >= 100 ? 1 : value >= 10 ? 2 : 3;
-        return String.format(Locale.ROOT, "%." + decimals + "f %s", value, pressure);
+        return Printed.figure("%." + decimals + "f %s", value, pressure);
     }
 }

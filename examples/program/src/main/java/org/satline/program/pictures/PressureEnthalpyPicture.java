@@ -2,7 +2,6 @@ package org.satline.program.pictures;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import org.knowm.xchart.XYChart;
@@ -12,6 +11,7 @@ import org.satline.equilibrium.BoundaryEnd;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
+import org.satline.program.page.Printed;
 import org.satline.saturation.SaturationCurve;
 
 /** Pressure against specific enthalpy: the dome, isotherms, and the cycle of a visit where its readings describe one. */
@@ -80,8 +80,7 @@ public final class PressureEnthalpyPicture {
         dome(chart);
         List<String> notes = new ArrayList<>();
         cycle.ifPresent(found -> notes.addAll(CycleLines.draw(chart, found, units)));
-        String description = String.format(
-                Locale.ROOT,
+        String description = Printed.figure(
                 "Dome of saturated liquid (left) and vapour (right), %s the %s, %s and %.1f %s; thin lines of constant temperature.",
                 end.kind() == BoundaryEnd.Kind.CRITICAL_POINT ? "meeting at" : "ending at or beside",
                 end.kind().words(),

@@ -3,7 +3,6 @@ package org.satline.program.pictures;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import org.knowm.xchart.XYChart;
@@ -13,6 +12,7 @@ import org.satline.charge.SystemReadings;
 import org.satline.equilibrium.BoundaryEnd;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
+import org.satline.program.page.Printed;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
@@ -77,8 +77,7 @@ public final class PressureTemperaturePicture {
                 endT,
                 endP,
                 Label.Side.ABOVE_UP_TO));
-        String described = String.format(
-                Locale.ROOT,
+        String described = Printed.figure(
                 "Saturation pressure of %s rises from %s at %.1f %s to %s at %.1f %s, the %s.",
                 curve.refrigerant().designation(),
                 units.pressureText(curve.dewPressurePa(low)),
@@ -185,10 +184,9 @@ public final class PressureTemperaturePicture {
         Look.marks(chart, suction ? "suction line" : "liquid line", Points.of(line, p), marker, colour);
         double difference =
                 units.difference(suction ? margin.lineK() - margin.saturatedK() : margin.saturatedK() - margin.lineK());
-        String words = String.format(Locale.ROOT, "%s %.1f %s", margin.name(), difference, units.differenceUnit());
+        String words = Printed.figure("%s %.1f %s", margin.name(), difference, units.differenceUnit());
         chart.addAnnotation(Label.of(words, saturated, p, suction ? Label.Side.BELOW_ONWARDS : Label.Side.ABOVE_UP_TO));
-        return String.format(
-                Locale.ROOT,
+        return Printed.figure(
                 "%s: line at %.1f %s, %s %.1f %s at %.1f %s.",
                 words,
                 line,

@@ -7,7 +7,6 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -23,6 +22,7 @@ import javax.xml.transform.dom.DOMSource;
 import javax.xml.transform.stream.StreamResult;
 import org.knowm.xchart.VectorGraphicsEncoder;
 import org.knowm.xchart.VectorGraphicsEncoder.VectorGraphicsFormat;
+import org.satline.program.page.Printed;
 import org.w3c.dom.Attr;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -150,7 +150,7 @@ final class SvgText {
     }
 
     private static String rounded(MatchResult number) {
-        String text = String.format(Locale.ROOT, "%.2f", Double.parseDouble(number.group()));
+        String text = Printed.figure("%.2f", Double.parseDouble(number.group()));
         return text.replaceAll("\\.?0+$", "").replaceAll("^-0$", "0");
     }
 

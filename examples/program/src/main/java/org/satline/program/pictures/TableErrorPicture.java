@@ -1,11 +1,11 @@
 package org.satline.program.pictures;
 
 import java.util.List;
-import java.util.Locale;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
+import org.satline.program.page.Printed;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.Engine;
 import org.satline.saturation.SaturationCurve;
@@ -58,12 +58,11 @@ public final class TableErrorPicture {
         }
         double worstDew = draw(chart, table, equation, SaturationProperty.DEW_PRESSURE, units);
         bounds(chart, certificate, FluidModel.of(refrigerant).twoPhaseEnd().temperatureK(), units);
-        String note = String.format(
-                Locale.ROOT,
+        String note = Printed.figure(
                 "Largest error of %d states: %sdew-point pressure %.1e, relative to the equation. An error of exactly zero is drawn at %.0e; states where"
                         + " the table stops and the equation answers are left out.",
                 STATES,
-                refrigerant.isBlend() ? String.format(Locale.ROOT, "bubble-point pressure %.1e, ", worstBubble) : "",
+                refrigerant.isBlend() ? Printed.figure("bubble-point pressure %.1e, ", worstBubble) : "",
                 worstDew,
                 FLOOR);
         return new Picture(

@@ -2,7 +2,6 @@ package org.satline.program.points;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -12,6 +11,7 @@ import org.satline.equilibrium.ReferenceState;
 import org.satline.program.file.CsvReport.Answer;
 import org.satline.program.file.CsvRow;
 import org.satline.program.file.Shown;
+import org.satline.program.page.Printed;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.Engine;
 
@@ -89,7 +89,7 @@ public final class PointAnswers {
         notes.addAll(warnings.computeIfAbsent(
                 model.refrigerant().designation(),
                 name -> MixtureEvidence.of(model.refrigerant()).warnings()));
-        return List.of(String.format(Locale.ROOT, "%.15g", value), quantity.unit(), String.join("; ", notes));
+        return List.of(Printed.exact(value), quantity.unit(), String.join("; ", notes));
     }
 
     private static void checkGiven(PointQuantity quantity, boolean temperature, boolean pressure) {

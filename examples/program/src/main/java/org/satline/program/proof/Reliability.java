@@ -1,6 +1,6 @@
 package org.satline.program.proof;
 
-import java.util.Locale;
+import org.satline.program.page.Printed;
 
 /** Stated probabilities in classes, and how often they came true. Mutable, for one thread. */
 final class Reliability {
@@ -26,7 +26,7 @@ final class Reliability {
             VerdictScore.line(
                     text,
                     "%-18s%10d%14.1f %%%14.1f %%",
-                    String.format(Locale.ROOT, "%.0f to %.0f %%", 100 * EDGES[i], 100 * Math.min(1, EDGES[i + 1])),
+                    Printed.figure("%.0f to %.0f %%", 100 * EDGES[i], 100 * Math.min(1, EDGES[i + 1])),
                     stated[i],
                     100 * sum[i] / Math.max(1, stated[i]),
                     100.0 * came[i] / Math.max(1, stated[i]));

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -13,6 +12,7 @@ import org.satline.charge.ChargeLevel;
 import org.satline.charge.Diagnosis;
 import org.satline.charge.Fault;
 import org.satline.charge.FaultLikelihood;
+import org.satline.program.page.Printed;
 import org.satline.saturation.SaturationCurve;
 
 /**
@@ -200,6 +200,6 @@ final class VerdictScore {
     }
 
     static void line(StringBuilder text, String format, Object... values) {
-        text.append(String.format(Locale.ROOT, format, values)).append('\n');
+        text.append(Printed.figure(format, values)).append('\n');
     }
 }

@@ -1,15 +1,12 @@
 package org.satline.program.report;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import org.satline.program.file.Sheet.Spot;
+import java.util.stream.Stream;
+import org.satline.program.page.Block;
+import org.satline.program.page.PageHtml;
 import org.satline.program.pictures.CylinderPicture;
 import org.satline.program.pictures.GlidePicture;
 import org.satline.program.pictures.Picture;
@@ -28,8 +25,6 @@ public final class VisitHtml {
     /** A glide worth a picture: that of pressure gauges and clamps cannot be seen below. */
     private static final double GLIDE_SHOWN_K = 0.5;
 
-    private static final String STYLE = "report.css";
-
     private VisitHtml() {}
 
     /**
@@ -40,31 +35,20 @@ public final class VisitHtml {
      * @return the document; it is well-formed XML too
      */
     public static String of(VisitReport report, PictureUnits units) {
-        Map<Spot, String> pictures = new EnumMap<>(Spot.class);
-        pictures.put(Spot.SYSTEM, figures(systemPictures(report, units), "system"));
-        pictures.put(
-                Spot.CYLINDER,
+        Map<Block.Spot, List<Block>> figures = new EnumMap<>(Block.Spot.class);
+        figures.put(Block.Spot.SYSTEM, figures(systemPictures(report, units), "system"));
+        figures.put(
+                Block.Spot.CYLINDER,
                 figures(CylinderPicture.of(report, units).stream().toList(), "cylinder"));
-        HtmlSheet sheet = new HtmlSheet(VisitSummary.of(report), pictures);
-        VisitPage.write(report, sheet);
-        ExplainPage.write(report.steps(), sheet);
-        return """
-                <!DOCTYPE html>
-                <html lang="en" xmlns="http://www.w3.org/1999/xhtml">
-                <head>
-                <meta charset="utf-8"/>
-                <meta name="viewport" content="width=device-width, initial-scale=1"/>
-                <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'"/>
-                <title>%s</title>
-                <style>
-                %s</style>
-                </head>
-                <body>
-                <main>
-                %s</main>
-                </body>
-                </html>
-                """.formatted(Html.escaped(report.input().title()), style(), sheet.finished());
+        List<Block> page = new ArrayList<>(VisitPage.blocks(report));
+        page.add(1, VisitSummary.of(report)); // below the title
+        page.addAll(ExplainPage.blocks(report.steps()));
+        List<Block> filled = page.stream()
+                .flatMap(block -> block instanceof Block.Place place
+                        ? figures.getOrDefault(place.spot(), List.of()).stream()
+                        : Stream.of(block))
+                .toList();
+        return PageHtml.of(report.input().title(), PageHtml.Style.REPORT, filled);
     }
 
     private static List<Picture> systemPictures(VisitReport report, PictureUnits units) {
@@ -82,26 +66,11 @@ public final class VisitHtml {
         return pictures;
     }
 
-    private static String figures(List<Picture> pictures, String name) {
-        StringBuilder html = new StringBuilder();
-        for (int i = 0; i < pictures.size(); i++) {
-            Picture picture = pictures.get(i);
-            html.append("<figure>\n")
-                    .append(picture.toSvgElement(name + "-" + (i + 1)))
-                    .append("\n<figcaption>\n");
-            for (String note : picture.notes()) {
-                html.append("<p>").append(Html.escaped(note)).append("</p>\n");
-            }
-            html.append("</figcaption>\n</figure>\n");
+    private static List<Block> figures(List<Picture> pictures, String name) {
+        List<Block> figures = new ArrayList<>();
+        for (Picture picture : pictures) {
+            figures.add(new Block.Figure(picture.toSvgElement(name + "-" + (figures.size() + 1)), picture.notes()));
         }
-        return html.toString();
-    }
-
-    private static String style() {
-        try (InputStream stream = Objects.requireNonNull(VisitHtml.class.getResourceAsStream(STYLE), STYLE)) {
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return figures;
     }
 }

@@ -14,6 +14,7 @@ import org.satline.charge.VerdictQuery;
 import org.satline.program.file.CsvReport.Answer;
 import org.satline.program.file.CsvRow;
 import org.satline.program.file.Shown;
+import org.satline.program.page.Printed;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
@@ -148,7 +149,7 @@ public final class VerdictRows {
     }
 
     private static String figure(OptionalDouble value) {
-        return value.isPresent() ? String.format(Locale.ROOT, "%.15g", value.getAsDouble()) : "";
+        return value.isPresent() ? Printed.exact(value.getAsDouble()) : "";
     }
 
     private SaturationCurve curve(String designation) {

@@ -1,12 +1,12 @@
 package org.satline.program.visit;
 
 import java.util.List;
-import java.util.Locale;
 import org.satline.charge.ChargeEstimate;
 import org.satline.charge.Diagnosis;
 import org.satline.charge.FaultLikelihood;
 import org.satline.charge.Gate;
-import org.satline.program.file.Sheet;
+import org.satline.program.page.Page;
+import org.satline.program.page.Printed;
 import org.satline.visit.NextStep;
 import org.satline.visit.VisitReport;
 
@@ -14,39 +14,38 @@ import org.satline.visit.VisitReport;
 final class ChargeSection {
     private static final int MOST_FAULTS = 4;
 
-    private final Sheet sheet;
+    private final Page page;
 
-    ChargeSection(Sheet sheet) {
-        this.sheet = sheet;
+    ChargeSection(Page page) {
+        this.page = page;
     }
 
     void write(VisitReport report) {
         Diagnosis diagnosis = report.diagnosis();
-        sheet.heading("Charge");
-        sheet.row("level", diagnosis.label().replace('-', ' '));
+        page.heading("Charge");
+        page.row("level", diagnosis.label().replace('-', ' '));
         if (diagnosis instanceof Diagnosis.NotCharge notCharge) {
-            sheet.row("", "look first for: " + notCharge.fault().label().replace('-', ' '));
+            page.row("", "look first for: " + notCharge.fault().label().replace('-', ' '));
         }
-        diagnosis.evidence().reasons().forEach(reason -> sheet.row("", reason));
+        diagnosis.evidence().reasons().forEach(reason -> page.row("", reason));
         report.work().estimate().ifPresent(this::amount);
         report.longerLine()
-                .ifPresent(line -> sheet.row(
+                .ifPresent(line -> page.row(
                         "longer lines",
-                        "the line set needs " + Both.of(line.mass())
+                        "the line set needs " + Printed.both(line.mass())
                                 + " beyond the charge on the plate; the maker's figure goes first"));
         diagnosis.evidence().gates().forEach(this::gate);
         faults(diagnosis.evidence().faults());
-        sheet.heading("What to do next");
+        page.heading("What to do next");
         for (NextStep step : report.nextSteps()) {
-            sheet.item(step.text() + " [" + step.basis() + "]");
+            page.item(step.text() + " [" + step.basis() + "]");
         }
     }
 
     private void amount(ChargeEstimate estimate) {
-        sheet.row(
+        page.row(
                 "charge error",
-                String.format(
-                        Locale.ROOT,
+                Printed.figure(
                         "about %+.0f %% of the full charge, give or take %.0f %% (k = 2) [%s]",
                         100 * estimate.fraction(),
                         200 * estimate.standardUncertainty(),
@@ -59,12 +58,12 @@ final class ChargeSection {
             case CLOSED -> "NOT MET";
             case NOT_CHECKED -> "not checked";
         };
-        sheet.row(label, gate.finding() + (gate.advice().isEmpty() ? "" : ": " + gate.advice()));
+        page.row(label, gate.finding() + (gate.advice().isEmpty() ? "" : ": " + gate.advice()));
     }
 
     private void faults(List<FaultLikelihood> faults) {
         faults.stream().limit(MOST_FAULTS).forEach(fault -> {
-            sheet.row(fault.equals(faults.get(0)) ? "what fits" : "", fault.toString());
+            page.row(fault.equals(faults.get(0)) ? "what fits" : "", fault.toString());
         });
     }
 }

@@ -9,17 +9,18 @@ import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Room;
 import org.satline.cylinder.RuleOutcome;
 import org.satline.cylinder.RuleOutcome.MassLimit;
-import org.satline.program.file.Sheet;
+import org.satline.program.page.Page;
+import org.satline.program.page.Printed;
 import org.satline.quantity.Mass;
 import org.satline.visit.CylinderReport;
 import org.satline.visit.VisitReport;
 
 /** The part of the page on the room in the recovery cylinder, with every fill rule beside the others. */
 final class CylinderSection {
-    private final Sheet sheet;
+    private final Page page;
 
-    CylinderSection(Sheet sheet) {
-        this.sheet = sheet;
+    CylinderSection(Page page) {
+        this.page = page;
     }
 
     void room(VisitReport report) {
@@ -31,35 +32,35 @@ final class CylinderSection {
     }
 
     private void cylinder(CylinderReport cylinder) {
-        sheet.heading("Cylinder");
-        sheet.row(
+        page.heading("Cylinder");
+        page.row(
                 "cylinder",
                 cylinder.cylinder().name() + "; " + stamps(cylinder.cylinder().stamps()));
         for (Refusal refusal : cylinder.refusals()) {
-            sheet.row("DO NOT FILL", refusal.text() + " [" + refusal.basis() + "]");
+            page.row("DO NOT FILL", refusal.text() + " [" + refusal.basis() + "]");
         }
         if (!cylinder.isRefused()) {
-            cylinder.assessment().governing().ifPresent(limit -> sheet.row("limit", limit(limit)));
+            cylinder.assessment().governing().ifPresent(limit -> page.row("limit", limit(limit)));
         }
         cylinder.room().ifPresent(this::room);
     }
 
     private static String stamps(CylinderStamps stamps) {
-        return stamps.specification().map(mark -> mark + ", ").orElse("") + "WC " + Both.of(stamps.waterCapacity())
-                + ", TW " + Both.of(stamps.tare());
+        return stamps.specification().map(mark -> mark + ", ").orElse("") + "WC " + Printed.both(stamps.waterCapacity())
+                + ", TW " + Printed.both(stamps.tare());
     }
 
     private void rules(CylinderReport cylinder) {
         FillAssessment assessment = cylinder.assessment();
         Optional<Mass> contents = cylinder.room().map(Room::contents);
-        sheet.heading("Fill rules side by side"
+        page.heading("Fill rules side by side"
                 + (cylinder.isRefused() ? "; the cylinder MUST NOT BE FILLED all the same" : ""));
         String governing =
                 assessment.governing().map(limit -> limit.rule().name()).orElse("");
         for (CandidateOutcome each : assessment.outcomes()) {
             FillRule rule = each.outcome().rule();
             boolean chosen = assessment.question().jurisdiction().rules().contains(rule);
-            sheet.item((rule.basis() == FillRule.Basis.LAW ? "law" : "practice")
+            page.item((rule.basis() == FillRule.Basis.LAW ? "law" : "practice")
                     + (chosen
                             ? ""
                             : ", not in the set "
@@ -71,13 +72,13 @@ final class CylinderSection {
 
     private static String outcome(RuleOutcome outcome, Optional<Mass> contents) {
         if (outcome instanceof MassLimit limit) {
-            return "at most " + Both.down(limit.maximumContents())
+            return "at most " + Printed.bothDown(limit.maximumContents())
                     + contents.map(inside -> margin(FillAssessment.marginKilograms(limit, inside)))
                             .orElse("");
         }
         if (outcome instanceof RuleOutcome.PressureTest test) {
             return (test.passed() ? "kept, margin " : "BROKEN by ")
-                    + Both.of(test.margin().abs());
+                    + Printed.both(test.margin().abs());
         }
         if (outcome instanceof RuleOutcome.NotApplicable none) {
             return "does not apply: " + none.reason();
@@ -90,26 +91,27 @@ final class CylinderSection {
 
     private static String margin(double kilograms) {
         Mass amount = Mass.ofKilograms(Math.abs(kilograms));
-        return kilograms < 0 ? ", OVER IT by " + Both.of(amount) : ", " + Both.down(amount) + " left";
+        return kilograms < 0 ? ", OVER IT by " + Printed.both(amount) : ", " + Printed.bothDown(amount) + " left";
     }
 
     private static String limit(MassLimit limit) {
-        return "contents at most " + Both.down(limit.maximumContents()) + ", gross at most "
-                + Both.down(limit.maximumGross()) + ", by rule " + limit.rule().name() + ": "
+        return "contents at most " + Printed.bothDown(limit.maximumContents()) + ", gross at most "
+                + Printed.bothDown(limit.maximumGross()) + ", by rule "
+                + limit.rule().name() + ": "
                 + limit.rule().inequality() + " [" + limit.rule().citation() + "]";
     }
 
     private void room(Room room) {
         if (room instanceof Room.Left left) {
-            sheet.row("contents", Both.of(left.contents()));
-            sheet.row("room", Both.down(left.room()));
-            sheet.row("stop at", "scale reading " + Both.down(left.stopReading()));
+            page.row("contents", Printed.both(left.contents()));
+            page.row("room", Printed.bothDown(left.room()));
+            page.row("stop at", "scale reading " + Printed.bothDown(left.stopReading()));
         } else if (room instanceof Room.Overfilled over) {
-            sheet.row("contents", Both.of(over.contents()) + ", OVER THE LIMIT by " + Both.of(over.excess()));
+            page.row("contents", Printed.both(over.contents()) + ", OVER THE LIMIT by " + Printed.both(over.excess()));
         } else if (room instanceof Room.Full full) {
-            sheet.row("contents", Both.of(full.contents()) + "; full: nothing more may go in");
+            page.row("contents", Printed.both(full.contents()) + "; full: nothing more may go in");
         } else if (room instanceof Room.Contradiction contradiction) {
-            sheet.row("room", "not known: " + contradiction.refusal().text());
+            page.row("room", "not known: " + contradiction.refusal().text());
         }
     }
 }

@@ -2,8 +2,9 @@ package org.satline.program.visit;
 
 import java.util.List;
 import org.satline.explanation.Step;
-import org.satline.program.file.Sheet;
-import org.satline.program.file.TextSheet;
+import org.satline.program.page.Block;
+import org.satline.program.page.Page;
+import org.satline.program.page.PageText;
 
 /** Lays out how each number was found. */
 public final class ExplainPage {
@@ -16,26 +17,26 @@ public final class ExplainPage {
      * @return numbered steps, each with formula, numbers, result and source
      */
     public static String of(List<Step> steps) {
-        TextSheet sheet = new TextSheet();
-        write(steps, sheet);
-        return sheet.toString();
+        return PageText.of(blocks(steps));
     }
 
     /**
-     * Writes steps on a sheet.
+     * Lays out steps as blocks.
      *
      * @param steps in order
-     * @param sheet receives them
+     * @return numbered steps
      */
-    public static void write(List<Step> steps, Sheet sheet) {
-        sheet.heading("How each number was found");
+    public static List<Block> blocks(List<Step> steps) {
+        Page page = new Page();
+        page.heading("How each number was found");
         int number = 1;
         for (Step step : steps) {
-            sheet.subheading(number++ + ". " + step.name());
-            sheet.row("   formula", step.formula());
-            sheet.row("   numbers", step.substitution());
-            sheet.row("   result", step.result());
-            sheet.row("   source", step.source());
+            page.subheading(number++ + ". " + step.name());
+            page.row("   formula", step.formula());
+            page.row("   numbers", step.substitution());
+            page.row("   result", step.result());
+            page.row("   source", step.source());
         }
+        return page.blocks();
     }
 }

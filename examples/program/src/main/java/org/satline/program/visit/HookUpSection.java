@@ -7,7 +7,8 @@ import org.satline.cylinder.ContentsFinding.Candidate;
 import org.satline.cylinder.Refusal;
 import org.satline.cylinder.VesselCondition;
 import org.satline.cylinder.VesselPoint;
-import org.satline.program.file.Sheet;
+import org.satline.program.page.Page;
+import org.satline.program.page.Printed;
 import org.satline.transfer.PurgeAction;
 import org.satline.transfer.PurgePlan;
 import org.satline.transfer.TransferRules;
@@ -20,31 +21,31 @@ import org.satline.visit.VisitReport;
 final class HookUpSection {
     private static final int MOST_CANDIDATES = 5;
 
-    private final Sheet sheet;
+    private final Page page;
     private final VisitReport visit;
 
-    HookUpSection(Sheet sheet, VisitReport visit) {
-        this.sheet = sheet;
+    HookUpSection(Page page, VisitReport visit) {
+        this.page = page;
         this.visit = visit;
     }
 
     void write(HookUpReport report) {
         report.contents().ifPresent(finding -> {
-            sheet.heading("What is in the cylinder");
-            sheet.row("by pressure", contents(finding));
+            page.heading("What is in the cylinder");
+            page.row("by pressure", contents(finding));
         });
         if (report.contents().isEmpty() && !report.refusals().isEmpty()) {
-            sheet.heading("What is in the cylinder");
+            page.heading("What is in the cylinder");
         }
         for (Refusal refusal : report.refusals()) {
-            sheet.row("DO NOT CONNECT", refusal.text() + " [" + refusal.basis() + "]");
+            page.row("DO NOT CONNECT", refusal.text() + " [" + refusal.basis() + "]");
         }
         report.vessel().ifPresent(this::vessel);
         report.purges().forEach(this::purge);
         if (!report.rules().isEmpty()) {
-            sheet.heading("Rules of this transfer");
+            page.heading("Rules of this transfer");
             for (TransferRules.Finding rule : report.rules()) {
-                sheet.item((rule.answer() == TransferRules.Answer.FORBIDDEN ? "FORBIDDEN: " : "on condition: ")
+                page.item((rule.answer() == TransferRules.Answer.FORBIDDEN ? "FORBIDDEN: " : "on condition: ")
                         + rule.text() + " [" + rule.citation() + "]");
             }
         }
@@ -58,7 +59,7 @@ final class HookUpSection {
                     + (fits.nonCondensablesResolvable() ? "would have shown" : "would not show on this gauge");
         }
         if (finding instanceof ContentsFinding.NonCondensablesSuspected gas) {
-            return Both.figure(
+            return Printed.figure(
                     "NON-CONDENSABLE GAS suspected: %.1f %% +/- %.1f %% of the vapour by mole (limit 1.5 %%, AHRI 700%s)",
                     100 * gas.moleFraction(),
                     100 * gas.expandedUncertainty(),
@@ -81,57 +82,56 @@ final class HookUpSection {
     }
 
     private void vessel(VesselReport vessel) {
-        sheet.heading("The cylinder as it warms, with " + Both.of(vessel.contents()) + " in it");
-        sheet.row("now", condition(vessel.now()));
-        vessel.warmer().forEach(each -> sheet.row("", condition(each)));
-        sheet.row("liquid-full", point(vessel.liquidFull()));
+        page.heading("The cylinder as it warms, with " + Printed.both(vessel.contents()) + " in it");
+        page.row("now", condition(vessel.now()));
+        vessel.warmer().forEach(each -> page.row("", condition(each)));
+        page.row("liquid-full", point(vessel.liquidFull()));
         vessel.servicePressure()
-                .ifPresent(point -> sheet.row("service mark", "its pressure is reached " + point(point)));
+                .ifPresent(point -> page.row("service mark", "its pressure is reached " + point(point)));
     }
 
     private static String condition(VesselCondition condition) {
-        return Both.of(condition.temperature()) + ": " + Both.of(condition.pressure())
-                + Both.figure(
+        return Printed.both(condition.temperature()) + ": " + Printed.both(condition.pressure())
+                + Printed.figure(
                         ", liquid fills %.0f %%, %s of vapour%s",
                         100 * condition.liquidVolumeFraction(),
-                        Both.of(condition.vapourMass()),
+                        Printed.both(condition.vapourMass()),
                         condition.cautions().isEmpty() ? "" : "  <-- SEE CAUTIONS");
     }
 
     private static String point(VesselPoint point) {
         if (point instanceof VesselPoint.At at) {
-            return "at " + Both.of(at.temperature());
+            return "at " + Printed.both(at.temperature());
         }
         if (point instanceof VesselPoint.Always always) {
-            return "ALREADY at " + Both.of(always.coldest()) + " and above";
+            return "ALREADY at " + Printed.both(always.coldest()) + " and above";
         }
         return "never: " + ((VesselPoint.Never) point).reason();
     }
 
     private void purge(HosePurge each) {
-        sheet.heading("Purging the hose at the " + each.hose().port());
+        page.heading("Purging the hose at the " + each.hose().port());
         if (visit.mustNotConnect()) {
-            sheet.row(
-                    "NOT NOW", "the cylinder must not be connected, for the reasons given; there is nothing to purge");
+            page.row("NOT NOW", "the cylinder must not be connected, for the reasons given; there is nothing to purge");
             return;
         }
         if (!visit.goesThrough(each.hose().port())) {
-            sheet.row("NOT NOW", "by what to do next nothing is to go through this hose; there is nothing to purge");
+            page.row("NOT NOW", "by what to do next nothing is to go through this hose; there is nothing to purge");
             return;
         }
         if (each.plan() instanceof PurgePlan.Purge purge) {
-            sheet.row(
+            page.row(
                     "from",
                     "the " + purge.from() + "; the joint at the " + purge.looseJoint() + " stays loose"
                             + (purge.turned() ? "; TURN THE HOSE ROUND first" : ""));
             int number = 1;
             for (PurgeAction action : purge.actions()) {
-                sheet.row(String.valueOf(number++), action.instruction());
+                page.row(String.valueOf(number++), action.instruction());
             }
-            sheet.row("released", Both.figure("about %.1f g", purge.released().grams()));
+            page.row("released", Printed.figure("about %.1f g", purge.released().grams()));
         } else if (each.plan() instanceof PurgePlan.Impossible none) {
-            sheet.row("IMPOSSIBLE", String.join("; ", none.reasons()));
-            sheet.row("instead", none.instead());
+            page.row("IMPOSSIBLE", String.join("; ", none.reasons()));
+            page.row("instead", none.instead());
         }
     }
 }

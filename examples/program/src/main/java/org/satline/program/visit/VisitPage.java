@@ -1,12 +1,15 @@
 package org.satline.program.visit;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.satline.charge.LineMargin;
 import org.satline.equation.PairInteraction;
 import org.satline.measurement.ReportedValue;
-import org.satline.program.file.Sheet;
-import org.satline.program.file.TextSheet;
+import org.satline.program.page.Block;
+import org.satline.program.page.Page;
+import org.satline.program.page.PageText;
+import org.satline.program.page.Printed;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.safety.Caution;
 import org.satline.transfer.Flow;
@@ -16,16 +19,16 @@ import org.satline.visit.PropertySource;
 import org.satline.visit.ServicedSystem;
 import org.satline.visit.VisitReport;
 
-/** Lays out the report of a visit as one page, of plain text or on another sheet. */
+/** Lays out the report of a visit as one page. */
 public final class VisitPage {
     private static final double FAHRENHEIT_DEGREES_PER_KELVIN = 1.8;
 
     private final VisitReport report;
-    private final Sheet sheet;
+    private final Page page;
 
-    private VisitPage(VisitReport report, Sheet sheet) {
+    private VisitPage(VisitReport report, Page page) {
         this.report = report;
-        this.sheet = sheet;
+        this.page = page;
     }
 
     /**
@@ -35,60 +38,60 @@ public final class VisitPage {
      * @return the page, lines of at most about 100 characters
      */
     public static String of(VisitReport report) {
-        TextSheet sheet = new TextSheet();
-        write(report, sheet);
-        return sheet.toString();
+        return PageText.of(blocks(report));
     }
 
     /**
-     * Writes a report on a sheet.
+     * Lays out a report as blocks.
      *
      * @param report the report
-     * @param sheet receives it
+     * @return the page, with the places for its pictures
      */
-    public static void write(VisitReport report, Sheet sheet) {
-        new VisitPage(report, sheet).write();
+    public static List<Block> blocks(VisitReport report) {
+        Page page = new Page();
+        new VisitPage(report, page).write();
+        return page.blocks();
     }
 
     private void write() {
         head();
         pressures();
         margins();
-        sheet.spot(Sheet.Spot.SYSTEM);
-        new ChargeSection(sheet).write(report);
-        CylinderSection cylinder = new CylinderSection(sheet);
+        page.add(new Block.Place(Block.Spot.SYSTEM));
+        new ChargeSection(page).write(report);
+        CylinderSection cylinder = new CylinderSection(page);
         cylinder.room(report);
         flows();
-        report.hookUp().ifPresent(new HookUpSection(sheet, report)::write);
-        sheet.spot(Sheet.Spot.CYLINDER);
+        report.hookUp().ifPresent(new HookUpSection(page, report)::write);
+        page.add(new Block.Place(Block.Spot.CYLINDER));
         cylinder.rules(report);
         cautions();
-        sheet.line("");
-        sheet.line("This page supports licensed practice and does not replace it.");
-        sheet.line("Local codes and the maker's instructions come first.");
+        page.add(new Block.Gap());
+        page.line("This page supports licensed practice and does not replace it.");
+        page.line("Local codes and the maker's instructions come first.");
     }
 
     private void head() {
         ServicedSystem system = report.input().system();
-        sheet.title(report.input().title());
-        report.input().date().ifPresent(date -> sheet.row("date", date.toString()));
-        sheet.row(
+        page.title(report.input().title());
+        report.input().date().ifPresent(date -> page.row("date", date.toString()));
+        page.row(
                 "site",
                 report.input().site().name() + "; atmosphere "
                         + report.input().site().atmosphere().description());
-        sheet.row(
+        page.row(
                 "system",
                 system.name() + "; " + named(system.refrigerant()) + "; "
                         + system.metering().label().replace('-', ' ')
                         + system.fullCharge()
-                                .map(mass -> "; full charge " + Both.of(mass))
+                                .map(mass -> "; full charge " + Printed.both(mass))
                                 .orElse(""));
         PropertySource source = report.properties();
-        sheet.row("properties", source.engine().words() + "; " + source.equations());
-        sheet.row("", "data " + source.refrigerant().dataVersion());
-        source.warnings().forEach(warning -> sheet.row("warning", warning));
+        page.row("properties", source.engine().words() + "; " + source.equations());
+        page.row("", "data " + source.refrigerant().dataVersion());
+        source.warnings().forEach(warning -> page.row("warning", warning));
         for (PairInteraction pair : source.interactions()) {
-            sheet.row(
+            page.row(
                     "",
                     "pair " + pair.first() + " + " + pair.second() + ": "
                             + pair.status().word() + " (" + pair.source() + ")");
@@ -104,68 +107,69 @@ public final class VisitPage {
     }
 
     private void pressures() {
-        sheet.heading("Pressures and saturation temperatures");
+        page.heading("Pressures and saturation temperatures");
         for (PressureReadout readout : report.pressures()) {
-            sheet.row(
+            page.row(
                     readout.name(),
-                    Both.figure("%.1f psig", readout.gauge().psig()) + ", absolute " + Both.of(readout.absolute()));
-            sheet.row("", "bubble point " + Both.of(readout.bubble()) + ", dew point " + Both.of(readout.dew()));
+                    Printed.figure("%.1f psig", readout.gauge().psig()) + ", absolute "
+                            + Printed.both(readout.absolute()));
+            page.row(
+                    "",
+                    "bubble point " + Printed.both(readout.bubble()) + ", dew point " + Printed.both(readout.dew()));
         }
     }
 
     private void margins() {
-        sheet.heading("Superheat and subcooling");
+        page.heading("Superheat and subcooling");
         report.margins()
                 .superheat()
-                .ifPresent(margin -> sheet.row("superheat", margin(margin) + " above the dew point"));
+                .ifPresent(margin -> page.row("superheat", margin(margin) + " above the dew point"));
         report.margins()
                 .subcooling()
-                .ifPresent(margin -> sheet.row("subcooling", margin(margin) + " below the bubble point"));
+                .ifPresent(margin -> page.row("subcooling", margin(margin) + " below the bubble point"));
         if (report.margins().superheat().isEmpty()) {
-            sheet.row("superheat", "not known: suction pressure and suction line temperature are needed");
+            page.row("superheat", "not known: suction pressure and suction line temperature are needed");
         }
         if (report.margins().subcooling().isEmpty()) {
-            sheet.row("subcooling", "not known: liquid pressure and liquid line temperature are needed");
+            page.row("subcooling", "not known: liquid pressure and liquid line temperature are needed");
         }
     }
 
     private static String margin(LineMargin margin) {
         double factor = FAHRENHEIT_DEGREES_PER_KELVIN;
-        return figure(ReportedValue.of(
+        return Printed.figure(ReportedValue.of(
                         margin.value().kelvins() * factor, margin.standardUncertaintyK() * factor, "degF"))
-                + " (" + figure(margin.reported()) + "; k = 2)";
-    }
-
-    private static String figure(ReportedValue value) {
-        return value.value().toPlainString() + " +/- " + value.expanded().toPlainString() + " " + value.unit();
+                + " (" + Printed.figure(margin.reported()) + "; k = 2)";
     }
 
     private void flows() {
         if (report.flows().isEmpty()) {
             return;
         }
-        sheet.heading("Which way it would flow");
+        page.heading("Which way it would flow");
         if (report.mustNotConnect()) {
-            sheet.item("DO NOT CONNECT THE CYLINDER: this is only what an open valve would do");
+            page.item("DO NOT CONNECT THE CYLINDER: this is only what an open valve would do");
         } else if (!report.callsForMoving()) {
-            sheet.item("NOTHING IS TO BE MOVED by these readings: this is only what an open valve would do");
+            page.item("NOTHING IS TO BE MOVED by these readings: this is only what an open valve would do");
         } else if (!report.movesNow()) {
-            sheet.item(
+            page.item(
                     "NOTHING IS TO BE MOVED with this cylinder as things stand: this is only what an open valve would do");
         }
         for (Flow flow : report.flows()) {
             if (flow instanceof Flow.OneWay way) {
-                sheet.item(way.medium().toString().toLowerCase(Locale.ROOT) + " from the "
+                page.item(way.medium().toString().toLowerCase(Locale.ROOT) + " from the "
                         + way.from().kind() + " at "
-                        + Both.of(way.from().pressure()) + " to the " + way.to().kind() + " at "
-                        + Both.of(way.to().pressure())
-                        + ", driven by " + Both.of(way.driving())
-                        + Both.figure(" +/- %.1f psi", way.expandedUncertainty().psi())
+                        + Printed.both(way.from().pressure()) + " to the "
+                        + way.to().kind() + " at "
+                        + Printed.both(way.to().pressure())
+                        + ", driven by " + Printed.both(way.driving())
+                        + Printed.figure(
+                                " +/- %.1f psi", way.expandedUncertainty().psi())
                         + warnings(way));
             } else if (flow instanceof Flow.TooCloseToCall close) {
-                sheet.item("between the " + close.first().kind() + " and the "
-                        + close.second().kind() + ": too close to call, " + Both.of(close.difference())
-                        + Both.figure(
+                page.item("between the " + close.first().kind() + " and the "
+                        + close.second().kind() + ": too close to call, " + Printed.both(close.difference())
+                        + Printed.figure(
                                 " +/- %.1f psi", close.expandedUncertainty().psi()));
             }
         }
@@ -179,9 +183,9 @@ public final class VisitPage {
     }
 
     private void cautions() {
-        sheet.heading("Cautions");
+        page.heading("Cautions");
         for (Caution caution : report.cautions()) {
-            sheet.item(caution.text() + " [" + caution.basis() + "]");
+            page.item(caution.text() + " [" + caution.basis() + "]");
         }
     }
 }

@@ -11,9 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Node;
 
-class PageWritersTest {
-    private static final String NASTY = "a <b> & \"c\" | *d* _e_ [f](g) `h`";
-
+class SheetPagesTest {
     private static Document parsed(String html) throws Exception {
         String xml = html.replaceFirst("<!DOCTYPE html>", "");
         return DocumentBuilderFactory.newInstance()
@@ -58,25 +56,6 @@ class PageWritersTest {
         ExerciseSheet sheet = new SheetMaker().sheet(SheetOrder.usual(9));
         assertThat(sheet.questions(PageForm.MARKDOWN)).doesNotContain("accept", "Working", "For the teacher");
         assertThat(sheet.questions(PageForm.HTML)).doesNotContain("class=\"answer\"", "For the teacher");
-    }
-
-    @Test
-    void whatLooksLikeMarkupIsPrintedAsItStands() throws Exception {
-        List<Block> blocks = List.of(
-                new Block.Begin(true),
-                new Block.Heading(1, NASTY),
-                new Block.Text(NASTY),
-                new Block.Question("a", NASTY, NASTY, true),
-                new Block.Points(List.of(NASTY)),
-                new Block.Table(NASTY, List.of(NASTY), List.of(List.of(NASTY)), NASTY));
-        Document document = parsed(PageForm.HTML.write(NASTY, blocks));
-        assertThat(names(document)).doesNotContain("a");
-        assertThat(document.getDocumentElement().getTextContent().split(java.util.regex.Pattern.quote(NASTY), -1))
-                .hasSize(11);
-        assertThat(PageForm.MARKDOWN.write(NASTY, blocks))
-                .contains("# a \\<b> & \"c\" | \\*d\\* \\_e\\_ \\[f\\](g) \\`h\\`")
-                .contains("| a \\<b> & \"c\" \\| \\*d\\* \\_e\\_ \\[f\\](g) \\`h\\` |");
-        assertThat(MarkdownWriter.text("T_dew(p_suction)")).isEqualTo("T_dew(p_suction)");
     }
 
     private static List<String> names(Node node) {
