@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.program.verdicts;
 
 import java.util.Optional;
 import java.util.OptionalDouble;

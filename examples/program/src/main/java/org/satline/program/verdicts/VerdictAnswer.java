@@ -1,6 +1,10 @@
-package org.satline.charge;
+package org.satline.program.verdicts;
 
 import java.util.OptionalDouble;
+import org.satline.charge.ChargeLevel;
+import org.satline.charge.Criterion;
+import org.satline.charge.Deviation;
+import org.satline.charge.Diagnosis;
 import org.satline.quantity.Parts;
 
 /**

@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.program.verdicts;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,6 +7,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import org.satline.charge.ChargeDiagnosis;
+import org.satline.charge.ChargeQuestion;
+import org.satline.charge.Criterion;
+import org.satline.charge.Diagnosis;
+import org.satline.charge.MeteringDevice;
+import org.satline.charge.OperatingConditions;
+import org.satline.charge.Symptom;
+import org.satline.charge.SystemReadings;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.measurement.DigitalGauge;
 import org.satline.measurement.PressureReading;
