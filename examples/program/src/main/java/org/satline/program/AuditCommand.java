@@ -12,10 +12,11 @@ import org.satline.audit.Auditor;
 import org.satline.equilibrium.ReferenceState;
 import org.satline.json.SatlineJson;
 import org.satline.program.audit.AuditCells;
-import org.satline.program.audit.AuditFile;
 import org.satline.program.audit.AuditPage;
+import org.satline.program.audit.AuditRows;
 import org.satline.program.file.BadInputException;
 import org.satline.program.file.CsvReport;
+import org.satline.program.file.CsvRows;
 import org.satline.program.file.WholeFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -85,7 +86,7 @@ final class AuditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        AuditReport report = AuditFile.audited(file, Auditor.of(zero.state()));
+        AuditReport report = audited();
         if (csv != null) {
             CsvReport.write(file, csv, AuditCells.OUTPUT, AuditCells.of(report));
         }
@@ -96,6 +97,14 @@ final class AuditCommand implements Callable<Integer> {
         out.print(AuditPage.of(file.toString(), report));
         out.flush();
         return status(report.summary());
+    }
+
+    private AuditReport audited() {
+        try (CsvRows rows = CsvRows.of(file, AuditRows.REQUIRED, AuditRows.OPTIONAL)) {
+            return AuditRows.audited(file.toString(), rows, Auditor.of(zero.state()));
+        } catch (IOException e) {
+            throw new BadInputException(file + ": cannot be closed");
+        }
     }
 
     private static int status(AuditSummary summary) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
 import org.satline.program.file.BadInputException;
+import org.satline.program.file.CsvAnswer;
 import org.satline.program.file.CsvReport;
 import org.satline.program.file.CsvRow;
 import org.satline.program.file.CsvRows;
@@ -23,7 +24,7 @@ final class BulkRun {
             List<String> required,
             List<String> optional,
             List<String> header,
-            Function<CsvRow, CsvReport.Answer> answer) {
+            Function<CsvRow, CsvAnswer> answer) {
         try (CsvRows rows = CsvRows.of(in, required, optional)) {
             return told(spec, out, CsvReport.write(rows, in, out, header, answer));
         } catch (IOException e) {

@@ -15,7 +15,7 @@ import org.satline.audit.AuditRow;
 import org.satline.audit.AuditTolerance.Share;
 import org.satline.audit.Comparison;
 import org.satline.audit.LikelyCause;
-import org.satline.program.file.CsvReport.Answer;
+import org.satline.program.file.CsvAnswer;
 import org.satline.program.file.Shown;
 import org.satline.program.page.Printed;
 
@@ -46,7 +46,7 @@ public final class AuditCells {
      * @param report the report
      * @return cells for the columns of {@link #OUTPUT}, in the order of the rows
      */
-    public static Stream<Answer> of(AuditReport report) {
+    public static Stream<CsvAnswer> of(AuditReport report) {
         Map<String, String> causes = new HashMap<>();
         for (LikelyCause cause : report.summary().causes()) {
             for (String id : cause.ids()) {
@@ -60,7 +60,7 @@ public final class AuditCells {
         return id + '\n' + designation;
     }
 
-    private static Answer of(AuditOutcome outcome, Map<String, String> causes) {
+    private static CsvAnswer of(AuditOutcome outcome, Map<String, String> causes) {
         AuditRow row = outcome.row();
         List<String> cells = new ArrayList<>(List.of(
                 row.id(),
@@ -80,11 +80,11 @@ public final class AuditCells {
                     c.tolerance().shares().stream().map(AuditCells::share).collect(Collectors.joining("; ")),
                     compared.within() ? "" : causes.getOrDefault(key(row.id(), compared.designation()), ""),
                     ""));
-            return new Answer(cells, true);
+            return new CsvAnswer(cells, true);
         }
         NotComparable refused = (NotComparable) outcome;
         cells.addAll(List.of("not-comparable", "", "", "", "", "", Shown.line(refused.explanation())));
-        return new Answer(cells, false);
+        return new CsvAnswer(cells, false);
     }
 
     private static String share(Share share) {

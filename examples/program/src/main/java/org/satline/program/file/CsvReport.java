@@ -22,24 +22,6 @@ public final class CsvReport {
     private CsvReport() {}
 
     /**
-     * One row of the output.
-     *
-     * @param cells in the order of the output's header
-     * @param computed whether the row could be computed
-     */
-    public record Answer(List<String> cells, boolean computed) {
-        /**
-         * Copies the cells.
-         *
-         * @param cells in the order of the output's header
-         * @param computed whether the row could be computed
-         */
-        public Answer {
-            cells = List.copyOf(cells);
-        }
-    }
-
-    /**
      * How many rows there were.
      *
      * @param rows all rows
@@ -58,7 +40,8 @@ public final class CsvReport {
      * @return how many rows were answered and refused
      * @throws BadInputException if input or output cannot be used; the output is then left as it was
      */
-    public static Count write(CsvRows rows, Path in, Path out, List<String> header, Function<CsvRow, Answer> answer) {
+    public static Count write(
+            CsvRows rows, Path in, Path out, List<String> header, Function<CsvRow, CsvAnswer> answer) {
         return write(
                 in,
                 out,
@@ -77,7 +60,7 @@ public final class CsvReport {
      * @return how many rows were answered and refused
      * @throws BadInputException if the output cannot be used; it is then left as it was
      */
-    public static Count write(Path in, Path out, List<String> header, Stream<Answer> answers) {
+    public static Count write(Path in, Path out, List<String> header, Stream<CsvAnswer> answers) {
         CsvSchema.Builder schema = CsvSchema.builder().setUseHeader(true).setLineSeparator("\n");
         header.forEach(schema::addColumn);
         try (WholeFile whole = WholeFile.besides(in, out)) {
@@ -89,8 +72,8 @@ public final class CsvReport {
                     .writer(schema.build())
                     .writeValues(new java.io.OutputStreamWriter(
                             new BufferedOutputStream(whole.stream()), StandardCharsets.UTF_8))) {
-                for (Iterator<Answer> each = answers.iterator(); each.hasNext(); ) {
-                    Answer row = each.next();
+                for (Iterator<CsvAnswer> each = answers.iterator(); each.hasNext(); ) {
+                    CsvAnswer row = each.next();
                     writer.write(row.cells().stream().map(Escape::plain).toList());
                     count++;
                     refused += row.computed() ? 0 : 1;

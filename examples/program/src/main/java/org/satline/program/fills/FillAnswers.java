@@ -16,7 +16,7 @@ import org.satline.cylinder.Jurisdiction;
 import org.satline.cylinder.Refusal;
 import org.satline.cylinder.RuleOutcome;
 import org.satline.cylinder.RuleOutcome.MassLimit;
-import org.satline.program.file.CsvReport.Answer;
+import org.satline.program.file.CsvAnswer;
 import org.satline.program.file.CsvRow;
 import org.satline.program.file.Shown;
 import org.satline.program.page.Printed;
@@ -74,19 +74,19 @@ public final class FillAnswers {
      * @param row a row with the columns of {@link #INPUT} and any of {@link #OPTIONAL}
      * @return cells for the columns of {@link #OUTPUT}
      */
-    public Answer answer(CsvRow row) {
+    public CsvAnswer answer(CsvRow row) {
         List<String> cells = new ArrayList<>(List.of(row.raw("id"), row.raw("refrigerant")));
         try {
             row.fault().ifPresent(fault -> {
                 throw new IllegalArgumentException(fault + "; give each cell, empty where it has no value");
             });
             cells.addAll(computed(row));
-            return new Answer(cells, true);
+            return new CsvAnswer(cells, true);
         } catch (RuntimeException e) {
             // Whatever stopped this row must not stop the others; the note carries it.
             String reason = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
             cells.addAll(List.of(row.raw("rule"), "", "", Shown.line(reason), ""));
-            return new Answer(cells, false);
+            return new CsvAnswer(cells, false);
         }
     }
 

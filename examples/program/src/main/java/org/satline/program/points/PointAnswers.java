@@ -8,7 +8,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import org.satline.equation.MixtureEvidence;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.ReferenceState;
-import org.satline.program.file.CsvReport.Answer;
+import org.satline.program.file.CsvAnswer;
 import org.satline.program.file.CsvRow;
 import org.satline.program.file.Shown;
 import org.satline.program.page.Printed;
@@ -44,16 +44,16 @@ public final class PointAnswers {
      * @param row a row with the columns of {@link #INPUT}
      * @return cells for the columns of {@link #OUTPUT}
      */
-    public Answer answer(CsvRow row) {
+    public CsvAnswer answer(CsvRow row) {
         List<String> cells = new ArrayList<>(List.of(row.raw("id"), row.raw("refrigerant"), row.raw("quantity")));
         try {
             cells.addAll(computed(row));
-            return new Answer(cells, true);
+            return new CsvAnswer(cells, true);
         } catch (RuntimeException e) {
             // Whatever stopped this row must not stop the others; the note carries it.
             String reason = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
             cells.addAll(List.of("", "", Shown.line(reason)));
-            return new Answer(cells, false);
+            return new CsvAnswer(cells, false);
         }
     }
 

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import org.satline.charge.ChargeDiagnosis;
-import org.satline.program.file.CsvReport.Answer;
+import org.satline.program.file.CsvAnswer;
 import org.satline.program.file.CsvRow;
 import org.satline.program.file.Shown;
 import org.satline.program.page.Printed;
@@ -67,7 +67,7 @@ public final class VerdictRows {
      * @param row a row with the columns of {@link #INPUT} and any of {@link #OPTIONAL}
      * @return cells for the columns of {@link #OUTPUT}
      */
-    public Answer answer(CsvRow row) {
+    public CsvAnswer answer(CsvRow row) {
         try {
             row.fault().ifPresent(fault -> {
                 throw new IllegalArgumentException(fault + "; give each cell, empty where it has no value");
@@ -115,11 +115,11 @@ public final class VerdictRows {
         });
     }
 
-    private static Answer cells(CsvRow row, VerdictAnswer answer) {
+    private static CsvAnswer cells(CsvRow row, VerdictAnswer answer) {
         if (answer.level().equals(VerdictAnswer.REFUSED)) {
             return refused(row, answer.note());
         }
-        return new Answer(
+        return new CsvAnswer(
                 List.of(
                         row.raw("id"),
                         figure(answer.superheatK()),
@@ -136,13 +136,13 @@ public final class VerdictRows {
                 true);
     }
 
-    private static Answer refused(CsvRow row, String reason) {
+    private static CsvAnswer refused(CsvRow row, String reason) {
         List<String> cells = new ArrayList<>(List.of(row.raw("id")));
         while (cells.size() < OUTPUT.size() - 2) {
             cells.add("");
         }
         cells.addAll(List.of(VerdictAnswer.REFUSED, Shown.line(reason)));
-        return new Answer(cells, false);
+        return new CsvAnswer(cells, false);
     }
 
     private static String figure(OptionalDouble value) {

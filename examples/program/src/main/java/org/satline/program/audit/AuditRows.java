@@ -1,8 +1,7 @@
 package org.satline.program.audit;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,11 +14,10 @@ import org.satline.audit.AuditSummary;
 import org.satline.audit.Auditor;
 import org.satline.program.file.BadInputException;
 import org.satline.program.file.CsvRow;
-import org.satline.program.file.CsvRows;
 import org.satline.quantity.Length;
 
-/** Reads the answers of another calculator and has them audited. */
-public final class AuditFile {
+/** Has the answers of another calculator audited, row by row as a file holds them. */
+public final class AuditRows {
     /** Columns that the file has to have. */
     public static final List<String> REQUIRED =
             List.of("id", "refrigerant", "quantity", "temperature_K", "pressure_Pa", "answer", "unit");
@@ -27,37 +25,34 @@ public final class AuditFile {
     /** Columns that it may have. */
     public static final List<String> OPTIONAL = List.of("altitude_m", "tolerance");
 
-    private AuditFile() {}
+    private AuditRows() {}
 
     /**
-     * Audits a file.
+     * Audits rows.
      *
-     * @param file CSV with the columns of {@link #REQUIRED} and any of {@link #OPTIONAL}
+     * @param file name of the file that they come from
+     * @param cells rows with the columns of {@link #REQUIRED} and any of {@link #OPTIONAL}
      * @param auditor who compares
      * @return one outcome for each row, those with unreadable cells included
-     * @throws BadInputException if the file cannot be read, its header is wrong, or it holds no rows
+     * @throws BadInputException if there are no rows
      */
-    public static AuditReport audited(Path file, Auditor auditor) {
+    public static AuditReport audited(String file, Iterator<CsvRow> cells, Auditor auditor) {
         List<AuditRow> rows = new ArrayList<>();
         List<Optional<String>> faults = new ArrayList<>();
-        try (CsvRows cells = CsvRows.of(file, REQUIRED, OPTIONAL)) {
-            while (cells.hasNext()) {
-                CsvRow row = cells.next();
-                try {
-                    row.fault().ifPresent(fault -> {
-                        throw new IllegalArgumentException(fault + "; give each cell, empty where it has no value");
-                    });
-                    rows.add(read(row));
-                    faults.add(Optional.empty());
-                } catch (IllegalArgumentException e) {
-                    rows.add(asFarAsReadable(row));
-                    // a row of the wrong length names its line by itself
-                    String line = row.fault().isPresent() ? "" : "line " + row.line() + ": ";
-                    faults.add(Optional.of(line + e.getMessage()));
-                }
+        while (cells.hasNext()) {
+            CsvRow row = cells.next();
+            try {
+                row.fault().ifPresent(fault -> {
+                    throw new IllegalArgumentException(fault + "; give each cell, empty where it has no value");
+                });
+                rows.add(read(row));
+                faults.add(Optional.empty());
+            } catch (IllegalArgumentException e) {
+                rows.add(asFarAsReadable(row));
+                // a row of the wrong length names its line by itself
+                String line = row.fault().isPresent() ? "" : "line " + row.line() + ": ";
+                faults.add(Optional.of(line + e.getMessage()));
             }
-        } catch (IOException e) {
-            throw new BadInputException(file + ": cannot be closed");
         }
         if (rows.isEmpty()) {
             throw new BadInputException(file + ": has no rows below its header; there is nothing to audit");
