@@ -165,7 +165,11 @@ class ArchitectureTest {
     private static String[] later(int i) {
         return Stream.concat(
                         ORDER.subList(i + 1, ORDER.size()).stream().map(ArchitectureTest::tree),
-                        Stream.of("org.satline.tables..", "org.satline.examples..", "org.satline.benchmarks.."))
+                        Stream.of(
+                                "org.satline.tables..",
+                                "org.satline.examples..",
+                                "org.satline.program..",
+                                "org.satline.benchmarks.."))
                 .toArray(String[]::new);
     }
 

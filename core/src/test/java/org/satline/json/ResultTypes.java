@@ -14,7 +14,6 @@ final class ResultTypes {
     static final Set<String> WITHOUT_FORM = Set.of(
             // they compute or look up
             "audit.Auditor",
-            "charge.BulkVerdicts",
             "charge.ChargeDiagnosis",
             "charge.ChargeJudge",
             "charge.Expectations",
@@ -35,10 +34,7 @@ final class ResultTypes {
             "equilibrium.FluidModel",
             "equilibrium.Withdrawal",
             "measurement.StandardUncertainty",
-            // it computes nothing but a refusal
             "quantity.Parts",
-            // each of its kinds has a form; where any of them may stand, it is met inside a result alone
-            "quantity.Quantity",
             "refrigerant.Catalogue",
             "resource.CsvResource",
             "resource.CsvResource.Row",
@@ -46,10 +42,10 @@ final class ResultTypes {
             "saturation.SaturationCurveProvider",
             "saturation.SaturationCurves",
             "saturation.SaturationUncertainty",
-            "duty.EvacuationLevels",
+            "transfer.EvacuationLevels",
             "transfer.FlowCheck",
             "transfer.PurgePlanner",
-            "duty.TransferRules",
+            "transfer.TransferRules",
             "simulation.SimulatedSystem",
             "simulation.WorkingFluid",
             "visit.VisitReporter",
@@ -60,12 +56,12 @@ final class ResultTypes {
             "cylinder.CylinderStamps.Builder",
             "equation.PartialDensityDerivatives",
             "equation.ReducedHelmholtz",
-            "ledger.Ledger",
-            "ledger.LedgerFile",
-            // its entries have forms, it holds the ledger made from them
-            "ledger.LedgerReading",
+            "transfer.Ledger",
+            "transfer.LedgerFile",
+            // its entries have forms; it holds the ledger made from them
+            "transfer.LedgerReading",
             // made for the next computation and not public inside
-            "step.LineCharge.Filling",
+            "transfer.LineCharge.Filling",
             // a choice to make before computing, with values of its own
             "equilibrium.ReferenceState");
 
