@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.SystemReadings;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillRule;
 import org.satline.cylinder.FillRules;

@@ -3,7 +3,8 @@ package org.satline.json;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
 import org.satline.cylinder.CylinderSpecification;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.measurement.Reading;
@@ -113,18 +114,18 @@ final class Forms {
             PressureDifference condenserAboveLiquidPort) {
         static Readings of(SystemReadings read) {
             return new Readings(
-                    read.suctionPressure(),
-                    read.suctionLine(),
-                    read.liquidPressure(),
-                    read.liquidLine(),
-                    read.returnWetBulb(),
-                    read.returnDryBulb(),
-                    read.supplyDryBulb(),
-                    read.condenserAir(),
-                    read.condenserAirLeaving(),
-                    read.dischargeLine(),
-                    read.evaporatorAboveSuctionPort(),
-                    read.condenserAboveLiquidPort());
+                    read.pressure(Place.SUCTION_PRESSURE),
+                    read.temperature(Place.SUCTION_LINE),
+                    read.pressure(Place.LIQUID_PRESSURE),
+                    read.temperature(Place.LIQUID_LINE),
+                    read.temperature(Place.RETURN_WET_BULB),
+                    read.temperature(Place.RETURN_DRY_BULB),
+                    read.temperature(Place.SUPPLY_DRY_BULB),
+                    read.temperature(Place.OUTDOOR_AIR),
+                    read.temperature(Place.OUTDOOR_AIR_LEAVING),
+                    read.temperature(Place.DISCHARGE_LINE),
+                    read.drop(Place.SUCTION_DROP),
+                    read.drop(Place.LIQUID_DROP));
         }
 
         SystemReadings readings() {

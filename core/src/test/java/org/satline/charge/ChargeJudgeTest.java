@@ -10,6 +10,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Pressure;
@@ -58,8 +59,8 @@ class ChargeJudgeTest {
 
     private static Verdict withOrifice(double superheatF, double subcoolingF, double wetBulbF, double dryBulbF) {
         SystemReadings readings = valve(superheatF, subcoolingF).toBuilder()
-                .returnWetBulb(degF(wetBulbF))
-                .condenserAir(degF(dryBulbF))
+                .put(Place.RETURN_WET_BULB, degF(wetBulbF))
+                .put(Place.OUTDOOR_AIR, degF(dryBulbF))
                 .build();
         return ChargeJudge.judge(R410A, readings, ChargeQuestion.of(MeteringDevice.FIXED_ORIFICE, Optional.empty()));
     }

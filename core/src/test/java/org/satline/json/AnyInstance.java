@@ -20,7 +20,7 @@ import java.util.OptionalInt;
 import java.util.Random;
 import java.util.function.Supplier;
 import org.satline.charge.MeteringDevice;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.SystemReadings;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillRule;
 import org.satline.cylinder.FillRules;

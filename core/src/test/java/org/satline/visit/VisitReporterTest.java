@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.Diagnosis;
 import org.satline.charge.MeteringDevice;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.SystemReadings;
 import org.satline.cylinder.CylinderSpecification;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillQuestion;

@@ -11,7 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.satline.charge.Diagnosis;
 import org.satline.charge.MeteringDevice;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
 import org.satline.cylinder.CylinderSpecification;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillQuestion;
@@ -104,7 +105,7 @@ class VisitSafetyTest {
     void theSameReadingsByGoodInstrumentsAreDecidedAndByBadOnesAreNot() {
         assertThat(report(overfull().build(), Optional.empty()).diagnosis()).isInstanceOf(Diagnosis.Decided.class);
         SystemReadings poor =
-                overfull().liquidPressure(gauge("388 psig", 400_000)).build();
+                overfull().put(Place.LIQUID_PRESSURE, gauge("388 psig", 400_000)).build();
         VisitReport report = report(poor, Optional.empty());
         assertThat(report.diagnosis()).isInstanceOf(Diagnosis.Undecided.class);
         movesNothing(report);
@@ -113,7 +114,7 @@ class VisitSafetyTest {
     @Test
     void aLiquidLineColderThanTheCondenserAirIsRefused() {
         SystemReadings readings =
-                overfull().liquidLine(at("60 degF")).condenserAir(at("91 degF")).build();
+                overfull().put(Place.LIQUID_LINE, at("60 degF")).put(Place.OUTDOOR_AIR, at("91 degF")).build();
         assertThatThrownBy(() -> report(readings, Optional.empty()))
                 .hasMessageContaining("liquid line")
                 .hasMessageContaining("colder than the air entering the condenser");
@@ -121,7 +122,7 @@ class VisitSafetyTest {
 
     @Test
     void aDischargeLineColderThanCondensingIsRefused() {
-        SystemReadings readings = overfull().dischargeLine(at("80 degF")).build();
+        SystemReadings readings = overfull().put(Place.DISCHARGE_LINE, at("80 degF")).build();
         assertThatThrownBy(() -> report(readings, Optional.empty())).hasMessageContaining("discharge line");
     }
 
@@ -129,15 +130,15 @@ class VisitSafetyTest {
     void aWarmSupplyOrACoolDayGivesNoChargeAdvice() {
         VisitReport warm = report(
                 overfull()
-                        .returnDryBulb(at("78 degF"))
-                        .returnWetBulb(at("65 degF"))
-                        .supplyDryBulb(at("85 degF"))
+                        .put(Place.RETURN_DRY_BULB, at("78 degF"))
+                        .put(Place.RETURN_WET_BULB, at("65 degF"))
+                        .put(Place.SUPPLY_DRY_BULB, at("85 degF"))
                         .build(),
                 Optional.empty());
         assertThat(warm.diagnosis()).isNotInstanceOf(Diagnosis.Decided.class);
         movesNothing(warm);
         // California Energy Code RA3.2 (2008): at least 55 degF outdoors
-        VisitReport cool = report(overfull().condenserAir(at("20 degF")).build(), Optional.empty());
+        VisitReport cool = report(overfull().put(Place.OUTDOOR_AIR, at("20 degF")).build(), Optional.empty());
         assertThat(cool.diagnosis()).isInstanceOf(Diagnosis.Undecided.class);
         movesNothing(cool);
     }
@@ -199,7 +200,7 @@ class VisitSafetyTest {
 
     private static VisitReport shortOfCharge(CylinderOnSite held) {
         return report(
-                overfull().liquidLine(at("113 degF")).suctionLine(at("68 degF")).build(), Optional.of(source(held)));
+                overfull().put(Place.LIQUID_LINE, at("113 degF")).put(Place.SUCTION_LINE, at("68 degF")).build(), Optional.of(source(held)));
     }
 
     @Test

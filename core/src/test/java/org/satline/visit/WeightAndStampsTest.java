@@ -15,7 +15,7 @@ import org.satline.charge.Gate;
 import org.satline.charge.MeteringDevice;
 import org.satline.charge.OperatingConditions;
 import org.satline.charge.StepAdvice;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.SystemReadings;
 import org.satline.cylinder.CylinderSpecification;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillQuestion;

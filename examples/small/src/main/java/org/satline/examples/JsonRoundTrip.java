@@ -1,7 +1,8 @@
 package org.satline.examples;
 
 import org.satline.charge.Margins;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
 import org.satline.json.SatlineJson;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Pressure;
@@ -22,8 +23,8 @@ public final class JsonRoundTrip {
         Margins margins = Margins.of(
                 SaturationCurves.of(Catalogue.standard().find("R-744")),
                 SystemReadings.builder()
-                        .suctionPressure(Reading.exact(Pressure.ofKilopascals(1969.6)))
-                        .suctionLine(Reading.of(Temperature.ofCelsius(-15), 0.5, "probe"))
+                        .put(Place.SUCTION_PRESSURE, Reading.exact(Pressure.ofKilopascals(1969.6)))
+                        .put(Place.SUCTION_LINE, Reading.of(Temperature.ofCelsius(-15), 0.5, "probe"))
                         .build());
         SatlineJson json = new SatlineJson(); // or SatlineModule, for an ObjectMapper of your own
         String text = json.write(margins);

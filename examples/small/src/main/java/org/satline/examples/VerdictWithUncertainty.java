@@ -7,7 +7,8 @@ import org.satline.charge.ChargeLevel;
 import org.satline.charge.ChargeQuestion;
 import org.satline.charge.Deviation;
 import org.satline.charge.MeteringDevice;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
 import org.satline.charge.Verdict;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Pressure;
@@ -30,8 +31,8 @@ public final class VerdictWithUncertainty {
     public static void main(String[] args) {
         SaturationCurve curve = SaturationCurves.of(Catalogue.standard().find("R-744"));
         SystemReadings readings = SystemReadings.builder()
-                .liquidPressure(Reading.exact(Pressure.ofKilopascals(1969.6)))
-                .liquidLine(Reading.of(Temperature.ofCelsius(-23), 0.5, "probe on the liquid line"))
+                .put(Place.LIQUID_PRESSURE, Reading.exact(Pressure.ofKilopascals(1969.6)))
+                .put(Place.LIQUID_LINE, Reading.of(Temperature.ofCelsius(-23), 0.5, "probe on the liquid line"))
                 .build();
         ChargeQuestion question =
                 ChargeQuestion.of(MeteringDevice.EXPANSION_VALVE, Optional.of(TemperatureDifference.ofKelvins(5)));

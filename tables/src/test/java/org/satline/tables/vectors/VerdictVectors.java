@@ -15,7 +15,8 @@ import org.satline.charge.Criterion;
 import org.satline.charge.Diagnosis;
 import org.satline.charge.MeteringDevice;
 import org.satline.charge.OperatingConditions;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
 import org.satline.measurement.PressureReading;
 import org.satline.measurement.TemperatureReading;
 import org.satline.quantity.Pressure;
@@ -65,11 +66,11 @@ final class VerdictVectors {
                 .of(
                         curve,
                         SystemReadings.builder()
-                                .suctionPressure(pressure(suction, pressureUncertainty, "suction gauge"))
-                                .liquidPressure(pressure(liquid, pressureUncertainty, "liquid gauge"))
-                                .suctionLine(temperature(suctionLine, uncertainty, "suction-line thermometer"))
-                                .liquidLine(temperature(liquidLine, uncertainty, "liquid-line thermometer"))
-                                .condenserAir(temperature(OUTDOOR_K, uncertainty, "condenser-air thermometer"))
+                                .put(Place.SUCTION_PRESSURE, pressure(suction, pressureUncertainty, "suction gauge"))
+                                .put(Place.LIQUID_PRESSURE, pressure(liquid, pressureUncertainty, "liquid gauge"))
+                                .put(Place.SUCTION_LINE, temperature(suctionLine, uncertainty, "suction-line thermometer"))
+                                .put(Place.LIQUID_LINE, temperature(liquidLine, uncertainty, "liquid-line thermometer"))
+                                .put(Place.OUTDOOR_AIR, temperature(OUTDOOR_K, uncertainty, "condenser-air thermometer"))
                                 .build(),
                         new ChargeQuestion(
                                 metering, Optional.of(TemperatureDifference.ofKelvins(target)), Optional.empty()),

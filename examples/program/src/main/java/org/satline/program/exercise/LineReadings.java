@@ -1,6 +1,6 @@
 package org.satline.program.exercise;
 
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.SystemReadings;
 import org.satline.measurement.PressureReading;
 import org.satline.measurement.TemperatureReading;
 import org.satline.program.exercise.RunningSystems.Running;

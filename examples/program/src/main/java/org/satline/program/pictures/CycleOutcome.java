@@ -2,7 +2,8 @@ package org.satline.program.pictures;
 
 import java.util.List;
 import java.util.Objects;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.FluidState;
@@ -41,20 +42,20 @@ sealed interface CycleOutcome {
                     + " the visit, and refrigerant alone flows (no oil)";
 
     static CycleOutcome of(FluidModel model, SystemReadings readings) {
-        if (readings.suctionPressure().isEmpty()
-                || readings.suctionLine().isEmpty()
-                || readings.liquidPressure().isEmpty()
-                || readings.liquidLine().isEmpty()) {
+        if (readings.pressure(Place.SUCTION_PRESSURE).isEmpty()
+                || readings.temperature(Place.SUCTION_LINE).isEmpty()
+                || readings.pressure(Place.LIQUID_PRESSURE).isEmpty()
+                || readings.temperature(Place.LIQUID_LINE).isEmpty()) {
             return new None("pressure and temperature of both the suction and the liquid line are needed");
         }
         try {
             return new Drawn(corners(
                     model,
                     readings,
-                    readings.suctionPressure().get(),
-                    readings.suctionLine().get(),
-                    readings.liquidPressure().get(),
-                    readings.liquidLine().get()));
+                    readings.pressure(Place.SUCTION_PRESSURE).get(),
+                    readings.temperature(Place.SUCTION_LINE).get(),
+                    readings.pressure(Place.LIQUID_PRESSURE).get(),
+                    readings.temperature(Place.LIQUID_LINE).get()));
         } catch (IllegalArgumentException | ConvergenceException e) {
             return new None(String.valueOf(e.getMessage()));
         }
@@ -69,8 +70,8 @@ sealed interface CycleOutcome {
             Reading<Temperature> liquidLine) {
         double low = suctionPressure.value().pascals();
         double high = liquidPressure.value().pascals();
-        double condensing = high + readings.condenserAboveLiquidPort().pascals();
-        double evaporating = low + readings.evaporatorAboveSuctionPort().pascals();
+        double condensing = high + readings.drop(Place.LIQUID_DROP).pascals();
+        double evaporating = low + readings.drop(Place.SUCTION_DROP).pascals();
         FluidState suction = model.stateAt(suctionLine.value().kelvins(), low);
         double dew = model.dewAtPressure(low).temperatureK();
         if (!(suction.temperatureK() > dew)) {
@@ -98,8 +99,8 @@ sealed interface CycleOutcome {
 
     private static CycleCorner discharge(
             FluidModel model, SystemReadings readings, FluidState suction, double condensingPa) {
-        if (readings.dischargeLine().isPresent()) {
-            double line = readings.dischargeLine().get().value().kelvins();
+        if (readings.temperature(Place.DISCHARGE_LINE).isPresent()) {
+            double line = readings.temperature(Place.DISCHARGE_LINE).get().value().kelvins();
             FluidState state = model.stateAt(line, condensingPa);
             return new CycleCorner(
                     "discharge line",

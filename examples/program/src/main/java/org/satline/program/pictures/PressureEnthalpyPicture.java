@@ -6,7 +6,8 @@ import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.style.markers.SeriesMarkers;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
 import org.satline.equilibrium.BoundaryEnd;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.FluidModel;
@@ -54,7 +55,7 @@ public final class PressureEnthalpyPicture {
      * @return the picture
      */
     public static Picture of(SaturationCurve curve, SystemReadings readings, PictureUnits units) {
-        double coldest = readings.suctionPressure()
+        double coldest = readings.pressure(Place.SUCTION_PRESSURE)
                 .map(p -> curve.bubbleTemperatureK(p.value().pascals()) - 10)
                 .orElse(COLDEST_SHOWN_K);
         PressureEnthalpyPicture picture = new PressureEnthalpyPicture(curve, units, coldest);

@@ -8,7 +8,8 @@ import java.util.function.DoubleConsumer;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
 import org.satline.equilibrium.BoundaryEnd;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
@@ -92,10 +93,10 @@ public final class PressureTemperaturePicture {
 
     private Optional<Picture> around(SystemReadings readings) {
         List<Margin> margins = new ArrayList<>();
-        readings.suctionPressure()
-                .ifPresent(p -> readings.suctionLine().ifPresent(t -> margins.add(superheat(p.value(), t.value()))));
-        readings.liquidPressure()
-                .ifPresent(p -> readings.liquidLine().ifPresent(t -> margins.add(subcooling(p.value(), t.value()))));
+        readings.pressure(Place.SUCTION_PRESSURE)
+                .ifPresent(p -> readings.temperature(Place.SUCTION_LINE).ifPresent(t -> margins.add(superheat(p.value(), t.value()))));
+        readings.pressure(Place.LIQUID_PRESSURE)
+                .ifPresent(p -> readings.temperature(Place.LIQUID_LINE).ifPresent(t -> margins.add(subcooling(p.value(), t.value()))));
         if (margins.isEmpty()) {
             return Optional.empty();
         }

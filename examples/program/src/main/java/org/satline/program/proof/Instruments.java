@@ -2,7 +2,8 @@ package org.satline.program.proof;
 
 import java.util.Random;
 import org.satline.charge.OperatingConditions;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -40,11 +41,11 @@ final class Instruments {
                 .liquid(
                         pressure(state.liquidPressure(), liquidOff, "high side"),
                         probe(1, state.liquidLine(), "liquid line"))
-                .dischargeLine(probe(2, state.dischargeLine(), "discharge line"))
-                .returnDryBulb(probe(3, air.returnDryBulb(), "return air"))
-                .returnWetBulb(probe(4, air.returnWetBulb(), "return air, wet bulb"))
-                .supplyDryBulb(probe(5, state.supplyDryBulb(), "supply air"))
-                .condenserAir(probe(6, air.outdoor(), "outdoor air"))
+                .put(Place.DISCHARGE_LINE, probe(2, state.dischargeLine(), "discharge line"))
+                .put(Place.RETURN_DRY_BULB, probe(3, air.returnDryBulb(), "return air"))
+                .put(Place.RETURN_WET_BULB, probe(4, air.returnWetBulb(), "return air, wet bulb"))
+                .put(Place.SUPPLY_DRY_BULB, probe(5, state.supplyDryBulb(), "supply air"))
+                .put(Place.OUTDOOR_AIR, probe(6, air.outdoor(), "outdoor air"))
                 .build();
     }
 

@@ -6,7 +6,7 @@ import org.satline.charge.ChargeQuestion;
 import org.satline.charge.Fault;
 import org.satline.charge.MeteringDevice;
 import org.satline.charge.OperatingConditions;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.SystemReadings;
 import org.satline.simulation.AirConditions;
 import org.satline.simulation.ImposedFault;
 import org.satline.simulation.SimulatedSystem;

@@ -14,7 +14,7 @@ import org.satline.charge.Diagnosis;
 import org.satline.charge.MeteringDevice;
 import org.satline.charge.OperatingConditions;
 import org.satline.charge.Symptom;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.SystemReadings;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.measurement.DigitalGauge;
 import org.satline.measurement.PressureReading;

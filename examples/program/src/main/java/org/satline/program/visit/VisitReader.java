@@ -10,7 +10,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import org.satline.charge.MeteringDevice;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
 import org.satline.measurement.PressureInstrument;
 import org.satline.measurement.Reading;
 import org.satline.measurement.Thermometer;
@@ -218,8 +219,8 @@ public final class VisitReader {
 
     private static List<ConnectionPoint> portsOf(SystemReadings readings) {
         List<ConnectionPoint> points = new ArrayList<>();
-        readings.liquidPressure().ifPresent(reading -> points.add(point(PointKind.HIGH_SIDE_LIQUID_PORT, reading)));
-        readings.suctionPressure().ifPresent(reading -> points.add(point(PointKind.LOW_SIDE_PORT, reading)));
+        readings.pressure(Place.LIQUID_PRESSURE).ifPresent(reading -> points.add(point(PointKind.HIGH_SIDE_LIQUID_PORT, reading)));
+        readings.pressure(Place.SUCTION_PRESSURE).ifPresent(reading -> points.add(point(PointKind.LOW_SIDE_PORT, reading)));
         return points;
     }
 
