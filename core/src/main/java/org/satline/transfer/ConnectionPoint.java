@@ -1,7 +1,7 @@
 package org.satline.transfer;
 
 import java.util.List;
-import java.util.Locale;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.measurement.Reading;
 import org.satline.measurement.StandardUncertainty;
@@ -41,15 +41,14 @@ public record ConnectionPoint(PointKind kind, Reading<Pressure> pressure, List<S
                 kind,
                 new Reading<>(absolute, reading.budget(), reading.shown()),
                 List.of(new Step(
-                        "pressure at the " + kind,
+                        "pressureAtPoint",
                         "p = p_gauge + p_atm",
-                        String.format(
-                                Locale.ROOT,
-                                "%.2f kPa + %.2f kPa",
-                                reading.value().kilopascals(),
-                                atmosphere.pressure().kilopascals()),
-                        FlowCheck.figure(absolute.pascals()),
-                        "gauge reading; atmosphere: " + atmosphere.description())));
+                        List.of(
+                                Figure.of("point", kind.word()),
+                                Figure.of("p_gauge", reading.value()),
+                                Figure.of("p_atm", atmosphere.pressure())),
+                        Figure.of("p", absolute),
+                        atmosphere.description())));
     }
 
     /**
@@ -71,22 +70,19 @@ public record ConnectionPoint(PointKind kind, Reading<Pressure> pressure, List<S
         UncertaintyBudget budget = temperature
                 .budget()
                 .scaled(slope(curve, t))
-                .plus(UncertaintyBudget.of("liquid level in the " + kind, StandardUncertainty.ofLimits(half)));
-        String gas = curve.refrigerant().designation();
+                .plus(UncertaintyBudget.of(kind.word() + ".liquidLevel", StandardUncertainty.ofLimits(half)));
         return new ConnectionPoint(
                 kind,
                 new Reading<>(Pressure.ofPascals(middle), budget, temperature.shown()),
                 List.of(new Step(
-                        "pressure in the " + kind,
-                        "p = (p_bubble(T) + p_dew(T)) / 2",
-                        String.format(
-                                Locale.ROOT,
-                                "%s at %.2f degC: (%.2f kPa + %.2f kPa) / 2",
-                                gas,
-                                temperature.value().celsius(),
-                                bubble / 1000,
-                                dew / 1000),
-                        FlowCheck.figure(middle),
+                        "pressureInCylinder",
+                        "p = (p_bubble + p_dew) / 2",
+                        List.of(
+                                Figure.of("refrigerant", curve.refrigerant().designation()),
+                                Figure.of("T", temperature.value()),
+                                Figure.of("p_bubble", Pressure.ofPascals(bubble)),
+                                Figure.of("p_dew", Pressure.ofPascals(dew))),
+                        Figure.of("p", Pressure.ofPascals(middle)),
                         curve.source())));
     }
 
@@ -109,11 +105,11 @@ public record ConnectionPoint(PointKind kind, Reading<Pressure> pressure, List<S
                 kind,
                 absolute,
                 List.of(new Step(
-                        "pressure at the " + kind,
+                        "pressureAtPoint",
                         "p",
-                        "vacuum gauge",
-                        FlowCheck.figure(absolute.value().pascals()),
-                        "reading")));
+                        List.of(Figure.of("point", kind.word())),
+                        Figure.of("p", absolute.value()),
+                        "vacuum gauge")));
     }
 
     /**
@@ -127,10 +123,10 @@ public record ConnectionPoint(PointKind kind, Reading<Pressure> pressure, List<S
                 PointKind.ATMOSPHERE,
                 Reading.exact(atmosphere.pressure()),
                 List.of(new Step(
-                        "pressure of the atmosphere",
+                        "pressureOfAtmosphere",
                         "p_atm",
-                        atmosphere.description(),
-                        FlowCheck.figure(atmosphere.pressure().pascals()),
-                        "ISO 2533 or measured")));
+                        List.of(),
+                        Figure.of("p_atm", atmosphere.pressure()),
+                        atmosphere.description())));
     }
 }

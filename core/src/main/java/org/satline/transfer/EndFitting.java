@@ -1,7 +1,9 @@
 package org.satline.transfer;
 
+import org.satline.explanation.Coded;
+
 /** What a hose ends in. */
-public enum EndFitting {
+public enum EndFitting implements Coded {
     /** A small valve opened and closed by hand. */
     OPEN_CLOSE_VALVE("open-close valve", true),
     /** Opens by itself when screwed home and shuts when loosened. */

@@ -4,17 +4,9 @@ import java.util.List;
 import org.satline.explanation.Step;
 import org.satline.quantity.Parts;
 import org.satline.quantity.PressureDifference;
-import org.satline.safety.Caution;
 
 /** What would happen if two points were connected. Immutable, thread-safe. */
 public sealed interface Flow {
-    /**
-     * Returns what to know before a valve is opened.
-     *
-     * @return cautions, the loudest first
-     */
-    List<Caution> cautions();
-
     /**
      * Returns the derivation.
      *
@@ -31,7 +23,6 @@ public sealed interface Flow {
      * @param driving the pressure difference, above zero
      * @param expandedUncertainty of the difference, k = 2
      * @param warnings what is wrong with this direction; empty where it is the wanted one
-     * @param cautions what to know, the warnings included
      * @param steps the derivation
      */
     record OneWay(
@@ -40,8 +31,7 @@ public sealed interface Flow {
             Medium medium,
             PressureDifference driving,
             PressureDifference expandedUncertainty,
-            List<FlowWarning> warnings,
-            List<Caution> cautions,
+            List<TransferCode> warnings,
             List<Step> steps)
             implements Flow {
         /** {@inheritDoc} */
@@ -49,7 +39,6 @@ public sealed interface Flow {
             Parts.required("from to medium driving", from, to, medium, driving);
             Parts.required("expandedUncertainty", expandedUncertainty);
             warnings = List.copyOf(warnings);
-            cautions = List.copyOf(cautions);
             steps = List.copyOf(steps);
         }
     }
@@ -61,7 +50,6 @@ public sealed interface Flow {
      * @param second the other
      * @param difference pressure of the first less that of the second
      * @param expandedUncertainty of the difference, k = 2
-     * @param cautions what to know
      * @param steps the derivation
      */
     record TooCloseToCall(
@@ -69,14 +57,12 @@ public sealed interface Flow {
             ConnectionPoint second,
             PressureDifference difference,
             PressureDifference expandedUncertainty,
-            List<Caution> cautions,
             List<Step> steps)
             implements Flow {
         /** {@inheritDoc} */
         public TooCloseToCall {
             Parts.required("first second difference", first, second, difference);
             Parts.required("expandedUncertainty", expandedUncertainty);
-            cautions = List.copyOf(cautions);
             steps = List.copyOf(steps);
         }
     }

@@ -3,19 +3,16 @@ package org.satline.transfer;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.quantity.PressureDifference;
-import org.satline.safety.Caution;
 import org.satline.transfer.PointKind.Owner;
 
 /** Says which way refrigerant would flow between connected points, and what is wrong with it. Stateless, thread-safe. */
 public final class FlowCheck {
     /** Below this absolute pressure a vessel counts as evacuated: half an atmosphere, far below any refrigerant's pressure at rest. */
     private static final double EVACUATED_BELOW_PA = 50_000;
-
-    private static final String PRACTICE = "common practice, no source";
 
     private FlowCheck() {}
 
@@ -35,11 +32,13 @@ public final class FlowCheck {
         List<Step> steps = new ArrayList<>(first.steps());
         steps.addAll(second.steps());
         steps.add(new Step(
-                "driving pressure",
-                "p(" + first.kind() + ") - p(" + second.kind() + ")",
-                figure(first.pressure().value().pascals()) + " - "
-                        + figure(second.pressure().value().pascals()),
-                figure(difference) + ", expanded uncertainty " + figure(expanded),
+                "drivingPressure",
+                "p_1 - p_2",
+                List.of(
+                        Figure.of("p_1", first.pressure().value()),
+                        Figure.of("p_2", second.pressure().value()),
+                        Figure.of("U", PressureDifference.ofPascals(expanded))),
+                Figure.of("driving", PressureDifference.ofPascals(difference)),
                 "JCGM 100, 5.1.2, k = 2"));
         if (!(Math.abs(difference) > expanded)) {
             return new Flow.TooCloseToCall(
@@ -47,19 +46,11 @@ public final class FlowCheck {
                     second,
                     PressureDifference.ofPascals(difference),
                     PressureDifference.ofPascals(expanded),
-                    List.of(new Caution(
-                            "the pressures at the " + first.kind() + " and the " + second.kind()
-                                    + " are too close to call; reckon with flow either way and keep the valve closed until they differ",
-                            PRACTICE)),
                     steps);
         }
         ConnectionPoint from = difference > 0 ? first : second;
         ConnectionPoint to = difference > 0 ? second : first;
-        Set<FlowWarning> warnings = warnings(from, to);
-        List<Caution> cautions = new ArrayList<>();
-        for (FlowWarning warning : warnings) {
-            cautions.add(new Caution(from.kind() + " to " + to.kind() + ": " + warning.advice(), basis(warning)));
-        }
+        Set<TransferCode> warnings = warnings(from, to);
         return new Flow.OneWay(
                 from,
                 to,
@@ -67,7 +58,6 @@ public final class FlowCheck {
                 PressureDifference.ofPascals(Math.abs(difference)),
                 PressureDifference.ofPascals(expanded),
                 List.copyOf(warnings),
-                cautions,
                 steps);
     }
 
@@ -106,60 +96,44 @@ public final class FlowCheck {
                 : from.kind().leaving();
     }
 
-    private static Set<FlowWarning> warnings(ConnectionPoint from, ConnectionPoint to) {
-        Set<FlowWarning> found = EnumSet.noneOf(FlowWarning.class);
+    private static Set<TransferCode> warnings(ConnectionPoint from, ConnectionPoint to) {
+        Set<TransferCode> found = EnumSet.noneOf(TransferCode.class);
         Owner source = from.kind().owner();
         Owner sink = to.kind().owner();
         if (source == Owner.ATMOSPHERE) {
-            found.add(FlowWarning.AIR_DRAWN_IN);
+            found.add(TransferCode.VACUUM_AIR);
         }
         if (sink == Owner.ATMOSPHERE) {
-            found.add(FlowWarning.RELEASE);
+            found.add(TransferCode.RELEASE);
         }
         if (source == Owner.VACUUM_PUMP) {
-            found.add(FlowWarning.OUT_OF_VACUUM_PUMP);
+            found.add(TransferCode.OUT_OF_PUMP);
         }
         if (sink == Owner.VACUUM_PUMP
                 && from.pressure().value().pascals() > EVACUATED_BELOW_PA
                 && source != Owner.ATMOSPHERE) {
-            found.add(FlowWarning.PRESSURE_INTO_VACUUM_PUMP);
+            found.add(TransferCode.PRESSURE_INTO_PUMP);
         }
         if (source == Owner.RECOVERY_CYLINDER && sink == Owner.SYSTEM) {
-            found.add(FlowWarning.BACKFLOW_INTO_SYSTEM);
+            found.add(TransferCode.BACKFLOW);
         }
         if (sink == Owner.SOURCE_CYLINDER && source != Owner.ATMOSPHERE) {
-            found.add(FlowWarning.BACKFLOW_INTO_SOURCE);
+            found.add(TransferCode.BACKFLOW);
         }
         if (from.kind().isCylinder() && to.kind().isCylinder()) {
-            found.add(FlowWarning.CYLINDER_TO_CYLINDER);
+            found.add(TransferCode.CYLINDER_TO_CYLINDER);
         }
         if (source == Owner.SYSTEM && sink == Owner.SYSTEM) {
-            found.add(FlowWarning.ACROSS_THE_SYSTEM);
+            found.add(TransferCode.ACROSS_SYSTEM);
         }
         if (medium(from) == Medium.LIQUID && to.kind() == PointKind.LOW_SIDE_PORT) {
-            found.add(FlowWarning.LIQUID_TO_SUCTION);
+            found.add(TransferCode.LIQUID_TO_SUCTION);
         }
         if (to.kind().isCylinder()
                 && to.pressure().value().pascals() < EVACUATED_BELOW_PA
                 && source != Owner.ATMOSPHERE) {
-            found.add(FlowWarning.FAST_INTO_VACUUM);
+            found.add(TransferCode.FAST_INTO_VACUUM);
         }
         return found;
-    }
-
-    private static String basis(FlowWarning warning) {
-        return switch (warning) {
-            case RELEASE, PRESSURE_INTO_VACUUM_PUMP -> "40 CFR 82.154(a)";
-            case BACKFLOW_INTO_SYSTEM, BACKFLOW_INTO_SOURCE -> "40 CFR 82.154(d); common practice";
-            default -> PRACTICE;
-        };
-    }
-
-    static String figure(double pascals) {
-        return String.format(
-                Locale.ROOT,
-                "%.2f kPa (%.2f psi)",
-                pascals / 1000,
-                PressureDifference.ofPascals(pascals).psi());
     }
 }

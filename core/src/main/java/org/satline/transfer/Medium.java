@@ -1,7 +1,9 @@
 package org.satline.transfer;
 
+import org.satline.explanation.Coded;
+
 /** What flows. */
-public enum Medium {
+public enum Medium implements Coded {
     /** Liquid refrigerant; it may flash on the way. */
     LIQUID,
     /** Refrigerant vapour. */

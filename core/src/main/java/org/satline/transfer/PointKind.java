@@ -1,25 +1,27 @@
 package org.satline.transfer;
 
+import org.satline.explanation.Coded;
+
 /** The points between which refrigerant may flow once they are connected. */
-public enum PointKind {
+public enum PointKind implements Coded {
     /** Service port on the liquid line of the running system. */
-    HIGH_SIDE_LIQUID_PORT("high-side liquid port", Owner.SYSTEM, Medium.LIQUID),
+    HIGH_SIDE_LIQUID_PORT(Owner.SYSTEM, Medium.LIQUID),
     /** Service port on the discharge line of the running system. */
-    HIGH_SIDE_VAPOUR_PORT("high-side vapour port", Owner.SYSTEM, Medium.VAPOUR),
+    HIGH_SIDE_VAPOUR_PORT(Owner.SYSTEM, Medium.VAPOUR),
     /** Service port on the suction side of the running system. */
-    LOW_SIDE_PORT("low-side port", Owner.SYSTEM, Medium.VAPOUR),
+    LOW_SIDE_PORT(Owner.SYSTEM, Medium.VAPOUR),
     /** Vapour valve of the cylinder that is to receive recovered refrigerant. */
-    RECOVERY_CYLINDER_VAPOUR_VALVE("recovery cylinder, vapour valve", Owner.RECOVERY_CYLINDER, Medium.VAPOUR),
+    RECOVERY_CYLINDER_VAPOUR_VALVE(Owner.RECOVERY_CYLINDER, Medium.VAPOUR),
     /** Liquid valve of the cylinder that is to receive recovered refrigerant. */
-    RECOVERY_CYLINDER_LIQUID_VALVE("recovery cylinder, liquid valve", Owner.RECOVERY_CYLINDER, Medium.LIQUID),
+    RECOVERY_CYLINDER_LIQUID_VALVE(Owner.RECOVERY_CYLINDER, Medium.LIQUID),
     /** Vapour valve of a cylinder of new or reclaimed refrigerant. */
-    SOURCE_CYLINDER_VAPOUR_VALVE("source cylinder, vapour valve", Owner.SOURCE_CYLINDER, Medium.VAPOUR),
+    SOURCE_CYLINDER_VAPOUR_VALVE(Owner.SOURCE_CYLINDER, Medium.VAPOUR),
     /** Liquid valve of a cylinder of new or reclaimed refrigerant. */
-    SOURCE_CYLINDER_LIQUID_VALVE("source cylinder, liquid valve", Owner.SOURCE_CYLINDER, Medium.LIQUID),
+    SOURCE_CYLINDER_LIQUID_VALVE(Owner.SOURCE_CYLINDER, Medium.LIQUID),
     /** Inlet of a vacuum pump. */
-    VACUUM_PUMP("vacuum pump", Owner.VACUUM_PUMP, Medium.VAPOUR),
+    VACUUM_PUMP(Owner.VACUUM_PUMP, Medium.VAPOUR),
     /** The air around, as at a loose joint. */
-    ATMOSPHERE("atmosphere", Owner.ATMOSPHERE, Medium.AIR);
+    ATMOSPHERE(Owner.ATMOSPHERE, Medium.AIR);
 
     /** What a point belongs to. */
     enum Owner {
@@ -30,12 +32,10 @@ public enum PointKind {
         ATMOSPHERE
     }
 
-    private final String words;
     private final Owner owner;
     private final Medium leaving;
 
-    PointKind(String words, Owner owner, Medium leaving) {
-        this.words = words;
+    PointKind(Owner owner, Medium leaving) {
         this.owner = owner;
         this.leaving = leaving;
     }
@@ -55,10 +55,5 @@ public enum PointKind {
 
     boolean isCylinder() {
         return owner == Owner.RECOVERY_CYLINDER || owner == Owner.SOURCE_CYLINDER;
-    }
-
-    @Override
-    public String toString() {
-        return words;
     }
 }
