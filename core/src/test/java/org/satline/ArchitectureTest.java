@@ -43,7 +43,8 @@ class ArchitectureTest {
             "simulation",
             "visit",
             "audit",
-            "json");
+            "json",
+            "wording");
 
     private static final JavaClasses CORE = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())

@@ -4,8 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Catalogue;
 import org.satline.safety.Caution;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 /** Lays out the questions. */
 final class SheetPage {
@@ -83,10 +86,11 @@ final class SheetPage {
 
     /** All that the tasks of the sheet ask to beware of, each once. */
     static void cautions(List<Block> blocks, ExerciseSheet sheet) {
+        Wording words = Wording.of(Language.ENGLISH, UnitSystem.US);
         Set<String> texts = new LinkedHashSet<>();
         for (Exercise exercise : sheet.exercises()) {
             for (Caution caution : exercise.cautions()) {
-                texts.add(caution.text() + " [" + caution.basis() + "]");
+                texts.add(words.of(caution) + " [" + caution.basis() + "]");
             }
         }
         blocks.add(new Block.Begin(true));

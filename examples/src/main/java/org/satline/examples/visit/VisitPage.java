@@ -7,6 +7,7 @@ import org.satline.equation.PairInteraction;
 import org.satline.examples.file.Sheet;
 import org.satline.examples.file.TextSheet;
 import org.satline.measurement.ReportedValue;
+import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.safety.Caution;
 import org.satline.transfer.Flow;
@@ -15,6 +16,8 @@ import org.satline.visit.PressureReadout;
 import org.satline.visit.PropertySource;
 import org.satline.visit.ServicedSystem;
 import org.satline.visit.VisitReport;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 /** Lays out the report of a visit as one page, of plain text or on another sheet. */
 public final class VisitPage {
@@ -180,8 +183,9 @@ public final class VisitPage {
 
     private void cautions() {
         sheet.heading("Cautions");
+        Wording words = Wording.of(Language.ENGLISH, UnitSystem.US);
         for (Caution caution : report.cautions()) {
-            sheet.item(caution.text() + " [" + caution.basis() + "]");
+            sheet.item(words.of(caution) + " [" + caution.basis() + "]");
         }
     }
 }

@@ -16,8 +16,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.satline.examples.pictures.PictureUnits;
 import org.satline.examples.visit.VisitPage;
 import org.satline.examples.visit.VisitReader;
+import org.satline.quantity.UnitSystem;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -70,7 +73,8 @@ class VisitHtmlTest {
         assertThat(elements(document, "h3")).hasSize(report.steps().size());
         String words = document.getDocumentElement().getTextContent();
         report.steps().forEach(step -> assertThat(words).contains(step.formula(), step.source()));
-        report.cautions().forEach(caution -> assertThat(words).contains(caution.text()));
+        Wording wording = Wording.of(Language.ENGLISH, UnitSystem.US);
+        report.cautions().forEach(caution -> assertThat(words).contains(wording.of(caution)));
         assertThat(words).contains("does not replace it.", "Local codes");
     }
 
