@@ -38,8 +38,11 @@ class ArchitectureTest {
             "saturation",
             "measurement",
             "cylinder",
+            "duty",
             "transfer",
+            "ledger",
             "charge",
+            "step",
             "simulation",
             "visit",
             "audit",
@@ -81,7 +84,7 @@ class ArchitectureTest {
     void theRoomInTheCylinderReachesChargeAsAMassOnly() {
         noClasses()
                 .that()
-                .resideInAPackage(tree("charge"))
+                .resideInAnyPackage(tree("charge"), tree("step"))
                 .should()
                 .dependOnClassesThat(resideInAnyPackage(tree("cylinder"), tree("transfer")))
                 .allowEmptyShould(true)
@@ -89,9 +92,25 @@ class ArchitectureTest {
     }
 
     @Test
+    void dutiesKnowNeitherTransferNorChargeAndTheLedgerNoCharge() {
+        noClasses()
+                .that()
+                .resideInAPackage(tree("duty"))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(tree("transfer"), tree("ledger"), tree("charge")))
+                .check(CORE);
+        noClasses()
+                .that()
+                .resideInAPackage(tree("ledger"))
+                .should()
+                .dependOnClassesThat(resideInAPackage(tree("charge")))
+                .check(CORE);
+    }
+
+    @Test
     void filesAreTouchedByTheResourceReaderAndTheLedgerAlone() {
         noClasses()
-                .that(not(resideInAnyPackage(tree("resource"), tree("transfer"))))
+                .that(not(resideInAnyPackage(tree("resource"), tree("ledger"))))
                 .should()
                 .dependOnClassesThat(resideInAPackage("java.nio.file.."))
                 .orShould()

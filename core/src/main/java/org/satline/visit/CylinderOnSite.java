@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.Jurisdiction;
 import org.satline.cylinder.Scale;
+import org.satline.duty.Holder.Provenance;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
@@ -12,7 +13,6 @@ import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Refrigerant;
-import org.satline.transfer.Holder.Provenance;
 import org.satline.transfer.PointKind;
 
 /**

@@ -8,6 +8,10 @@ import org.satline.cylinder.ContentsCheck;
 import org.satline.cylinder.ContentsFinding;
 import org.satline.cylinder.ContentsReading;
 import org.satline.cylinder.VesselCondition;
+import org.satline.duty.Holder;
+import org.satline.duty.Holder.Kind;
+import org.satline.duty.Holder.Provenance;
+import org.satline.duty.TransferRules;
 import org.satline.equilibrium.FluidModel;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Density;
@@ -18,10 +22,6 @@ import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
-import org.satline.transfer.Holder;
-import org.satline.transfer.Holder.Kind;
-import org.satline.transfer.Holder.Provenance;
-import org.satline.transfer.TransferRules;
 
 /** Works out what is to know about the cylinder that is hooked up: what it holds, how it warms, whose it is, and its hoses. */
 final class HookUpReports {

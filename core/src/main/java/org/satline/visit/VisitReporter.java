@@ -19,8 +19,8 @@ import org.satline.quantity.Temperature;
 import org.satline.safety.Caution;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
+import org.satline.step.LineCharge;
 import org.satline.transfer.Flow;
-import org.satline.transfer.LineCharge;
 
 /** Puts the rooms of the library together: from what was found on a visit to what follows from it. Stateless, thread-safe. */
 public final class VisitReporter {

@@ -10,8 +10,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.satline.equilibrium.Range;
+import org.satline.ledger.LedgerReading;
 import org.satline.quantity.PressureDifference;
-import org.satline.transfer.LedgerReading;
 
 /** Numbers come back to the last bit, whatever they are. */
 class ExactNumbersProperties {

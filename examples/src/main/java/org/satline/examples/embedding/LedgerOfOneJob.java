@@ -2,9 +2,9 @@ package org.satline.examples.embedding;
 
 import java.time.Instant;
 import java.util.List;
-import org.satline.transfer.Ledger;
-import org.satline.transfer.LedgerEntry;
-import org.satline.transfer.Party;
+import org.satline.ledger.Ledger;
+import org.satline.ledger.LedgerEntry;
+import org.satline.ledger.Party;
 
 /** Where is every gram, and what does not add up? */
 public final class LedgerOfOneJob {

@@ -1,4 +1,4 @@
-package org.satline.transfer;
+package org.satline.ledger;
 
 import java.util.List;
 import java.util.Objects;

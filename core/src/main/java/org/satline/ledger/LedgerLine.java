@@ -1,4 +1,4 @@
-package org.satline.transfer;
+package org.satline.ledger;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;

@@ -1,4 +1,4 @@
-package org.satline.transfer;
+package org.satline.step;
 
 import java.util.ArrayList;
 import java.util.List;

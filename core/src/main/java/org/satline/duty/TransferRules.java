@@ -1,4 +1,4 @@
-package org.satline.transfer;
+package org.satline.duty;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.satline.duty.Holder.Kind;
+import org.satline.duty.Holder.Provenance;
 import org.satline.quantity.Parts;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.resource.CsvResource;
-import org.satline.transfer.Holder.Kind;
-import org.satline.transfer.Holder.Provenance;
 
 /**
  * The rules on where refrigerant may go, as checks on one transfer. They help a certified person; the rule text in force governs.

@@ -1,4 +1,4 @@
-package org.satline.transfer;
+package org.satline.duty;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -9,13 +9,13 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.satline.duty.EvacuationLevels.Level;
+import org.satline.duty.LeakRate.Rule;
+import org.satline.duty.LeakRate.Use;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurves;
-import org.satline.transfer.EvacuationLevels.Level;
-import org.satline.transfer.LeakRate.Rule;
-import org.satline.transfer.LeakRate.Use;
 
 /** Evacuation levels, leak rates and leak checks. */
 class RecoveryDutiesTest {

@@ -1,4 +1,4 @@
-package org.satline.transfer;
+package org.satline.ledger;
 
 import java.time.Instant;
 import org.satline.quantity.Parts;

@@ -1,4 +1,4 @@
-package org.satline.transfer;
+package org.satline.duty;
 
 import java.util.List;
 import java.util.Locale;

@@ -1,4 +1,4 @@
-package org.satline.transfer;
+package org.satline.ledger;
 
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -1,4 +1,4 @@
-package org.satline.transfer;
+package org.satline.step;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -15,7 +15,9 @@ import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
-import org.satline.transfer.CopperTube.Temper;
+import org.satline.step.CopperTube.Temper;
+import org.satline.transfer.EndFitting;
+import org.satline.transfer.Hose;
 
 class LineChargeTest {
     private static final Refrigerant R134A = Catalogue.standard().find("R-134a");

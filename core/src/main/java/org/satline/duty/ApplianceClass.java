@@ -1,4 +1,4 @@
-package org.satline.transfer;
+package org.satline.duty;
 
 import java.util.Locale;
 import org.satline.saturation.SaturationCurve;

@@ -1,4 +1,4 @@
-package org.satline.transfer;
+package org.satline.ledger;
 
 import java.io.Closeable;
 import java.io.IOException;

@@ -1,4 +1,4 @@
-package org.satline.transfer;
+package org.satline.duty;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -6,12 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.satline.duty.Holder.Kind;
+import org.satline.duty.Holder.Provenance;
+import org.satline.duty.TransferRules.Answer;
+import org.satline.duty.TransferRules.Finding;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
-import org.satline.transfer.Holder.Kind;
-import org.satline.transfer.Holder.Provenance;
-import org.satline.transfer.TransferRules.Answer;
-import org.satline.transfer.TransferRules.Finding;
 
 class TransferRulesTest {
     private static final TransferRules RULES = TransferRules.standard();

@@ -1,4 +1,4 @@
-package org.satline.transfer;
+package org.satline.duty;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
