@@ -40,10 +40,10 @@ class UnreadableJsonTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            {"text": "beware"}                                  | /basis  | is missing
+            {"id": "goggles"}                                  | /basis  | is missing
             {"id": "goggles", "basis": null}                   | /basis  | expected a text: text, found null
             {"id": "goggles", "basis": "x", "colour": "red"}   | /colour | is unknown; Caution has [id, basis]
-            []                                                  | /       | expected an object: Caution
+            []                                                 | /       | expected an object: Caution
             """)
     void wrongRecords(String text, String place, String problem) {
         assertThatThrownBy(() -> json.read(text, Caution.class))

@@ -32,7 +32,7 @@ class TextResourceTest {
                 .isEmpty();
     }
 
-    @ParameterizedTest(name = "{0}")
+    @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
