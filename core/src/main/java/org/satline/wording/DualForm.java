@@ -45,10 +45,10 @@ record DualForm(Form trade, Form si) {
             both(Form.of("degF", 1), Form.of("degC", 1).differingIn("K"));
     private static final DualForm TEMPERATURE_DIFFERENCE = both(Form.of("degF", 1), Form.of("K", 1));
     private static final DualForm PRESSURE = both(Form.of("psia", 1).differingIn("psi"), Form.of("kPa", 1));
-    private static final DualForm DEEP_PRESSURE = both(Form.of("micron", 0), Form.of("Pa", 1));
+    private static final DualForm DEEP_PRESSURE = both(Form.of("micron", 0).differingIn(""), Form.of("Pa", 1));
     private static final Form GAUGE_KPA = new Form("kPa gauge", "kPa", 1, "kPa", false);
     private static final DualForm GAUGE = both(Form.of("psig", 1).differingIn("psi"), GAUGE_KPA);
-    private static final DualForm VACUUM = both(new Form("inHg vacuum", "inHg vacuum", 1, "psi", true), GAUGE_KPA);
+    private static final DualForm VACUUM = both(new Form("inHg vacuum", "inHg vacuum", 1, "", true), GAUGE_KPA);
     private static final DualForm PRESSURE_DIFFERENCE = both(Form.of("psi", 1), Form.of("kPa", 1));
     private static final DualForm WATER_COLUMN = both(Form.of("inH2O", 2), Form.of("Pa", 0));
     private static final DualForm LENGTH = both(Form.of("ft", 1), Form.of("m", 2));
@@ -90,6 +90,11 @@ record DualForm(Form trade, Form si) {
             return isSmall(quantity, "ft3", SMALL_CUBIC_FEET) ? SMALL_VOLUME : VOLUME;
         }
         return ofProperty(quantity);
+    }
+
+    /** Same for a value with an uncertainty, which may reach to the other side of the atmosphere: no vacuum. */
+    static DualForm ofUncertain(Quantity<?> quantity) {
+        return quantity instanceof GaugePressure ? GAUGE : of(quantity);
     }
 
     private static DualForm ofProperty(Quantity<?> quantity) {

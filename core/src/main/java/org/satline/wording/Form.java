@@ -8,7 +8,7 @@ import org.satline.quantity.Quantity;
  * @param unit the unit, as the quantity reads it
  * @param bracketed the unit as it is printed behind the same quantity in the other unit, where that says gauge already
  * @param decimals digits after the point
- * @param difference the unit of a difference of two such numbers
+ * @param difference the unit of a difference of two such numbers; empty where that has none
  * @param falling whether a larger number is a smaller quantity, as with a vacuum
  */
 record Form(String unit, String bracketed, int decimals, String difference, boolean falling) {

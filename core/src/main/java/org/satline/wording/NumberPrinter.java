@@ -104,8 +104,14 @@ public final class NumberPrinter {
 
     private static String rounded(double value, int decimals, RoundingMode rounding, double noise) {
         BigDecimal exact = BigDecimal.valueOf(value);
-        BigDecimal nearest = exact.setScale(decimals, RoundingMode.HALF_UP);
-        boolean withinNoise = nearest.subtract(exact).abs().doubleValue() <= noise;
+        // 9.525 mm may be 9.524999999999999 mm; the last digit itself is no noise
+        double nudge = Math.min(noise, BigDecimal.valueOf(1, decimals).doubleValue() / 4);
+        BigDecimal nearest =
+                BigDecimal.valueOf(value + Math.copySign(nudge, value)).setScale(decimals, RoundingMode.HALF_UP);
+        if (rounding == RoundingMode.HALF_UP) {
+            return nearest.toPlainString();
+        }
+        boolean withinNoise = nearest.subtract(exact).abs().doubleValue() <= nudge;
         return (withinNoise ? nearest : exact.setScale(decimals, rounding)).toPlainString();
     }
 
@@ -120,26 +126,46 @@ public final class NumberPrinter {
      */
     public String within(Quantity<?> quantity, Quantity<?> expanded) {
         Parts.required("quantity expanded", quantity, expanded);
-        DualForm forms = DualForm.of(quantity);
+        DualForm forms = DualForm.ofUncertain(quantity);
         Form lead = forms.in(first);
         Form other = forms.in(first == UnitSystem.SI ? UnitSystem.US : UnitSystem.SI);
-        return within(quantity, expanded, lead) + " " + lead.unit() + " (" + within(quantity, expanded, other) + " "
-                + other.bracketed() + ")";
+        return within(quantity, doubt(quantity, expanded, lead, forms), lead) + " " + lead.unit() + " ("
+                + within(quantity, doubt(quantity, expanded, other, forms), other) + " " + other.bracketed() + ")";
     }
 
-    private String within(Quantity<?> quantity, Quantity<?> expanded, Form form) {
-        String difference = form.falling() ? form.unit() : form.difference();
-        BigDecimal doubt = BigDecimal.valueOf(Math.abs(expanded.valueIn(difference)));
+    /** The uncertainty in the unit of the value. Microns are no unit of a difference here, and proportional to pascals. */
+    private static double doubt(Quantity<?> quantity, Quantity<?> expanded, Form form, DualForm forms) {
+        double doubt = form.difference().isEmpty()
+                ? expanded.valueIn(forms.si().difference())
+                        * form.of(quantity)
+                        / forms.si().of(quantity)
+                : expanded.valueIn(form.difference());
+        return Math.abs(doubt);
+    }
+
+    private String within(Quantity<?> quantity, double doubt, Form form) {
         int finest = form.decimals() + moreDecimals;
-        int decimals = finest;
-        if (doubt.signum() != 0) {
-            BigDecimal shortened = doubt.round(new java.math.MathContext(UNCERTAINTY_DIGITS, RoundingMode.UP));
-            decimals = Math.min(finest, UNCERTAINTY_DIGITS - (shortened.precision() - shortened.scale()));
-        }
+        String upward = upward(doubt, finest);
+        int decimals = Math.min(finest, UNCERTAINTY_DIGITS - wholeDigits(new BigDecimal(upward)));
         return BigDecimal.valueOf(form.of(quantity))
-                        .setScale(decimals, RoundingMode.HALF_UP)
+                        .setScale(doubt == 0 ? finest : decimals, RoundingMode.HALF_UP)
                         .toPlainString()
-                + " +/- " + doubt.setScale(decimals, RoundingMode.UP).toPlainString();
+                + " +/- " + upward;
+    }
+
+    private static String upward(double doubt, int finest) {
+        BigDecimal exact = BigDecimal.valueOf(doubt);
+        int decimals = exact.signum() == 0 ? finest : Math.min(finest, UNCERTAINTY_DIGITS - wholeDigits(exact));
+        BigDecimal once = new BigDecimal(rounded(doubt, decimals, RoundingMode.CEILING, doubt * NOISE));
+        // 0.0996 became 0.100: three digits, one too many
+        int fewer = once.signum() == 0 ? finest : Math.min(decimals, UNCERTAINTY_DIGITS - wholeDigits(once));
+        return once.setScale(fewer, RoundingMode.CEILING).toPlainString();
+    }
+
+    /** Digits before the point; negative where zeros follow it. */
+    private static int wholeDigits(BigDecimal number) {
+        BigDecimal stripped = number.stripTrailingZeros();
+        return stripped.precision() - stripped.scale();
     }
 
     /**

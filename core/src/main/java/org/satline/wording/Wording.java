@@ -154,16 +154,21 @@ public final class Wording {
      */
     public String name(Coded coded) {
         Parts.required("coded", coded);
+        return message(nameKey(coded));
+    }
+
+    /** {@code org.satline.cylinder.FillMethod.RATIO} has {@code cylinder.fillMethod.ratio}. */
+    static String nameKey(Coded coded) {
         if (!(coded instanceof Enum<?> constant)) {
-            return message("word." + coded.word());
+            return "word." + coded.word();
         }
         Class<?> type = constant.getDeclaringClass();
         String full = type.getName();
         String room = full.startsWith(ROOT) ? full.substring(ROOT.length()) : full;
         int end = room.indexOf('.');
         String simple = type.getSimpleName();
-        return message((end < 0 ? room : room.substring(0, end)) + "."
-                + simple.substring(0, 1).toLowerCase(Locale.ROOT) + simple.substring(1) + "." + coded.word());
+        return (end < 0 ? room : room.substring(0, end)) + "."
+                + simple.substring(0, 1).toLowerCase(Locale.ROOT) + simple.substring(1) + "." + coded.word();
     }
 
     /**
