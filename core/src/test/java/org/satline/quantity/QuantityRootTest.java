@@ -30,10 +30,10 @@ class QuantityRootTest {
     @MethodSource("kinds")
     void declaringClassesOfPublicMethodsArePublic(Class<?> kind) {
         assertThat(kind.getMethods())
-                .allSatisfy(each ->
-                        assertThat(Modifier.isPublic(each.getDeclaringClass().getModifiers()))
-                                .as(each.toString())
-                                .isTrue());
+                .allSatisfy(each -> assertThat(
+                                Modifier.isPublic(each.getDeclaringClass().getModifiers()))
+                        .as(each.toString())
+                        .isTrue());
         assertThat(kind.getSuperclass()).isEqualTo(Quantity.class);
     }
 
