@@ -77,7 +77,7 @@ public final class CsvResource {
         return new CsvResource(name, header, scanner.rows(header.length), scanner.rowLines());
     }
 
-    private static String decode(String name, byte[] utf8) {
+    static String decode(String name, byte[] utf8) {
         String text = new String(utf8, StandardCharsets.UTF_8);
         return text.indexOf(REPLACEMENT) < 0 ? text : decodeStrictly(name, utf8);
     }

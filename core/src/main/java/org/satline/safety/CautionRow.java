@@ -15,6 +15,9 @@ import org.satline.resource.CsvResource;
  * @param unknownGroup whether the row is only for refrigerants without a group on record
  * @param tasks tasks
  * @param substances designations, any of which must be in the refrigerant
+ * @param elements symbols, any of which must be in a formula; an unknown formula has them all
+ * @param only designations, one of which the refrigerant itself must have
+ * @param except designations, none of which the refrigerant itself may have
  * @param asksForPressure whether the row is given only where a pressure is stated
  * @param fromKilopascals lowest gauge pressure, kPa, included
  * @param toKilopascals highest gauge pressure, kPa, excluded
@@ -25,6 +28,9 @@ record CautionRow(
         boolean unknownGroup,
         Set<Task> tasks,
         List<String> substances,
+        Set<String> elements,
+        List<String> only,
+        List<String> except,
         boolean asksForPressure,
         double fromKilopascals,
         double toKilopascals,
@@ -39,9 +45,12 @@ record CautionRow(
                         "safety_groups",
                         "tasks",
                         "components",
+                        "elements",
+                        "refrigerants",
+                        "not_refrigerants",
                         "from_kPa_gauge",
                         "to_kPa_gauge",
-                        "text",
+                        "id",
                         "basis")
                 .rows()) {
             boolean unknown = UNKNOWN.equals(row.cell("safety_groups"));
@@ -50,16 +59,27 @@ record CautionRow(
                     unknown,
                     names(Task.class, row, "tasks"),
                     words(row.cell("components")),
+                    Set.copyOf(words(row.cell("elements"))),
+                    words(row.cell("refrigerants")),
+                    words(row.cell("not_refrigerants")),
                     !(row.isEmpty("from_kPa_gauge") && row.isEmpty("to_kPa_gauge")),
                     row.optionalNumber("from_kPa_gauge").orElse(Double.NEGATIVE_INFINITY),
                     row.optionalNumber("to_kPa_gauge").orElse(Double.POSITIVE_INFINITY),
-                    new Caution(row.text("text"), row.text("basis"))));
+                    new Caution(row.text("id"), row.text("basis"))));
         }
         return List.copyOf(rows);
     }
 
+    boolean isFor(Handled handled) {
+        return isFor(handled.group())
+                && (substances.isEmpty() || handled.substances().stream().anyMatch(substances::contains))
+                && (elements.isEmpty() || handled.containsAnyOf(elements))
+                && (only.isEmpty() || only.contains(handled.designation()))
+                && !except.contains(handled.designation());
+    }
+
     /** A refrigerant without a group gets the rows of all groups. */
-    boolean isFor(Optional<SafetyGroup> group) {
+    private boolean isFor(Optional<SafetyGroup> group) {
         if (unknownGroup) {
             return group.isEmpty();
         }
@@ -68,10 +88,6 @@ record CautionRow(
 
     boolean isFor(Task task) {
         return tasks.isEmpty() || tasks.contains(task);
-    }
-
-    boolean isForAnyOf(List<String> present) {
-        return substances.isEmpty() || present.stream().anyMatch(substances::contains);
     }
 
     boolean holdsAt(double kilopascals) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.satline.quantity.GaugePressure;
-import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.refrigerant.SafetyGroup;
 
@@ -13,7 +12,8 @@ import org.satline.refrigerant.SafetyGroup;
  * Finds the cautions for a refrigerant, a task and a pressure. Stateless, thread-safe.
  *
  * <p>Every answer ends with flames near an escape, eye and hand protection, ventilation, and the precedence of local codes and licensed practice. A
- * refrigerant without a safety group on record gets the cautions of all groups, and the first one says so.
+ * refrigerant without a safety group on record gets the cautions of all groups, and the first one says so. What heat makes of a vapour goes by the elements
+ * in it, the ban on release by the refrigerant.
  */
 public final class Cautions {
     private Cautions() {}
@@ -31,7 +31,7 @@ public final class Cautions {
      * @return cautions, those special to the refrigerant first
      */
     public static List<Caution> forHandling(Refrigerant refrigerant, Task task) {
-        return matching(refrigerant.safetyGroup(), substances(refrigerant), task, Optional.empty());
+        return matching(Handled.of(refrigerant), task, Optional.empty());
     }
 
     /**
@@ -43,7 +43,7 @@ public final class Cautions {
      * @return cautions, those special to the refrigerant first
      */
     public static List<Caution> forHandling(Refrigerant refrigerant, Task task, GaugePressure pressure) {
-        return matching(refrigerant.safetyGroup(), substances(refrigerant), task, Optional.of(pressure));
+        return matching(Handled.of(refrigerant), task, Optional.of(pressure));
     }
 
     /**
@@ -54,7 +54,7 @@ public final class Cautions {
      * @return cautions, those special to the group first
      */
     public static List<Caution> forHandling(SafetyGroup group, Task task) {
-        return matching(Optional.of(group), List.of(), task, Optional.empty());
+        return matching(Handled.of(group), task, Optional.empty());
     }
 
     /**
@@ -71,27 +71,16 @@ public final class Cautions {
                 .toList();
     }
 
-    private static List<Caution> matching(
-            Optional<SafetyGroup> group, List<String> substances, Task task, Optional<GaugePressure> pressure) {
+    private static List<Caution> matching(Handled handled, Task task, Optional<GaugePressure> pressure) {
         Objects.requireNonNull(task, "task");
         List<Caution> found = new ArrayList<>();
         for (CautionRow row : Loaded.ROWS) {
             boolean pressureHolds =
                     pressure.map(p -> row.holdsAt(p.kilopascals())).orElse(!row.asksForPressure());
-            if (pressureHolds && row.isFor(group) && row.isForAnyOf(substances) && row.isFor(task)) {
+            if (pressureHolds && row.isFor(handled) && row.isFor(task)) {
                 found.add(row.caution());
             }
         }
         return List.copyOf(found);
-    }
-
-    private static List<String> substances(Refrigerant refrigerant) {
-        if (!refrigerant.hasComposition()) {
-            return List.of();
-        }
-        return refrigerant.composition().components().stream()
-                .map(Composition.Component::substance)
-                .map(Refrigerant::designation)
-                .toList();
     }
 }

@@ -40,10 +40,10 @@ class UnreadableJsonTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            {"text": "beware"}                                  | /basis  | is missing
-            {"text": "beware", "basis": null}                   | /basis  | expected a text: text, found null
-            {"text": "beware", "basis": "x", "colour": "red"}   | /colour | is unknown; Caution has [text, basis]
-            []                                                  | /       | expected an object: Caution
+            {"id": "goggles"}                                  | /basis  | is missing
+            {"id": "goggles", "basis": null}                   | /basis  | expected a text: text, found null
+            {"id": "goggles", "basis": "x", "colour": "red"}   | /colour | is unknown; Caution has [id, basis]
+            []                                                 | /       | expected an object: Caution
             """)
     void wrongRecords(String text, String place, String problem) {
         assertThatThrownBy(() -> json.read(text, Caution.class))

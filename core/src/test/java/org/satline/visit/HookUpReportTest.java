@@ -101,7 +101,7 @@ class HookUpReportTest {
                     assertThat(plan.from()).isEqualTo(HoseSide.SYSTEM);
                     assertThat(plan.looseJoint()).isEqualTo(HoseSide.CYLINDER);
                 }));
-        assertThat(report.steps()).anySatisfy(step -> assertThat(step.name()).contains("released by the purge"));
+        assertThat(report.steps()).anySatisfy(step -> assertThat(step.key()).contains("released by the purge"));
     }
 
     @Test

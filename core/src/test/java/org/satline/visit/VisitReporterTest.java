@@ -126,7 +126,8 @@ class VisitReporterTest {
                 .steps();
         assertThat(steps).doesNotHaveDuplicates().hasSizeGreaterThan(10);
         assertThat(steps)
-                .allSatisfy(step -> assertThat(List.of(step.name(), step.formula(), step.result(), step.source()))
+                .allSatisfy(step -> assertThat(List.of(
+                                step.key(), step.formula(), step.result().toString(), step.source()))
                         .noneMatch(String::isBlank));
     }
 

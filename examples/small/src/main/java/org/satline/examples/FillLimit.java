@@ -12,11 +12,14 @@ import org.satline.cylinder.RuleOutcome.MassLimit;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Temperature;
+import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.safety.Cautions;
 import org.satline.safety.Task;
 import org.satline.saturation.SaturationCurves;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 /** How much may a cylinder hold, by which rule, and may it be filled at all? */
 public final class FillLimit {
@@ -51,7 +54,8 @@ public final class FillLimit {
                 limit.rule().name(),
                 limit.rule().citation());
         limit.steps().forEach(step -> System.out.println("  " + step.name() + ": " + step.result()));
+        Wording words = Wording.of(Language.ENGLISH, UnitSystem.US);
         Cautions.forHandling(r134a, Task.CYLINDER_FILLING)
-                .forEach(caution -> System.out.println("  beware: " + caution.text()));
+                .forEach(caution -> System.out.println("  beware: " + words.of(caution)));
     }
 }

@@ -1,0 +1,195 @@
+package org.satline.wording;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.satline.duty.TransferRules;
+import org.satline.explanation.Coded;
+import org.satline.explanation.FindingCode;
+import org.satline.quantity.UnitSystem;
+import org.satline.resource.CsvResource;
+import org.satline.safety.Cautions;
+
+/** Every code has a text, every text is used, and every figure that a text asks for is made somewhere. */
+class TextsTest {
+    private static final Path FOLDER = Path.of("src/main/resources/org/satline/wording");
+
+    private static final Texts ENGLISH = Texts.in(Language.ENGLISH);
+    private static final Wording WORDING = Wording.of(Language.ENGLISH, UnitSystem.US);
+    private static final JavaClasses CORE = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("org.satline");
+
+    /** Literals of main code: figures, keys of steps and messages are written there. */
+    private static final Set<String> WRITTEN =
+            SourceText.literals("").stream().map(SourceText.Literal::text).collect(Collectors.toSet());
+
+    private static Stream<Enum<?>> constantsOf(Class<?> kind) {
+        return CORE.stream()
+                .filter(each -> each.isAssignableTo(kind) && each.isEnum())
+                .filter(each -> !each.getFullName().contains("Test$"))
+                .map(JavaClass::reflect)
+                .flatMap(type -> Stream.of(type.getEnumConstants()))
+                .map(constant -> (Enum<?>) constant);
+    }
+
+    private static Map<String, String> data(Class<?> neighbour, String file, String key, String value, String... more) {
+        List<String> columns = new ArrayList<>(List.of(more));
+        columns.add(0, key);
+        columns.add(value);
+        Map<String, String> found = new LinkedHashMap<>();
+        CsvResource.read(neighbour, file, columns.stream().distinct().toArray(String[]::new))
+                .rows()
+                .forEach(row -> found.put(row.text(key), row.text(value)));
+        return found;
+    }
+
+    private static Set<String> cautions() {
+        return data(
+                        Cautions.class,
+                        "cautions.csv",
+                        "id",
+                        "basis",
+                        "safety_groups",
+                        "tasks",
+                        "components",
+                        "elements",
+                        "refrigerants",
+                        "not_refrigerants",
+                        "from_kPa_gauge",
+                        "to_kPa_gauge")
+                .keySet();
+    }
+
+    private static Set<String> keysUnder(String prefix) {
+        return ENGLISH.keys().stream()
+                .filter(key -> key.startsWith(prefix))
+                .map(key -> key.substring(prefix.length()))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    @Test
+    void everyCodeOfAFindingHasAText() {
+        assertThat(constantsOf(FindingCode.class))
+                .isNotEmpty()
+                .allSatisfy(code -> assertThat(keysUnder("finding."))
+                        .as(code.getDeclaringClass().getName())
+                        .anyMatch(key -> key.equals(word(code)) || key.startsWith(word(code) + ".")));
+    }
+
+    @Test
+    void everyCautionHasAText() {
+        assertThat(keysUnder("caution.")).isEqualTo(new TreeSet<>(cautions()));
+    }
+
+    /** An enum with one name in the texts has all. */
+    @Test
+    void everyConstantOfANamedEnumHasAName() {
+        Set<Class<?>> named = constantsOf(Coded.class)
+                .filter(constant -> ENGLISH.find(nameKey(constant)).isPresent())
+                .map(Enum::getDeclaringClass)
+                .collect(Collectors.toSet());
+        assertThat(constantsOf(Coded.class).filter(each -> named.contains(each.getDeclaringClass())))
+                .allSatisfy(constant -> assertThat(ENGLISH.find(nameKey(constant)))
+                        .as(nameKey(constant))
+                        .isPresent());
+    }
+
+    @Test
+    void everyTextIsUsed() {
+        Set<String> used = new TreeSet<>();
+        constantsOf(Coded.class).map(TextsTest::nameKey).forEach(used::add);
+        cautions().forEach(id -> used.add("caution." + id));
+        Set<String> codes = constantsOf(FindingCode.class).map(TextsTest::word).collect(Collectors.toSet());
+        assertThat(ENGLISH.keys()).allSatisfy(key -> {
+            String[] parts = key.split("\\.", 2);
+            boolean isUsed = used.contains(key)
+                    || WRITTEN.contains(key)
+                    || switch (parts[0]) {
+                        case "finding" -> codes.contains(parts[1].split("\\.", 2)[0]);
+                        case "step" -> WRITTEN.contains(parts[1]);
+                        case "rule" ->
+                            data(TransferRules.class, "transfer-rules.csv", "name", "citation", "text", "confirmation")
+                                    .containsKey(parts[1]);
+                        // paths of the visit file and words of the data are written in many ways
+                        case "field", "word" -> true;
+                        default -> false;
+                    };
+            assertThat(isUsed).as(key + " is asked for somewhere").isTrue();
+        });
+    }
+
+    @Test
+    void everyPlaceholderIsAFigureThatIsMade() {
+        for (String key : ENGLISH.keys()) {
+            Set<String> asked = new TreeSet<>(ENGLISH.find(key).orElseThrow().figures());
+            asked.remove("subject");
+            assertThat(WRITTEN).as(key).containsAll(asked);
+        }
+    }
+
+    @Test
+    void everyLanguageKnowsOnlyKeysAndFiguresOfEnglish() throws IOException {
+        for (String tag : languages()) {
+            Texts texts = Texts.in(new Language(tag));
+            assertThat(ENGLISH.keys()).containsAll(texts.keys());
+            assertThat(Wording.of(new Language(tag), UnitSystem.SI).missingKeys())
+                    .as(tag)
+                    .isEmpty();
+            for (String key : texts.keys()) {
+                assertThat(ENGLISH.find(key).orElseThrow().figures())
+                        .as(tag + " " + key)
+                        .containsAll(texts.find(key).orElseThrow().figures());
+            }
+        }
+    }
+
+    @Test
+    void everyFileIsRead() throws IOException {
+        for (String tag : languages()) {
+            try (Stream<Path> files = Files.list(FOLDER.resolve(tag))) {
+                assertThat(files.map(each -> each.getFileName().toString()))
+                        .allSatisfy(name -> assertThat(Texts.FILES).contains(name.replace(".properties", "")));
+            }
+        }
+    }
+
+    /** Until the rules lose their own text. */
+    @Test
+    void theTextsOfTheRulesAreThoseOfTheirTable() {
+        Map<String, String> rules =
+                data(TransferRules.class, "transfer-rules.csv", "name", "text", "citation", "confirmation");
+        assertThat(keysUnder("rule.")).isEqualTo(new TreeSet<>(rules.keySet()));
+        rules.forEach(
+                (name, text) -> assertThat(WORDING.message("rule." + name)).isEqualTo(text));
+    }
+
+    private static List<String> languages() throws IOException {
+        try (Stream<Path> folders = Files.list(FOLDER)) {
+            return folders.map(each -> each.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    private static String word(Enum<?> constant) {
+        return ((Coded) constant).word();
+    }
+
+    private static String nameKey(Enum<?> constant) {
+        return Wording.nameKey((Coded) constant);
+    }
+}
