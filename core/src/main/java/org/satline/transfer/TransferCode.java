@@ -28,12 +28,6 @@ public enum TransferCode implements FindingCode {
     WRONG_PORT,
     /** A blend would come as vapour. */
     WRONG_PHASE,
-    /** Two refrigerants would meet, or recovered ones that nobody can tell apart. */
-    MIXING,
-    /** Used refrigerant of one owner would go to another. */
-    OTHER_OWNER,
-    /** Used refrigerant would go into a clean source. */
-    SOURCE_SPOILT,
     /** The cylinder is there for the other direction: another one is needed. */
     OTHER_CYLINDER_NEEDED,
     /** No cylinder is at hand. */
@@ -47,9 +41,5 @@ public enum TransferCode implements FindingCode {
     /** The hose holds so much liquid that a step cannot be metered through it, or shuts liquid in. */
     TRAPPED_LIQUID,
     /** The gas is toxic. */
-    TOXIC,
-    /** A rule of the law holds on a condition that the person sees to. */
-    LEGAL_CONDITION,
-    /** A rule of the law forbids it. */
-    FORBIDDEN_BY_LAW
+    TOXIC 
 }
