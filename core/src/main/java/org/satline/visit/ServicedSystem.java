@@ -18,6 +18,7 @@ import org.satline.refrigerant.Refrigerant;
  * @param fullCharge the charge by the nameplate, where it is known; above 0 and at most 5000 kg
  * @param owner whose it is, where stated
  * @param lineSet its line set where that is longer than the charge on the plate covers
+ * @param mode how it ran
  */
 public record ServicedSystem(
         String name,
@@ -27,13 +28,14 @@ public record ServicedSystem(
         Optional<TemperatureDifference> targetSubcooling,
         Optional<Mass> fullCharge,
         Optional<String> owner,
-        Optional<LineSet> lineSet) {
+        Optional<LineSet> lineSet,
+        SystemMode mode) {
     private static final double LARGEST_CHARGE_KG = 5000;
 
     /** {@inheritDoc} */
     public ServicedSystem {
         Parts.required("name refrigerant metering targetSuperheat", name, refrigerant, metering, targetSuperheat);
-        Parts.required("targetSubcooling owner lineSet", targetSubcooling, owner, lineSet);
+        Parts.required("targetSubcooling owner lineSet mode", targetSubcooling, owner, lineSet, mode);
         fullCharge.ifPresent(mass -> {
             if (!(mass.kilograms() > 0 && mass.kilograms() <= LARGEST_CHARGE_KG)) {
                 throw new IllegalArgumentException(
@@ -67,6 +69,7 @@ public record ServicedSystem(
                 targetSubcooling,
                 fullCharge,
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                SystemMode.COOLING);
     }
 }
