@@ -11,7 +11,7 @@ final class GasLaw {
     /** Specific gas constant of dry air, J/(kg K); ISO 2533. */
     private static final double AIR = 287.05287;
     /** Nodes of the vapour density against pressure, evenly spaced. */
-    private static final int NODES = 256;
+    private static final int NODES = 64;
 
     private final GasProperties properties;
     private final double ambientK;
