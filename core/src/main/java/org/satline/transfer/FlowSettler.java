@@ -74,7 +74,8 @@ final class FlowSettler {
         Optional<SystemPort> port = hookUp.port(name);
         if (port.isPresent()) {
             SystemPort at = port.get();
-            return new End(edge, at.pressure().pascals(), at.liquid(), at.temperature().kelvins());
+            return new End(
+                    edge, at.pressure().pascals(), at.liquid(), at.temperature().kelvins());
         }
         Optional<ServiceCylinder> cylinder = hookUp.cylinder(name);
         if (cylinder.isPresent()) {
@@ -88,7 +89,8 @@ final class FlowSettler {
 
     private void highAndLow(Set<String> ends) {
         boolean low = ends.contains(SystemPort.Role.LOW_SIDE.code());
-        boolean high = ends.contains(SystemPort.Role.LIQUID_LINE.code()) || ends.contains(SystemPort.Role.DISCHARGE.code());
+        boolean high =
+                ends.contains(SystemPort.Role.LIQUID_LINE.code()) || ends.contains(SystemPort.Role.DISCHARGE.code());
         if (hookUp.running() && low && high) {
             bench.breaks(Invariant.HIGH_AND_LOW_JOINED, SystemPort.Role.LOW_SIDE.code());
         }
@@ -101,17 +103,20 @@ final class FlowSettler {
     /** Volumes open to each other alone: one pressure, and what is in them spread by volume. */
     private void evenOut(List<String> names) {
         List<Cell> cells = names.stream().map(bench::cell).toList();
-        boolean same = cells.stream().allMatch(cell -> Math.abs(cell.pascals - cells.get(0).pascals) <= EQUAL_PA
-                && cell.liquid == cells.get(0).liquid
-                && cell.holdsAir() == cells.get(0).holdsAir()
-                && cell.origin.isClean() == cells.get(0).origin.isClean());
+        boolean same = cells.stream()
+                .allMatch(cell -> Math.abs(cell.pascals - cells.get(0).pascals) <= EQUAL_PA
+                        && cell.liquid == cells.get(0).liquid
+                        && cell.holdsAir() == cells.get(0).holdsAir()
+                        && cell.origin.isClean() == cells.get(0).origin.isClean());
         if (names.size() < 2 || same) {
             return;
         }
         double size = cells.stream().mapToDouble(cell -> cell.size).sum();
-        double refrigerant = cells.stream().mapToDouble(cell -> cell.refrigerant).sum();
+        double refrigerant =
+                cells.stream().mapToDouble(cell -> cell.refrigerant).sum();
         double air = cells.stream().mapToDouble(cell -> cell.air).sum();
-        double kelvins = cells.stream().mapToDouble(cell -> cell.kelvins * cell.size).sum() / size;
+        double kelvins =
+                cells.stream().mapToDouble(cell -> cell.kelvins * cell.size).sum() / size;
         boolean anyLiquid = cells.stream().anyMatch(cell -> cell.liquid);
         for (String giver : names) {
             for (String taker : names) {
@@ -124,7 +129,8 @@ final class FlowSettler {
                 bench.move(giver, taker, Math.min(spare, lack), Math.min(spareAir, lackAir), from.liquid);
             }
         }
-        double pascals = law.pressure(refrigerant, air, size, kelvins);
+        double highest = cells.stream().mapToDouble(cell -> cell.pascals).max().orElse(0);
+        double pascals = Math.min(law.pressure(refrigerant, air, size, kelvins), highest);
         boolean liquid = anyLiquid && law.isLiquid(refrigerant, size, kelvins);
         GasOrigin worst = cells.stream()
                 .filter(Cell::holdsRefrigerant)
@@ -186,7 +192,10 @@ final class FlowSettler {
     private GasOrigin spoiling(Group group, List<End> ends) {
         double highest = Math.max(
                 ends.get(ends.size() - 1).pascals(),
-                volumes(group).stream().mapToDouble(node -> bench.cell(node).pascals).max().orElse(0));
+                volumes(group).stream()
+                        .mapToDouble(node -> bench.cell(node).pascals)
+                        .max()
+                        .orElse(0));
         GasOrigin worst = GasOrigin.NONE;
         for (End end : ends) {
             Cell cylinder = bench.cells.get(end.name());
@@ -205,7 +214,8 @@ final class FlowSettler {
         for (Edge edge : way.subList(1, way.size() - 1)) {
             nodes.add(edge.from(nodes.get(nodes.size() - 1)));
         }
-        List<String> volumes = nodes.stream().filter(node -> !OpenPaths.isJoint(node)).toList();
+        List<String> volumes =
+                nodes.stream().filter(node -> !OpenPaths.isJoint(node)).toList();
         boolean toAir = low.name().equals(HookUp.AIR);
         int narrow = way.size() - 1;
         for (int i = way.size() - 1; !toAir && i >= 0; i--) {
@@ -215,9 +225,10 @@ final class FlowSettler {
         misuse(high, low, throttled);
         boolean dirty = volumes.stream()
                 .map(bench::cell)
-                .anyMatch(cell -> cell.holdsAir()
-                        || cell.holdsRefrigerant() && !cell.origin.isClean() && !isOwn(cell, high));
-        double size = volumes.stream().mapToDouble(node -> bench.cell(node).size).sum();
+                .anyMatch(cell ->
+                        cell.holdsAir() || cell.holdsRefrigerant() && !cell.origin.isClean() && !isOwn(cell, high));
+        double size =
+                volumes.stream().mapToDouble(node -> bench.cell(node).size).sum();
         // too little above the atmosphere it trickles out at the joint and leaves the air where it is
         boolean sweeps = !toAir || high.pascals() - atmospherePa > sweepPa();
         for (int i = 0; sweeps && i < volumes.size(); i++) {
@@ -228,7 +239,8 @@ final class FlowSettler {
         }
         double amount = amount(high, low, toAir && dirty ? size : 0, volumes.isEmpty());
         double share = high.name().equals(HookUp.AIR) ? 1 : 0;
-        bench.move(high.name(), low.name(), amount * (1 - share), amount * share + airWith(high, amount), high.liquid());
+        bench.move(
+                high.name(), low.name(), amount * (1 - share), amount * share + airWith(high, amount), high.liquid());
         if (toAir) {
             ventedEnough(high, volumes, dirty && sweeps, amount);
         }
@@ -236,7 +248,8 @@ final class FlowSettler {
     }
 
     private static double sweepPa() {
-        return Pressure.ofBars(HookUpPractice.SWEEP_ABOVE_ATMOSPHERE_BAR.value()).pascals();
+        return Pressure.ofBars(HookUpPractice.SWEEP_ABOVE_ATMOSPHERE_BAR.value())
+                .pascals();
     }
 
     private void ventedEnough(End high, List<String> volumes, boolean neededSweep, double kilograms) {
@@ -285,8 +298,9 @@ final class FlowSettler {
 
     private double amount(End high, End low, double sweptSize, boolean coupling) {
         boolean toAir = low.name().equals(HookUp.AIR);
-        double usual = (high.liquid() ? HookUpPractice.LIQUID_PER_OPENING_G : HookUpPractice.VAPOUR_PER_OPENING_G).value()
-                / 1000;
+        double usual =
+                (high.liquid() ? HookUpPractice.LIQUID_PER_OPENING_G : HookUpPractice.VAPOUR_PER_OPENING_G).value()
+                        / 1000;
         if (high.name().equals(HookUp.AIR)) {
             return usual;
         }
@@ -351,7 +365,8 @@ final class FlowSettler {
     private void afterWait(String node, double pascals, End end) {
         Cell cell = bench.cell(node);
         double saturation = law.saturationPa(law.ambientK());
-        boolean refrigerantBehind = !end.name().equals(HookUp.AIR) && !end.name().equals(HookUp.PUMP);
+        boolean refrigerantBehind =
+                !end.name().equals(HookUp.AIR) && !end.name().equals(HookUp.PUMP);
         if (refrigerantBehind && !cell.holdsAir() && pascals > saturation * 1.001) {
             cell.pascals = 0;
             fill(node, pascals, new End(end.edge(), pascals, true, law.ambientK()), true);
@@ -371,8 +386,8 @@ final class FlowSettler {
         } else if (bench.cells.containsKey(taker.name())) {
             // the cold of flashing keeps a part liquid until the hose is warm again
             double left = HookUpPractice.LIQUID_LEFT_IN_HOSE.value();
-            double held = cell.size
-                    * (left * law.liquidDensity(cell.kelvins) + (1 - left) * law.vapourDensity(pascals));
+            double held =
+                    cell.size * (left * law.liquidDensity(cell.kelvins) + (1 - left) * law.vapourDensity(pascals));
             bench.move(node, taker.name(), cell.refrigerant - held, cell.air * (1 - left), true);
             cell.pascals = pascals;
         } else {
@@ -430,7 +445,8 @@ final class FlowSettler {
                 : law.vapourDensity(pascals) * (cell.size - airSpace);
         double need = Math.max(0, target - cell.refrigerant);
         if (source != null && !source.holdsRefrigerant()) {
-            bench.move(giver.name(), node, 0, Math.min(source.air, law.airKg(pascals - cell.pascals, cell.size)), false);
+            bench.move(
+                    giver.name(), node, 0, Math.min(source.air, law.airKg(pascals - cell.pascals, cell.size)), false);
         } else {
             bench.move(giver.name(), node, need, airWith(giver, need), liquid);
         }
@@ -498,7 +514,8 @@ final class FlowSettler {
         double room = Math.max(0, law.liquidDensity(taker.kelvins) * taker.size - taker.refrigerant);
         boolean air = source.name().equals(HookUp.AIR);
         double usual = HookUpPractice.LIQUID_PER_OPENING_G.value() / 1000;
-        double amount = Math.min(room, act.amount().map(mass -> mass.kilograms()).orElse(usual));
+        double amount =
+                Math.min(room, act.amount().map(mass -> mass.kilograms()).orElse(usual));
         bench.move(source.name(), to.name(), air ? 0 : amount, air ? amount : 0, source.liquid());
     }
 

@@ -104,8 +104,9 @@ final class HookUpBench {
     /** Moves masses and checks them against what the receiving place may take. */
     void move(String from, String to, double refrigerantWanted, double airWanted, boolean liquid) {
         Cell giver = cells.get(from);
-        double refrigerant =
-                giver == null ? Math.max(0, refrigerantWanted) : Math.max(0, Math.min(refrigerantWanted, giver.refrigerant));
+        double refrigerant = giver == null
+                ? Math.max(0, refrigerantWanted)
+                : Math.max(0, Math.min(refrigerantWanted, giver.refrigerant));
         double air = giver == null ? Math.max(0, airWanted) : Math.max(0, Math.min(airWanted, giver.air));
         if (!(refrigerant > 0 || air > 0)) {
             return;

@@ -24,6 +24,8 @@ public final class HookUpSimulator {
     private final GasLaw law;
     private final Map<String, Double> sizes = new LinkedHashMap<>();
     private final Set<String> valves;
+    private final Set<String> hoseEnds;
+    private final Set<String> connections;
 
     /**
      * Prepares a hook-up.
@@ -35,6 +37,8 @@ public final class HookUpSimulator {
         this.hookUp = hookUp;
         this.law = hookUp.law();
         this.valves = Set.copyOf(hookUp.valves());
+        this.hoseEnds = Set.copyOf(hookUp.hoseEnds());
+        this.connections = Set.copyOf(hookUp.connections());
         hookUp.volumes().forEach((name, size) -> sizes.put(name, size.cubicMetres()));
     }
 
@@ -110,7 +114,9 @@ public final class HookUpSimulator {
      */
     public Outcome apply(HookUpState state, Act act) {
         refusal(state, act).ifPresent(reason -> {
-            throw new IllegalArgumentException("\"" + act.kind().code() + "\" of " + act.target() + ": " + reason);
+            throw new IllegalArgumentException("\"" + act.kind().code() + "\" of " + act.target() + ": " + reason
+                    + "; known are the hose ends " + hookUp.hoseEnds() + ", the connections " + hookUp.connections()
+                    + " and the valves " + hookUp.valves());
         });
         HookUpBench bench = new HookUpBench(hookUp, sizes, law, state);
         HookUpState turned = turn(state, act);
@@ -122,7 +128,8 @@ public final class HookUpSimulator {
         }
         OpenPaths paths = new OpenPaths(hookUp, turned, turned.valves());
         new FlowSettler(bench, paths, turned, act).settle();
-        List<Group> shut = paths.groups().stream().filter(group -> group.ends().isEmpty()).toList();
+        List<Group> shut =
+                paths.groups().stream().filter(group -> group.ends().isEmpty()).toList();
         if (act.kind() == Act.Kind.WAIT) {
             shut.forEach(group -> warm(bench, group));
         }
@@ -145,26 +152,28 @@ public final class HookUpSimulator {
         return switch (act.kind()) {
             case CONNECT_TIGHT, CONNECT_LOOSE -> {
                 String to = act.to().orElseThrow();
-                boolean taken = state.joints().values().stream().anyMatch(other -> other.at().equals(to));
-                yield no(!hookUp.hoseEnds().contains(target), "no such hose end; known are " + hookUp.hoseEnds())
-                        .or(() -> no(!hookUp.connections().contains(to), "no connection " + to + "; known are " + hookUp.connections()))
+                boolean taken = state.joints().values().stream()
+                        .anyMatch(other -> other.at().equals(to));
+                yield no(!hoseEnds.contains(target), "there is no such hose end")
+                        .or(() -> no(!connections.contains(to), "there is no connection to join it to"))
                         .or(() -> no(joint.isPresent(), "it is joined already; take it off first"))
-                        .or(() -> no(taken, to + " is taken; take the other hose off first"));
+                        .or(() -> no(taken, "the connection is taken; take the other hose off first"));
             }
             case TIGHTEN -> no(joint.filter(found -> !found.tight()).isEmpty(), "it is not loose");
             case LOOSEN -> no(joint.filter(Joint::tight).isEmpty(), "it is not tight");
             case TAKE_OFF -> no(joint.isEmpty(), "it is not joined");
             case CAP, UNCAP -> {
-                boolean taken = state.joints().values().stream().anyMatch(other -> other.at().equals(target));
+                boolean taken = state.joints().values().stream()
+                        .anyMatch(other -> other.at().equals(target));
                 boolean capped = state.capped().contains(target);
                 yield no(
-                        !hookUp.connections().contains(target) || taken || capped == (act.kind() == Act.Kind.CAP),
-                        "no such free connection; known are " + hookUp.connections());
+                        !connections.contains(target) || taken || capped == (act.kind() == Act.Kind.CAP),
+                        "there is no such free connection, or it is capped or open already");
             }
             case OPEN, CRACK, OPEN_SHORT, CLOSE ->
-                no(!valves.contains(target), "no such valve; known are " + valves)
+                no(!valves.contains(target), "there is no such valve")
                         .or(() -> no(
-                                hookUp.hoseEnds().contains(target)
+                                hoseEnds.contains(target)
                                         && hookUp.fitting(target, state) != EndFitting.OPEN_CLOSE_VALVE,
                                 "the hand valve is at the other end of the hose"));
             case INVERT, SET_UPRIGHT ->
@@ -177,12 +186,15 @@ public final class HookUpSimulator {
                 no(
                         hookUp.hoses().stream()
                                 .noneMatch(hose -> hose.name().equals(target)
-                                        && state.joint(hose.end(HoseSide.SYSTEM)).isEmpty()
-                                        && state.joint(hose.end(HoseSide.CYLINDER)).isEmpty()),
+                                        && state.joint(hose.end(HoseSide.SYSTEM))
+                                                .isEmpty()
+                                        && state.joint(hose.end(HoseSide.CYLINDER))
+                                                .isEmpty()),
                         "no such hose that is off at both ends");
             case START, STOP ->
                 no(
-                        !(target.equals(HookUp.PUMP) && hookUp.pump() || target.equals(HookUp.MACHINE) && hookUp.machine())
+                        !(target.equals(HookUp.PUMP) && hookUp.pump()
+                                        || target.equals(HookUp.MACHINE) && hookUp.machine())
                                 || state.running().contains(target) == (act.kind() == Act.Kind.START),
                         "no such pump or machine, or it does so already");
             case SELF_PURGE -> no(!state.running().contains(HookUp.MACHINE), "the recovery machine does not run");
@@ -210,8 +222,7 @@ public final class HookUpSimulator {
                 capped.remove(to);
             }
             case TIGHTEN, LOOSEN ->
-                joints.computeIfPresent(
-                        target, (end, joint) -> new Joint(joint.at(), act.kind() == Act.Kind.TIGHTEN));
+                joints.computeIfPresent(target, (end, joint) -> new Joint(joint.at(), act.kind() == Act.Kind.TIGHTEN));
             case TAKE_OFF -> joints.remove(target);
             case CAP -> capped.add(target);
             case UNCAP -> capped.remove(target);
@@ -249,7 +260,8 @@ public final class HookUpSimulator {
         if (wasTight == isTight && !parts) {
             return;
         }
-        String at = (wasTight || parts ? before : after).joint(end).orElseThrow().at();
+        String at =
+                (wasTight || parts ? before : after).joint(end).orElseThrow().at();
         Optional<SystemPort> bareCore = hookUp.port(at).filter(port -> !port.hasValve());
         if (bareCore.isPresent() && wasTight != isTight) {
             SystemPort port = bareCore.get();
@@ -259,7 +271,11 @@ public final class HookUpSimulator {
             if (port.pressure().compareTo(hookUp.atmosphere().pressure()) < 0) {
                 bench.breaks(Invariant.AIR_INTO_SYSTEM, at);
             } else {
-                bench.spill(at, port.liquid(), port.pressure().pascals(), port.temperature().kelvins());
+                bench.spill(
+                        at,
+                        port.liquid(),
+                        port.pressure().pascals(),
+                        port.temperature().kelvins());
             }
         }
         if (parts) {
@@ -308,13 +324,17 @@ public final class HookUpSimulator {
     }
 
     private Set<String> liquidShutIn(HookUpBench bench, List<Group> shut, HookUpState before, Act act) {
-        double warm = Temperature.ofCelsius(HookUpPractice.LIQUID_FULL_CELSIUS.value()).kelvins();
+        double warm = Temperature.ofCelsius(HookUpPractice.LIQUID_FULL_CELSIUS.value())
+                .kelvins();
         Set<String> full = new TreeSet<>();
         for (Group group : shut) {
             Set<String> names = new LinkedHashSet<>(group.nodes());
             names.retainAll(bench.cells.keySet());
-            double held = names.stream().mapToDouble(name -> bench.cell(name).refrigerant).sum();
-            double size = names.stream().mapToDouble(name -> bench.cell(name).size).sum();
+            double held = names.stream()
+                    .mapToDouble(name -> bench.cell(name).refrigerant)
+                    .sum();
+            double size =
+                    names.stream().mapToDouble(name -> bench.cell(name).size).sum();
             if (held > law.liquidDensity(warm) * size) {
                 full.addAll(names);
             }

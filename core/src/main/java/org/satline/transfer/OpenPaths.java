@@ -39,7 +39,9 @@ final class OpenPaths {
         this.hookUp = hookUp;
         this.state = state;
         this.valves = valves;
-        hookUp.volumes().keySet().stream().filter(name -> hookUp.cylinder(name).isEmpty()).forEach(this::node);
+        hookUp.volumes().keySet().stream()
+                .filter(name -> hookUp.cylinder(name).isEmpty())
+                .forEach(this::node);
         Map<String, String> taken = new HashMap<>();
         state.joints().forEach((end, joint) -> taken.put(joint.at(), end));
         hookUp.hoseEnds().forEach(this::hoseEnd);

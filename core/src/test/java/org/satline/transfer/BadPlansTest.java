@@ -22,7 +22,8 @@ class BadPlansTest {
 
     private static void caughtAtTheEnd(Play play, Invariant... invariants) {
         assertThat(play.outcomes.subList(0, play.outcomes.size() - 1))
-                .allSatisfy(outcome -> assertThat(outcome.effects().violations()).isEmpty());
+                .allSatisfy(
+                        outcome -> assertThat(outcome.effects().violations()).isEmpty());
         assertThat(play.broken()).containsExactlyInAnyOrder(invariants);
     }
 
@@ -76,7 +77,9 @@ class BadPlansTest {
         Play play = fixture.readyToRecover().act(Kind.OPEN, RECOVERY_VAPOUR);
         assertThat(play.broken()).containsExactly(Invariant.FOREIGN_GAS_INTO_HOSE);
         play.act(Kind.OPEN_SHORT, Manifold.LOW_VALVE);
-        assertThat(play.broken()).containsExactly(Invariant.FOREIGN_GAS_INTO_SYSTEM);
+        // the low hose, clean until then, is on the way
+        assertThat(play.broken())
+                .containsExactlyInAnyOrder(Invariant.FOREIGN_GAS_INTO_HOSE, Invariant.FOREIGN_GAS_INTO_SYSTEM);
         assertThat(play.moved(RECOVERY, LOW_PORT)).isPositive();
     }
 
@@ -142,12 +145,12 @@ class BadPlansTest {
                 .withJoint("centre-hose.system", new Joint(Manifold.CENTRE, true))
                 .withJoint("centre-hose.cylinder", new Joint(SOURCE_VALVE, true))
                 .withValve("centre-hose.cylinder", Opening.OPEN)
+                .withValve(SOURCE_VALVE, Opening.OPEN)
                 .withVolume("centre-hose", hookUp.liquid("centre-hose", own, warm, GasOrigin.SOURCE))
                 .withVolume("centre-chamber", hookUp.liquid("centre-chamber", own, warm, GasOrigin.SOURCE));
         caughtAtTheEnd(
                 new Play(new HookUpSimulator(hookUp), joined)
                         .act(Kind.INVERT, SOURCE)
-                        .act(Kind.OPEN, SOURCE_VALVE)
                         .act(Kind.OPEN_SHORT, Manifold.LOW_VALVE),
                 Invariant.UNMETERED_LIQUID_INTO_SUCTION);
     }
@@ -209,8 +212,7 @@ class BadPlansTest {
 
     @Test
     void unknownGasBlownOut() {
-        fixture.known.put(
-                "low-hose", fixture.hookUp().vapour("low-hose", Pressure.ofBars(4), GasOrigin.UNKNOWN));
+        fixture.known.put("low-hose", fixture.hookUp().vapour("low-hose", Pressure.ofBars(4), GasOrigin.UNKNOWN));
         caughtAtTheEnd(fixture.play().act(Kind.CAP, LOW_PORT), Invariant.VENTED_ABOVE_LEAST);
     }
 

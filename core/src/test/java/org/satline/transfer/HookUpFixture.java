@@ -151,7 +151,8 @@ final class HookUpFixture {
 
     /** The same, with the centre hose swept to the recovery cylinder's joint, tight and at suction pressure. */
     Play readyToRecover() {
-        return hookedUp().centreTo(RECOVERY_VAPOUR)
+        return hookedUp()
+                .centreTo(RECOVERY_VAPOUR)
                 .act(Kind.CRACK, Manifold.LOW_VALVE)
                 .act(Kind.TIGHTEN, "centre-hose.cylinder")
                 .act(Kind.CLOSE, Manifold.LOW_VALVE);
@@ -159,7 +160,8 @@ final class HookUpFixture {
 
     /** The centre hose swept with low-side vapour to the source's joint, tight there. */
     Play readyToCharge() {
-        return hookedUp().centreTo(SOURCE_VALVE)
+        return hookedUp()
+                .centreTo(SOURCE_VALVE)
                 .act(Kind.CRACK, Manifold.LOW_VALVE)
                 .act(Kind.TIGHTEN, "centre-hose.cylinder")
                 .act(Kind.CLOSE, Manifold.LOW_VALVE)
@@ -218,12 +220,16 @@ final class HookUpFixture {
 
         /** The invariants that the last act broke. */
         List<Invariant> broken() {
-            return last().violations().stream().map(Violation::invariant).distinct().toList();
+            return last().violations().stream()
+                    .map(Violation::invariant)
+                    .distinct()
+                    .toList();
         }
 
         double moved(String from, String to) {
             return last().transfers().stream()
-                    .filter(transfer -> transfer.from().equals(from) && transfer.to().equals(to))
+                    .filter(transfer ->
+                            transfer.from().equals(from) && transfer.to().equals(to))
                     .mapToDouble(transfer -> transfer.refrigerant().kilograms())
                     .sum();
         }

@@ -33,7 +33,8 @@ class HookUpSimulatorTest {
         assertThat(play.violations()).isEmpty();
         Effects sweep = play.outcomes.get(5).effects();
         assertThat(sweep.swept()).contains("low-hose", "low-chamber", "centre-chamber", "high-chamber", "high-hose");
-        // three volumes of 2 hoses and 3 chambers at 9 bar, 36 kg/m3, and what had pressed the air of low hose and chamber together
+        // three volumes of 2 hoses and 3 chambers at 9 bar, 36 kg/m3, and what had pressed the air of low hose and
+        // chamber together
         double before = (HOSE + CHAMBER) * (1 - 1.01325 / 9) * 36;
         assertThat(sweep.ventedVapour().kilograms())
                 .isCloseTo(3 * (2 * HOSE + 3 * CHAMBER) * 36 + before, within(1e-8));
@@ -85,7 +86,8 @@ class HookUpSimulatorTest {
         play.act(Kind.TAKE_OFF, "centre-hose.cylinder").act(Kind.TAKE_OFF, "centre-hose.system");
         assertThat(play.volume("centre-hose").content()).isEqualTo(VolumeContent.VAPOUR);
         // two couplings of 0.5 mL at 36 kg/m3
-        assertThat(held.minus(play.volume("centre-hose").refrigerant()).kilograms()).isCloseTo(2 * 0.5e-6 * 36, within(1e-9));
+        assertThat(held.minus(play.volume("centre-hose").refrigerant()).kilograms())
+                .isCloseTo(2 * 0.5e-6 * 36, within(1e-9));
     }
 
     @Test
@@ -130,9 +132,7 @@ class HookUpSimulatorTest {
     @Test
     void liquidColderThanItsSurroundingsIsNotShutInForOneActEither() {
         fixture.ambientCelsius = 45;
-        Play play = fixture.readyToRecover()
-                .act(Kind.OPEN, Manifold.HIGH_VALVE)
-                .act(Kind.CLOSE, Manifold.HIGH_VALVE);
+        Play play = fixture.readyToRecover().act(Kind.OPEN, Manifold.HIGH_VALVE).act(Kind.CLOSE, Manifold.HIGH_VALVE);
         assertThat(play.broken()).containsExactly(Invariant.LIQUID_SHUT_IN);
     }
 
@@ -205,9 +205,7 @@ class HookUpSimulatorTest {
     @Test
     void aCylinderAtOrAboveTheLiquidLineGivesInsteadOfTaking() {
         fixture.recoveryCelsius = 50;
-        Play play = fixture.readyToRecover()
-                .act(Kind.OPEN, Manifold.HIGH_VALVE)
-                .act(Kind.OPEN_SHORT, RECOVERY_VAPOUR);
+        Play play = fixture.readyToRecover().act(Kind.OPEN, Manifold.HIGH_VALVE).act(Kind.OPEN_SHORT, RECOVERY_VAPOUR);
         assertThat(play.moved(RECOVERY, LIQUID_PORT)).isPositive();
         assertThat(play.broken()).contains(Invariant.FOREIGN_GAS_INTO_SYSTEM);
     }
@@ -216,9 +214,7 @@ class HookUpSimulatorTest {
     void withoutCertainFlowTowardsTheCylinderTheHoseIsMixed() {
         // 0.3 bar above the cylinder: less than both readings' errors
         fixture.liquidBars = fixture.start().volume(RECOVERY).pressure().bars() + 0.3;
-        Play play = fixture.readyToRecover()
-                .act(Kind.OPEN, Manifold.HIGH_VALVE)
-                .act(Kind.OPEN_SHORT, RECOVERY_VAPOUR);
+        Play play = fixture.readyToRecover().act(Kind.OPEN, Manifold.HIGH_VALVE).act(Kind.OPEN_SHORT, RECOVERY_VAPOUR);
         assertThat(play.volume("centre-hose").origin()).isEqualTo(GasOrigin.RECOVERED);
         assertThat(play.broken()).contains(Invariant.FOREIGN_GAS_INTO_HOSE);
     }
@@ -357,16 +353,15 @@ class HookUpSimulatorTest {
     @Test
     void carbonDioxideIsNotShutInForOneAct() {
         fixture.carbonDioxide = true;
-        Play play = fixture.readyToRecover()
-                .act(Kind.OPEN, Manifold.HIGH_VALVE)
-                .act(Kind.CLOSE, Manifold.HIGH_VALVE);
+        Play play = fixture.readyToRecover().act(Kind.OPEN, Manifold.HIGH_VALVE).act(Kind.CLOSE, Manifold.HIGH_VALVE);
         assertThat(play.broken()).containsExactly(Invariant.LIQUID_SHUT_IN);
     }
 
     @Test
     void atRestLiquidIsNotDrawnFromTheHose() {
         fixture.running = false;
-        double rest = HookUpFixture.GAS.bubblePressurePa(Temperature.ofCelsius(30).kelvins());
+        double rest =
+                HookUpFixture.GAS.bubblePressurePa(Temperature.ofCelsius(30).kelvins());
         fixture.lowBars = rest / 1e5;
         fixture.liquidBars = rest / 1e5;
         HookUp hookUp = fixture.hookUp();
@@ -395,9 +390,11 @@ class HookUpSimulatorTest {
     @Test
     void whatCannotBeDoneIsRefused() {
         Play play = fixture.play();
-        assertThatThrownBy(() -> play.act(Kind.TIGHTEN, "low-hose.system")).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> play.act(Kind.TIGHTEN, "low-hose.system"))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> play.act(Kind.INVERT, RECOVERY)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> play.act(Kind.OPEN, "low-hose.system")).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> Act.of(Kind.CONNECT_TIGHT, "low-hose.system")).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Act.of(Kind.CONNECT_TIGHT, "low-hose.system"))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 }
