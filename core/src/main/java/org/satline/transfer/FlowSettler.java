@@ -23,6 +23,7 @@ final class FlowSettler {
     private static final double EQUAL_PA = 200;
 
     private final HookUpBench bench;
+    private final Layout parts;
     private final HookUp hookUp;
     private final GasLaw law;
     private final OpenPaths paths;
@@ -32,7 +33,8 @@ final class FlowSettler {
 
     FlowSettler(HookUpBench bench, OpenPaths paths, HookUpState state, Act act) {
         this.bench = bench;
-        this.hookUp = bench.hookUp;
+        this.parts = bench.parts;
+        this.hookUp = parts.hookUp;
         this.law = bench.law;
         this.paths = paths;
         this.state = state;
@@ -71,13 +73,13 @@ final class FlowSettler {
 
     private End end(Edge edge) {
         String name = edge.other();
-        Optional<SystemPort> port = hookUp.port(name);
+        Optional<SystemPort> port = parts.port(name);
         if (port.isPresent()) {
             SystemPort at = port.get();
             return new End(
                     edge, at.pressure().pascals(), at.liquid(), at.temperature().kelvins());
         }
-        Optional<ServiceCylinder> cylinder = hookUp.cylinder(name);
+        Optional<ServiceCylinder> cylinder = parts.cylinder(name);
         if (cylinder.isPresent()) {
             Cell cell = bench.cell(name);
             boolean inverted = state.inverted().contains(name);
@@ -262,7 +264,7 @@ final class FlowSettler {
 
     private void misuse(End high, End low, boolean throttled) {
         Cell cylinder = bench.cells.get(high.name());
-        boolean holds = cylinder == null ? hookUp.port(high.name()).isPresent() : cylinder.holdsRefrigerant();
+        boolean holds = cylinder == null ? parts.port(high.name()).isPresent() : cylinder.holdsRefrigerant();
         if (low.name().equals(HookUp.PUMP) && holds) {
             bench.breaks(Invariant.MACHINE_MISUSED, HookUp.PUMP);
         }

@@ -29,37 +29,14 @@ public interface GasProperties {
     double bubblePressurePa(double temperatureK);
 
     /**
-     * Reads a saturation curve. Outside the curve the end of its range answers (vapour below it: in proportion to the pressure), so that
-     * vacuum and 65 degC have an answer for every gas; above the critical point the liquid density is then that at the end of the curve.
+     * Reads a saturation curve into a table of even steps. Outside the curve the end of its range answers (vapour: in proportion to the
+     * pressure), so that vacuum and 65 degC have an answer for every gas; above the critical point the liquid density is that at the end of
+     * the curve. Make it once for a gas: it reads the curve some hundred times.
      *
      * @param curve the curve
      * @return its properties
      */
     static GasProperties of(SaturationCurve curve) {
-        double coldest = curve.minTemperatureK();
-        double warmest = curve.maxTemperatureK();
-        double lowest = curve.dewPressureRange().low();
-        double highest = curve.dewPressurePa(warmest);
-        return new GasProperties() {
-            @Override
-            public double vapourDensity(double pressurePa) {
-                double within = Math.max(lowest, Math.min(pressurePa, highest));
-                return curve.dewVapourDensity(curve.dewTemperatureK(within)) * pressurePa / within;
-            }
-
-            @Override
-            public double liquidDensity(double temperatureK) {
-                return curve.bubbleLiquidDensity(within(temperatureK));
-            }
-
-            @Override
-            public double bubblePressurePa(double temperatureK) {
-                return curve.bubblePressurePa(within(temperatureK));
-            }
-
-            private double within(double temperatureK) {
-                return Math.max(coldest, Math.min(temperatureK, warmest));
-            }
-        };
+        return new TabulatedGas(curve);
     }
 }

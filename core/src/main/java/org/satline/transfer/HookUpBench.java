@@ -61,7 +61,7 @@ final class HookUpBench {
         }
     }
 
-    final HookUp hookUp;
+    final Layout parts;
     final GasLaw law;
     final Map<String, Cell> cells = new LinkedHashMap<>();
     final Set<String> swept = new TreeSet<>();
@@ -72,11 +72,11 @@ final class HookUpBench {
     private double ventedVapour;
     private double ventedLiquid;
 
-    HookUpBench(HookUp hookUp, Map<String, Double> sizes, GasLaw law, HookUpState state) {
-        this.hookUp = hookUp;
+    HookUpBench(Layout parts, GasLaw law, HookUpState state) {
+        this.parts = parts;
         this.law = law;
         this.start = state;
-        sizes.forEach((name, size) -> {
+        parts.sizes.forEach((name, size) -> {
             Cell cell = new Cell(size, state.volume(name));
             // with air over it liquid is liquid all the same
             cell.liquid |= cell.holdsAir() && law.isLiquid(cell.refrigerant, size, cell.kelvins);
@@ -112,7 +112,7 @@ final class HookUpBench {
             return;
         }
         GasOrigin origin =
-                giver != null ? giver.origin : hookUp.port(from).isPresent() ? GasOrigin.SYSTEM : GasOrigin.NONE;
+                giver != null ? giver.origin : parts.port(from).isPresent() ? GasOrigin.SYSTEM : GasOrigin.NONE;
         check(from, to, refrigerant, air, liquid, origin);
         if (giver != null) {
             giver.refrigerant -= refrigerant;
@@ -139,15 +139,15 @@ final class HookUpBench {
         boolean some = refrigerant > NEGLIGIBLE_KG;
         boolean airy = air > NEGLIGIBLE_KG;
         Cell taker = cells.get(to);
-        if (hookUp.port(to).isPresent()) {
+        if (parts.port(to).isPresent()) {
             if (airy) {
                 breaks(Invariant.AIR_INTO_SYSTEM, to);
             }
             if (some && !origin.isClean()) {
                 breaks(Invariant.FOREIGN_GAS_INTO_SYSTEM, to);
             }
-        } else if (hookUp.cylinder(to).isPresent() && taker != null) {
-            ServiceCylinder cylinder = hookUp.cylinder(to).get();
+        } else if (parts.cylinder(to).isPresent() && taker != null) {
+            ServiceCylinder cylinder = parts.cylinder(to).get();
             if (airy) {
                 breaks(Invariant.AIR_INTO_CYLINDER, to);
             }
@@ -170,7 +170,7 @@ final class HookUpBench {
 
     /** Unclean gas comes to a volume. */
     void spoils(String name, Cell cell) {
-        if (hookUp.hose(name).isPresent() && cell.holdsRefrigerant() && !cell.holdsAir() && cell.origin.isClean()) {
+        if (parts.hose(name).isPresent() && cell.holdsRefrigerant() && !cell.holdsAir() && cell.origin.isClean()) {
             breaks(Invariant.FOREIGN_GAS_INTO_HOSE, name);
         }
     }
@@ -183,9 +183,9 @@ final class HookUpBench {
         }
         double pascals = cells.containsKey(from)
                 ? cell(from).pascals
-                : hookUp.port(from).map(port -> port.pressure().pascals()).orElse(0.0);
+                : parts.port(from).map(port -> port.pressure().pascals()).orElse(0.0);
         double coupling = HookUpPractice.COUPLING_ML.value() * 1e-6 * law.vapourDensity(pascals);
-        if (!hookUp.gas().mayBeVented() && refrigerant > coupling * 1.001) {
+        if (!parts.hookUp.gas().mayBeVented() && refrigerant > coupling * 1.001) {
             breaks(Invariant.VENTED_FORBIDDEN_GROUP, from);
         }
         // a pump is the way to be rid of a hose of unknown content; the open air is not
@@ -205,7 +205,7 @@ final class HookUpBench {
     /** The pressure of a cylinder after something went in or out. */
     void settleCylinder(String name) {
         Cell cell = cells.get(name);
-        if (cell != null && hookUp.cylinder(name).isPresent()) {
+        if (cell != null && parts.cylinder(name).isPresent()) {
             cell.pascals = law.pressure(cell.refrigerant, cell.air, cell.size, cell.kelvins);
             cell.liquid = law.isLiquid(cell.refrigerant, cell.size, cell.kelvins);
         }

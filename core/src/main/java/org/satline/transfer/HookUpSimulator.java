@@ -22,10 +22,7 @@ import org.satline.transfer.OpenPaths.Group;
 public final class HookUpSimulator {
     private final HookUp hookUp;
     private final GasLaw law;
-    private final Map<String, Double> sizes = new LinkedHashMap<>();
-    private final Set<String> valves;
-    private final Set<String> hoseEnds;
-    private final Set<String> connections;
+    private final Layout parts;
 
     /**
      * Prepares a hook-up.
@@ -36,10 +33,7 @@ public final class HookUpSimulator {
         Parts.required("hookUp", hookUp);
         this.hookUp = hookUp;
         this.law = hookUp.law();
-        this.valves = Set.copyOf(hookUp.valves());
-        this.hoseEnds = Set.copyOf(hookUp.hoseEnds());
-        this.connections = Set.copyOf(hookUp.connections());
-        hookUp.volumes().forEach((name, size) -> sizes.put(name, size.cubicMetres()));
+        this.parts = new Layout(hookUp);
     }
 
     /**
@@ -118,15 +112,15 @@ public final class HookUpSimulator {
                     + "; known are the hose ends " + hookUp.hoseEnds() + ", the connections " + hookUp.connections()
                     + " and the valves " + hookUp.valves());
         });
-        HookUpBench bench = new HookUpBench(hookUp, sizes, law, state);
+        HookUpBench bench = new HookUpBench(parts, law, state);
         HookUpState turned = turn(state, act);
         joints(bench, state, turned, act);
         if (act.kind() == Act.Kind.OPEN_SHORT) {
             Map<String, Opening> meanwhile = new HashMap<>(turned.valves());
             meanwhile.put(act.target(), Opening.CRACKED);
-            new FlowSettler(bench, new OpenPaths(hookUp, turned, meanwhile), turned, act).settle();
+            new FlowSettler(bench, new OpenPaths(parts, turned, meanwhile), turned, act).settle();
         }
-        OpenPaths paths = new OpenPaths(hookUp, turned, turned.valves());
+        OpenPaths paths = new OpenPaths(parts, turned, turned.valves());
         new FlowSettler(bench, paths, turned, act).settle();
         List<Group> shut =
                 paths.groups().stream().filter(group -> group.ends().isEmpty()).toList();
@@ -154,8 +148,8 @@ public final class HookUpSimulator {
                 String to = act.to().orElseThrow();
                 boolean taken = state.joints().values().stream()
                         .anyMatch(other -> other.at().equals(to));
-                yield no(!hoseEnds.contains(target), "there is no such hose end")
-                        .or(() -> no(!connections.contains(to), "there is no connection to join it to"))
+                yield no(!parts.hoseEnds.contains(target), "there is no such hose end")
+                        .or(() -> no(!parts.connections.contains(to), "there is no connection to join it to"))
                         .or(() -> no(joint.isPresent(), "it is joined already; take it off first"))
                         .or(() -> no(taken, "the connection is taken; take the other hose off first"));
             }
@@ -167,14 +161,14 @@ public final class HookUpSimulator {
                         .anyMatch(other -> other.at().equals(target));
                 boolean capped = state.capped().contains(target);
                 yield no(
-                        !connections.contains(target) || taken || capped == (act.kind() == Act.Kind.CAP),
+                        !parts.connections.contains(target) || taken || capped == (act.kind() == Act.Kind.CAP),
                         "there is no such free connection, or it is capped or open already");
             }
             case OPEN, CRACK, OPEN_SHORT, CLOSE ->
-                no(!valves.contains(target), "there is no such valve")
+                no(!parts.valves.contains(target), "there is no such valve")
                         .or(() -> no(
-                                hoseEnds.contains(target)
-                                        && hookUp.fitting(target, state) != EndFitting.OPEN_CLOSE_VALVE,
+                                parts.hoseEnds.contains(target)
+                                        && parts.fitting(target, state) != EndFitting.OPEN_CLOSE_VALVE,
                                 "the hand valve is at the other end of the hose"));
             case INVERT, SET_UPRIGHT ->
                 no(
@@ -232,13 +226,13 @@ public final class HookUpSimulator {
             case INVERT -> inverted.add(target);
             case SET_UPRIGHT -> inverted.remove(target);
             case TURN_ROUND -> {
-                ServiceHose hose = hookUp.hose(target).orElseThrow();
+                ServiceHose hose = parts.hose(target).orElseThrow();
                 if (!turned.remove(target)) {
                     turned.add(target);
                 }
                 String one = hose.end(HoseSide.SYSTEM);
                 String other = hose.end(HoseSide.CYLINDER);
-                if (valves.contains(one)) {
+                if (parts.valves.contains(one)) {
                     openings.put(one, state.valve(other));
                     openings.put(other, state.valve(one));
                 }
@@ -256,13 +250,13 @@ public final class HookUpSimulator {
         String end = act.target();
         boolean wasTight = before.joint(end).map(Joint::tight).orElse(false);
         boolean isTight = after.joint(end).map(Joint::tight).orElse(false);
-        boolean parts = act.kind() == Act.Kind.LOOSEN || act.kind() == Act.Kind.TAKE_OFF;
-        if (wasTight == isTight && !parts) {
+        boolean parting = act.kind() == Act.Kind.LOOSEN || act.kind() == Act.Kind.TAKE_OFF;
+        if (wasTight == isTight && !parting) {
             return;
         }
         String at =
-                (wasTight || parts ? before : after).joint(end).orElseThrow().at();
-        Optional<SystemPort> bareCore = hookUp.port(at).filter(port -> !port.hasValve());
+                (wasTight || parting ? before : after).joint(end).orElseThrow().at();
+        Optional<SystemPort> bareCore = parts.port(at).filter(port -> !port.hasValve());
         if (bareCore.isPresent() && wasTight != isTight) {
             SystemPort port = bareCore.get();
             if (!hookUp.gas().mayBeVented()) {
@@ -278,14 +272,14 @@ public final class HookUpSimulator {
                         port.temperature().kelvins());
             }
         }
-        if (parts) {
+        if (parting) {
             liquidBehind(bench, before, end, at, wasTight);
         }
     }
 
     private void liquidBehind(HookUpBench bench, HookUpState before, String end, String at, boolean wasTight) {
-        OpenPaths paths = new OpenPaths(hookUp, before, before.valves());
-        String hose = hookUp.hose(end).orElseThrow().name();
+        OpenPaths paths = new OpenPaths(parts, before, before.valves());
+        String hose = parts.hose(end).orElseThrow().name();
         Cell inHose = bench.cell(hose);
         boolean liquid = inHose.liquid;
         if (paths.endPassesLoose(end)) {
@@ -303,9 +297,9 @@ public final class HookUpSimulator {
     private boolean liquidAt(HookUpBench bench, HookUpState state, String connection, String volume) {
         Cell cell = bench.cells.get(volume);
         if (cell == null) {
-            return hookUp.port(volume).map(SystemPort::liquid).orElse(false);
+            return parts.port(volume).map(SystemPort::liquid).orElse(false);
         }
-        boolean stands = hookUp.cylinder(volume)
+        boolean stands = parts.cylinder(volume)
                 .map(cylinder -> cylinder.liquidAt(connection, state.inverted().contains(volume)))
                 .orElse(true);
         return cell.liquid && stands;

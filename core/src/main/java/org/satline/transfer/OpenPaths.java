@@ -29,23 +29,23 @@ final class OpenPaths {
     /** Nodes open to each other, in a fixed order, and the ends that they are open to. */
     record Group(Set<String> nodes, List<Edge> ends) {}
 
-    private final HookUp hookUp;
+    private final Layout parts;
     private final HookUpState state;
     private final Map<String, Opening> valves;
     private final Map<String, List<Edge>> edges = new LinkedHashMap<>();
     private final Set<String> wideLeaks = new HashSet<>();
 
-    OpenPaths(HookUp hookUp, HookUpState state, Map<String, Opening> valves) {
-        this.hookUp = hookUp;
+    OpenPaths(Layout parts, HookUpState state, Map<String, Opening> valves) {
+        this.parts = parts;
         this.state = state;
         this.valves = valves;
-        hookUp.volumes().keySet().stream()
-                .filter(name -> hookUp.cylinder(name).isEmpty())
+        parts.sizes.keySet().stream()
+                .filter(name -> parts.cylinder(name).isEmpty())
                 .forEach(this::node);
         Map<String, String> taken = new HashMap<>();
         state.joints().forEach((end, joint) -> taken.put(joint.at(), end));
-        hookUp.hoseEnds().forEach(this::hoseEnd);
-        for (String connection : hookUp.connections()) {
+        parts.hoseEnds.forEach(this::hoseEnd);
+        for (String connection : parts.connections) {
             if (!taken.containsKey(connection)
                     && !state.capped().contains(connection)
                     && !connection.equals(HookUp.PUMP)
@@ -54,7 +54,7 @@ final class OpenPaths {
                 open(leak, volume(connection), connection, cracked(connection));
             }
         }
-        if (hookUp.manifold().isPresent()) {
+        if (parts.hookUp.manifold().isPresent()) {
             chambers(Manifold.LOW_CHAMBER, Manifold.LOW_VALVE);
             chambers(Manifold.HIGH_CHAMBER, Manifold.HIGH_VALVE);
         }
@@ -70,8 +70,8 @@ final class OpenPaths {
     }
 
     private void hoseEnd(String end) {
-        String hose = hookUp.hose(end).orElseThrow().name();
-        EndFitting fitting = hookUp.fitting(end, state);
+        String hose = parts.hose(end).orElseThrow().name();
+        EndFitting fitting = parts.fitting(end, state);
         Optional<Joint> joint = state.joint(end);
         boolean tight = joint.map(Joint::tight).orElse(false);
         boolean endPasses = endPasses(fitting, end, tight);
@@ -106,25 +106,21 @@ final class OpenPaths {
 
     /** Whether a hose end lets through what is in the hose once its joint is loose. */
     boolean endPassesLoose(String end) {
-        return endPasses(hookUp.fitting(end, state), end, /* tight= */ false);
+        return endPasses(parts.fitting(end, state), end, /* tight= */ false);
     }
 
     /** Whether a connection lets through what is behind it. */
     boolean passes(String connection, boolean tight) {
-        Optional<SystemPort> port = hookUp.port(connection);
+        Optional<SystemPort> port = parts.port(connection);
         if (port.isPresent()) {
             return port.get().hasValve() ? isOpen(connection) : tight;
         }
         return switch (connection) {
-            case Manifold.CENTRE -> !fourValves() || isOpen(Manifold.CHARGING_VALVE);
+            case Manifold.CENTRE -> !parts.fourValves || isOpen(Manifold.CHARGING_VALVE);
             case Manifold.VACUUM -> isOpen(Manifold.VACUUM_VALVE);
             case Manifold.LOW, Manifold.HIGH, Manifold.CENTRE_2, HookUp.PUMP -> true;
             default -> isOpen(connection);
         };
-    }
-
-    private boolean fourValves() {
-        return hookUp.manifold().orElseThrow().valves() == 4;
     }
 
     private boolean cracked(String connection) {
@@ -147,7 +143,7 @@ final class OpenPaths {
             case Manifold.HIGH -> Manifold.HIGH_CHAMBER;
             case Manifold.CENTRE, Manifold.CENTRE_2, Manifold.VACUUM -> Manifold.CENTRE_CHAMBER;
             case HookUp.PUMP -> state.running().contains(HookUp.PUMP) ? HookUp.PUMP : HookUp.AIR;
-            default -> hookUp.cylinder(connection).map(ServiceCylinder::name).orElse(connection);
+            default -> parts.cylinder(connection).map(ServiceCylinder::name).orElse(connection);
         };
     }
 
@@ -183,8 +179,8 @@ final class OpenPaths {
     boolean isEnd(String name) {
         return name.equals(HookUp.AIR)
                 || name.equals(HookUp.PUMP)
-                || hookUp.port(name).isPresent()
-                || hookUp.cylinder(name).isPresent();
+                || parts.port(name).isPresent()
+                || parts.cylinder(name).isPresent();
     }
 
     /** Whether a valve between those nodes, or from them to an end of paths, is open by a crack only. */
