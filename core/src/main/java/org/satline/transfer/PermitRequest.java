@@ -1,0 +1,41 @@
+package org.satline.transfer;
+
+import java.util.List;
+import java.util.Optional;
+import org.satline.duty.Holder;
+import org.satline.explanation.Finding;
+import org.satline.quantity.Parts;
+
+/**
+ * What a permit is asked for. Immutable, thread-safe.
+ *
+ * @param direction which way refrigerant is to go
+ * @param ports the open ports of the system with their pressures
+ * @param hosePort the port at which the hose hangs; nothing where a manifold reaches each open port
+ * @param cylinder the valve of the cylinder with its pressure; nothing where no cylinder is connected
+ * @param cylinderName the name of the cylinder, empty where there is none
+ * @param system who owns what is in the system, and what it is
+ * @param held who owns what is in the cylinder, what it is and where it comes from; nothing where no cylinder is connected
+ * @param cylinderFindings what the check of the cylinder found
+ * @param glides whether the refrigerant is a blend, of which only liquid keeps its composition
+ * @param hose whether the hose is ready
+ */
+public record PermitRequest(
+        Direction direction,
+        List<ConnectionPoint> ports,
+        Optional<PointKind> hosePort,
+        Optional<ConnectionPoint> cylinder,
+        String cylinderName,
+        Holder system,
+        Optional<Holder> held,
+        List<Finding> cylinderFindings,
+        boolean glides,
+        HoseState hose) {
+    /** {@inheritDoc} */
+    public PermitRequest {
+        Parts.required("direction hosePort cylinder cylinderName", direction, hosePort, cylinder, cylinderName);
+        Parts.required("system held hose", system, held, hose);
+        ports = List.copyOf(ports);
+        cylinderFindings = List.copyOf(cylinderFindings);
+    }
+}
