@@ -1,341 +1,210 @@
 package org.satline.cylinder;
 
 import java.time.LocalDate;
-import java.util.List;
-import java.util.Objects;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.satline.quantity.Density;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Volume;
 
 /**
- * What is stamped on a cylinder. Tare and water capacity are always needed; the rest is optional here, and {@link StampCheck} says what
- * its absence forbids. Immutable, thread-safe.
+ * What is stamped on a cylinder. Tare and water capacity are always needed; {@link FillAssessor} says what the absence of the rest
+ * forbids. Immutable, thread-safe.
+ *
+ * @param values what is stamped: of the type that each stamp names; a water capacity may be given as a volume and is kept as a mass
  */
-public final class CylinderStamps {
+public record CylinderStamps(Map<Stamp, Object> values) {
     /** Density of water at 15.6 degC (60 degF), to which water capacities refer; 62.37 lb/ft3. */
     public static final Density WATER_AT_60_F = Density.ofKilogramsPerCubicMetre(999.0);
 
-    private final Mass tare;
     /** The largest portable tanks hold about this much water; common practice, no source. */
     private static final double LARGEST_CAPACITY_KG = 30_000;
 
-    private final Mass waterCapacity;
-    private final Optional<CylinderSpecification> specification;
-    private final Optional<GaugePressure> servicePressure;
-    private final Optional<GaugePressure> testPressure;
-    private final Optional<Boolean> flammableMark;
-    private final Optional<LocalDate> retestDue;
-    private final Optional<Boolean> refillable;
-    private final Optional<Mass> massRating;
-
-    private CylinderStamps(Builder builder, Mass tare, Mass waterCapacity) {
-        this.tare = tare;
-        this.waterCapacity = waterCapacity;
-        this.specification = Optional.ofNullable(builder.specification);
-        this.servicePressure = Optional.ofNullable(builder.servicePressure);
-        this.testPressure = Optional.ofNullable(builder.testPressure);
-        this.flammableMark = Optional.ofNullable(builder.flammableMark);
-        this.retestDue = Optional.ofNullable(builder.retestDue);
-        this.refillable = Optional.ofNullable(builder.refillable);
-        this.massRating = Optional.ofNullable(builder.massRating);
+    /** {@inheritDoc} */
+    public CylinderStamps {
+        Map<Stamp, Object> kept = new EnumMap<>(Stamp.class);
+        values.forEach((stamp, value) -> kept.put(stamp, checked(stamp, value)));
+        for (Stamp needed : new Stamp[] {Stamp.TARE, Stamp.WATER_CAPACITY}) {
+            if (!(kept.get(needed) instanceof Mass mass && mass.kilograms() > 0)) {
+                throw new IllegalArgumentException(
+                        needed.field()
+                                + " is missing from the stamps or zero; read it on the collar, a cylinder without it is not filled");
+            }
+        }
+        values = Collections.unmodifiableMap(kept);
     }
 
     /**
-     * Starts from an empty set of stamps.
+     * The least that must be known.
      *
-     * @return a builder, for one thread
+     * @param tare the mass of the empty cylinder with its valve, above zero
+     * @param waterCapacity the mass of water at 60 degF that fills it, above zero, at most 30000 kg
+     * @return the stamps
      */
-    public static Builder builder() {
-        return new Builder();
+    public static CylinderStamps of(Mass tare, Mass waterCapacity) {
+        return new CylinderStamps(Map.of(Stamp.TARE, tare, Stamp.WATER_CAPACITY, waterCapacity));
     }
 
     /**
-     * Returns the tare weight (TW): the empty cylinder with its valve.
+     * The same with the inner volume in place of the water capacity.
+     *
+     * @param tare the mass of the empty cylinder with its valve, above zero
+     * @param volume the inner volume, above zero
+     * @return the stamps
+     */
+    public static CylinderStamps of(Mass tare, Volume volume) {
+        return new CylinderStamps(Map.of(Stamp.TARE, tare, Stamp.WATER_CAPACITY, volume));
+    }
+
+    private static Object checked(Stamp stamp, Object value) {
+        Parts.required(stamp.field(), value);
+        Object kept =
+                stamp == Stamp.WATER_CAPACITY && value instanceof Volume volume ? WATER_AT_60_F.times(volume) : value;
+        if (!stamp.type().isInstance(kept)) {
+            throw new IllegalArgumentException(stamp.field() + " " + value + " is no "
+                    + stamp.type().getSimpleName() + "; write it as in " + stamp.example());
+        }
+        if (stamp == Stamp.WATER_CAPACITY && !(((Mass) kept).kilograms() <= LARGEST_CAPACITY_KG)) {
+            throw new IllegalArgumentException(
+                    "waterCapacity " + value + " is outside (0, 30000] kg; read it on the collar and mind its unit");
+        }
+        return kept;
+    }
+
+    /**
+     * The same with one stamp more, or another one.
+     *
+     * @param stamp which
+     * @param value what it says, of the type that the stamp names
+     * @return the changed stamps
+     */
+    public CylinderStamps with(Stamp stamp, Object value) {
+        Map<Stamp, Object> changed = new EnumMap<>(values);
+        changed.put(stamp, value);
+        return new CylinderStamps(changed);
+    }
+
+    /**
+     * The same with one stamp less.
+     *
+     * @param stamp which; not tare or water capacity
+     * @return the changed stamps
+     */
+    public CylinderStamps without(Stamp stamp) {
+        Map<Stamp, Object> changed = new EnumMap<>(values);
+        changed.remove(stamp);
+        return new CylinderStamps(changed);
+    }
+
+    private <T> Optional<T> get(Stamp stamp, Class<T> type) {
+        return Optional.ofNullable(values.get(stamp)).map(type::cast);
+    }
+
+    /**
+     * Tare weight (TW).
      *
      * @return the tare, above zero
      */
     public Mass tare() {
-        return tare;
+        return get(Stamp.TARE, Mass.class).orElseThrow();
     }
 
     /**
-     * Returns the water capacity (WC), by mass of water at 60 degF.
+     * Water capacity (WC), by mass of water at 60 degF.
      *
      * @return the water capacity, above zero
      */
     public Mass waterCapacity() {
-        return waterCapacity;
+        return get(Stamp.WATER_CAPACITY, Mass.class).orElseThrow();
     }
 
     /**
-     * Returns the inner volume: the water capacity over the density of water at 60 degF.
+     * Inner volume: the water capacity over the density of water at 60 degF.
      *
      * @return the volume
      */
     public Volume volume() {
-        return Volume.ofCubicMetres(waterCapacity.kilograms() / WATER_AT_60_F.kilogramsPerCubicMetre());
+        return Volume.ofCubicMetres(waterCapacity().kilograms() / WATER_AT_60_F.kilogramsPerCubicMetre());
     }
 
     /**
-     * Returns the specification.
+     * Specification mark.
      *
      * @return the mark, where known
      */
     public Optional<CylinderSpecification> specification() {
-        return specification;
+        return get(Stamp.SPECIFICATION, CylinderSpecification.class);
     }
 
     /**
-     * Returns the service pressure: stamped on its own, else the one within the specification mark.
+     * Service pressure: stamped on its own, else the one within the specification mark.
      *
      * @return gauge pressure at 70 degF, where known
      */
     public Optional<GaugePressure> servicePressure() {
-        return servicePressure.or(() -> specification.flatMap(CylinderSpecification::markedPressure));
+        return separateServicePressure().or(() -> specification().flatMap(CylinderSpecification::markedPressure));
     }
 
     /** The service pressure stamped apart from the specification mark. */
     Optional<GaugePressure> separateServicePressure() {
-        return servicePressure;
+        return get(Stamp.SERVICE_PRESSURE, GaugePressure.class);
     }
 
     /**
-     * Returns the test pressure.
+     * Test pressure.
      *
      * @return gauge pressure, where known
      */
     public Optional<GaugePressure> testPressure() {
-        return testPressure;
+        return get(Stamp.TEST_PRESSURE, GaugePressure.class);
     }
 
     /**
-     * Tells whether the cylinder is marked for flammable gas.
+     * Whether the cylinder is marked for flammable gas.
      *
      * @return true or false, where known
      */
     public Optional<Boolean> flammableMark() {
-        return flammableMark;
+        return get(Stamp.FLAMMABLE_MARK, Boolean.class);
     }
 
     /**
-     * Returns the last day on which the cylinder may be filled before its next retest.
+     * The last day on which the cylinder may be filled before its next retest.
      *
      * @return the day, where known
      */
     public Optional<LocalDate> retestDue() {
-        return retestDue;
+        return get(Stamp.RETEST_DUE, LocalDate.class);
     }
 
     /**
-     * Tells whether the cylinder may be refilled: never by a non-refillable mark, whatever is stated; else as stated, else as its specification says.
+     * Whether the cylinder may be refilled: as its mark says, whatever is stated; else as stated.
      *
      * @return true or false, where known
      */
     public Optional<Boolean> refillable() {
-        if (specification.filter(CylinderSpecification::isNonRefillable).isPresent()) {
-            return Optional.of(false);
-        }
-        return refillable.or(
-                () -> specification.filter(mark -> !mark.type().isEmpty()).map(mark -> true));
+        return specification()
+                .flatMap(CylinderSpecification::refillable)
+                .or(() -> get(Stamp.REFILLABLE, Boolean.class));
+    }
+
+    /** Whether what is stated of refilling contradicts the mark. */
+    boolean isRefillingContradictory() {
+        return get(Stamp.REFILLABLE, Boolean.class)
+                .filter(stated -> !refillable().equals(Optional.of(stated)))
+                .isPresent();
     }
 
     /**
-     * Tells whether the cylinder is stated to be refillable against its mark.
-     *
-     * @return true where a non-refillable mark is stated to be refillable
-     */
-    public boolean isRefillingContradictory() {
-        return refillable.orElse(false) && refillable().equals(Optional.of(false));
-    }
-
-    /**
-     * Returns the greatest mass for which the container is rated, a figure that some older containers carry.
+     * The greatest mass for which the container is rated.
      *
      * @return the rating, where known
      */
     public Optional<Mass> massRating() {
-        return massRating;
-    }
-
-    /** All that is stamped, and what follows from it, in a fixed order. */
-    private List<Object> parts() {
-        return List.of(
-                tare(),
-                waterCapacity(),
-                specification(),
-                servicePressure(),
-                testPressure(),
-                flammableMark(),
-                retestDue(),
-                refillable(),
-                isRefillingContradictory(),
-                massRating());
-    }
-
-    /**
-     * Equality of all that is stamped, or follows from it.
-     *
-     * @param other the object to compare with
-     * @return whether both are the same stamps
-     */
-    @Override
-    public boolean equals(@Nullable Object other) {
-        return other instanceof CylinderStamps stamps && stamps.parts().equals(parts());
-    }
-
-    /**
-     * Hash code that goes with equality.
-     *
-     * @return hash code
-     */
-    @Override
-    public int hashCode() {
-        return parts().hashCode();
-    }
-
-    @Override
-    public String toString() {
-        return specification.map(mark -> mark + ", ").orElse("") + "WC " + waterCapacity + ", TW " + tare;
-    }
-
-    /** Collects the stamps. Mutable; for one thread. */
-    public static final class Builder {
-        private @Nullable Mass tare;
-        private @Nullable Mass waterCapacity;
-        private @Nullable CylinderSpecification specification;
-        private @Nullable GaugePressure servicePressure;
-        private @Nullable GaugePressure testPressure;
-        private @Nullable Boolean flammableMark;
-        private @Nullable LocalDate retestDue;
-        private @Nullable Boolean refillable;
-        private @Nullable Mass massRating;
-
-        private Builder() {}
-
-        /**
-         * Sets the tare weight.
-         *
-         * @param value the mass of the empty cylinder with its valve
-         * @return this builder
-         */
-        public Builder tare(Mass value) {
-            tare = Objects.requireNonNull(value, "tare");
-            return this;
-        }
-
-        /**
-         * Sets the water capacity.
-         *
-         * @param value the mass of water at 60 degF that fills the cylinder
-         * @return this builder
-         */
-        public Builder waterCapacity(Mass value) {
-            waterCapacity = Objects.requireNonNull(value, "waterCapacity");
-            return this;
-        }
-
-        /**
-         * Sets the specification.
-         *
-         * @param value the mark
-         * @return this builder
-         */
-        public Builder specification(CylinderSpecification value) {
-            specification = Objects.requireNonNull(value, "specification");
-            return this;
-        }
-
-        /**
-         * Sets the service pressure.
-         *
-         * @param value gauge pressure at 70 degF
-         * @return this builder
-         */
-        public Builder servicePressure(GaugePressure value) {
-            servicePressure = Objects.requireNonNull(value, "servicePressure");
-            return this;
-        }
-
-        /**
-         * Sets the test pressure.
-         *
-         * @param value gauge pressure
-         * @return this builder
-         */
-        public Builder testPressure(GaugePressure value) {
-            testPressure = Objects.requireNonNull(value, "testPressure");
-            return this;
-        }
-
-        /**
-         * States whether the cylinder is marked for flammable gas.
-         *
-         * @param value true where it is
-         * @return this builder
-         */
-        public Builder flammableMark(boolean value) {
-            flammableMark = value;
-            return this;
-        }
-
-        /**
-         * Sets the retest date.
-         *
-         * @param value the last day on which it may be filled
-         * @return this builder
-         */
-        public Builder retestDue(LocalDate value) {
-            retestDue = Objects.requireNonNull(value, "retestDue");
-            return this;
-        }
-
-        /**
-         * States whether the cylinder may be refilled.
-         *
-         * @param value true where it may
-         * @return this builder
-         */
-        public Builder refillable(boolean value) {
-            refillable = value;
-            return this;
-        }
-
-        /**
-         * Sets the greatest mass for which the container is rated.
-         *
-         * @param value the rating
-         * @return this builder
-         */
-        public Builder massRating(Mass value) {
-            massRating = Objects.requireNonNull(value, "massRating");
-            return this;
-        }
-
-        /**
-         * Builds the stamps.
-         *
-         * @return the stamps
-         * @throws IllegalArgumentException if tare or water capacity is missing or zero
-         */
-        public CylinderStamps build() {
-            if (waterCapacity != null && !(waterCapacity.kilograms() <= LARGEST_CAPACITY_KG)) {
-                throw new IllegalArgumentException("water capacity (WC) " + waterCapacity
-                        + " is outside (0, 30000] kg; read it on the collar and mind its unit");
-            }
-            return new CylinderStamps(
-                    this, above0(tare, "tare weight (TW)"), above0(waterCapacity, "water capacity (WC)"));
-        }
-
-        private static Mass above0(@Nullable Mass mass, String what) {
-            if (mass == null || !(mass.kilograms() > 0)) {
-                throw new IllegalArgumentException(
-                        what
-                                + " is missing from the stamps or zero; read it on the collar, a cylinder without it is not filled");
-            }
-            return mass;
-        }
+        return get(Stamp.MASS_RATING, Mass.class);
     }
 }

@@ -1,205 +1,154 @@
 package org.satline.cylinder;
 
-import java.util.Collections;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import org.satline.cylinder.FillRule.Basis;
-import org.satline.cylinder.RuleOutcome.Forbidden;
 import org.satline.cylinder.RuleOutcome.MassLimit;
+import org.satline.explanation.Finding;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Parts;
-import org.satline.safety.Caution;
 
-/**
- * How much this cylinder may hold of this refrigerant, by every rule of the book side by side, and whether it may be filled at all.
- * Made by {@link FillAssessor}. Immutable, thread-safe.
- *
- * @param question what was asked
- * @param outcomes one outcome for each rule, and for each candidate refrigerant where there are several
- * @param refusals reasons why the cylinder must not be filled; empty where it may be
- * @param cautions what to know, the cautions of the governing limit first
- */
-public record FillAssessment(
-        FillQuestion question, List<CandidateOutcome> outcomes, List<Refusal> refusals, List<Caution> cautions) {
+/** How much a cylinder may hold: allowed up to a limit, refused, or open until something is supplied. Made by {@link FillAssessor}. Immutable. */
+public sealed interface FillAssessment {
     /**
-     * The outcome of a rule for one of the refrigerants that the cylinder may hold.
+     * What the rules say, side by side, whatever came out; for showing it.
+     *
+     * @return the answers of all rules
+     */
+    Answers answers();
+
+    /**
+     * The answers of all rules. Its limits are for showing: only {@link Allowed} gives one to fill to.
+     *
+     * @param question what was asked
+     * @param outcomes what each rule says about each refrigerant that may be inside
+     * @param cautions what to know
+     */
+    record Answers(FillQuestion question, List<CandidateOutcome> outcomes, List<Finding> cautions) {
+        /** {@inheritDoc} */
+        public Answers {
+            Parts.required("question", question);
+            outcomes = List.copyOf(outcomes);
+            cautions = List.copyOf(cautions);
+        }
+
+        /**
+         * The largest contents by the rules of the chosen set.
+         *
+         * @param bases whether law, practice or both are asked
+         * @return limits, the strictest first
+         */
+        public List<MassLimit> limits(Set<Basis> bases) {
+            return outcomes.stream()
+                    .map(CandidateOutcome::outcome)
+                    .filter(MassLimit.class::isInstance)
+                    .map(MassLimit.class::cast)
+                    .filter(limit -> question.rules().contains(limit.rule())
+                            && bases.contains(limit.rule().basis()))
+                    .sorted(Comparator.comparing(MassLimit::maximumContents))
+                    .toList();
+        }
+
+        /**
+         * The outcome of a rule, of the refrigerant for which it allows least.
+         *
+         * @param rule the rule
+         * @return its outcome
+         * @throws IllegalArgumentException if the rule was not applied
+         */
+        public RuleOutcome outcomeOf(FillRule rule) {
+            return outcomes.stream()
+                    .map(CandidateOutcome::outcome)
+                    .filter(outcome -> outcome.rule().equals(rule))
+                    .min(Comparator.comparingDouble(RuleOutcome::allows))
+                    .orElseThrow(() -> new IllegalArgumentException("rule " + rule.name() + " was not applied: "
+                            + (outcomes.isEmpty() ? "the refrigerant is unknown" : "it is not in the book")));
+        }
+    }
+
+    /**
+     * The outcome of one rule for one refrigerant.
      *
      * @param designation the refrigerant
      * @param outcome what the rule says
      */
-    public record CandidateOutcome(String designation, RuleOutcome outcome) {
+    record CandidateOutcome(String designation, RuleOutcome outcome) {
         /** {@inheritDoc} */
         public CandidateOutcome {
             Parts.required("designation outcome", designation, outcome);
         }
     }
 
-    /** {@inheritDoc} */
-    public FillAssessment {
-        Objects.requireNonNull(question, "question");
-        outcomes = List.copyOf(outcomes);
-        refusals = List.copyOf(refusals);
-        cautions = List.copyOf(cautions);
-    }
-
     /**
-     * Tells whether the cylinder must not be filled.
+     * It may be filled up to a limit.
      *
-     * @return true where there is a reason
+     * @param governing the strictest limit of the chosen set
+     * @param answers the answers of all rules
      */
-    public boolean isRefused() {
-        return !refusals.isEmpty();
-    }
-
-    /**
-     * Whether every test that applies could be made. Where partial stamps are accepted, those left out leave tests open: then a limit is what the
-     * rules say of the data given, and no leave to fill.
-     *
-     * @return false where a rule of the set could not be tested, or a stamp or the day of filling is not given; the cautions say which
-     */
-    public boolean everyTestMade() {
-        return missing().isEmpty() && untestedRules().isEmpty();
-    }
-
-    /**
-     * What to supply so that the tests that are open can be made.
-     *
-     * @return in the order of the constants, unmodifiable; empty where nothing is missing, or where partial stamps are refused anyway
-     */
-    public Set<FillDatum> missing() {
-        Set<FillDatum> missing = StampCheck.missing(question);
-        for (RuleOutcome.NotTested each : untestedRules()) {
-            FillMethod method = each.rule().method();
-            if (method == FillMethod.SERVICE_PRESSURE
-                    && question.stamps().servicePressure().isEmpty()) {
-                missing.add(FillDatum.SERVICE_PRESSURE);
-            } else if ((method == FillMethod.TEST_PRESSURE || method == FillMethod.LEAST_TEST_PRESSURE)
-                    && question.stamps().testPressure().isEmpty()) {
-                missing.add(FillDatum.TEST_PRESSURE);
-            }
+    record Allowed(MassLimit governing, Answers answers) implements FillAssessment {
+        /** {@inheritDoc} */
+        public Allowed {
+            Parts.required("governing answers", governing, answers);
         }
-        return Collections.unmodifiableSet(missing);
-    }
 
-    /**
-     * Rules of the set that could not be tested for want of data.
-     *
-     * @return outcomes with what is missing, in the order of the rules, unmodifiable
-     */
-    public List<RuleOutcome.NotTested> untestedRules() {
-        return outcomes.stream()
-                .map(CandidateOutcome::outcome)
-                .filter(RuleOutcome.NotTested.class::isInstance)
-                .map(RuleOutcome.NotTested.class::cast)
-                .filter(outcome -> question.jurisdiction().rules().contains(outcome.rule()))
-                .toList();
-    }
-
-    /**
-     * Returns the limit to fill to: the strictest of the chosen set, law and practice together.
-     *
-     * @return the governing limit; nothing where the cylinder is refused or no rule of the set gives one
-     */
-    public Optional<MassLimit> governing() {
-        return strictest(Set.of(Basis.LAW, Basis.PRACTICE));
-    }
-
-    /**
-     * Returns the strictest limit of the chosen set that is law.
-     *
-     * @return the limit by law; nothing where the cylinder is refused or no rule gives one
-     */
-    public Optional<MassLimit> governingLaw() {
-        return strictest(Set.of(Basis.LAW));
-    }
-
-    /**
-     * Returns the strictest limit of the chosen set that is custom.
-     *
-     * @return the limit by practice; nothing where the cylinder is refused or no rule gives one
-     */
-    public Optional<MassLimit> governingPractice() {
-        return strictest(Set.of(Basis.PRACTICE));
-    }
-
-    /**
-     * Lists what the rules of the chosen set say of the volume, to be shown beside one another. They are listed for a refused cylinder too, and are no
-     * leave to fill it: what may be filled in is {@link #governing()} alone.
-     *
-     * @return the limits, the strictest first, unmodifiable
-     */
-    public List<MassLimit> limits() {
-        return limits(question, outcomes, Set.of(Basis.values()));
-    }
-
-    /**
-     * Returns the strictest outcome of one rule, whether or not it is in the chosen set.
-     *
-     * @param rule the rule
-     * @return the outcome; where the candidates differ, the one that allows least
-     * @throws IllegalArgumentException if the rule was not applied
-     */
-    public RuleOutcome outcomeOf(FillRule rule) {
-        return outcomes.stream()
-                .map(CandidateOutcome::outcome)
-                .filter(outcome -> outcome.rule().equals(rule))
-                .min(Comparator.comparingDouble(FillAssessment::severity))
-                .orElseThrow(() -> new IllegalArgumentException("rule " + rule.name() + " was not applied: "
-                        + (outcomes.isEmpty() ? "the refrigerant is unknown" : "it is not in the book")));
-    }
-
-    /** Orders outcomes from the one that allows least. */
-    private static double severity(RuleOutcome outcome) {
-        if (outcome instanceof Forbidden) {
-            return Double.NEGATIVE_INFINITY;
+        /**
+         * The largest contents.
+         *
+         * @return the limit
+         */
+        public Mass limit() {
+            return governing.maximumContents();
         }
-        if (outcome instanceof RuleOutcome.PressureTest test) {
-            return test.margin().pascals();
+
+        /**
+         * The derivation of the limit.
+         *
+         * @return steps, in order
+         */
+        public List<Step> steps() {
+            return governing.steps();
         }
-        return outcome.maximumKilograms().orElse(Double.POSITIVE_INFINITY);
     }
 
     /**
-     * Returns how much more a limit would allow than given contents.
+     * It must not be filled.
      *
-     * @param limit a limit of this assessment
-     * @param contents the contents
-     * @return kilograms, below zero where the contents are over this limit
+     * @param why what forbids it, then what is missing as well; at least one
+     * @param answers the answers of all rules
      */
-    public static double marginKilograms(MassLimit limit, Mass contents) {
-        return limit.maximumContents().kilograms() - contents.kilograms();
+    record Refused(List<Finding> why, Answers answers) implements FillAssessment {
+        /** {@inheritDoc} */
+        public Refused {
+            why = List.copyOf(why);
+            Parts.required("answers", answers);
+        }
     }
 
     /**
-     * Returns the derivation of the governing limit.
+     * Whether it may be filled depends on what is missing.
      *
-     * @return the steps; empty where there is no limit to fill to
+     * @param missing what must be supplied, at least one
+     * @param answers the answers of all rules
      */
-    public List<Step> steps() {
-        return governing().map(MassLimit::steps).orElse(List.of());
+    record Open(List<Finding> missing, Answers answers) implements FillAssessment {
+        /** {@inheritDoc} */
+        public Open {
+            missing = List.copyOf(missing);
+            Parts.required("answers", answers);
+        }
     }
 
-    private Optional<MassLimit> strictest(Set<Basis> bases) {
-        return isRefused()
-                ? Optional.empty()
-                : limits(question, outcomes, bases).stream().findFirst();
-    }
-
-    static List<MassLimit> limits(FillQuestion question, List<CandidateOutcome> outcomes, Set<Basis> bases) {
-        Set<FillRule> chosen = new LinkedHashSet<>(question.jurisdiction().rules());
-        return outcomes.stream()
-                .map(CandidateOutcome::outcome)
-                .filter(MassLimit.class::isInstance)
-                .map(MassLimit.class::cast)
-                .filter(limit -> chosen.contains(limit.rule())
-                        && bases.contains(limit.rule().basis()))
-                .sorted(Comparator.comparingDouble(
-                        limit -> limit.maximumContents().kilograms()))
-                .toList();
+    /**
+     * What stands against filling it.
+     *
+     * @return findings; empty where it is allowed
+     */
+    default List<Finding> objections() {
+        if (this instanceof Refused refused) {
+            return refused.why();
+        }
+        return this instanceof Open open ? open.missing() : List.of();
     }
 }

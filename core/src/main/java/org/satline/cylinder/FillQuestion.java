@@ -1,67 +1,78 @@
 package org.satline.cylinder;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
-import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Refrigerant;
+import org.satline.saturation.SaturationCurve;
 
 /**
  * What is asked of the fill rules: this cylinder, this refrigerant, this set of rules. Immutable, thread-safe.
  *
+ * @param name the cylinder's name
+ * @param field the path of the cylinder in a visit file, under which missing stamps are asked for
  * @param stamps the stamps of the cylinder
- * @param contents what is or will be in it
+ * @param contents curves of the refrigerants that are or will be in it, unmixed: one where it is known, the strictest governs where
+ *     it may be one of several, none where nothing is known
  * @param jurisdiction the set of rules; the strictest of them governs
  * @param maximumTemperature the warmest temperature that the cylinder may see, T_max, in [-50, 70] degC
  * @param fillDate the day of filling, against which the retest date is held
  * @param alreadyInside the refrigerant that the cylinder holds already, where it is not empty
- * @param partialStampsAccepted true for a mere calculation: a missing stamp then becomes a caution instead of a refusal
+ * @param provenance where what is or will be in it comes from, where known
+ * @param purpose whether it shall be filled, or a number is asked for only
  */
 public record FillQuestion(
+        String name,
+        String field,
         CylinderStamps stamps,
-        CylinderContents contents,
+        List<SaturationCurve> contents,
         Jurisdiction jurisdiction,
         Temperature maximumTemperature,
         Optional<LocalDate> fillDate,
         Optional<Refrigerant> alreadyInside,
-        boolean partialStampsAccepted) {
+        Optional<Provenance> provenance,
+        Purpose purpose) {
     /** 130 degF, the warmest temperature usually assumed: common practice, no source. */
     public static final Temperature USUAL_MAXIMUM = Temperature.ofFahrenheit(130);
 
+    /** What the answer is for. */
+    public enum Purpose {
+        /** The cylinder shall be filled: what is missing leaves it open. */
+        FILL,
+        /** A number is asked for: what is missing is cautioned. */
+        CALCULATION
+    }
+
     /** {@inheritDoc} */
     public FillQuestion {
-        Parts.required("stamps contents jurisdiction", stamps, contents, jurisdiction);
+        Parts.required("name field stamps jurisdiction", name, field, stamps, jurisdiction);
         Parts.required("maximumTemperature fillDate alreadyInside", maximumTemperature, fillDate, alreadyInside);
-        double celsius = maximumTemperature.celsius();
-        if (!(celsius >= -50 && celsius <= 70)) {
-            throw OutOfValidityException.of(
-                    "warmest temperature of the cylinder",
-                    celsius,
-                    "degC",
-                    -50,
-                    70,
-                    "the fill rules",
-                    "130 degF (54.4 degC) is usual");
-        }
+        Parts.required("provenance purpose", provenance, purpose);
+        contents = List.copyOf(contents);
+        Cylinder.checkWarmest(field + ".warmest", maximumTemperature);
     }
 
     /**
-     * Asks with the usual settings: set {@code us}, 130 degF, no date, empty cylinder, all stamps wanted.
+     * Asks with the usual settings: set {@code us}, 130 degF, no date, empty cylinder, to be filled.
      *
      * @param stamps the stamps of the cylinder
-     * @param contents what is or will be in it
+     * @param contents curves of what is or will be in it
      * @return the question
      */
-    public static FillQuestion of(CylinderStamps stamps, CylinderContents contents) {
+    public static FillQuestion of(CylinderStamps stamps, SaturationCurve... contents) {
         return new FillQuestion(
+                "cylinder",
+                "cylinder",
                 stamps,
-                contents,
+                List.of(contents),
                 FillRules.standard().defaultJurisdiction(),
                 USUAL_MAXIMUM,
                 Optional.empty(),
                 Optional.empty(),
-                false);
+                Optional.empty(),
+                Purpose.FILL);
     }
 
     /**
@@ -72,18 +83,18 @@ public record FillQuestion(
      */
     public FillQuestion under(Jurisdiction set) {
         return new FillQuestion(
-                stamps, contents, set, maximumTemperature, fillDate, alreadyInside, partialStampsAccepted);
+                name, field, stamps, contents, set, maximumTemperature, fillDate, alreadyInside, provenance, purpose);
     }
 
     /**
      * Takes another warmest temperature.
      *
-     * @param temperature T_max
+     * @param warmest T_max
      * @return the changed question
      */
-    public FillQuestion warmestAt(Temperature temperature) {
+    public FillQuestion warmestAt(Temperature warmest) {
         return new FillQuestion(
-                stamps, contents, jurisdiction, temperature, fillDate, alreadyInside, partialStampsAccepted);
+                name, field, stamps, contents, jurisdiction, warmest, fillDate, alreadyInside, provenance, purpose);
     }
 
     /**
@@ -93,39 +104,62 @@ public record FillQuestion(
      * @return the changed question
      */
     public FillQuestion on(LocalDate date) {
+        Optional<LocalDate> day = Optional.of(date);
         return new FillQuestion(
+                name,
+                field,
                 stamps,
                 contents,
                 jurisdiction,
                 maximumTemperature,
-                Optional.of(date),
+                day,
                 alreadyInside,
-                partialStampsAccepted);
+                provenance,
+                purpose);
     }
 
     /**
-     * States what the cylinder holds already.
+     * States what the cylinder holds already, and where its contents come from.
      *
-     * @param refrigerant the refrigerant inside
+     * @param inside the refrigerant inside
+     * @param from its provenance
      * @return the changed question
      */
-    public FillQuestion holding(Refrigerant refrigerant) {
+    public FillQuestion holding(Refrigerant inside, Provenance from) {
         return new FillQuestion(
+                name,
+                field,
                 stamps,
                 contents,
                 jurisdiction,
                 maximumTemperature,
                 fillDate,
-                Optional.of(refrigerant),
-                partialStampsAccepted);
+                Optional.of(inside),
+                Optional.of(from),
+                purpose);
     }
 
     /**
-     * Asks for a calculation with what stamps there are.
+     * Asks for a number with what stamps there are.
      *
      * @return the changed question
      */
-    public FillQuestion acceptingPartialStamps() {
-        return new FillQuestion(stamps, contents, jurisdiction, maximumTemperature, fillDate, alreadyInside, true);
+    public FillQuestion calculating() {
+        return new FillQuestion(
+                name,
+                field,
+                stamps,
+                contents,
+                jurisdiction,
+                maximumTemperature,
+                fillDate,
+                alreadyInside,
+                provenance,
+                Purpose.CALCULATION);
+    }
+
+    /** The rules that govern here. */
+    List<FillRule> rules() {
+        return jurisdiction.rulesFor(provenance);
     }
 }

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import org.satline.quantity.Temperature;
 import org.satline.resource.CsvResource;
 import org.satline.resource.ResourceFormatException;
@@ -49,23 +48,27 @@ public final class FillRules {
                 "scope",
                 "factor",
                 "temperature_degC",
+                "or_warmer",
                 "inequality",
                 "citation",
                 "confirmation");
         for (CsvResource.Row row : table.rows()) {
             FillRule rule = rule(row);
             rules.put(rule.name(), rule);
-            sets.computeIfAbsent(row.text("jurisdiction"), key -> new ArrayList<>())
-                    .add(rule);
+            for (String set : row.text("jurisdiction").split(" ", -1)) {
+                sets.computeIfAbsent(set, key -> new ArrayList<>()).add(rule);
+            }
         }
         Map<String, Jurisdiction> jurisdictions = new LinkedHashMap<>();
-        jurisdictions.put("us", set("us", "49 CFR rules and the 80 % practice", sets));
-        jurisdictions.put("adr", set("adr", "ADR 2025 packing instruction P200; T50 for portable tanks", sets));
+        for (String name : List.of("us", "adr")) {
+            jurisdictions.put(
+                    name,
+                    new Jurisdiction(
+                            name,
+                            sets.getOrDefault(name, List.of()),
+                            sets.getOrDefault(name + "-recovered", List.of())));
+        }
         return new FillRules(rules, jurisdictions);
-    }
-
-    private static Jurisdiction set(String name, String description, Map<String, List<FillRule>> sets) {
-        return new Jurisdiction(name, description, sets.getOrDefault(name, List.of()));
     }
 
     private static FillRule rule(CsvResource.Row row) {
@@ -76,10 +79,11 @@ public final class FillRules {
                 row.text("inequality"),
                 row.text("citation"),
                 constant(row, "confirmation", FillRule.Confirmation.class),
-                constant(row, "method", FillMethod.class),
+                constant(row, "method", FillRule.Method.class),
                 constant(row, "scope", FillRule.Scope.class),
                 row.optionalNumber("factor"),
-                celsius.isPresent() ? Optional.of(Temperature.ofCelsius(celsius.getAsDouble())) : Optional.empty());
+                celsius.isPresent() ? Optional.of(Temperature.ofCelsius(celsius.getAsDouble())) : Optional.empty(),
+                row.text("or_warmer").equals("yes"));
     }
 
     private static <E extends Enum<E>> E constant(CsvResource.Row row, String column, Class<E> type) {
@@ -135,16 +139,11 @@ public final class FillRules {
     }
 
     private static <T> T found(Map<String, T> map, String name, String what) {
-        T value = map.get(name.strip().toLowerCase(Locale.ROOT));
-        if (value == null) {
-            // keys carry upper case where they end in degF: a second look that ignores case
-            value = map.entrySet().stream()
-                    .filter(entry -> entry.getKey().equalsIgnoreCase(name.strip()))
-                    .map(Map.Entry::getValue)
-                    .findFirst()
-                    .orElseThrow(() -> new IllegalArgumentException(what + " \"" + name + "\" is unknown; take one of "
-                            + map.keySet().stream().collect(Collectors.joining(", "))));
-        }
-        return value;
+        return map.entrySet().stream()
+                .filter(entry -> entry.getKey().equalsIgnoreCase(name.strip()))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        what + " \"" + name + "\" is unknown; take one of " + String.join(", ", map.keySet())));
     }
 }

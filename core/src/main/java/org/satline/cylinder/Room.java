@@ -1,31 +1,23 @@
 package org.satline.cylinder;
 
 import java.util.List;
-import java.util.Objects;
+import org.satline.explanation.Finding;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
 import org.satline.quantity.Parts;
-import org.satline.safety.Caution;
 
-/** How much the cylinder may still take, and the reading of the scale at which to stop. Made by {@link RoomFinder}. Immutable. */
+/** How much a cylinder may still take. Made only from a fill that is allowed and a weighing. Immutable, thread-safe. */
 public sealed interface Room {
     /**
-     * Returns what is inside by the scale.
+     * What is inside by the scale.
      *
      * @return the contents
      */
     Mass contents();
 
     /**
-     * Returns what to know.
-     *
-     * @return cautions, the loudest first
-     */
-    List<Caution> cautions();
-
-    /**
-     * Returns the derivation.
+     * The derivation.
      *
      * @return the steps, in order
      */
@@ -35,71 +27,47 @@ public sealed interface Room {
      * There is room.
      *
      * @param contents what is inside by the scale
-     * @param room what may still be moved, the margin for the scale and the contents of the hose already taken off
-     * @param stopReading the reading of the scale at which to stop, since it was zeroed or gross
-     * @param cautions what to know
+     * @param room what may still be moved, the margin for the scale and the contents of the hoses already taken off
+     * @param neverPass the reading of this scale that must never be passed, gross or since it was zeroed
+     * @param cautions what to know while it is filled
      * @param steps the derivation
      */
-    record Left(Mass contents, Mass room, MassDifference stopReading, List<Caution> cautions, List<Step> steps)
+    record Left(Mass contents, Mass room, MassDifference neverPass, List<Finding> cautions, List<Step> steps)
             implements Room {
         /** {@inheritDoc} */
         public Left {
-            Parts.required("contents room stopReading", contents, room, stopReading);
+            Parts.required("contents room neverPass", contents, room, neverPass);
             cautions = List.copyOf(cautions);
             steps = List.copyOf(steps);
         }
     }
 
     /**
-     * Within the limit, but no room that this scale and hose could resolve: stop now.
+     * Not over the limit beyond the doubt of the scale, but no room that this scale and hose could resolve: stop now.
      *
      * @param contents what is inside by the scale
-     * @param cautions what to know
      * @param steps the derivation
      */
-    record Full(Mass contents, List<Caution> cautions, List<Step> steps) implements Room {
+    record Full(Mass contents, List<Step> steps) implements Room {
         /** {@inheritDoc} */
         public Full {
-            Objects.requireNonNull(contents, "contents");
-            cautions = List.copyOf(cautions);
+            Parts.required("contents", contents);
             steps = List.copyOf(steps);
         }
     }
 
     /**
-     * Over the limit already.
+     * Over the limit already, beyond the doubt of the scale.
      *
      * @param contents what is inside by the scale
      * @param excess by how much it is over the limit
-     * @param cautions what to do
      * @param steps the derivation
      */
-    record Overfilled(Mass contents, Mass excess, List<Caution> cautions, List<Step> steps) implements Room {
+    record Overfilled(Mass contents, Mass excess, List<Step> steps) implements Room {
         /** {@inheritDoc} */
         public Overfilled {
             Parts.required("contents excess", contents, excess);
-            cautions = List.copyOf(cautions);
             steps = List.copyOf(steps);
-        }
-    }
-
-    /**
-     * The scale contradicts the stamps; nothing can be said.
-     *
-     * @param contents zero
-     * @param refusal the contradiction
-     * @param steps the derivation
-     */
-    record Contradiction(Mass contents, Refusal refusal, List<Step> steps) implements Room {
-        /** {@inheritDoc} */
-        public Contradiction {
-            Parts.required("contents refusal", contents, refusal);
-            steps = List.copyOf(steps);
-        }
-
-        @Override
-        public List<Caution> cautions() {
-            return List.of(new Caution(refusal.text(), refusal.basis()));
         }
     }
 }

@@ -1,43 +1,79 @@
 package org.satline.cylinder;
 
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
+import org.satline.explanation.Coded;
+import org.satline.explanation.Figure;
+import org.satline.explanation.Finding;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Parts;
 import org.satline.quantity.PressureDifference;
-import org.satline.safety.Caution;
 
 /** What one fill rule says about one cylinder and one refrigerant. Immutable, thread-safe. */
 public sealed interface RuleOutcome {
     /**
-     * Returns the rule that was applied.
+     * The rule that was applied.
      *
      * @return the rule
      */
     FillRule rule();
 
-    /**
-     * Returns the derivation.
-     *
-     * @return the steps, in order
-     */
-    List<Step> steps();
+    /** Why a rule gives no limit. */
+    enum Reason implements Coded {
+        /** The rule is for portable tanks. */
+        FOR_TANKS,
+        /** The rule is not for portable tanks. */
+        NOT_FOR_TANKS,
+        /** The rule is for gases of critical temperature above 65 degC. */
+        FOR_LOW_PRESSURE,
+        /** The rule is for gases of critical temperature from -50 to 65 degC. */
+        FOR_HIGH_PRESSURE,
+        /** The rule is for gases of critical temperature below -50 degC. */
+        FOR_COMPRESSED,
+        /** There is no liquid at the temperature of the rule. */
+        NO_LIQUID,
+        /** The saturation line starts above the temperature of the rule. */
+        BELOW_LINE,
+        /** The gas has no normal boiling point. */
+        NO_BOILING_POINT,
+        /** The table does not name the gas. */
+        GAS_NOT_NAMED,
+        /** The table has a figure for the gas, so the formula does not apply. */
+        GAS_NAMED,
+        /** The table names this cylinder for the gas, so the pressure rule does not apply. */
+        CYLINDER_NAMED,
+        /** The last row of the table is for gas that does not burn. */
+        FLAMMABLE_NOT_NAMED,
+        /** The row of the table gives no percentage. */
+        NO_PERCENTAGE,
+        /** The gas is no liquefied petroleum gas. */
+        NO_PETROLEUM_GAS,
+        /** The specific gravity is outside the table. */
+        GRAVITY_OUTSIDE,
+        /** No mass rating is stamped. */
+        NO_RATING,
+        /** A stamp is not given. */
+        STAMP_NOT_GIVEN,
+        /** The cylinder is none of those that the table names for the gas. */
+        CYLINDER_NOT_NAMED,
+        /** The test pressure is below the least one of the table. */
+        TEST_PRESSURE_LOW
+    }
 
     /**
      * The rule gives a largest mass.
      *
      * @param rule the rule
      * @param maximumContents the largest contents
-     * @param maximumGross the largest gross weight, tare included
      * @param cautions what to know about this limit
      * @param steps the derivation
      */
-    record MassLimit(FillRule rule, Mass maximumContents, Mass maximumGross, List<Caution> cautions, List<Step> steps)
+    record MassLimit(FillRule rule, Mass maximumContents, List<Finding> cautions, List<Step> steps)
             implements RuleOutcome {
         /** {@inheritDoc} */
         public MassLimit {
-            Parts.required("rule maximumContents maximumGross", rule, maximumContents, maximumGross);
+            Parts.required("rule maximumContents", rule, maximumContents);
             cautions = List.copyOf(cautions);
             steps = List.copyOf(steps);
         }
@@ -58,7 +94,7 @@ public sealed interface RuleOutcome {
         }
 
         /**
-         * Tells whether the rule is kept.
+         * Whether the rule is kept.
          *
          * @return true where the margin is not below zero
          */
@@ -72,13 +108,13 @@ public sealed interface RuleOutcome {
      *
      * @param rule the rule
      * @param reason why
-     * @param steps what was found on the way
+     * @param figures the numbers and words that belong to the reason
      */
-    record NotApplicable(FillRule rule, String reason, List<Step> steps) implements RuleOutcome {
+    record NotApplicable(FillRule rule, Reason reason, List<Figure> figures) implements RuleOutcome {
         /** {@inheritDoc} */
         public NotApplicable {
             Parts.required("rule reason", rule, reason);
-            steps = List.copyOf(steps);
+            figures = List.copyOf(figures);
         }
     }
 
@@ -86,14 +122,22 @@ public sealed interface RuleOutcome {
      * The rule applies but could not be tested.
      *
      * @param rule the rule
-     * @param missing what is missing, and where to find it
-     * @param steps what was found on the way
+     * @param reason why
+     * @param missing the stamp that would make it possible, where it is a stamp
+     * @param figures the numbers and words that belong to the reason
      */
-    record NotTested(FillRule rule, String missing, List<Step> steps) implements RuleOutcome {
+    record NotTested(FillRule rule, Reason reason, Optional<Stamp> missing, List<Figure> figures)
+            implements RuleOutcome {
         /** {@inheritDoc} */
         public NotTested {
-            Parts.required("rule missing", rule, missing);
-            steps = List.copyOf(steps);
+            Parts.required("rule reason missing", rule, reason, missing);
+            figures = List.copyOf(figures);
+        }
+
+        /** A stamp is missing. */
+        static NotTested without(FillRule rule, Stamp stamp) {
+            return new NotTested(
+                    rule, Reason.STAMP_NOT_GIVEN, Optional.of(stamp), List.of(Figure.of("stamp", stamp.field())));
         }
     }
 
@@ -101,25 +145,29 @@ public sealed interface RuleOutcome {
      * The law names the cylinders for this gas and this is none of them, or its mark is too low: it must not be filled.
      *
      * @param rule the rule
-     * @param reason what the rule asks for and what the cylinder is
-     * @param steps what was found on the way
+     * @param reason why
+     * @param figures what the rule asks for and what the cylinder is
      */
-    record Forbidden(FillRule rule, String reason, List<Step> steps) implements RuleOutcome {
+    record Forbidden(FillRule rule, Reason reason, List<Figure> figures) implements RuleOutcome {
         /** {@inheritDoc} */
         public Forbidden {
             Parts.required("rule reason", rule, reason);
-            steps = List.copyOf(steps);
+            figures = List.copyOf(figures);
         }
     }
 
     /**
-     * Returns the largest contents in kilograms where the rule gives one.
+     * How much it allows, to find the outcome that allows least.
      *
-     * @return kg, or nothing
+     * @return kilograms or pascals, below every number where it forbids
      */
-    default OptionalDouble maximumKilograms() {
-        return this instanceof MassLimit limit
-                ? OptionalDouble.of(limit.maximumContents().kilograms())
-                : OptionalDouble.empty();
+    default double allows() {
+        if (this instanceof Forbidden) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        if (this instanceof PressureTest test) {
+            return test.margin().pascals();
+        }
+        return this instanceof MassLimit limit ? limit.maximumContents().kilograms() : Double.POSITIVE_INFINITY;
     }
 }

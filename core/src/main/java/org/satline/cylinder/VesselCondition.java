@@ -3,12 +3,12 @@ package org.satline.cylinder;
 import java.util.List;
 import java.util.Optional;
 import org.satline.equilibrium.PhaseSplit.Phases;
+import org.satline.explanation.Finding;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
-import org.satline.safety.Caution;
 
 /**
  * A closed vessel at one temperature. Immutable, thread-safe.
@@ -27,7 +27,7 @@ public record VesselCondition(
         Pressure pressure,
         Optional<Double> liquidVolumeFraction,
         Mass vapourMass,
-        List<Caution> cautions,
+        List<Finding> cautions,
         List<Step> steps) {
     /** {@inheritDoc} */
     public VesselCondition {

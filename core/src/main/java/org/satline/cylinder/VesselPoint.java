@@ -1,9 +1,10 @@
 package org.satline.cylinder;
 
-import java.util.Objects;
+import org.satline.explanation.Figure;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
 
-/** A temperature at which something happens to a closed vessel, or why it does not happen. Immutable, thread-safe. */
+/** A temperature at which something happens to a closed vessel, or that it does not happen. Immutable, thread-safe. */
 public sealed interface VesselPoint {
     /**
      * It happens at this temperature.
@@ -13,7 +14,7 @@ public sealed interface VesselPoint {
     record At(Temperature temperature) implements VesselPoint {
         /** {@inheritDoc} */
         public At {
-            Objects.requireNonNull(temperature, "temperature");
+            Parts.required("temperature", temperature);
         }
     }
 
@@ -25,19 +26,30 @@ public sealed interface VesselPoint {
     record Always(Temperature coldest) implements VesselPoint {
         /** {@inheritDoc} */
         public Always {
-            Objects.requireNonNull(coldest, "coldest");
+            Parts.required("coldest", coldest);
         }
     }
 
     /**
      * It does not happen.
      *
-     * @param reason why, or up to which temperature
+     * @param bound what it stays below: the density of the lightest full liquid, or the temperature up to which it was looked for
      */
-    record Never(String reason) implements VesselPoint {
+    record Never(Figure bound) implements VesselPoint {
         /** {@inheritDoc} */
         public Never {
-            Objects.requireNonNull(reason, "reason");
+            Parts.required("bound", bound);
         }
+    }
+
+    /**
+     * Whether it has happened by a temperature.
+     *
+     * @param temperature the temperature
+     * @return true where it happens at it or below
+     */
+    default boolean isBy(Temperature temperature) {
+        return this instanceof Always
+                || (this instanceof At at && at.temperature().compareTo(temperature) <= 0);
     }
 }

@@ -1,6 +1,7 @@
 package org.satline.duty;
 
 import java.util.Optional;
+import org.satline.cylinder.Provenance;
 import org.satline.quantity.Parts;
 import org.satline.refrigerant.Refrigerant;
 
@@ -29,18 +30,6 @@ public record Holder(Kind kind, String owner, Optional<Refrigerant> refrigerant,
         ATMOSPHERE
     }
 
-    /** Where refrigerant comes from. */
-    public enum Provenance {
-        /** New from the maker. */
-        NEW,
-        /** Brought to the purity of AHRI 700 by a certified reclaimer. */
-        RECLAIMED,
-        /** Out of a system, as it came. */
-        RECOVERED,
-        /** Out of several systems, or of several refrigerants, in one cylinder. */
-        MIXED_RECOVERED
-    }
-
     /** {@inheritDoc} */
     public Holder {
         Parts.required("kind refrigerant provenance", kind, refrigerant, provenance);
@@ -51,6 +40,6 @@ public record Holder(Kind kind, String owner, Optional<Refrigerant> refrigerant,
     }
 
     boolean isUsed() {
-        return provenance == Provenance.RECOVERED || provenance == Provenance.MIXED_RECOVERED;
+        return provenance.isUsed();
     }
 }
