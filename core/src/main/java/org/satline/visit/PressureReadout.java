@@ -2,6 +2,7 @@ package org.satline.visit;
 
 import java.util.List;
 import org.satline.explanation.Step;
+import org.satline.measurement.Place;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
@@ -11,7 +12,7 @@ import org.satline.quantity.TemperatureDifference;
 /**
  * A pressure of the running system with the saturation temperatures at it. Immutable, thread-safe.
  *
- * @param name which one, in words
+ * @param place which one
  * @param gauge above the local atmosphere
  * @param absolute the absolute pressure
  * @param bubble bubble-point temperature at it
@@ -20,7 +21,7 @@ import org.satline.quantity.TemperatureDifference;
  * @param steps the derivation
  */
 public record PressureReadout(
-        String name,
+        Place place,
         GaugePressure gauge,
         Pressure absolute,
         Temperature bubble,
@@ -29,7 +30,7 @@ public record PressureReadout(
         List<Step> steps) {
     /** {@inheritDoc} */
     public PressureReadout {
-        Parts.required("name gauge absolute bubble dew glide", name, gauge, absolute, bubble, dew, glide);
+        Parts.required("place gauge absolute bubble dew glide", place, gauge, absolute, bubble, dew, glide);
         steps = List.copyOf(steps);
     }
 }

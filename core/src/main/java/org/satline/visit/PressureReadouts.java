@@ -2,9 +2,10 @@ package org.satline.visit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.SystemReadings;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
+import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
@@ -25,19 +26,19 @@ final class PressureReadouts {
 
     List<PressureReadout> of(SystemReadings readings) {
         List<PressureReadout> readouts = new ArrayList<>();
-        readings.suctionPressure().ifPresent(reading -> readouts.add(readout("suction", reading)));
-        readings.liquidPressure().ifPresent(reading -> readouts.add(readout("liquid line", reading)));
+        readings.pressure(Place.SUCTION_PRESSURE).ifPresent(each -> readouts.add(readout(Place.SUCTION_PRESSURE, each)));
+        readings.pressure(Place.LIQUID_PRESSURE).ifPresent(each -> readouts.add(readout(Place.LIQUID_PRESSURE, each)));
         return List.copyOf(readouts);
     }
 
-    private PressureReadout readout(String name, Reading<Pressure> reading) {
+    private PressureReadout readout(Place place, Reading<Pressure> reading) {
         Pressure absolute = reading.value();
         GaugePressure gauge = absolute.gauge(site);
         double p = absolute.pascals();
         double bubble = curve.bubbleTemperatureK(p);
         double dew = curve.dewTemperatureK(p);
         return new PressureReadout(
-                name,
+                place,
                 gauge,
                 absolute,
                 Temperature.ofKelvins(bubble),
@@ -45,30 +46,26 @@ final class PressureReadouts {
                 TemperatureDifference.ofKelvins(dew - bubble),
                 List.of(
                         new Step(
-                                "absolute pressure, " + name,
+                                "absolutePressure",
                                 "p = p_gauge + p_atm",
-                                figure(
-                                        "%.2f kPa (%.2f psig) + %.2f kPa",
-                                        gauge.kilopascals(),
-                                        gauge.psig(),
-                                        site.pressure().kilopascals()),
-                                figure("%.2f kPa (%.2f psia)", absolute.kilopascals(), absolute.psia()),
-                                "gauge reading; atmosphere: " + site.description()),
-                        saturation("bubble point, " + name, "T_bubble(p)", absolute, bubble),
-                        saturation("dew point, " + name, "T_dew(p)", absolute, dew)));
+                                List.of(
+                                        Figure.of("place", place.field()),
+                                        Figure.of("p_gauge", gauge),
+                                        Figure.of("p_atm", site.pressure())),
+                                Figure.of("p", absolute),
+                                site.description()),
+                        saturation("bubblePoint", "T_bubble(p)", absolute, bubble),
+                        saturation("dewPoint", "T_dew(p)", absolute, dew)));
     }
 
-    private Step saturation(String name, String formula, Pressure pressure, double kelvins) {
-        Temperature temperature = Temperature.ofKelvins(kelvins);
+    private Step saturation(String key, String formula, Pressure pressure, double kelvins) {
         return new Step(
-                name,
+                key,
                 formula,
-                figure("%s at p = %.2f kPa", curve.refrigerant().designation(), pressure.kilopascals()),
-                figure("%.2f degC (%.2f degF)", temperature.celsius(), temperature.fahrenheit()),
+                List.of(
+                        Figure.of("refrigerant", curve.refrigerant().designation()),
+                        Figure.of("p", pressure)),
+                Figure.of("T", Temperature.ofKelvins(kelvins)),
                 curve.source());
-    }
-
-    private static String figure(String format, Object... numbers) {
-        return String.format(Locale.ROOT, format, numbers);
     }
 }

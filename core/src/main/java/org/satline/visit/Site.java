@@ -1,6 +1,7 @@
 package org.satline.visit;
 
-import java.util.Locale;
+import java.util.List;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Length;
@@ -34,14 +35,10 @@ public record Site(String name, Atmosphere atmosphere, Step step) {
                 name,
                 atmosphere,
                 new Step(
-                        "local atmosphere",
+                        "localAtmosphere",
                         "p_atm = p_0 (1 + beta H / T_0)^(-g_n / (beta R)), H = r z / (r + z)",
-                        String.format(
-                                Locale.ROOT,
-                                "z = %.1f m, p_0 = 101.325 kPa, beta = -0.0065 K/m, T_0 = 288.15 K, g_n = 9.80665 m/s2, "
-                                        + "R = 287.05287 J/(kg K), r = 6356766 m",
-                                altitude.metres()),
-                        figure(atmosphere),
+                        List.of(Figure.of("z", altitude)),
+                        Figure.of("p_atm", atmosphere.pressure()),
                         "ISO 2533:1975"));
     }
 
@@ -58,11 +55,6 @@ public record Site(String name, Atmosphere atmosphere, Step step) {
         return new Site(
                 name,
                 atmosphere,
-                new Step("local atmosphere", "p_atm", "read", figure(atmosphere), "barometer on site"));
-    }
-
-    private static String figure(Atmosphere atmosphere) {
-        Pressure pressure = atmosphere.pressure();
-        return String.format(Locale.ROOT, "%.2f kPa (%.2f psia)", pressure.kilopascals(), pressure.psia());
+                new Step("localAtmosphere", "p_atm", List.of(), Figure.of("p_atm", reading), "barometer on site"));
     }
 }

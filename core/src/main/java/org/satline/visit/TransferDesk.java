@@ -1,0 +1,163 @@
+package org.satline.visit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.satline.charge.Judgement;
+import org.satline.cylinder.CheckedCylinder;
+import org.satline.cylinder.Cylinder;
+import org.satline.cylinder.Provenance;
+import org.satline.cylinder.Role;
+import org.satline.cylinder.Valve;
+import org.satline.duty.Holder;
+import org.satline.explanation.CommonCode;
+import org.satline.explanation.Finding;
+import org.satline.explanation.Severity;
+import org.satline.explanation.Subject;
+import org.satline.measurement.Reading;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
+import org.satline.saturation.SaturationCurve;
+import org.satline.transfer.ConnectionPoint;
+import org.satline.transfer.Direction;
+import org.satline.transfer.Flow;
+import org.satline.transfer.FlowCheck;
+import org.satline.transfer.HookUpPlan;
+import org.satline.transfer.HoseState;
+import org.satline.transfer.Permit;
+import org.satline.transfer.PermitOffice;
+import org.satline.transfer.PermitRequest;
+import org.satline.transfer.PointKind;
+import org.satline.visit.HookUpFacts.HosePort;
+
+/** What a visit has to ask the room {@code transfer}: permit, flows, state of the hose and plan, each once. For one visit and one thread. */
+final class TransferDesk {
+    private final Visit visit;
+    private final Optional<CheckedCylinder> connected;
+    private final SaturationCurve curve;
+    private final HookUpModel model;
+    private Optional<Permit> permit = Optional.empty();
+
+    TransferDesk(Visit visit, Judgement judgement, Optional<CheckedCylinder> connected, SaturationCurve curve) {
+        this.visit = visit;
+        this.connected = connected;
+        this.curve = curve;
+        this.model = new HookUpModel(visit, connected, curve, judgement);
+    }
+
+    Temperature condensing(Pressure pressure) {
+        return curve.bubbleTemperature(pressure);
+    }
+
+    Permit ask(Direction direction) {
+        Permit answer = PermitOffice.standard()
+                .ask(new PermitRequest(
+                        direction,
+                        visit.openPorts(),
+                        visit.hookUp().hoses().stream()
+                                .findFirst()
+                                .flatMap(each -> each.port().port()),
+                        point(),
+                        connected.map(each -> each.cylinder().name()).orElse(""),
+                        system(),
+                        connected.map(this::held),
+                        findings(direction),
+                        visit.system().refrigerant().isBlend(),
+                        hose()));
+        permit = Optional.of(answer);
+        return answer;
+    }
+
+    Optional<Permit> permit() {
+        return permit;
+    }
+
+    List<Flow> flows() {
+        return point().map(cylinder -> FlowCheck.ports(visit.openPorts(), cylinder)).orElse(List.of());
+    }
+
+    HoseState hose() {
+        return model.hose();
+    }
+
+    Optional<HookUpPlan> plan() {
+        return model.plan();
+    }
+
+    private Optional<ConnectionPoint> point() {
+        return connected.flatMap(each -> each.inside()
+                .map(pressure -> new ConnectionPoint(kind(each.cylinder()), pressure, List.of())));
+    }
+
+    static PointKind kind(Cylinder cylinder) {
+        boolean liquid = cylinder.reaches() == Valve.LIQUID;
+        return cylinder.role() == Role.RECEIVER
+                ? liquid ? PointKind.RECOVERY_CYLINDER_LIQUID_VALVE : PointKind.RECOVERY_CYLINDER_VAPOUR_VALVE
+                : liquid ? PointKind.SOURCE_CYLINDER_LIQUID_VALVE : PointKind.SOURCE_CYLINDER_VAPOUR_VALVE;
+    }
+
+    private Holder system() {
+        return new Holder(
+                Holder.Kind.SYSTEM,
+                visit.system().owner().orElse("system, owner not stated"),
+                Optional.of(visit.system().refrigerant()),
+                Provenance.RECOVERED);
+    }
+
+    private Holder held(CheckedCylinder checked) {
+        Cylinder cylinder = checked.cylinder();
+        Provenance provenance = cylinder.provenance()
+                .orElse(cylinder.role() == Role.RECEIVER ? Provenance.RECOVERED : Provenance.NEW);
+        boolean recovery = cylinder.role() == Role.RECEIVER || provenance.isUsed();
+        return new Holder(
+                recovery ? Holder.Kind.RECOVERY_CYLINDER : Holder.Kind.SOURCE_CYLINDER,
+                cylinder.owner().orElse("cylinder, owner not stated"),
+                checked.holds(),
+                provenance);
+    }
+
+    /** What comes from a refillable cylinder is not new because nobody says what it is. */
+    private List<Finding> findings(Direction direction) {
+        List<Finding> found = new ArrayList<>();
+        connected.ifPresent(each -> {
+            each.findings().stream()
+                    .filter(finding -> finding.severity() != Severity.CAUTION)
+                    .forEach(found::add);
+            boolean disposable = each.cylinder().stamps().refillable().equals(Optional.of(false));
+            if (direction == Direction.IN
+                    && each.cylinder().role() == Role.SOURCE
+                    && each.cylinder().provenance().isEmpty()
+                    && !disposable) {
+                found.add(Finding.of(
+                        Severity.MUST_BE_SUPPLIED,
+                        CommonCode.NOT_GIVEN,
+                        Subject.reading(each.cylinder().path("provenance"))));
+            }
+            if (visit.hookUp().hoses().isEmpty()) {
+                found.add(Finding.of(
+                        Severity.MUST_BE_SUPPLIED,
+                        CommonCode.NOT_GIVEN,
+                        Subject.reading(each.cylinder().path("hoses"))));
+            }
+            if (each.inside().isEmpty()) {
+                found.add(Finding.of(
+                        Severity.MUST_BE_SUPPLIED,
+                        CommonCode.NOT_GIVEN,
+                        Subject.reading(each.cylinder().path("pressure"))));
+            }
+        });
+        return found;
+    }
+
+    /** Whether the hose hangs at the centre of a manifold. */
+    static boolean throughManifold(Visit visit) {
+        return visit.hookUp().hoses().stream().anyMatch(each -> each.port() == HosePort.CENTRE);
+    }
+
+    static Optional<Reading<Pressure>> portPressure(Visit visit, PointKind kind) {
+        return visit.openPorts().stream()
+                .filter(point -> point.kind() == kind)
+                .map(ConnectionPoint::pressure)
+                .findFirst();
+    }
+}

@@ -1,0 +1,185 @@
+package org.satline.visit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.satline.charge.ChargeCase;
+import org.satline.charge.ChargeEstimate;
+import org.satline.charge.ChargeJudge;
+import org.satline.charge.ChargeLevel;
+import org.satline.charge.ChargeQuestion;
+import org.satline.charge.Criterion;
+import org.satline.charge.Judgement;
+import org.satline.charge.LineMargin;
+import org.satline.charge.Margins;
+import org.satline.charge.OperatingConditions;
+import org.satline.cylinder.CheckedCylinder;
+import org.satline.cylinder.CylinderCheck;
+import org.satline.cylinder.Role;
+import org.satline.explanation.Finding;
+import org.satline.measurement.Place;
+import org.satline.measurement.Reading;
+import org.satline.measurement.SettlingTest;
+import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Temperature;
+import org.satline.safety.Caution;
+import org.satline.safety.Cautions;
+import org.satline.safety.Task;
+import org.satline.saturation.SaturationCurve;
+import org.satline.saturation.SaturationCurves;
+import org.satline.step.LineCharge;
+import org.satline.step.StepAdvice;
+
+/** Puts the rooms of the library together: from what was found on a visit to one action. Stateless, thread-safe. */
+public final class VisitReporter {
+    private VisitReporter() {}
+
+    /**
+     * Works out what follows from a visit.
+     *
+     * @param visit what was found on site
+     * @return the report
+     * @throws org.satline.charge.ImplausibleReadingException if the readings contradict physics
+     * @throws IllegalArgumentException if the facts of the visit contradict each other
+     */
+    public static VisitReport report(Visit visit) {
+        Objects.requireNonNull(visit, "visit");
+        SaturationCurve curve = SaturationCurves.of(visit.system().refrigerant());
+        List<CheckedCylinder> cylinders = visit.cylinders().stream()
+                .map(each -> CylinderCheck.of(each, curve, visit.site().atmosphere(), visit.date()))
+                .toList();
+        Judgement judgement = ChargeJudge.usual()
+                .judge(new ChargeCase(
+                        curve, visit.readings(), question(visit.system()), settledAgainst(visit, curve)));
+        List<PressureReadout> pressures =
+                new PressureReadouts(curve, visit.site().atmosphere()).of(visit.readings());
+        Optional<CheckedCylinder> connected = visit.connected()
+                .flatMap(name -> cylinders.stream()
+                        .filter(each -> each.cylinder().name().equals(name))
+                        .findFirst());
+        Optional<Steps> steps = Steps.of(visit, judgement);
+        Optional<StepAdvice> advice = steps.flatMap(each -> each.advice(connected));
+        TransferDesk desk = new TransferDesk(visit, judgement, connected, curve);
+        Decided decided = new NextActions(visit, judgement, cylinders, connected, advice, desk).decided();
+        List<Caution> cautions = cautions(visit, judgement, connected, pressures);
+        List<Finding> findings = Stream.concat(
+                        decided.findings().stream(), cylinders.stream().flatMap(each -> each.findings().stream()))
+                .distinct()
+                .sorted(Comparator.comparing(Finding::severity))
+                .toList();
+        return new VisitReport(
+                visit,
+                PropertySource.of(curve),
+                pressures,
+                judgement,
+                steps.flatMap(Steps::estimate),
+                advice,
+                longerLine(visit, curve),
+                cylinders,
+                desk.flows(),
+                desk.permit(),
+                desk.hose(),
+                desk.plan(),
+                decided.action(),
+                decided.ask(),
+                findings,
+                cautions);
+    }
+
+    /** The action with what it rests on. */
+    record Decided(NextAction action, List<String> ask, List<Finding> findings) {}
+
+    private static ChargeQuestion question(ServicedSystem system) {
+        return ChargeQuestion.of(
+                system.metering(),
+                system.metering().judgedBy() == Criterion.SUPERHEAT
+                        ? system.targetSuperheat()
+                        : system.targetSubcooling());
+    }
+
+    /**
+     * Rejects a settling series whose last value differs from the readings. Series and reading come from the same instruments, minutes apart, so at least half
+     * of their variance is common to both and the difference of the two is no more uncertain than one of them (JCGM 100, 5.2); the spread of the series is
+     * added.
+     */
+    private static OperatingConditions settledAgainst(Visit visit, SaturationCurve curve) {
+        OperatingConditions conditions = visit.conditions();
+        if (!(conditions.settled().orElse(null) instanceof SettlingTest.Settled settled)) {
+            return conditions;
+        }
+        Optional<LineMargin> read =
+                Margins.of(curve, visit.readings()).get(visit.system().metering().judgedBy());
+        if (read.isEmpty()) {
+            return conditions;
+        }
+        double difference = settled.mean() - read.get().value().kelvins();
+        double limit = UncertaintyBudget.of(
+                        "series", Math.hypot(read.get().standardUncertaintyK(), settled.spread()))
+                .expanded();
+        return Math.abs(difference) <= limit
+                ? conditions
+                : conditions.withSettled(new SettlingTest.Contradicted(difference, limit));
+    }
+
+    private static Optional<LineCharge> longerLine(Visit visit, SaturationCurve curve) {
+        return visit.system().lineSet().map(lines -> {
+            Temperature liquid = visit.readings()
+                    .temperature(Place.LIQUID_LINE)
+                    .map(Reading::value)
+                    .orElseThrow(() -> missing(Place.LIQUID_LINE));
+            Temperature suction = visit.readings()
+                    .pressure(Place.SUCTION_PRESSURE)
+                    .map(reading -> curve.dewTemperature(reading.value()))
+                    .orElseThrow(() -> missing(Place.SUCTION_PRESSURE));
+            return LineCharge.additional(
+                    lines.liquidLine(),
+                    LineCharge.liquid(curve, liquid),
+                    lines.suctionLine(),
+                    LineCharge.saturatedVapour(curve, suction),
+                    lines.covered(),
+                    lines.actual());
+        });
+    }
+
+    private static FieldException missing(Place place) {
+        return new FieldException(
+                place.path(), "is missing; a line set is given, and the density in the line follows from it");
+    }
+
+    private static List<Caution> cautions(
+            Visit visit, Judgement judgement, Optional<CheckedCylinder> connected, List<PressureReadout> pressures) {
+        Optional<GaugePressure> highest =
+                pressures.stream().map(PressureReadout::gauge).max(Comparator.naturalOrder());
+        List<Caution> cautions = new ArrayList<>();
+        for (Task task : tasks(judgement, connected)) {
+            cautions.addAll(highest.map(pressure ->
+                            Cautions.forHandling(visit.system().refrigerant(), task, pressure))
+                    .orElseGet(() -> Cautions.forHandling(visit.system().refrigerant(), task)));
+        }
+        return cautions.stream().distinct().toList();
+    }
+
+    private static Set<Task> tasks(Judgement judgement, Optional<CheckedCylinder> connected) {
+        Set<Task> tasks = EnumSet.of(Task.READING);
+        connected.ifPresent(each -> {
+            tasks.add(Task.HOSE_PURGE);
+            tasks.addAll(
+                    each.cylinder().role() == Role.RECEIVER
+                            ? EnumSet.of(Task.RECOVERY, Task.CYLINDER_FILLING)
+                            : EnumSet.of(Task.CHARGING));
+        });
+        if (judgement instanceof Judgement.Decided decided && decided.level() != ChargeLevel.ON_TARGET) {
+            tasks.addAll(
+                    decided.level() == ChargeLevel.LOW
+                            ? EnumSet.of(Task.LEAK_SEARCH, Task.CHARGING)
+                            : EnumSet.of(Task.RECOVERY, Task.CYLINDER_FILLING));
+        }
+        return tasks;
+    }
+}
