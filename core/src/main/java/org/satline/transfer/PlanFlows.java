@@ -11,12 +11,15 @@ final class PlanFlows {
     private static final int MAX = 64;
     private static final int AIR_END = 100;
     private static final int PUMP_END = 101;
+    /** A pump that stands still lets air in; nothing is blown through it. */
+    private static final int STANDING_END = 102;
     private static final int CYLINDER_END = 200;
 
     private final PlanParts parts;
     private final int volumes;
     private PlanState state;
     private Act.Kind kind = Act.Kind.WAIT;
+    private boolean afterShort;
 
     // passages between nodes; nodes are volumes, then one leak for each hose end, then one for each open connection
     private int links;
@@ -42,8 +45,9 @@ final class PlanFlows {
     }
 
     /** Lets everything flow; false where an act that does this is forbidden. */
-    boolean settle(PlanState changed, Act.Kind act) {
+    boolean settle(PlanState changed, Act.Kind act, boolean shutAgain) {
         state = changed;
+        afterShort = shutAgain;
         kind = act;
         links = 0;
         exits = 0;
@@ -146,7 +150,7 @@ final class PlanFlows {
             case PORT -> exit(node, index, throttled, parts.ports.get(index).liquid());
             case VOLUME -> link(node, index, throttled);
             case CYLINDER -> exit(node, CYLINDER_END + index, throttled, liquidAt(state, connection));
-            case PUMP -> exit(node, state.runs(0) ? PUMP_END : AIR_END, throttled, false);
+            case PUMP -> exit(node, state.runs(0) ? PUMP_END : STANDING_END, throttled, false);
         }
     }
 
@@ -208,7 +212,7 @@ final class PlanFlows {
 
     private int levelOf(int exit) {
         int end = exitEnd[exit];
-        return end == AIR_END
+        return end == AIR_END || end == STANDING_END
                 ? parts.airLevel
                 : end == PUMP_END ? 0 : end >= CYLINDER_END ? state.cylinderLevel(end - CYLINDER_END) : parts.portLevel[end];
     }
@@ -217,6 +221,8 @@ final class PlanFlows {
         int highest = -1;
         boolean lowPort = false;
         boolean highPort = false;
+        boolean standing = false;
+        boolean more = false;
         openToAir = false;
         wide = false;
         for (int i = 0; i < exits; i++) {
@@ -226,6 +232,8 @@ final class PlanFlows {
                 }
                 lowPort |= exitEnd[i] == parts.low;
                 highPort |= exitEnd[i] < parts.ports.size() && exitEnd[i] != parts.low;
+                standing |= exitEnd[i] == STANDING_END;
+                more |= exitEnd[i] < AIR_END || exitEnd[i] >= CYLINDER_END;
                 if (exitEnd[i] == AIR_END) {
                     openToAir = true;
                     int leak = exitNode[i] - volumes;
@@ -237,6 +245,9 @@ final class PlanFlows {
             return evenOut(g);
         }
         if (parts.hookUp.running() && lowPort && highPort) {
+            return false;
+        }
+        if (standing && !airDrawn(g, highest, more)) {
             return false;
         }
         // of two valves of one cylinder the one that gives liquid counts
@@ -282,9 +293,20 @@ final class PlanFlows {
         return true;
     }
 
+    /** Through a standing pump air comes in, where that does no harm. */
+    private boolean airDrawn(int g, int highest, boolean more) {
+        for (int v = 0; v < volumes; v++) {
+            if (group[v] == g && state.holdsRefrigerant(v) && state.content(v) != PlanState.AIR) {
+                return false;
+            }
+        }
+        exitEnd[highest] = AIR_END;
+        return !more;
+    }
+
     private boolean expose(int v, boolean atAir) {
         if (atAir && state.holdsRefrigerant(v) && state.content(v) != PlanState.AIR) {
-            if (wide || state.has(v, PlanState.EXPOSED)) {
+            if (wide || afterShort || state.has(v, PlanState.EXPOSED)) {
                 state.set(v, PlanState.AIR, parts.airLevel, GasOrigin.NONE.ordinal());
                 state.flag(v, PlanState.EXPOSED, false);
             } else {
@@ -456,6 +478,10 @@ final class PlanFlows {
                     return false;
                 }
             } else if (v - volumes < parts.ends.size()) {
+                if (state.at(v - volumes) < 0) {
+                    // swept out of an end that is off, air is back before it is on
+                    return false;
+                }
                 dirty |= coupling && state.couplingAir(v - volumes);
                 state.couplingAir(v - volumes, false);
             }

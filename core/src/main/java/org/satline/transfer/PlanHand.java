@@ -36,12 +36,12 @@ final class PlanHand {
             case UNCAP -> state.cap(target, false);
             default -> {}
         }
-        if (!flows.settle(state, move.kind())) {
+        if (!flows.settle(state, move.kind(), false)) {
             return null;
         }
         if (move.kind() == Act.Kind.OPEN_SHORT) {
             state.open(target, Opening.SHUT);
-            if (!flows.settle(state, move.kind())) {
+            if (!flows.settle(state, move.kind(), true)) {
                 return null;
             }
         }
@@ -108,10 +108,11 @@ final class PlanHand {
                 if (wasTight && !coreTurns(at) || !partsDry(before, end, at, wasTight)) {
                     return false;
                 }
-                state.couplingAir(end, false);
                 if (move.kind() == Act.Kind.TAKE_OFF) {
+                    state.couplingAir(end, false);
                     state.part(end);
                 } else {
+                    state.couplingAir(end, state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE && !open(before, end));
                     state.join(end, at, false);
                 }
                 return true;
@@ -132,11 +133,7 @@ final class PlanHand {
 
     private boolean partsDry(PlanState before, int end, int at, boolean wasTight) {
         int hose = parts.volumes.indexOf(parts.hoses.get(end / 2).name());
-        boolean open = switch (before.fitting(end)) {
-            case PLAIN_FLARE -> true;
-            case SELF_SEALING -> false;
-            case OPEN_CLOSE_VALVE -> before.isOpen(parts.endValve[end]);
-        };
+        boolean open = open(before, end);
         if (open && before.liquid(hose) || !open && wasTight && before.unknown(hose)) {
             return false;
         }
@@ -150,6 +147,15 @@ final class PlanHand {
             case VOLUME -> !before.liquid(parts.behindIndex[at]);
             case CYLINDER -> !flows.liquidAt(before, at);
             case PUMP -> true;
+        };
+    }
+
+    /** Whether a hose end lets through what is in the hose when it is not tight. */
+    private boolean open(PlanState state, int end) {
+        return switch (state.fitting(end)) {
+            case PLAIN_FLARE -> true;
+            case SELF_SEALING -> false;
+            case OPEN_CLOSE_VALVE -> state.isOpen(parts.endValve[end]);
         };
     }
 }

@@ -95,7 +95,7 @@ final class PlanPhases {
     // ---------------------------------------------------------------- phases
 
     private @Nullable Found hookUp(PlanState from) {
-        Predicate<PlanState> goal = state -> hookedUp(state);
+        Predicate<PlanState> goal = state -> hookedUp(state) && endProved(state);
         PlanScope.Builder sweep = new PlanScope.Builder(parts)
                 .force(PlanRoles.cylinder(roles.low), Manifold.LOW)
                 .force(PlanRoles.cylinder(roles.high), Manifold.HIGH)
@@ -107,7 +107,8 @@ final class PlanPhases {
                 .hand(roles.high, Kind.OPEN, Kind.CLOSE)
                 .ports(Kind.OPEN, Kind.CLOSE)
                 .valve(Manifold.HIGH_VALVE, Kind.OPEN, Kind.CLOSE)
-                .valve(Manifold.LOW_VALVE, Kind.CRACK, Kind.CLOSE);
+                .valve(Manifold.LOW_VALVE, Kind.CRACK, Kind.CLOSE)
+                .uncap(Manifold.CENTRE);
         Node node = search.find(from, sweep.build(), 14, goal);
         if (node == null && parts.hookUp.pump()) {
             node = search.find(from, withPump(sweep).build(), 20, goal);
@@ -147,7 +148,10 @@ final class PlanPhases {
         if (near < 0) {
             return null;
         }
-        Predicate<PlanState> goal = state -> ready(state, cylinder, at, out) && proved(state, cylinder, out);
+        Predicate<PlanState> mixedToo = state -> ready(state, cylinder, at, out) && proved(state, cylinder, out);
+        Predicate<PlanState> clean = state -> pure(state, parts.hoses.get(roles.centre).name(), true)
+                && pure(state, Manifold.CENTRE_CHAMBER, true)
+                && mixedToo.test(state);
         PlanScope.Builder sweep = new PlanScope.Builder(parts)
                 .turn(roles.centre)
                 .connect(near, at, true)
@@ -159,9 +163,13 @@ final class PlanPhases {
         if (!roles.manifold) {
             sweep.valve(at, Kind.OPEN, Kind.CLOSE);
         }
-        Node node = search.find(from, sweep.build(), 12, goal);
+        PlanScope sweeps = sweep.build();
+        Node node = search.find(from, sweeps, 12, clean);
         if (node == null && parts.hookUp.pump()) {
-            node = search.find(from, withPump(sweep).takeOff(far).build(), 18, goal);
+            node = search.find(from, withPump(sweep).takeOff(far).build(), 18, clean);
+        }
+        if (node == null && out) {
+            node = search.find(from, sweeps, 12, mixedToo);
         }
         return node == null ? null : found(HookUpPlan.Phase.Kind.PURGE, from, node);
     }

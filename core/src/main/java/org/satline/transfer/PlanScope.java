@@ -88,6 +88,15 @@ record PlanScope(List<PlanMove> forced, List<PlanMove> turns, List<PlanMove> mov
             return this;
         }
 
+        Builder uncap(String connection) {
+            int at = parts.connections.indexOf(connection);
+            if (at >= 0) {
+                moves.add(new PlanMove(Kind.UNCAP, at, PlanParts.NONE));
+                moves.add(new PlanMove(Kind.CAP, at, PlanParts.NONE));
+            }
+            return this;
+        }
+
         Builder pump() {
             if (parts.hookUp.pump()) {
                 moves.add(new PlanMove(Kind.START, 0, PlanParts.NONE));
