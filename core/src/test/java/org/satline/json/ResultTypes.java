@@ -35,6 +35,7 @@ final class ResultTypes {
             "equilibrium.FluidModel",
             "equilibrium.Withdrawal",
             "measurement.StandardUncertainty",
+            "quantity.Parts",
             "refrigerant.Catalogue",
             "resource.CsvResource",
             "resource.CsvResource.Row",
