@@ -179,16 +179,15 @@ public final class LedgerFile implements Closeable {
         Ledger.Decision decision = ledger.decide(entry);
         if (decision instanceof Ledger.Decision.Entered entered) {
             LedgerLine.Encoded line = LedgerLine.encode(new Ledger.Numbered(entered.number(), entry), digest);
-            byte[] withFeed = Arrays.copyOf(line.bytes(), line.bytes().length + 1);
-            withFeed[line.bytes().length] = '\n';
-            if (length + withFeed.length > LARGEST) {
+            byte[] bytes = line.withFeed();
+            if (length + bytes.length > LARGEST) {
                 return refused(
                         Ledger.Cause.FULL,
                         "the ledger has " + length + " bytes, its limit; start a new one from weighings");
             }
             broken = true; // until all of it is safe
             requireUntouched();
-            write(withFeed);
+            write(bytes);
             channel.force(true);
             broken = false;
             digest = line.digest();

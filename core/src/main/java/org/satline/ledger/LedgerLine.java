@@ -9,7 +9,6 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.DateTimeException;
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -41,8 +40,13 @@ final class LedgerLine {
     /** What a line says. */
     record Decoded(Ledger.Numbered numbered, String before, String digest) {}
 
-    /** The bytes of a line without the line feed, and its digest. */
-    record Encoded(byte[] bytes, String digest) {}
+    /** A line without the line feed, and its digest. */
+    record Encoded(String line, String digest) {
+        /** As it stands in the file. */
+        byte[] withFeed() {
+            return (line + "\n").getBytes(StandardCharsets.UTF_8);
+        }
+    }
 
     private LedgerLine() {}
 
@@ -84,10 +88,7 @@ final class LedgerLine {
         text(line, "before", before);
         byte[] sealed = line.toString().getBytes(StandardCharsets.UTF_8);
         String digest = sha256(sealed, sealed.length);
-        byte[] seal = (SEAL + digest + "\"}").getBytes(StandardCharsets.US_ASCII);
-        byte[] bytes = Arrays.copyOf(sealed, sealed.length + seal.length);
-        System.arraycopy(seal, 0, bytes, sealed.length, seal.length);
-        return new Encoded(bytes, digest);
+        return new Encoded(line.append(SEAL).append(digest).append("\"}").toString(), digest);
     }
 
     private static void text(StringBuilder line, String name, String value) {

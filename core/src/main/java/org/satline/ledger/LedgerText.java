@@ -55,13 +55,13 @@ final class LedgerText {
     /** By number and not by {@code Character.getType}, so that a file stays readable whatever Unicode version the Java at hand knows. */
     private static boolean isHidden(int character) {
         return character < 0x20
-                || character >= 0x7f && character <= 0x9f
-                || character >= 0xd800 && character <= 0xdfff // a surrogate that codePointAt found alone
+                || (character >= 0x7f && character <= 0x9f)
+                || (character >= 0xd800 && character <= 0xdfff) // a surrogate that codePointAt found alone
                 || character == 0x061c // from here on: they turn the direction of text (Unicode Standard Annex 9)
                 || character == 0x200e
                 || character == 0x200f
-                || character >= 0x2028 && character <= 0x202e // with the line and the paragraph separator
-                || character >= 0x2066 && character <= 0x2069
+                || (character >= 0x2028 && character <= 0x202e) // with the line and the paragraph separator
+                || (character >= 0x2066 && character <= 0x2069)
                 || character == 0xfeff;
     }
 }

@@ -79,7 +79,7 @@ final class LineScanner {
         if (at == text.length()) {
             throw cutShort();
         }
-        if (digits == 0 || digits > 1 && text.charAt(start) == '0') {
+        if (digits == 0 || (digits > 1 && text.charAt(start) == '0')) {
             at = start;
             throw unexpected("a whole number");
         }
@@ -93,7 +93,7 @@ final class LineScanner {
         int start = at;
         while (at - start < LedgerLine.DIGEST_DIGITS) {
             char c = next();
-            if (!(c >= '0' && c <= '9' || c >= 'a' && c <= 'f')) {
+            if (!((c >= '0' && c <= '9') || (c >= 'a' && c <= 'f'))) {
                 at--;
                 throw unexpected("a hexadecimal digit");
             }

@@ -1,6 +1,7 @@
 package org.satline.ledger;
 
 import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,7 +19,7 @@ final class LedgerBytes {
         String before = LedgerLine.NOTHING_BEFORE;
         for (Ledger.Numbered entry : entries) {
             LedgerLine.Encoded line = LedgerLine.encode(entry, before);
-            lines.add(line.bytes());
+            lines.add(line.line().getBytes(StandardCharsets.UTF_8));
             before = line.digest();
         }
         return lines;

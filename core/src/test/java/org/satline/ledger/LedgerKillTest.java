@@ -33,7 +33,7 @@ class LedgerKillTest {
         kill(24);
     }
 
-    /** The same many times: {@code mvn -pl core test -P kills}. */
+    /** The same many times: {@code mvn -B test -P kills -pl core}. */
     @Test
     @Tag("slow")
     @EnabledIfSystemProperty(named = "satline.slow", matches = "true")
