@@ -233,13 +233,20 @@ final class FlowSettler {
                 volumes.stream().mapToDouble(node -> bench.cell(node).size).sum();
         // too little above the atmosphere it trickles out at the joint and leaves the air where it is
         boolean sweeps = !toAir || high.pascals() - atmospherePa > sweepPa();
+        Optional<Cell> weighed = Optional.ofNullable(bench.cells.get(low.name()))
+                .or(() -> Optional.ofNullable(bench.cells.get(high.name())));
+        double weight = weighed.map(cell -> cell.refrigerant).orElse(0.0);
         for (int i = 0; sweeps && i < volumes.size(); i++) {
             String node = volumes.get(i);
             boolean upstream = nodes.indexOf(node) < narrow;
             replace(node, high, low, upstream);
             bench.swept.add(node);
         }
-        double amount = amount(high, low, toAir && dirty ? size : 0, volumes.isEmpty());
+        // the scale shows what went through the hoses and what stayed in them alike
+        double already = toAir || act.amount().isEmpty()
+                ? 0
+                : Math.abs(weighed.map(cell -> cell.refrigerant).orElse(0.0) - weight);
+        double amount = Math.max(0, amount(high, low, toAir && dirty ? size : 0, volumes.isEmpty()) - already);
         double share = high.name().equals(HookUp.AIR) ? 1 : 0;
         bench.move(
                 high.name(), low.name(), amount * (1 - share), amount * share + airWith(high, amount), high.liquid());
