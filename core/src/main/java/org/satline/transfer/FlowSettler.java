@@ -197,8 +197,7 @@ final class FlowSettler {
         GasOrigin worst = GasOrigin.NONE;
         for (PathEnd end : ends) {
             Cell cylinder = bench.cells.get(end.name());
-            boolean unclean = cylinder != null && cylinder.holdsRefrigerant() && !cylinder.origin.isClean();
-            if (unclean && highest - end.pascals() <= HookUp.certainPa()) {
+            if (cylinder != null && cylinder.holdsRefrigerant() && highest - end.pascals() <= HookUp.certainPa()) {
                 worst = worst.with(cylinder.origin);
             }
         }

@@ -184,12 +184,16 @@ public final class HookUpSimulator {
                                         && state.joint(hose.end(HoseSide.CYLINDER))
                                                 .isEmpty()),
                         "no such hose that is off at both ends");
-            case START, STOP ->
-                no(
-                        !(target.equals(HookUp.PUMP) && hookUp.pump()
-                                        || target.equals(HookUp.MACHINE) && hookUp.machine())
-                                || state.running().contains(target) == (act.kind() == Act.Kind.START),
-                        "no such pump or machine, or it does so already");
+            case START, STOP -> {
+                boolean there = switch (target) {
+                    case HookUp.PUMP -> hookUp.pump();
+                    case HookUp.MACHINE -> hookUp.machine();
+                    default -> false;
+                };
+                yield no(
+                        !there || state.running().contains(target) == (act.kind() == Act.Kind.START),
+                        "there is no such pump or machine, or it does so already");
+            }
             case SELF_PURGE -> no(!state.running().contains(HookUp.MACHINE), "the recovery machine does not run");
             case ZERO_SCALE, READ_SCALE, WAIT -> Optional.empty();
         };

@@ -164,6 +164,10 @@ final class OpenPaths {
         return leak;
     }
 
+    private List<Edge> at(String node) {
+        return edges.getOrDefault(node, List.of());
+    }
+
     private List<Edge> node(String name) {
         return edges.computeIfAbsent(name, key -> new ArrayList<>());
     }
@@ -185,7 +189,7 @@ final class OpenPaths {
 
     /** Whether a valve between those nodes, or from them to an end of paths, is open by a crack only. */
     boolean throttledWithin(Set<String> nodes) {
-        return nodes.stream().flatMap(node -> edges.get(node).stream()).anyMatch(Edge::throttled);
+        return nodes.stream().flatMap(node -> at(node).stream()).anyMatch(Edge::throttled);
     }
 
     Set<String> nodes() {
@@ -200,7 +204,7 @@ final class OpenPaths {
                 Set<String> nodes = new LinkedHashSet<>(order(List.of(start), edges.keySet()));
                 seen.addAll(nodes);
                 List<Edge> ends = nodes.stream()
-                        .flatMap(node -> edges.get(node).stream())
+                        .flatMap(node -> at(node).stream())
                         .filter(edge -> isEnd(edge.other()))
                         .toList();
                 groups.add(new Group(nodes, ends));
@@ -215,7 +219,7 @@ final class OpenPaths {
         Deque<String> next = new ArrayDeque<>(starts);
         while (!next.isEmpty()) {
             String here = next.remove();
-            for (Edge edge : edges.get(here)) {
+            for (Edge edge : at(here)) {
                 String there = edge.from(here);
                 if (!isEnd(there) && within.contains(there) && seen.add(there)) {
                     next.add(there);
@@ -232,7 +236,7 @@ final class OpenPaths {
         Set<String> seen = new HashSet<>(next);
         while (!next.isEmpty()) {
             String here = next.remove();
-            for (Edge edge : edges.get(here)) {
+            for (Edge edge : at(here)) {
                 String there = edge.from(here);
                 if (!isEnd(there) && seen.add(there)) {
                     came.put(there, edge);

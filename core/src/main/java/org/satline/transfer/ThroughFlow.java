@@ -45,11 +45,12 @@ final class ThroughFlow {
             narrow = way.get(i).throttled() ? i : narrow;
         }
         boolean throttled = way.stream().anyMatch(Edge::throttled);
-        misuse(high, low, throttled);
+        boolean liquid = high.liquid() || volumes.stream().anyMatch(node -> bench.cell(node).liquid);
+        misuse(high, low, liquid, throttled);
         boolean dirty = volumes.stream()
                 .map(bench::cell)
                 .anyMatch(cell ->
-                        cell.holdsAir() || cell.holdsRefrigerant() && !cell.origin.isClean() && !isOwn(cell, high));
+                        cell.holdsAir() || (cell.holdsRefrigerant() && !cell.origin.isClean() && !isOwn(cell, high)));
         double size =
                 volumes.stream().mapToDouble(node -> bench.cell(node).size).sum();
         // too little above the atmosphere it trickles out at the joint and leaves the air where it is
@@ -76,7 +77,7 @@ final class ThroughFlow {
                 amount * share + filler.airWith(high, amount),
                 high.liquid());
         if (toAir) {
-            ventedEnough(high, volumes, dirty && sweeps, amount);
+            ventedEnough(high, liquid, volumes, dirty && sweeps, amount);
         }
         return nodes;
     }
@@ -86,21 +87,21 @@ final class ThroughFlow {
                 .pascals();
     }
 
-    private void ventedEnough(PathEnd high, List<String> volumes, boolean neededSweep, double kilograms) {
+    private void ventedEnough(PathEnd high, boolean liquid, List<String> volumes, boolean neededSweep, double kilograms) {
         boolean coupling = volumes.isEmpty() && (act.kind() == Act.Kind.CRACK || act.kind() == Act.Kind.OPEN_SHORT);
         boolean least = neededSweep && kilograms * 1000 <= HookUpPractice.MOST_SWEPT_G.value();
-        if (high.liquid() || !(coupling || least)) {
+        if (liquid || !(coupling || least)) {
             bench.breaks(Invariant.VENTED_ABOVE_LEAST, high.name());
         }
     }
 
-    private void misuse(PathEnd high, PathEnd low, boolean throttled) {
+    private void misuse(PathEnd high, PathEnd low, boolean liquid, boolean throttled) {
         Cell cylinder = bench.cells.get(high.name());
         boolean holds = cylinder == null ? parts.port(high.name()).isPresent() : cylinder.holdsRefrigerant();
         if (low.name().equals(HookUp.PUMP) && holds) {
             bench.breaks(Invariant.MACHINE_MISUSED, HookUp.PUMP);
         }
-        if (low.name().equals(SystemPort.Role.LOW_SIDE.code()) && high.liquid()) {
+        if (low.name().equals(SystemPort.Role.LOW_SIDE.code()) && liquid) {
             boolean metered = throttled && (act.kind() == Act.Kind.CRACK || act.kind() == Act.Kind.OPEN_SHORT);
             if (!parts.hookUp.running() || !metered) {
                 bench.breaks(Invariant.UNMETERED_LIQUID_INTO_SUCTION, low.name());
@@ -112,7 +113,7 @@ final class ThroughFlow {
     private void replace(String node, PathEnd high, PathEnd low, boolean upstream) {
         Cell cell = bench.cell(node);
         boolean liquid = upstream && high.liquid();
-        if (!isOwn(cell, high) || cell.holdsAir() || cell.liquid && !liquid) {
+        if (!isOwn(cell, high) || cell.holdsAir() || (cell.liquid && !liquid)) {
             bench.move(node, low.name(), cell.refrigerant, cell.air, cell.liquid);
             cell.liquid = false;
             cell.pascals = 0;
