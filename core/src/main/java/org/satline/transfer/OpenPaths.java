@@ -187,11 +187,6 @@ final class OpenPaths {
                 || parts.cylinder(name).isPresent();
     }
 
-    /** Whether a valve between those nodes, or from them to an end of paths, is open by a crack only. */
-    boolean throttledWithin(Set<String> nodes) {
-        return nodes.stream().flatMap(node -> at(node).stream()).anyMatch(Edge::throttled);
-    }
-
     Set<String> nodes() {
         return edges.keySet();
     }

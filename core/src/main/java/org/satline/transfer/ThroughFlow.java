@@ -87,7 +87,8 @@ final class ThroughFlow {
                 .pascals();
     }
 
-    private void ventedEnough(PathEnd high, boolean liquid, List<String> volumes, boolean neededSweep, double kilograms) {
+    private void ventedEnough(
+            PathEnd high, boolean liquid, List<String> volumes, boolean neededSweep, double kilograms) {
         boolean coupling = volumes.isEmpty() && (act.kind() == Act.Kind.CRACK || act.kind() == Act.Kind.OPEN_SHORT);
         boolean least = neededSweep && kilograms * 1000 <= HookUpPractice.MOST_SWEPT_G.value();
         if (liquid || !(coupling || least)) {

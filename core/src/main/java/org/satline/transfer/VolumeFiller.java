@@ -1,7 +1,7 @@
 package org.satline.transfer;
 
 import org.satline.transfer.HookUpBench.Cell;
-import org.satline.transfer.OpenPaths.Group;
+import org.satline.transfer.OpenPaths.Edge;
 
 /**
  * Brings one volume to a pressure: filled from where the pressure comes, or let down to where it goes.
@@ -71,6 +71,7 @@ final class VolumeFiller {
         }
     }
 
+    /** Lets a volume down to a pressure: gas expands, liquid flashes. */
     void lower(String node, double pascals, PathEnd taker) {
         Cell cell = bench.cell(node);
         if (!cell.liquid) {
@@ -88,20 +89,16 @@ final class VolumeFiller {
             cell.pascals = pascals;
         } else {
             if (taker.name().equals(SystemPort.Role.LOW_SIDE.code())
-                    && (!parts.hookUp.running() || !throttledTo(taker))) {
+                    && (!parts.hookUp.running() || !isThrottled(node, taker))) {
                 bench.breaks(Invariant.UNMETERED_LIQUID_INTO_SUCTION, taker.name());
             }
             dry(node, pascals, taker);
         }
     }
 
-    /** A whole group drains through whatever valve of it is cracked. */
-    private boolean throttledTo(PathEnd taker) {
-        Group group = paths.groups().stream()
-                .filter(each -> each.nodes().contains(taker.edge().node()))
-                .findFirst()
-                .orElseThrow();
-        return paths.throttledWithin(group.nodes());
+    private boolean isThrottled(String node, PathEnd taker) {
+        Edge start = new Edge(node, node, "", /* throttled= */ false);
+        return paths.path(start, taker.edge()).stream().anyMatch(Edge::throttled);
     }
 
     private void dry(String node, double pascals, PathEnd taker) {
@@ -128,6 +125,7 @@ final class VolumeFiller {
         return low;
     }
 
+    /** Fills a volume up to a pressure around the air that is in it. */
     void fill(String node, double pascals, PathEnd giver, boolean liquid) {
         Cell cell = bench.cell(node);
         if (giver.name().equals(HookUp.AIR)) {
