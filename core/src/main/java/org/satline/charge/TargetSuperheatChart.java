@@ -6,6 +6,7 @@ import org.satline.explanation.Step;
 import org.satline.measurement.TemperatureReading;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.TemperatureDifference;
+import org.satline.resource.OnDemand;
 
 /**
  * Target superheat of an air conditioner with a fixed orifice, from the wet bulb of the return air and the dry bulb of the air entering
@@ -16,7 +17,12 @@ import org.satline.quantity.TemperatureDifference;
  */
 public final class TargetSuperheatChart {
     private static final String SOURCE = "superheat charging table printed in air-conditioner installation manuals";
-    private static final PublishedGrid GRID = PublishedGrid.read("target-superheat.csv", 55, 115, 5);
+    private static final OnDemand<PublishedGrid> GRID = new OnDemand<>() {
+        @Override
+        protected PublishedGrid read() {
+            return PublishedGrid.read("target-superheat.csv", 55, 115, 5);
+        }
+    };
 
     private TargetSuperheatChart() {}
 
@@ -30,7 +36,7 @@ public final class TargetSuperheatChart {
     public static ChargeTarget target(TemperatureReading returnWetBulb, TemperatureReading condenserAir) {
         double wetBulb = returnWetBulb.value().fahrenheit();
         double dryBulb = condenserAir.value().fahrenheit();
-        PublishedGrid.Lookup lookup = GRID.at(wetBulb, dryBulb);
+        PublishedGrid.Lookup lookup = GRID.get().at(wetBulb, dryBulb);
         if (lookup instanceof PublishedGrid.Value found) {
             TemperatureDifference target = TemperatureDifference.ofFahrenheitDegrees(found.value());
             // The slopes are in degF per degF and so hold for kelvins as well.
@@ -58,10 +64,10 @@ public final class TargetSuperheatChart {
                         Locale.ROOT,
                         "%s lie outside the target-superheat chart (wet bulb [%.0f, %.0f] degF, condenser air [%.0f, %.0f] degF)",
                         at,
-                        GRID.firstRow(),
-                        GRID.lastRow(),
-                        GRID.firstColumn(),
-                        GRID.lastColumn()),
+                        GRID.get().firstRow(),
+                        GRID.get().lastRow(),
+                        GRID.get().firstColumn(),
+                        GRID.get().lastColumn()),
                 "weigh the charge in, or use the maker's charging data for this weather",
                 List.of());
     }

@@ -7,6 +7,7 @@ import org.satline.explanation.Step;
 import org.satline.measurement.TemperatureReading;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.TemperatureDifference;
+import org.satline.resource.OnDemand;
 
 /**
  * Target temperature split of a cooling coil that has its airflow, from dry bulb (70 to 84 degF) and wet bulb (50 to 76 degF) of the
@@ -15,7 +16,12 @@ import org.satline.quantity.TemperatureDifference;
  * <p>Source: California Energy Code, Reference Appendix RA3.2 (2008), target temperature split table, from memory.
  */
 public final class TargetTemperatureSplit {
-    private static final PublishedGrid GRID = PublishedGrid.read("target-temperature-split.csv", 50, 76, 1);
+    private static final OnDemand<PublishedGrid> GRID = new OnDemand<>() {
+        @Override
+        protected PublishedGrid read() {
+            return PublishedGrid.read("target-temperature-split.csv", 50, 76, 1);
+        }
+    };
 
     private TargetTemperatureSplit() {}
 
@@ -38,7 +44,7 @@ public final class TargetTemperatureSplit {
     public static Optional<Target> target(TemperatureReading returnDryBulb, TemperatureReading returnWetBulb) {
         double dryBulb = returnDryBulb.value().fahrenheit();
         double wetBulb = returnWetBulb.value().fahrenheit();
-        if (!(GRID.at(dryBulb, wetBulb) instanceof PublishedGrid.Value found)) {
+        if (!(GRID.get().at(dryBulb, wetBulb) instanceof PublishedGrid.Value found)) {
             return Optional.empty();
         }
         Step step = new Step(
@@ -62,7 +68,7 @@ public final class TargetTemperatureSplit {
      * @return for messages
      */
     static String range() {
-        return List.of(GRID.firstRow(), GRID.lastRow()) + " degF dry bulb, "
-                + List.of(GRID.firstColumn(), GRID.lastColumn()) + " degF wet bulb";
+        return List.of(GRID.get().firstRow(), GRID.get().lastRow()) + " degF dry bulb, "
+                + List.of(GRID.get().firstColumn(), GRID.get().lastColumn()) + " degF wet bulb";
     }
 }

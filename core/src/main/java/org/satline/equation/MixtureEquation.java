@@ -26,7 +26,7 @@ public final class MixtureEquation {
 
     MixtureEquation(List<PureEquation> components, List<PairInteraction> pairs, PairLibrary library) {
         this.components = List.copyOf(components);
-        this.pure = components.toArray(PureEquation[]::new);
+        this.pure = components.toArray(new PureEquation[0]);
         this.pairs = List.copyOf(pairs);
         this.gasConstant = pure.length == 1 ? pure[0].gasConstant() : MIXTURE_GAS_CONSTANT;
         int n = pure.length;

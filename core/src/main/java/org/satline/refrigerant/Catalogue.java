@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.satline.resource.OnDemand;
 
 /**
  * All refrigerants known by name, and the tolerant look-up of names. Immutable and thread-safe. The figures of an entry are read when it is first asked for; a
@@ -27,10 +28,13 @@ public final class Catalogue {
 
     private volatile @Nullable Map<String, CatalogueEntry> byChemicalName;
 
-    /** Loads the standard catalogue when first asked for. */
-    private static final class Standard {
-        static final Catalogue INSTANCE = new Catalogue(CatalogueReader.read());
-    }
+    /** Loaded when first asked for. */
+    private static final OnDemand<Catalogue> STANDARD = new OnDemand<>() {
+        @Override
+        protected Catalogue read() {
+            return new Catalogue(CatalogueReader.read());
+        }
+    };
 
     private Catalogue(Map<String, CatalogueEntry> byDesignation) {
         this.byDesignation = byDesignation;
@@ -72,7 +76,7 @@ public final class Catalogue {
      * @return the catalogue
      */
     public static Catalogue standard() {
-        return Standard.INSTANCE;
+        return STANDARD.get();
     }
 
     /**
