@@ -7,9 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.zip.CRC32;
@@ -23,13 +22,17 @@ import org.jspecify.annotations.Nullable;
  * the whole first answer, so it is not done at each reading. The manifest finds damage of its own by a CRC-32 over itself. None of this protects against
  * somebody who puts another manifest into the jar; sign the jar for that.
  *
- * <p>Form of the manifest: a line for each file, sorted, of CRC-32 (8 hexadecimal digits), SHA-256 (64) and path in the jar, with one blank between;
- * a last line with the CRC-32 of all lines before it.
+ * <p>Form of the manifest: a line for each file, sorted by path, of CRC-32 (8 hexadecimal digits), SHA-256 (64), length of the path (4) and path in the
+ * jar, with one blank between; a last line with the CRC-32 of all lines before it. A path is found by bisection: putting all of them into a map would cost
+ * a cold virtual machine milliseconds.
  */
 public final class SealedResources {
     private static final int CRC_DIGITS = 8;
     private static final int SHA_DIGITS = 64;
-    private static final int PATH_AT = CRC_DIGITS + 1 + SHA_DIGITS + 1;
+    private static final int LENGTH_DIGITS = 4;
+    private static final int LENGTH_AT = CRC_DIGITS + 1 + SHA_DIGITS + 1;
+    private static final int PATH_AT = LENGTH_AT + LENGTH_DIGITS + 1;
+    private static final int ABSENT = -1;
     private static final int CHUNK = 16384;
 
     private static final OnDemand<SealedResources> CORE = new OnDemand<>() {
@@ -42,29 +45,64 @@ public final class SealedResources {
     private final Class<?> anchor;
     private final String manifest;
     private final byte[] lines;
-    /** Where the line of each path begins. */
-    private final Map<String, Integer> lineOf = new HashMap<>();
+    /** Where each line begins. */
+    private final int[] starts;
 
     SealedResources(Class<?> anchor, String manifest, byte[] bytes) {
         this.anchor = anchor;
         this.manifest = manifest;
         this.lines = bytes;
         int end = bytes.length - CRC_DIGITS - 1;
-        if (end < 0 || bytes[bytes.length - 1] != '\n' || crc32(bytes, end) != hexadecimal(end)) {
+        if (end < 0 || bytes[bytes.length - 1] != '\n' || crc32(bytes, end) != figure(end)) {
             throw damaged(manifest);
         }
+        int[] found = new int[end / PATH_AT];
+        int count = 0;
         for (int at = 0; at < end; ) {
-            int stop = at + PATH_AT;
-            while (stop < end && bytes[stop] != '\n') {
-                stop++;
-            }
-            if (stop >= end) {
+            long length = at + PATH_AT < end ? figure(at + LENGTH_AT, LENGTH_DIGITS) : ABSENT;
+            long stop = at + PATH_AT + length;
+            if (length < 0 || stop >= end || bytes[(int) stop] != '\n') {
                 throw damaged(manifest);
             }
-            // one byte is one character: the paths are ASCII
-            lineOf.put(new String(bytes, at + PATH_AT, stop - at - PATH_AT, StandardCharsets.ISO_8859_1), at);
-            at = stop + 1;
+            found[count++] = at;
+            at = (int) stop + 1;
         }
+        starts = Arrays.copyOf(found, count);
+    }
+
+    /** Where the line of a path begins, or {@link #ABSENT}. */
+    private int lineOf(String path) {
+        if (path.indexOf('\n') >= 0) {
+            return ABSENT; // it would run on into the next line
+        }
+        int low = 0;
+        int high = starts.length - 1;
+        while (low <= high) {
+            int middle = (low + high) >>> 1;
+            int order = compare(path, starts[middle]);
+            if (order == 0) {
+                return starts[middle];
+            }
+            if (order < 0) {
+                high = middle - 1;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return ABSENT;
+    }
+
+    /** Compares a path with that of a line, character by character; one byte is one character, since the paths are ASCII. */
+    private int compare(String path, int line) {
+        int at = line + PATH_AT;
+        for (int i = 0; i < path.length(); i++) {
+            int there = lines[at + i] & 0xFF;
+            // the line feed that ends a line lies below every character of a path
+            if (path.charAt(i) != there) {
+                return path.charAt(i) - there;
+            }
+        }
+        return lines[at + path.length()] == '\n' ? 0 : -1;
     }
 
     /**
@@ -129,7 +167,7 @@ public final class SealedResources {
                 type.substring(0, type.lastIndexOf('.') + 1).replace('.', '/').concat(name);
         byte[] bytes = raw(neighbour, name, name);
         if (bytes == null) {
-            if (lineOf.containsKey(path)) {
+            if (lineOf(path) != ABSENT) {
                 throw new ResourceFormatException(name, 0, "is missing, though " + manifest + " lists it");
             }
             return null;
@@ -147,15 +185,16 @@ public final class SealedResources {
      */
     public boolean lists(Class<?> neighbour, String name) {
         String type = neighbour.getName();
-        return lineOf.containsKey(type.substring(0, type.lastIndexOf('.') + 1)
-                .replace('.', '/')
-                .concat(Objects.requireNonNull(name, "name")));
+        return lineOf(type.substring(0, type.lastIndexOf('.') + 1)
+                        .replace('.', '/')
+                        .concat(Objects.requireNonNull(name, "name")))
+                != ABSENT;
     }
 
     /** Holds bytes against the manifest, as {@link #find} does. */
     void check(String path, String name, byte[] bytes) {
-        Integer line = lineOf.get(path);
-        if (line != null && crc32(bytes, bytes.length) != hexadecimal(line)) {
+        int line = lineOf(path);
+        if (line != ABSENT && crc32(bytes, bytes.length) != figure(line)) {
             throw damaged(name);
         }
     }
@@ -166,8 +205,11 @@ public final class SealedResources {
      * @return paths in the jar, sorted
      */
     public List<String> paths() {
-        List<String> paths = new ArrayList<>(lineOf.keySet());
-        paths.sort(null);
+        List<String> paths = new ArrayList<>();
+        for (int at : starts) {
+            int length = (int) figure(at + LENGTH_AT, LENGTH_DIGITS);
+            paths.add(new String(lines, at + PATH_AT, length, StandardCharsets.ISO_8859_1));
+        }
         return List.copyOf(paths);
     }
 
@@ -183,7 +225,7 @@ public final class SealedResources {
                 throw new ResourceFormatException(path, 0, "is missing, though " + manifest + " lists it");
             }
             check(path, path, bytes);
-            int at = Objects.requireNonNull(lineOf.get(path), path) + CRC_DIGITS + 1;
+            int at = lineOf(path) + CRC_DIGITS + 1;
             if (!sha256(bytes).equals(new String(lines, at, SHA_DIGITS, StandardCharsets.ISO_8859_1))) {
                 throw damaged(path);
             }
@@ -201,6 +243,8 @@ public final class SealedResources {
         files.forEach((path, bytes) -> text.append(hexadecimal(crc32(bytes, bytes.length), CRC_DIGITS))
                 .append(' ')
                 .append(sha256(bytes))
+                .append(' ')
+                .append(hexadecimal(path.length(), LENGTH_DIGITS))
                 .append(' ')
                 .append(path)
                 .append('\n'));
@@ -260,15 +304,21 @@ public final class SealedResources {
     }
 
     /** The CRC-32 that stands in the manifest at a position; a figure that no file has if it is not one. */
-    private long hexadecimal(int at) {
+    private long figure(int at) {
+        long value = figure(at, CRC_DIGITS);
+        return value < 0 ? value : (int) value;
+    }
+
+    /** The figure that stands in the manifest at a position; below every figure if there is none. */
+    private long figure(int at, int digits) {
         long value = 0;
-        for (int i = at; i < at + CRC_DIGITS; i++) {
+        for (int i = at; i < at + digits; i++) {
             int digit = Character.digit((char) (lines[i] & 0xFF), 16);
             if (digit < 0) {
                 return Long.MIN_VALUE;
             }
             value = (value << 4) | digit;
         }
-        return (int) value;
+        return value;
     }
 }

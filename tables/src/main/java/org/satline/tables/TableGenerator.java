@@ -3,6 +3,7 @@ package org.satline.tables;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -65,7 +66,9 @@ public final class TableGenerator {
             Certificate certificate = new Certificate(
                     name, Certificate.checksumText(table), new Certifier(model, read, CERTIFIED_STATES).measure());
             String difference = write(TableFormat.fileName(name), table, read);
-            Files.writeString(directory.resolve(Certificate.fileName(name)), certificate.toCsv());
+            Files.write(
+                    directory.resolve(Certificate.fileName(name)),
+                    certificate.toCsv().getBytes(StandardCharsets.UTF_8));
             return name + ": " + table.length + " bytes, " + difference + missed(certificate)
                     + (builder.shortOfBound().isEmpty() ? "" : "; aims missed: " + builder.shortOfBound());
         } catch (MissingEquationException | ConvergenceException | IllegalStateException e) {

@@ -50,7 +50,7 @@ public final class TableProvider implements SaturationCurveProvider {
         if (bytes == null || !refrigerant.hasComposition()) {
             return null;
         }
-        TableData data = TableReader.read(name, bytes);
+        TableData data = TableReader.read(name, bytes, RESOURCES.get().lists(TableProvider.class, name));
         if (!data.designation().equals(refrigerant.designation())
                 || !sameParts(data.parts(), refrigerant.composition().components())) {
             return null; // a blend of the caller's own that borrows the name
