@@ -1,6 +1,8 @@
 package org.satline.json;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -9,8 +11,20 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 
 /** What {@link SatlineJson} does with Jackson; a class of its own, so that the other can be loaded and say what is missing where Jackson is. */
 final class JsonText {
+    /** Well above every form of this package; what lies beyond is no result. */
+    private static final int DEEPEST = 100;
+
+    private static final int LONGEST_NUMBER = 100;
+    private static final int LONGEST_STRING = 100_000;
+
     private final Codecs codecs = Codecs.standard();
-    private final ObjectMapper mapper = JsonMapper.builder()
+    private final ObjectMapper mapper = JsonMapper.builder(JsonFactory.builder()
+                    .streamReadConstraints(StreamReadConstraints.builder()
+                            .maxNestingDepth(DEEPEST)
+                            .maxNumberLength(LONGEST_NUMBER)
+                            .maxStringLength(LONGEST_STRING)
+                            .build())
+                    .build())
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .build();

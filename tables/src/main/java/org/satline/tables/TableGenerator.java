@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.Paths;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -44,7 +45,7 @@ public final class TableGenerator {
         if (arguments.length == 0) {
             throw new IllegalArgumentException("no directory; give the directory of the tables, then designations");
         }
-        TableGenerator generator = new TableGenerator(Files.createDirectories(Path.of(arguments[0])));
+        TableGenerator generator = new TableGenerator(Files.createDirectories(Paths.get(arguments[0])));
         Catalogue catalogue = Catalogue.standard();
         List<Refrigerant> wanted = arguments.length == 1
                 ? catalogue.all()
