@@ -149,6 +149,18 @@ class ArchitectureTest {
                 .check(CORE);
     }
 
+    /** So that a program without Jackson gets everything but JSON. The ledger's lines still use it. */
+    @Test
+    void jacksonIsUsedByTheJsonFormsAlone() {
+        noClasses()
+                .that(not(resideInAPackage(tree("json"))))
+                .and()
+                .doNotHaveFullyQualifiedName("org.satline.transfer.LedgerLine")
+                .should()
+                .dependOnClassesThat(resideInAPackage("com.fasterxml.."))
+                .check(CORE);
+    }
+
     /** So that the rest runs unchanged where reflection is restricted, as behind a shrinker. */
     @Test
     void reflectionIsUsedByTheJsonFormsAlone() {

@@ -31,7 +31,7 @@ import org.satline.refrigerant.UnknownRefrigerantException;
  * of coincidence of at most 5 %, or fewer rows with one of at most 1 in 10000; see {@link LikelyCause#coincidence()}.
  */
 public final class Auditor {
-    private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
+    private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d++(?:\\.\\d*+)?|\\.\\d++)([eE][+-]?\\d{1,3})?");
     private static final int LONGEST_NUMBER = 60;
 
     private final ReferenceState reference;

@@ -107,8 +107,10 @@ record Question(AuditedQuantity quantity, OptionalDouble temperatureK, OptionalD
     String words() {
         StringBuilder text = new StringBuilder();
         temperatureK.ifPresent(t -> text.append("T = ").append(t).append(" K"));
-        pressurePa.ifPresent(p ->
-                text.append(text.isEmpty() ? "" : ", ").append("p = ").append(p).append(" Pa"));
+        pressurePa.ifPresent(p -> text.append(text.length() == 0 ? "" : ", ")
+                .append("p = ")
+                .append(p)
+                .append(" Pa"));
         return text.toString();
     }
 }

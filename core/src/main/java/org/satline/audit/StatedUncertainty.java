@@ -11,6 +11,7 @@ import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.resource.CsvResource;
 import org.satline.resource.CsvResource.Row;
+import org.satline.resource.OnDemand;
 import org.satline.saturation.SaturationBudget;
 import org.satline.saturation.SaturationUncertainty;
 import org.satline.saturation.UncertaintyContribution;
@@ -28,7 +29,12 @@ final class StatedUncertainty {
     private static final double IIR_ENTHALPY = 200e3;
     private static final double IIR_ENTROPY = 1e3;
 
-    private static final Map<String, Row> FIGURES = figures();
+    private static final OnDemand<Map<String, Row>> FIGURES = new OnDemand<>() {
+        @Override
+        protected Map<String, Row> read() {
+            return figures();
+        }
+    };
 
     private final FluidModel model;
     private final SaturationUncertainty saturation;
@@ -165,7 +171,7 @@ final class StatedUncertainty {
         List<PureEquation> components = model.equation().mixture().components();
         for (PureEquation component : components) {
             String designation = component.constants().designation();
-            Row row = FIGURES.getOrDefault(designation, row("assumed"));
+            Row row = FIGURES.get().getOrDefault(designation, row("assumed"));
             boolean stated = !row.isEmpty(column);
             double figure = stated ? row.percent(column) : row("assumed").percent(column);
             if (figure > largest) {
@@ -182,7 +188,7 @@ final class StatedUncertainty {
     }
 
     private static Row row(String name) {
-        Row row = FIGURES.get(name);
+        Row row = FIGURES.get().get(name);
         if (row == null) {
             throw new IllegalStateException("stated-uncertainty.csv has no row " + name);
         }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.satline.resource.CsvResource;
+import org.satline.resource.OnDemand;
 
 /**
  * Ranks faults by how well their published signatures explain a set of residuals. Stateless, thread-safe.
@@ -18,20 +19,25 @@ import org.satline.resource.CsvResource;
  */
 public final class FaultRanking {
     private static final double CHARGE_WEIGHT = 4;
-    private static final List<CsvResource.Row> SIGNATURES = CsvResource.read(
-                    FaultRanking.class,
-                    "fault-signatures.csv",
-                    "metering",
-                    "fault",
-                    "evaporating",
-                    "superheat",
-                    "condensing",
-                    "subcooling",
-                    "discharge",
-                    "condenser_air_rise",
-                    "evaporator_air_drop",
-                    "source")
-            .rows();
+    private static final OnDemand<List<CsvResource.Row>> SIGNATURES = new OnDemand<>() {
+        @Override
+        protected List<CsvResource.Row> read() {
+            return CsvResource.read(
+                            FaultRanking.class,
+                            "fault-signatures.csv",
+                            "metering",
+                            "fault",
+                            "evaporating",
+                            "superheat",
+                            "condensing",
+                            "subcooling",
+                            "discharge",
+                            "condenser_air_rise",
+                            "evaporator_air_drop",
+                            "source")
+                    .rows();
+        }
+    };
 
     private FaultRanking() {}
 
@@ -94,7 +100,7 @@ public final class FaultRanking {
     }
 
     private static String signs(MeteringDevice metering, Fault fault, Symptom symptom) {
-        for (CsvResource.Row row : SIGNATURES) {
+        for (CsvResource.Row row : SIGNATURES.get()) {
             if (row.text("metering").equals(metering.label())
                     && row.text("fault").equals(fault.label())) {
                 return row.text(symptom.column());

@@ -38,8 +38,8 @@ final class PublishedGrid {
     record Dash() implements Lookup {}
 
     static PublishedGrid read(String resource, int firstColumn, int lastColumn, int step) {
-        double[] columns = IntStream.iterate(firstColumn, c -> c <= lastColumn, c -> c + step)
-                .asDoubleStream()
+        double[] columns = IntStream.rangeClosed(0, (lastColumn - firstColumn) / step)
+                .mapToDouble(i -> firstColumn + i * step)
                 .toArray();
         String[] names = new String[columns.length + 1];
         names[0] = "row";
@@ -138,7 +138,7 @@ final class PublishedGrid {
         StringBuilder text = new StringBuilder();
         for (int r = i; r <= (row == rows[i] ? i : i + 1); r++) {
             for (int c = j; c <= (column == columns[j] ? j : j + 1); c++) {
-                text.append(text.isEmpty() ? "" : ", ")
+                text.append(text.length() == 0 ? "" : ", ")
                         .append(String.format(Locale.ROOT, "(%.0f, %.0f): %s", rows[r], columns[c], values[r][c]));
             }
         }

@@ -2,13 +2,18 @@ package org.satline.charge;
 
 import org.satline.quantity.TemperatureDifference;
 import org.satline.resource.CsvResource;
+import org.satline.resource.OnDemand;
 
 /** Tolerances and working ranges of the published check, read from their resource. */
 final class PublishedLimits {
     static final String SOURCE = "California Energy Code, Reference Appendix RA3.2 (2008), installer";
 
-    private static final CsvResource TABLE =
-            CsvResource.read(PublishedLimits.class, "tolerances.csv", "item", "low", "high", "unit");
+    private static final OnDemand<CsvResource> TABLE = new OnDemand<>() {
+        @Override
+        protected CsvResource read() {
+            return CsvResource.read(PublishedLimits.class, "tolerances.csv", "item", "low", "high", "unit");
+        }
+    };
 
     private PublishedLimits() {}
 
@@ -42,7 +47,7 @@ final class PublishedLimits {
     }
 
     private static CsvResource.Row row(String item) {
-        for (CsvResource.Row row : TABLE.rows()) {
+        for (CsvResource.Row row : TABLE.get().rows()) {
             if (row.text("item").equals(item)) {
                 return row;
             }

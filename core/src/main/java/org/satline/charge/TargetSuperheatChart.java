@@ -11,6 +11,7 @@ import org.satline.measurement.Reading;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
+import org.satline.resource.OnDemand;
 
 /**
  * Target superheat of an air conditioner with a fixed orifice, from the wet bulb of the return air and the dry bulb of the air entering
@@ -21,7 +22,12 @@ import org.satline.quantity.TemperatureDifference;
  */
 public final class TargetSuperheatChart {
     private static final String SOURCE = "superheat charging table printed in air-conditioner installation manuals";
-    private static final PublishedGrid GRID = PublishedGrid.read("target-superheat.csv", 55, 115, 5);
+    private static final OnDemand<PublishedGrid> GRID = new OnDemand<>() {
+        @Override
+        protected PublishedGrid read() {
+            return PublishedGrid.read("target-superheat.csv", 55, 115, 5);
+        }
+    };
 
     private TargetSuperheatChart() {}
 
@@ -35,7 +41,7 @@ public final class TargetSuperheatChart {
     public static ChargeTarget target(Reading<Temperature> returnWetBulb, Reading<Temperature> condenserAir) {
         double wetBulb = returnWetBulb.value().fahrenheit();
         double dryBulb = condenserAir.value().fahrenheit();
-        PublishedGrid.Lookup lookup = GRID.at(wetBulb, dryBulb);
+        PublishedGrid.Lookup lookup = GRID.get().at(wetBulb, dryBulb);
         if (lookup instanceof PublishedGrid.Value found) {
             TemperatureDifference target = TemperatureDifference.ofFahrenheitDegrees(found.value());
             // The slopes are in degF per degF and so hold for kelvins as well.
@@ -58,10 +64,18 @@ public final class TargetSuperheatChart {
                         Subject.reading(Place.RETURN_WET_BULB.path()),
                         Figure.of("wetBulb", returnWetBulb.value()),
                         Figure.of("outdoorAir", condenserAir.value()),
-                        Figure.of("lowWetBulb", Temperature.ofFahrenheit(GRID.firstRow())),
-                        Figure.of("highWetBulb", Temperature.ofFahrenheit(GRID.lastRow())),
-                        Figure.of("lowOutdoorAir", Temperature.ofFahrenheit(GRID.firstColumn())),
-                        Figure.of("highOutdoorAir", Temperature.ofFahrenheit(GRID.lastColumn())))
+                        Figure.of(
+                                "lowWetBulb",
+                                Temperature.ofFahrenheit(GRID.get().firstRow())),
+                        Figure.of(
+                                "highWetBulb",
+                                Temperature.ofFahrenheit(GRID.get().lastRow())),
+                        Figure.of(
+                                "lowOutdoorAir",
+                                Temperature.ofFahrenheit(GRID.get().firstColumn())),
+                        Figure.of(
+                                "highOutdoorAir",
+                                Temperature.ofFahrenheit(GRID.get().lastColumn())))
                 .citing(SOURCE)));
     }
 

@@ -9,8 +9,6 @@ import java.util.Objects;
 import java.util.Set;
 import org.satline.cylinder.Provenance;
 import org.satline.duty.Holder.Kind;
-import org.satline.cylinder.Provenance;
-import org.satline.duty.Holder.Kind;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
@@ -42,7 +40,8 @@ public final class TransferRules {
      */
     public static TransferRules standard() {
         Map<String, Rule> rules = new LinkedHashMap<>();
-        CsvResource table = CsvResource.read(TransferRules.class, "transfer-rules.csv", "name", "citation", "confirmation");
+        CsvResource table =
+                CsvResource.read(TransferRules.class, "transfer-rules.csv", "name", "citation", "confirmation");
         for (CsvResource.Row row : table.rows()) {
             String citation = row.text("citation");
             boolean memory = row.text("confirmation").equals("memory") && !citation.contains("from memory");
@@ -77,7 +76,8 @@ public final class TransferRules {
                     DutyCode.MIXING,
                     to,
                     Figure.of("from", "?"),
-                    Figure.of("to", to.refrigerant().map(Refrigerant::designation).orElse("?"))));
+                    Figure.of(
+                            "to", to.refrigerant().map(Refrigerant::designation).orElse("?"))));
         }
         if (to.kind() == Kind.SYSTEM) {
             intoSystem(from, to, found);

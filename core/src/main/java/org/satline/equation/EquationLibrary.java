@@ -5,14 +5,18 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.satline.refrigerant.Refrigerant;
+import org.satline.resource.SealedResources;
 
 /**
  * Gives the equations of substances and mixtures. Thread-safe; equations are read from their resources when first asked for and kept.
  */
 public final class EquationLibrary {
     private static final EquationLibrary STANDARD = new EquationLibrary();
+
+    private static final int LONGEST_DESIGNATION = 40;
 
     private final Map<String, PureEquation> pure = new ConcurrentHashMap<>();
     private final Map<InteractionModel, PairLibrary> pairs =
@@ -36,9 +40,20 @@ public final class EquationLibrary {
      * @return true if {@link #pure} would answer
      */
     public boolean hasEquation(String designation) {
+        Objects.requireNonNull(designation, "designation");
+        if (pure.containsKey(designation)) {
+            return true;
+        }
         // a designation names no folder: nothing else in the jar can be taken for an equation
-        return designation.indexOf('/') < 0
-                && EquationLibrary.class.getResource(PureEquationReader.resourceName(designation)) != null;
+        return designation.length() <= LONGEST_DESIGNATION
+                && designation.indexOf('/') < 0
+                && SealedResources.core()
+                        .lists(
+                                EquationLibrary.class,
+                                PureEquationReader.folder(designation) + PureEquationReader.CONSTANTS)
+                // the folder alone does not tell R-32 from r-32, which pure would refuse
+                && PureEquationReader.designationIn(PureEquationReader.folder(designation))
+                        .equals(designation);
     }
 
     /**
@@ -66,9 +81,15 @@ public final class EquationLibrary {
      * @param designations ISO 817 designations, in the order of the composition arrays; one or more, no two alike
      * @param model which pair parameters to use
      * @return the model
+     * @throws IllegalArgumentException if there is none, or one stands twice
      * @throws MissingEquationException if a substance has no equation here
      */
     public MixtureEquation mixture(List<String> designations, InteractionModel model) {
+        if (designations.isEmpty() || Set.copyOf(designations).size() < designations.size()) {
+            throw new IllegalArgumentException(
+                    "components " + designations
+                            + ": expected one or more substances, no two alike; add up the shares of a substance that is there twice");
+        }
         List<PureEquation> components = designations.stream().map(this::pure).toList();
         PairLibrary library = pairs.computeIfAbsent(model, PairLibrary::new);
         List<PairInteraction> found = new ArrayList<>();

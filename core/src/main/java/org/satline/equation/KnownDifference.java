@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.satline.quantity.Parts;
 import org.satline.resource.CsvResource;
 import org.satline.resource.CsvResource.Row;
+import org.satline.resource.OnDemand;
 
 /**
  * A blend whose computed bubble or dew point at 101.325 kPa is farther than 0.5 K from the published one, and why.
@@ -63,10 +64,9 @@ public record KnownDifference(OptionalDouble bubbleK, OptionalDouble dewK, Cause
     }
 
     /** Read when first asked for. */
-    private static final class Table {
-        static final Map<String, KnownDifference> BY_BLEND = read();
-
-        private static Map<String, KnownDifference> read() {
+    private static final OnDemand<Map<String, KnownDifference>> BY_BLEND = new OnDemand<>() {
+        @Override
+        protected Map<String, KnownDifference> read() {
             Map<String, KnownDifference> all = new HashMap<>();
             for (Row row : CsvResource.read(
                             KnownDifference.class,
@@ -88,7 +88,7 @@ public record KnownDifference(OptionalDouble bubbleK, OptionalDouble dewK, Cause
             }
             return Map.copyOf(all);
         }
-    }
+    };
 
     /** {@inheritDoc} */
     public KnownDifference {
@@ -96,7 +96,7 @@ public record KnownDifference(OptionalDouble bubbleK, OptionalDouble dewK, Cause
     }
 
     static Optional<KnownDifference> of(String designation) {
-        return Optional.ofNullable(Table.BY_BLEND.get(designation));
+        return Optional.ofNullable(BY_BLEND.get().get(designation));
     }
 
     /**

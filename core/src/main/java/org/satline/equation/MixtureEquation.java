@@ -26,7 +26,7 @@ public final class MixtureEquation {
 
     MixtureEquation(List<PureEquation> components, List<PairInteraction> pairs, PairLibrary library) {
         this.components = List.copyOf(components);
-        this.pure = components.toArray(PureEquation[]::new);
+        this.pure = components.toArray(new PureEquation[0]);
         this.pairs = List.copyOf(pairs);
         this.gasConstant = pure.length == 1 ? pure[0].gasConstant() : MIXTURE_GAS_CONSTANT;
         int n = pure.length;
@@ -116,6 +116,7 @@ public final class MixtureEquation {
      *
      * @param moleFractions x_i, at least 0, sum 1; copied
      * @return the equation of that composition
+     * @throws IllegalArgumentException if there are too few or too many, one is outside 0 to 1, or their sum is not 1 within 1e-6
      */
     public FixedComposition at(double[] moleFractions) {
         return new FixedComposition(this, moleFractions);
@@ -155,14 +156,20 @@ public final class MixtureEquation {
     }
 
     /**
-     * Computes fugacities, pressure and all their first derivatives at given partial densities.
+     * Computes fugacities, pressure and all their first derivatives at given partial densities. For solvers: what is no state, such as a negative density on
+     * the way to a solution, gives NaN.
      *
      * @param temperature T, K
      * @param partialDensities rho_i, mol/m3, each above 0
      * @param out receives the values
+     * @throws IllegalArgumentException if the arrays are not of the size of this mixture
      */
     public void evaluate(double temperature, double[] partialDensities, PartialDensityDerivatives out) {
         int n = pure.length;
+        if (partialDensities.length != n || out.first.length != n) {
+            throw new IllegalArgumentException(partialDensities.length + " partial densities and a workspace for "
+                    + out.first.length + " components; this mixture has " + n);
+        }
         double rho = 0;
         for (int i = 0; i < n; i++) {
             rho += partialDensities[i];

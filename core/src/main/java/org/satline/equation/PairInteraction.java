@@ -1,7 +1,6 @@
 package org.satline.equation;
 
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Interaction of two substances in the mixture model: parameters of the reducing functions, the departure function and where they come from.
@@ -65,9 +64,5 @@ public record PairInteraction(
 
     static String key(String first, String second) {
         return first.compareTo(second) < 0 ? first + '+' + second : second + '+' + first;
-    }
-
-    static String text(@Nullable String value) {
-        return value == null ? "" : value;
     }
 }

@@ -9,8 +9,9 @@ final class PairLibrary {
     private final Map<String, ResidualTerms[]> departures;
 
     PairLibrary(InteractionModel model) {
-        pairs = PairReader.pairs(model);
-        departures = PairReader.departures();
+        PairReader reader = new PairReader(EquationFiles.ofJar());
+        pairs = reader.pairs(model);
+        departures = reader.departures();
         for (PairInteraction pair : pairs.values()) {
             pair.departureName().ifPresent(this::departure);
         }
@@ -29,7 +30,7 @@ final class PairLibrary {
         ResidualTerms[] terms = departures.get(name);
         if (terms == null) {
             throw new ResourceFormatException(
-                    "mixing/departures.json", 0, "departure function " + name + " is named by a pair but not defined");
+                    PairReader.DEPARTURES, 0, "departure function " + name + " is named by a pair but not defined");
         }
         return terms;
     }

@@ -1,133 +1,206 @@
 package org.satline.equation;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
-import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import org.satline.resource.ResourceFormatException;
+import org.satline.resource.CsvResource.Row;
 
-/** Reads pair parameters and departure functions from their resources. */
+/** Reads pair parameters and departure functions from their files. */
 final class PairReader {
-    private static final String PUBLISHED = "mixing/pairs.json";
-    private static final String ADJUSTED = "mixing/adjusted-pairs.json";
-    private static final String DEPARTURES = "mixing/departures.json";
+    static final String PUBLISHED = "mixing/pairs.csv";
+    static final String ADJUSTED = "mixing/adjusted-pairs.csv";
+    static final String DEVIATIONS = "mixing/adjusted-pair-deviations.csv";
+    static final String DEPARTURES = "mixing/departures.csv";
+    static final String SOURCES = "mixing/sources.csv";
 
-    private PairReader() {}
+    /** Parameters of the reducing functions lie near 1; far from it stands a slip. */
+    private static final double LEAST_PARAMETER = 0.1;
 
-    record PairSource(
-            @Nullable String authors,
-            String title,
-            String publication,
-            @Nullable String doi,
-            @Nullable String note) {
-        String citation() {
-            return (authors == null ? title : authors) + ", " + publication + (doi == null ? "" : ", doi:" + doi);
-        }
+    private static final double LARGEST_PARAMETER = 10;
+    private static final double LARGEST_FACTOR = 10;
+
+    private final EquationFiles files;
+
+    PairReader(EquationFiles files) {
+        this.files = files;
     }
 
-    record PublishedPair(
-            String first,
-            String second,
-            double betaT,
-            double gammaT,
-            double betaV,
-            double gammaV,
-            @JsonProperty("F") double departureFactor,
-            @Nullable String departure,
-            String status,
-            String source,
-            @Nullable String remark,
-            @Nullable JsonNode publishedForm) {}
-
-    record PublishedFile(
-            JsonNode defaultRule,
-            @JsonProperty("mixtureGasConstant_J_per_molK") double gasConstant,
-            Map<String, PairSource> sources,
-            List<PublishedPair> pairs) {}
-
-    record AdjustedPair(
-            String first,
-            String second,
-            double betaT,
-            double gammaT,
-            double betaV,
-            double gammaV,
-            @JsonProperty("F") double departureFactor,
-            String status,
-            String replaces,
-            String recommendation,
-            boolean inDefaultModel,
-            String fittedTo,
-            String checkedOn,
-            JsonNode rms,
-            @Nullable String remark) {}
-
-    record AdjustedFile(String use, JsonNode meaning, List<AdjustedPair> pairs) {}
-
-    record DepartureRow(String name, List<PureEquationReader.ResidualRow> terms, String source) {}
-
-    record DepartureFile(List<DepartureRow> functions) {}
-
     /** Pairs of a model by {@link PairInteraction#key}. */
-    static Map<String, PairInteraction> pairs(InteractionModel model) {
-        Map<String, PairInteraction> pairs = new HashMap<>();
-        PublishedFile published = PureEquationReader.readJson(PUBLISHED, PublishedFile.class);
-        for (PublishedPair row : published.pairs()) {
-            PairSource source = published.sources().get(row.source());
-            PairInteraction pair = new PairInteraction(
-                    row.first(),
-                    row.second(),
-                    row.betaT(),
-                    row.gammaT(),
-                    row.betaV(),
-                    row.gammaV(),
-                    row.departureFactor(),
-                    Optional.ofNullable(row.departure()),
-                    row.status().equals("fitted") ? PairStatus.FITTED : PairStatus.ESTIMATED,
-                    source == null ? row.source() : source.citation(),
-                    PairInteraction.text(row.remark()));
-            if (pairs.put(PairInteraction.key(row.first(), row.second()), pair) != null) {
-                throw new ResourceFormatException(
-                        PUBLISHED, 0, "pair " + row.first() + " + " + row.second() + " twice");
-            }
-        }
+    Map<String, PairInteraction> pairs(InteractionModel model) {
+        Map<String, PairInteraction> pairs = published();
         if (model == InteractionModel.ADJUSTED_OVER_PUBLISHED) {
-            layAdjustedOver(pairs);
+            pairs.putAll(adjusted());
         }
         return Map.copyOf(pairs);
     }
 
-    private static void layAdjustedOver(Map<String, PairInteraction> pairs) {
-        for (AdjustedPair row :
-                PureEquationReader.readJson(ADJUSTED, AdjustedFile.class).pairs()) {
-            if (row.inDefaultModel()) {
-                PairInteraction pair = new PairInteraction(
-                        row.first(),
-                        row.second(),
-                        row.betaT(),
-                        row.gammaT(),
-                        row.betaV(),
-                        row.gammaV(),
-                        row.departureFactor(),
-                        Optional.empty(),
-                        PairStatus.ADJUSTED,
-                        "adjusted in this project; stands in for a " + row.replaces() + " pair",
-                        "fitted to: " + row.fittedTo() + "; checked on: " + row.checkedOn()
-                                + (row.remark() == null ? "" : "; " + row.remark()));
-                pairs.put(PairInteraction.key(row.first(), row.second()), pair);
+    private Map<String, PairInteraction> published() {
+        Map<String, String> citations = citations();
+        Map<String, PairInteraction> pairs = new HashMap<>();
+        for (Row row : files.table(
+                        PUBLISHED,
+                        "first",
+                        "second",
+                        "betaT",
+                        "gammaT",
+                        "betaV",
+                        "gammaV",
+                        "F",
+                        "departure",
+                        "status",
+                        "source",
+                        "remark",
+                        "xi_K",
+                        "zeta_m3_per_mol")
+                .rows()) {
+            boolean printedOtherwise = !row.isEmpty("xi_K");
+            if (printedOtherwise == row.isEmpty("zeta_m3_per_mol")) {
+                throw row.fault("xi_K and zeta_m3_per_mol stand together or not at all");
             }
+            if (printedOtherwise) {
+                row.number("xi_K");
+                row.number("zeta_m3_per_mol");
+            }
+            put(
+                    pairs,
+                    row,
+                    pair(
+                            row,
+                            row.isEmpty("departure") ? Optional.empty() : Optional.of(row.text("departure")),
+                            status(row),
+                            known(row, citations),
+                            row.cell("remark")));
+        }
+        return pairs;
+    }
+
+    private static PairStatus status(Row row) {
+        return switch (row.text("status")) {
+            case "fitted" -> PairStatus.FITTED;
+            case "estimated" -> PairStatus.ESTIMATED;
+            default -> throw row.fault("status \"" + row.cell("status") + "\" is not known; fitted or estimated");
+        };
+    }
+
+    private Map<String, PairInteraction> adjusted() {
+        Map<String, PairInteraction> pairs = new HashMap<>();
+        for (Row row : files.table(
+                        ADJUSTED,
+                        "first",
+                        "second",
+                        "betaT",
+                        "gammaT",
+                        "betaV",
+                        "gammaV",
+                        "F",
+                        "replaces",
+                        "recommendation",
+                        "in_default_model",
+                        "fitted_to",
+                        "checked_on",
+                        "remark")
+                .rows()) {
+            row.text("recommendation");
+            PairInteraction pair = pair(
+                    row,
+                    Optional.empty(),
+                    PairStatus.ADJUSTED,
+                    "adjusted in this project; stands in for a " + row.text("replaces") + " pair",
+                    "fitted to: " + row.text("fitted_to") + "; checked on: " + row.text("checked_on")
+                            + (row.isEmpty("remark") ? "" : "; " + row.cell("remark")));
+            switch (row.text("in_default_model")) {
+                case "yes" -> put(pairs, row, pair);
+                case "no" -> {} // a record of what was tried
+                default -> throw row.fault("in_default_model is neither yes nor no");
+            }
+        }
+        return pairs;
+    }
+
+    private static PairInteraction pair(
+            Row row, Optional<String> departure, PairStatus status, String source, String evidence) {
+        double factor = row.number("F");
+        if (!(Math.abs(factor) <= LARGEST_FACTOR)) {
+            throw row.fault("F is " + row.cell("F") + ", expected -" + LARGEST_FACTOR + " to " + LARGEST_FACTOR);
+        }
+        if (factor != 0 && departure.isEmpty()) {
+            throw row.fault("F is " + row.cell("F") + ", but no departure function is named");
+        }
+        if (row.text("first").equals(row.text("second"))) {
+            throw row.fault("names " + row.text("first") + " twice; a pair has two substances");
+        }
+        return new PairInteraction(
+                row.text("first"),
+                row.text("second"),
+                parameter(row, "betaT"),
+                parameter(row, "gammaT"),
+                parameter(row, "betaV"),
+                parameter(row, "gammaV"),
+                factor,
+                departure,
+                status,
+                source,
+                evidence);
+    }
+
+    private static double parameter(Row row, String column) {
+        double value = row.number(column);
+        if (!(value >= LEAST_PARAMETER && value <= LARGEST_PARAMETER)) {
+            throw row.fault(
+                    column + " is " + row.cell(column) + ", expected " + LEAST_PARAMETER + " to " + LARGEST_PARAMETER);
+        }
+        return value;
+    }
+
+    private static void put(Map<String, PairInteraction> pairs, Row row, PairInteraction pair) {
+        if (pairs.put(PairInteraction.key(pair.first(), pair.second()), pair) != null) {
+            throw row.fault("pair " + pair.first() + " + " + pair.second() + " stands twice; leave one out");
         }
     }
 
-    static Map<String, ResidualTerms[]> departures() {
-        Map<String, ResidualTerms[]> departures = new HashMap<>();
-        for (DepartureRow row :
-                PureEquationReader.readJson(DEPARTURES, DepartureFile.class).functions()) {
-            departures.put(row.name(), PureEquationReader.terms(DEPARTURES + " " + row.name(), row.terms()));
+    /** Citation by key. */
+    private Map<String, String> citations() {
+        Map<String, String> citations = new HashMap<>();
+        for (Row row : files.table(SOURCES, "key", "authors", "title", "publication", "doi", "note")
+                .rows()) {
+            String who = row.isEmpty("authors") ? row.text("title") : row.text("authors");
+            String where = row.isEmpty("publication") ? "" : ", " + row.text("publication");
+            String doi = row.isEmpty("doi") ? "" : ", doi:" + row.text("doi");
+            if (citations.put(row.text("key"), who + where + doi) != null) {
+                throw row.fault("source " + row.text("key") + " stands twice; leave one out");
+            }
         }
+        return citations;
+    }
+
+    private static String known(Row row, Map<String, String> citations) {
+        String citation = citations.get(row.text("source"));
+        if (citation == null) {
+            throw row.fault("source \"" + row.text("source") + "\" does not stand in " + SOURCES);
+        }
+        return citation;
+    }
+
+    /** Departure functions by name. */
+    Map<String, ResidualTerms[]> departures() {
+        Map<String, String> citations = citations();
+        Map<String, List<Row>> rows = new LinkedHashMap<>();
+        String last = "";
+        for (Row row : files.table(DEPARTURES, new String[] {"function", "source", "form", "n"}, TermRows.COLUMNS)
+                .rows()) {
+            known(row, citations);
+            String function = row.text("function");
+            if (!function.equals(last) && rows.containsKey(function)) {
+                throw row.fault("function " + function + " stands twice; put its rows together");
+            }
+            rows.computeIfAbsent(function, name -> new ArrayList<>()).add(row);
+            last = function;
+        }
+        Map<String, ResidualTerms[]> departures = new HashMap<>();
+        rows.forEach((name, terms) -> departures.put(name, TermRows.read(terms)));
         return Map.copyOf(departures);
     }
 }

@@ -71,6 +71,7 @@ public final class PureEquation implements HelmholtzEquation {
 
     @Override
     public void residual(double temperature, double density, ReducedHelmholtz out) {
+        StateLimits.check(temperature, density);
         ResidualTerms.ReducedState state = new ResidualTerms.ReducedState();
         state.set(density / constants.reducingDensity(), constants.reducingTemperature() / temperature);
         residual(state, out);
@@ -86,6 +87,7 @@ public final class PureEquation implements HelmholtzEquation {
 
     @Override
     public void ideal(double temperature, double density, ReducedHelmholtz out) {
+        StateLimits.check(temperature, density);
         out.clear();
         addIdeal(1, temperature, density, out);
     }

@@ -28,6 +28,9 @@ final class DensitySolver {
         double rho = guess;
         double previous = Double.POSITIVE_INFINITY;
         for (int i = 0; i < MOST_ITERATIONS; i++) {
+            if (!HelmholtzEquation.isState(temperature, rho)) {
+                return Double.NaN;
+            }
             equation.residual(temperature, rho, values);
             double z = 1 + values.ad;
             double slope = 1 + 2 * values.ad + values.add;
@@ -93,11 +96,17 @@ final class DensitySolver {
 
     /** Molar Gibbs energy over R T, up to a function of temperature and composition: tells roots of one pressure apart. */
     double gibbs(double temperature, double rho) {
+        if (!HelmholtzEquation.isState(temperature, rho)) {
+            return Double.NaN;
+        }
         equation.residual(temperature, rho, values);
         return Math.log(rho) + values.a + values.ad;
     }
 
     private double pressureAt(double temperature, double rho, double rt) {
+        if (!HelmholtzEquation.isState(temperature, rho)) {
+            return Double.NaN;
+        }
         equation.residual(temperature, rho, values);
         return rho * rt * (1 + values.ad);
     }

@@ -39,7 +39,7 @@ final class PhaseBoundary {
         this.feedIsLiquid = feedIsLiquid;
         coldest = coldest(composition);
         Traced traced = trace(composition, feed, feedIsLiquid, coldest);
-        nodes = traced.nodes().toArray(Node[]::new);
+        nodes = traced.nodes().toArray(new Node[0]);
         if (nodes.length < 2) {
             throw new ConvergenceException(String.format(
                     Locale.ROOT,

@@ -1,13 +1,10 @@
 package org.satline.json;
 
-import java.lang.reflect.Constructor;
+import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.lang.reflect.ParameterizedType;
-import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +16,7 @@ import org.satline.quantity.Temperature;
 /** Finds the codec of a type; those of records, enumerations and sealed interfaces are made when first asked for. Thread-safe. */
 final class Codecs {
     /** Only types below this package have a form of their own. */
-    private static final String OURS = Temperature.class.getPackageName().replaceFirst("\\.[a-z]+$", ".");
+    private static final String OURS = Temperature.class.getName().replaceFirst("\\.[a-z]+\\.[A-Za-z]+$", ".");
 
     private final Map<Type, Codec<?>> known = new HashMap<>();
 
@@ -46,7 +43,10 @@ final class Codecs {
     synchronized boolean covers(Class<?> type) {
         return type.getName().startsWith(OURS)
                 && (known.containsKey(type)
-                        || (isOpen(type) && (type.isRecord() || type.isEnum() || type.isSealed()))
+                        || (isOpen(type)
+                                && (Shapes.isRecord(type)
+                                        || type.isEnum()
+                                        || !Shapes.cases(type).isEmpty()))
                         || BoundCodecs.boundSupertype(type).isPresent());
     }
 
@@ -92,15 +92,15 @@ final class Codecs {
             if (raw.isEnum()) {
                 return enumeration(raw);
             }
-            if (raw.isRecord()) {
+            if (Shapes.isRecord(raw)) {
                 return record(raw, bounds(raw));
             }
-            if (raw.isSealed()) {
+            if (!Shapes.cases(raw).isEmpty()) {
                 return sealed(raw);
             }
         }
-        throw new IllegalArgumentException(type.getTypeName()
-                + " has no form in JSON; it computes and holds no result, or is none of this library's types");
+        throw new IllegalArgumentException(
+                type + " has no form in JSON; it computes and holds no result, or is none of this library's types");
     }
 
     /** Public, or one of the forms of this package; a curve's class need not be. */
@@ -121,47 +121,45 @@ final class Codecs {
 
     /** What stands for the parameters of a type of which they are not known: the raw class of their bounds. */
     private static Type[] bounds(Class<?> type) {
-        return Arrays.stream(type.getTypeParameters())
+        return java.util.Arrays.stream(type.getTypeParameters())
                 .map(each -> each.getBounds()[0])
                 .map(bound -> bound instanceof ParameterizedType parameterized ? parameterized.getRawType() : bound)
                 .toArray(Type[]::new);
     }
 
     private static Type filledIn(Type component, Class<?> type, Type[] arguments) {
-        int at = Arrays.asList(type.getTypeParameters()).indexOf(component);
+        int at = java.util.Arrays.asList(type.getTypeParameters()).indexOf(component);
         return at < 0 ? component : arguments[at];
     }
 
     private <T> RecordCodec<T> record(Class<T> type, Type[] arguments) {
         List<RecordCodec.Field> fields = new ArrayList<>();
-        List<Class<?>> types = new ArrayList<>();
-        for (RecordComponent component : type.getRecordComponents()) {
-            types.add(component.getType());
-            boolean mayBeNull = BoundCodecs.mayBeNull(type, component.getName());
-            Type filled = filledIn(component.getGenericType(), type, arguments);
-            fields.add(field(component, filled, ofType(filled), mayBeNull));
+        for (Shapes.Part part : Shapes.parts(type)) {
+            boolean mayBeNull = BoundCodecs.mayBeNull(type, part.name());
+            Type filled = filledIn(part.genericType(), type, arguments);
+            fields.add(field(part.name(), accessor(type, part.name()), filled, ofType(filled), mayBeNull));
         }
+        boolean oneOfSeveral = List.of(type.getInterfaces()).stream()
+                .anyMatch(each -> Shapes.cases(each).contains(type));
+        return new RecordCodec<>(type, oneOfSeveral, Shapes.constructor(type), fields);
+    }
+
+    private static Method accessor(Class<?> type, String name) {
         try {
-            Constructor<T> constructor = type.getDeclaredConstructor(types.toArray(new Class<?>[0]));
-            boolean oneOfSeveral = List.of(type.getInterfaces()).stream().anyMatch(Class::isSealed);
-            return new RecordCodec<>(type, oneOfSeveral, constructor, fields);
+            return type.getDeclaredMethod(name);
         } catch (NoSuchMethodException e) {
-            throw new IllegalStateException(type + " has no canonical constructor", e);
+            throw new IllegalStateException(type + " has no accessor " + name + "; keep it from the shrinker", e);
         }
     }
 
     @SuppressWarnings("unchecked") // the codec is that of the type of the component
-    private static RecordCodec.Field field(RecordComponent component, Type type, Codec<?> codec, boolean mayBeNull) {
-        return new RecordCodec.Field(
-                component.getName(), type, component.getAccessor(), (Codec<Object>) codec, mayBeNull);
+    private static RecordCodec.Field field(String name, Method accessor, Type type, Codec<?> codec, boolean mayBeNull) {
+        return new RecordCodec.Field(name, type, accessor, (Codec<Object>) codec, mayBeNull);
     }
 
     private <T> SealedCodec<T> sealed(Class<T> type) {
         List<RecordCodec<? extends T>> records = new ArrayList<>();
-        Class<?>[] permittedOnes = type.getPermittedSubclasses();
-        // their order in the class file is up to the compiler; the schema and the messages should not be
-        Arrays.sort(permittedOnes, Comparator.comparing(Class::getName));
-        for (Class<?> permitted : permittedOnes) {
+        for (Class<?> permitted : Shapes.cases(type)) {
             if (ofType(permitted) instanceof RecordCodec<?> codec) {
                 records.add(caseOf(codec));
             } else {

@@ -1,16 +1,8 @@
 package org.satline.json;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
+import org.satline.resource.SealedResources;
 
 /**
  * Writes results as JSON and reads them back equal, exact to the last bit. Immutable, thread-safe; make one and keep it.
@@ -21,19 +13,24 @@ import java.util.Objects;
  * Verdict again = json.read(text, Verdict.class);
  * }</pre>
  *
+ * <p>It needs Jackson databind, which core does not bring along; the rest of the library works without.
+ *
  * <p>A program that has an {@code ObjectMapper} of its own registers {@link SatlineModule} there instead; the forms are the same.
  */
 public final class SatlineJson {
     private static final String SCHEMA = "satline.schema.json";
 
-    private final Codecs codecs = Codecs.standard();
-    private final ObjectMapper mapper = JsonMapper.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-            .build();
+    private final JsonText text;
 
-    /** Makes a writer and reader. */
-    public SatlineJson() {}
+    /**
+     * Makes a writer and reader.
+     *
+     * @throws MissingLibraryException if the program does not bring Jackson databind, which this package alone needs
+     */
+    public SatlineJson() {
+        JsonLibrary.require();
+        text = new JsonText();
+    }
 
     /**
      * Writes a result.
@@ -44,7 +41,7 @@ public final class SatlineJson {
      */
     public String write(Object result) {
         Objects.requireNonNull(result, "result");
-        return written(codecs.of(result.getClass()), result).toString();
+        return text.write(result);
     }
 
     /**
@@ -60,14 +57,7 @@ public final class SatlineJson {
     public <T> T read(String json, Class<T> type) {
         Objects.requireNonNull(json, "json");
         Objects.requireNonNull(type, "type");
-        Codec<T> codec = codecs.of(type);
-        JsonNode tree;
-        try {
-            tree = mapper.readTree(json);
-        } catch (JsonProcessingException e) {
-            throw new UnreadableJsonException("cannot be read: " + e.getOriginalMessage(), e);
-        }
-        return codec.read(tree, Place.ROOT);
+        return text.read(json, type);
     }
 
     /**
@@ -76,15 +66,6 @@ public final class SatlineJson {
      * @return the schema, as JSON
      */
     public static String schema() {
-        try (InputStream in = Objects.requireNonNull(SatlineJson.class.getResourceAsStream(SCHEMA), SCHEMA)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new UncheckedIOException("schema " + SCHEMA + " cannot be read; the jar is damaged", e);
-        }
-    }
-
-    @SuppressWarnings("unchecked") // the codec is that of the class of the value
-    private static <T> JsonNode written(Codec<T> codec, Object value) {
-        return codec.write((T) value);
+        return new String(SealedResources.core().bytes(SatlineJson.class, SCHEMA), StandardCharsets.UTF_8);
     }
 }

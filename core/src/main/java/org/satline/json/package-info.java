@@ -15,9 +15,12 @@
  * <p>The schema, JSON Schema draft 2020-12, lies in the jar beside this package: {@link org.satline.json.SatlineJson#schema()}. The public records of
  * satline-tables have forms too; they are not in it.
  *
- * <p>This package alone reads the components of records by reflection, within its own module and without access to anything private; it needs no opened
- * package. On Android it needs records as the platform knows them (API level 34), and a shrinker must keep records, their constructors and the names of
- * {@code org.satline}. Everything else in core works without reflection.
+ * <p>It needs Jackson databind, which core does not bring along; {@link org.satline.json.MissingLibraryException} says so where it is missing.
+ *
+ * <p>This package alone uses reflection, within its own module and without access to anything private; it needs no opened package. It asks for
+ * constructors, accessors and the names of parameters only, which Android knows from API level 26 on; a shrinker must keep records, their constructors with
+ * the attribute {@code MethodParameters}, their accessors, their fields and the names of {@code org.satline}. Everything else in core works without
+ * reflection.
  */
 @NullMarked
 package org.satline.json;

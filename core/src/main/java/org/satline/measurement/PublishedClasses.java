@@ -5,29 +5,41 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.satline.resource.CsvResource;
+import org.satline.resource.OnDemand;
 
 /** The accuracy classes of the resource files, read once. */
 final class PublishedClasses {
-    private static final List<GaugeClass> GAUGES = readGauges();
-    private static final List<ThermometerClass> THERMOMETERS = readThermometers();
+    private static final OnDemand<List<GaugeClass>> GAUGES = new OnDemand<>() {
+        @Override
+        protected List<GaugeClass> read() {
+            return readGauges();
+        }
+    };
+    private static final OnDemand<List<ThermometerClass>> THERMOMETERS = new OnDemand<>() {
+        @Override
+        protected List<ThermometerClass> read() {
+            return readThermometers();
+        }
+    };
 
     private PublishedClasses() {}
 
     static GaugeClass gauge(String name) {
         Objects.requireNonNull(name, "name");
-        return GAUGES.stream()
+        return GAUGES.get().stream()
                 .filter(known -> known.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> unknown("gauge class", name, GAUGES.stream().map(GaugeClass::name)));
+                .orElseThrow(
+                        () -> unknown("gauge class", name, GAUGES.get().stream().map(GaugeClass::name)));
     }
 
     static ThermometerClass thermometer(String name) {
         Objects.requireNonNull(name, "name");
-        return THERMOMETERS.stream()
+        return THERMOMETERS.get().stream()
                 .filter(known -> known.name().equals(name))
                 .findFirst()
-                .orElseThrow(() ->
-                        unknown("thermometer class", name, THERMOMETERS.stream().map(ThermometerClass::name)));
+                .orElseThrow(() -> unknown(
+                        "thermometer class", name, THERMOMETERS.get().stream().map(ThermometerClass::name)));
     }
 
     private static IllegalArgumentException unknown(String what, String name, Stream<String> known) {

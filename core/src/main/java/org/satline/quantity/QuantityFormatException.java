@@ -22,7 +22,7 @@ public final class QuantityFormatException extends IllegalArgumentException {
                 + String.join(", ", acceptedUnits));
         this.quantity = Objects.requireNonNull(quantity, "quantity");
         this.text = text;
-        this.acceptedUnits = acceptedUnits.toArray(String[]::new);
+        this.acceptedUnits = acceptedUnits.toArray(new String[0]);
     }
 
     /**

@@ -108,8 +108,8 @@ final class BlendReader {
         StringBuilder percents = new StringBuilder();
         for (Row part : parts) {
             String percent = part.cell("mass_percent");
-            names.append(names.isEmpty() ? "" : "/").append(part.text("component"));
-            percents.append(percents.isEmpty() ? "" : "/")
+            names.append(names.length() == 0 ? "" : "/").append(part.text("component"));
+            percents.append(percents.length() == 0 ? "" : "/")
                     .append(percent.endsWith(".0") ? percent.substring(0, percent.length() - 2) : percent);
         }
         if (!parts.get(0).isEmpty("mass_percent")) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.satline.resource.OnDemand;
 
 /**
  * All refrigerants known by name, and the tolerant look-up of names. Immutable and thread-safe. The figures of an entry are read when it is first asked for; a
@@ -27,10 +28,13 @@ public final class Catalogue {
 
     private volatile @Nullable Map<String, CatalogueEntry> byChemicalName;
 
-    /** Loads the standard catalogue when first asked for. */
-    private static final class Standard {
-        static final Catalogue INSTANCE = new Catalogue(CatalogueReader.read());
-    }
+    /** Loaded when first asked for. */
+    private static final OnDemand<Catalogue> STANDARD = new OnDemand<>() {
+        @Override
+        protected Catalogue read() {
+            return new Catalogue(CatalogueReader.read());
+        }
+    };
 
     private Catalogue(Map<String, CatalogueEntry> byDesignation) {
         this.byDesignation = byDesignation;
@@ -72,7 +76,7 @@ public final class Catalogue {
      * @return the catalogue
      */
     public static Catalogue standard() {
-        return Standard.INSTANCE;
+        return STANDARD.get();
     }
 
     /**
@@ -113,7 +117,8 @@ public final class Catalogue {
 
     /**
      * Finds a refrigerant by name. Case, blanks, hyphens and brackets do not matter; the {@code R} may be missing, or stand as the prefix of the
-     * substance's family ({@code HFC-134a}); chemical names and a few formulas of substances are known too.
+     * substance's family ({@code HFC-134a}); chemical names and a few formulas of substances are known too. Letters of another script are refused, never left
+     * out.
      *
      * @param name designation or chemical name, such as {@code r454b}, {@code R 134a}, {@code ammonia}, {@code CO2}
      * @return the refrigerant
@@ -123,6 +128,10 @@ public final class Catalogue {
         Refrigerant found = lookUp(name);
         if (found != null) {
             return found;
+        }
+        if (NameKey.holdsForeignLetters(name)) {
+            throw new UnknownRefrigerantException(
+                    name, "holds characters other than Latin letters, digits and their marks", List.of());
         }
         String key = NameKey.ofAnyText(name);
         List<String> longer = longer(key);
@@ -148,7 +157,7 @@ public final class Catalogue {
         if (found == null) {
             found = byKey().get(NameKey.ofText(name));
         }
-        if (found == null) {
+        if (found == null && !NameKey.holdsForeignLetters(name)) {
             found = byChemicalName().get(NameKey.ofChemicalName(name));
         }
         return found == null ? null : found.refrigerant();
@@ -174,7 +183,11 @@ public final class Catalogue {
     private List<String> nearest(String key, String chemicalName) {
         Map<CatalogueEntry, Integer> distances = new LinkedHashMap<>();
         if (!key.isEmpty()) {
-            byKey().forEach((other, entry) -> distances.put(entry, NameKey.distance(key, other)));
+            byKey().forEach((other, entry) -> {
+                if (NameKey.slipOf(key, other)) {
+                    distances.put(entry, NameKey.distance(key, other));
+                }
+            });
         }
         byChemicalName().forEach((other, entry) -> {
             if (NameKey.alike(chemicalName, other)) {

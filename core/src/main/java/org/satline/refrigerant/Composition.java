@@ -201,9 +201,9 @@ public final class Composition {
         StringBuilder names = new StringBuilder();
         StringBuilder percents = new StringBuilder();
         for (Component component : components) {
-            names.append(names.isEmpty() ? "" : "/")
+            names.append(names.length() == 0 ? "" : "/")
                     .append(component.substance().designation());
-            percents.append(percents.isEmpty() ? "" : "/").append(percent(component.massFraction()));
+            percents.append(percents.length() == 0 ? "" : "/").append(percent(component.massFraction()));
         }
         return names + " (" + percents + " % by mass)";
     }

@@ -42,6 +42,17 @@ final class NameKey {
         return withoutPrefix(ofChemicalName(text));
     }
 
+    /** Whether letters, digits or marks of another script stand in a text: leaving them out would turn it into another name. */
+    static boolean holdsForeignLetters(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c > '~' && !isSeparator(c)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static String withoutPrefix(String letters) {
         for (String prefix : PREFIXES) {
             if (letters.startsWith(prefix) && looksLikeNumber(letters, prefix.length())) {
@@ -85,9 +96,15 @@ final class NameKey {
         return kept.toString();
     }
 
-    /** Whether less than half of a name would have to change, so that the other one can be meant. */
+    /** Whether at most a third of a chemical name would have to change: more, and one trade name is like any name of a substance. */
     static boolean alike(String first, String second) {
-        return 2 * distance(first, second) < Math.max(first.length(), second.length());
+        return 3 * distance(first, second) <= Math.min(first.length(), second.length());
+    }
+
+    /** Whether a designation may be a slip of another one: two characters at most, and not all of them. */
+    static boolean slipOf(String first, String second) {
+        int distance = distance(first, second);
+        return distance <= 2 && distance < Math.min(first.length(), second.length());
     }
 
     /** Edit distance in which exchanging two neighbours counts as one. */

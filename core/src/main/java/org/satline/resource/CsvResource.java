@@ -1,7 +1,5 @@
 package org.satline.resource;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -25,14 +23,18 @@ public final class CsvResource {
     /** Stands where bytes were not UTF-8. */
     private static final char REPLACEMENT = '\uFFFD';
 
+    private static final String[] NONE = {};
+
     private final String name;
     /** Position of each column; a hash map finds it with one comparison, which counts before the code is compiled. */
     private final Map<String, Integer> columns = new LinkedHashMap<>();
 
+    private final String[] optional;
     private final List<Row> rows;
 
-    private CsvResource(String name, String[] columns, List<String[]> cells, List<Integer> lines) {
+    private CsvResource(String name, String[] columns, String[] optional, List<String[]> cells, List<Integer> lines) {
         this.name = name;
+        this.optional = optional;
         for (int i = 0; i < columns.length; i++) {
             this.columns.put(columns[i], i);
         }
@@ -55,26 +57,43 @@ public final class CsvResource {
     public static CsvResource read(Class<?> neighbour, String name, String... columns) {
         Objects.requireNonNull(neighbour, "neighbour");
         Objects.requireNonNull(name, "name");
-        byte[] bytes;
-        try (InputStream in = neighbour.getResourceAsStream(name)) {
-            if (in == null) {
-                throw new ResourceFormatException(name, 0, "not found beside " + neighbour.getName());
-            }
-            bytes = in.readAllBytes();
-        } catch (IOException e) {
-            ResourceFormatException broken = new ResourceFormatException(name, 0, "cannot be read: " + e.getMessage());
-            broken.initCause(e);
-            throw broken;
-        }
-        return parse(name, bytes, columns);
+        return parse(name, SealedResources.core().bytes(neighbour, name), columns);
     }
 
-    /** Same from the bytes of a file. */
-    static CsvResource parse(String name, byte[] utf8, String... columns) {
+    /**
+     * Same from the bytes of a file.
+     *
+     * @param name file name, for messages
+     * @param utf8 whole file
+     * @param columns the names of all columns, in any order
+     * @return the table
+     * @throws ResourceFormatException if the file does not have the documented form
+     */
+    public static CsvResource parse(String name, byte[] utf8, String... columns) {
+        return parse(name, utf8, columns, NONE);
+    }
+
+    /**
+     * Same where some columns may be left out; their cells are then empty.
+     *
+     * @param name file name, for messages
+     * @param utf8 whole file
+     * @param columns the names of the columns that must be there
+     * @param optional the names of those that may be
+     * @return the table
+     * @throws ResourceFormatException if the file does not have the documented form
+     */
+    public static CsvResource parse(String name, byte[] utf8, String[] columns, String[] optional) {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(utf8, "utf8");
+        if (utf8.length > CsvScanner.MOST_BYTES) {
+            throw new ResourceFormatException(
+                    name, 0, "has " + utf8.length + " bytes; at most " + CsvScanner.MOST_BYTES + " are read");
+        }
         CsvScanner scanner = new CsvScanner(name, decode(name, utf8));
         String[] header = scanner.header();
-        checkHeader(name, scanner.line(), header, columns);
-        return new CsvResource(name, header, scanner.rows(header.length), scanner.rowLines());
+        checkHeader(name, scanner.line(), header, columns, optional);
+        return new CsvResource(name, header, optional, scanner.rows(header.length), scanner.rowLines());
     }
 
     static String decode(String name, byte[] utf8) {
@@ -96,9 +115,9 @@ public final class CsvResource {
         }
     }
 
-    private static void checkHeader(String name, int line, String[] header, String[] expected) {
+    private static void checkHeader(String name, int line, String[] header, String[] expected, String[] optional) {
         for (int i = 0; i < header.length; i++) {
-            if (indexOf(expected, header[i]) < 0) {
+            if (indexOf(expected, header[i]) < 0 && indexOf(optional, header[i]) < 0) {
                 throw new ResourceFormatException(
                         name, line, "unknown column \"" + header[i] + "\"; expected " + String.join(", ", expected));
             }
@@ -181,6 +200,9 @@ public final class CsvResource {
         public String cell(String column) {
             Integer i = table.columns.get(Objects.requireNonNull(column, "column"));
             if (i == null) {
+                if (indexOf(table.optional, column) >= 0) {
+                    return "";
+                }
                 throw new IllegalArgumentException(table.name + " has no column \"" + column + "\"; its columns are "
                         + String.join(", ", table.columns.keySet()));
             }
@@ -248,6 +270,10 @@ public final class CsvResource {
 
         private double decimal(String column, int shift) {
             String text = text(column);
+            if (text.length() > DecimalText.MOST_CHARACTERS) {
+                throw fault(column + " has " + text.length() + " characters; a number has at most "
+                        + DecimalText.MOST_CHARACTERS);
+            }
             double value = DecimalText.parse(text, shift);
             if (Double.isNaN(value)) {
                 throw fault(column + " \"" + text + "\" is not a number; "

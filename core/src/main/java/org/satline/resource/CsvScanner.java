@@ -5,6 +5,12 @@ import java.util.List;
 
 /** Cuts the text of a CSV file into cells (RFC 4180) and counts lines. Not thread-safe; used once. */
 final class CsvScanner {
+    /** Bounds of a file, a row and a cell: well above every table here, and low enough to keep a broken file from filling the memory. */
+    static final int MOST_BYTES = 16_000_000;
+
+    private static final int MOST_CELLS = 200;
+    private static final int MOST_CHARACTERS = 10_000;
+
     private final String name;
     private final String text;
     /** The same characters: reading them from an array is several times as fast before the code is compiled. */
@@ -69,7 +75,15 @@ final class CsvScanner {
         rowLine = line;
         cells.clear();
         do {
-            cells.add(at < chars.length && chars[at] == '"' ? quoted() : plain());
+            String cell = at < chars.length && chars[at] == '"' ? quoted() : plain();
+            if (cell.length() > MOST_CHARACTERS || cells.size() == MOST_CELLS) {
+                throw new ResourceFormatException(
+                        name,
+                        rowLine,
+                        "has more than " + MOST_CELLS + " cells or a cell of more than " + MOST_CHARACTERS
+                                + " characters; split it");
+            }
+            cells.add(cell);
         } while (separator());
         if (cells.size() == 1 && cells.get(0).isEmpty()) {
             throw new ResourceFormatException(name, rowLine, "is an empty line; remove it");
@@ -93,7 +107,10 @@ final class CsvScanner {
         at = end;
         if (at > start && (chars[start] <= ' ' || chars[at - 1] <= ' ')) {
             throw new ResourceFormatException(
-                    name, line, "blank around cell \"" + text.substring(start, at) + "\"; remove or quote it");
+                    name,
+                    line,
+                    "blank around cell \"" + text.substring(start, Math.min(at, start + 60))
+                            + "\"; remove or quote it");
         }
         return text.substring(start, at);
     }

@@ -8,6 +8,9 @@ final class DecimalText {
     /** Up to here a whole number, and below a power of ten, is exact in a double; their quotient is then rounded once only. */
     private static final int MOST_DIGITS = 15;
 
+    /** No table prints a longer number; a bound keeps the work bounded whatever a cell holds. */
+    static final int MOST_CHARACTERS = 40;
+
     private static final double[] POWERS_OF_TEN = {
         1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15, 1e16, 1e17
     };

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.satline.quantity.GaugePressure;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.refrigerant.SafetyGroup;
+import org.satline.resource.OnDemand;
 
 /**
  * Finds the cautions for a refrigerant, a task and a pressure. Stateless, thread-safe.
@@ -18,10 +19,13 @@ import org.satline.refrigerant.SafetyGroup;
 public final class Cautions {
     private Cautions() {}
 
-    /** Reads the rows when they are first asked for. */
-    private static final class Loaded {
-        static final List<CautionRow> ROWS = CautionRow.readAll();
-    }
+    /** Read when first asked for. */
+    private static final OnDemand<List<CautionRow>> ROWS = new OnDemand<>() {
+        @Override
+        protected List<CautionRow> read() {
+            return CautionRow.readAll();
+        }
+    };
 
     /**
      * Returns the cautions for handling a refrigerant.
@@ -65,7 +69,7 @@ public final class Cautions {
      */
     public static List<Caution> forPressure(GaugePressure pressure) {
         Objects.requireNonNull(pressure, "pressure");
-        return Loaded.ROWS.stream()
+        return ROWS.get().stream()
                 .filter(row -> row.asksForPressure() && row.holdsAt(pressure.kilopascals()))
                 .map(CautionRow::caution)
                 .toList();
@@ -74,7 +78,7 @@ public final class Cautions {
     private static List<Caution> matching(Handled handled, Task task, Optional<GaugePressure> pressure) {
         Objects.requireNonNull(task, "task");
         List<Caution> found = new ArrayList<>();
-        for (CautionRow row : Loaded.ROWS) {
+        for (CautionRow row : ROWS.get()) {
             boolean pressureHolds =
                     pressure.map(p -> row.holdsAt(p.kilopascals())).orElse(!row.asksForPressure());
             if (pressureHolds && row.isFor(handled) && row.isFor(task)) {

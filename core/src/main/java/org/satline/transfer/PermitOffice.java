@@ -56,10 +56,11 @@ public final class PermitOffice {
                     .citing(LAW));
             return new Permit.Refused(sorted(found));
         }
-        request.held().ifPresent(held -> found.addAll(
-                request.direction() == Direction.OUT
-                        ? rules.check(request.system(), held)
-                        : rules.check(held, request.system())));
+        request.held()
+                .ifPresent(held -> found.addAll(
+                        request.direction() == Direction.OUT
+                                ? rules.check(request.system(), held)
+                                : rules.check(held, request.system())));
         if (request.direction() == Direction.IN
                 && request.glides()
                 && cylinder.kind().leaving() != Medium.LIQUID) {
@@ -71,12 +72,10 @@ public final class PermitOffice {
         if (flow.isEmpty()) {
             found.add(againstFlow(request, flows, cylinder));
         }
-        flow.ifPresent(way -> way.warnings()
-                .forEach(code -> found.add(Finding.of(Severity.CAUTION, code, subject(request)))));
+        flow.ifPresent(way ->
+                way.warnings().forEach(code -> found.add(Finding.of(Severity.CAUTION, code, subject(request)))));
         boolean barred = flow.isEmpty() || found.stream().anyMatch(each -> each.severity() != Severity.CAUTION);
-        return barred
-                ? new Permit.Refused(sorted(found))
-                : new Permit.Granted(flow.orElseThrow(), sorted(found));
+        return barred ? new Permit.Refused(sorted(found)) : new Permit.Granted(flow.orElseThrow(), sorted(found));
     }
 
     private static List<Finding> sorted(List<Finding> found) {
@@ -90,8 +89,8 @@ public final class PermitOffice {
     private static List<ConnectionPoint> candidates(PermitRequest request) {
         return request.ports().stream()
                 .filter(port -> request.direction() == Direction.OUT || port.kind() == PointKind.LOW_SIDE_PORT)
-                .filter(port -> request.hosePort().isEmpty()
-                        || request.hosePort().get() == port.kind())
+                .filter(port ->
+                        request.hosePort().isEmpty() || request.hosePort().get() == port.kind())
                 .sorted(Comparator.comparing(ConnectionPoint::kind))
                 .toList();
     }
@@ -104,14 +103,14 @@ public final class PermitOffice {
                 .filter(way -> way.from().kind().isCylinder() == (request.direction() == Direction.IN))
                 .filter(way -> way.warnings().stream()
                         .allMatch(code -> code == TransferCode.FAST_INTO_VACUUM
-                                || code == TransferCode.LIQUID_TO_SUCTION
-                                        && request.direction() == Direction.IN))
+                                || code == TransferCode.LIQUID_TO_SUCTION && request.direction() == Direction.IN))
                 .findFirst();
     }
 
     private static Finding againstFlow(PermitRequest request, List<Flow> flows, ConnectionPoint cylinder) {
         boolean elsewhere = request.hosePort().isPresent()
-                && wanted(request, FlowCheck.ports(withoutHose(request), cylinder)).isPresent();
+                && wanted(request, FlowCheck.ports(withoutHose(request), cylinder))
+                        .isPresent();
         if (elsewhere || (flows.isEmpty() && request.hosePort().isPresent())) {
             return of(
                     request,
@@ -145,19 +144,20 @@ public final class PermitOffice {
     }
 
     private static Optional<Finding> hose(PermitRequest request) {
-        TransferCode code =
-                switch (request.hose()) {
-                    case READY -> TransferCode.HOSE_UNKNOWN;
-                    case NOT_PURGED -> TransferCode.HOSE_NOT_PURGED;
-                    case CANNOT_BE_PURGED -> TransferCode.HOSE_CANNOT_BE_PURGED;
-                    case UNKNOWN -> TransferCode.HOSE_UNKNOWN;
-                };
+        TransferCode code = switch (request.hose()) {
+            case READY -> TransferCode.HOSE_UNKNOWN;
+            case NOT_PURGED -> TransferCode.HOSE_NOT_PURGED;
+            case CANNOT_BE_PURGED -> TransferCode.HOSE_CANNOT_BE_PURGED;
+            case UNKNOWN -> TransferCode.HOSE_UNKNOWN;
+        };
         return request.hose() == HoseState.READY
                 ? Optional.empty()
                 : Optional.of(Finding.of(
                         Severity.MUST_BE_SUPPLIED,
                         code,
-                        new Subject(Subject.Kind.HOSE, request.hosePort().map(PointKind::word).orElse(""))));
+                        new Subject(
+                                Subject.Kind.HOSE,
+                                request.hosePort().map(PointKind::word).orElse(""))));
     }
 
     private static Subject subject(PermitRequest request) {
@@ -169,9 +169,6 @@ public final class PermitOffice {
     }
 
     private static String refrigerant(PermitRequest request) {
-        return request.system()
-                .refrigerant()
-                .map(each -> each.designation())
-                .orElse("");
+        return request.system().refrigerant().map(each -> each.designation()).orElse("");
     }
 }

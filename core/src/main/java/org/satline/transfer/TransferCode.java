@@ -41,5 +41,5 @@ public enum TransferCode implements FindingCode {
     /** The hose holds so much liquid that a step cannot be metered through it, or shuts liquid in. */
     TRAPPED_LIQUID,
     /** The gas is toxic. */
-    TOXIC 
+    TOXIC
 }

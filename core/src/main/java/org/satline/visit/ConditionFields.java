@@ -77,9 +77,7 @@ final class ConditionFields {
                     "is missing; standingPressure and standingTemperature belong together, such as \"230 psig\" and \"75 degF\"");
         }
         Optional<Reading<Pressure>> pressure = fields.optional(
-                "standingPressure",
-                "230 psig",
-                text -> with.liquidGauge().read(TextFields.gauge(text, site), site));
+                "standingPressure", "230 psig", text -> with.liquidGauge().read(TextFields.gauge(text, site), site));
         return pressure.map(read -> new Standing(
                 read,
                 fields.value(

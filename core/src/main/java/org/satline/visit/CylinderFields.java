@@ -66,6 +66,7 @@ final class CylinderFields {
             "mixed-recovered", Provenance.MIXED_RECOVERED);
     /** What a hose is said to hold may be this many times what its size allows: bores are seldom known well; our choice. */
     private static final double MOST_OF_GEOMETRY = 3;
+
     private static final double LARGEST_KG = 10_000;
 
     /** A valve of the file: which cylinder it is on, and what it leads to. */
@@ -81,13 +82,9 @@ final class CylinderFields {
         CylinderStamps stamps = stamps(fields);
         Optional<Refrigerant> label = fields.optional("holding", "R-410A", TextFields::refrigerant);
         Reading<Temperature> temperature = fields.value(
-                "temperature",
-                "84 degF",
-                text -> with.thermometer().read(Temperature.parse(text), fields.path()));
+                "temperature", "84 degF", text -> with.thermometer().read(Temperature.parse(text), fields.path()));
         Optional<Reading<Pressure>> pressure = fields.optional(
-                "pressure",
-                "252 psig",
-                text -> with.suctionGauge().read(TextFields.gauge(text, site), site));
+                "pressure", "252 psig", text -> with.suctionGauge().read(TextFields.gauge(text, site), site));
         Temperature warmest =
                 fields.optional("warmest", "130 degF", Temperature::parse).orElse(FillQuestion.USUAL_MAXIMUM);
         var rules = fields.optional("fillRules", "us", FillRules.standard()::jurisdiction)
@@ -124,7 +121,8 @@ final class CylinderFields {
                         .map(flag -> before.with(stamp, flag))
                         .orElse(before);
             } else {
-                stamps = fields.optional(stamp.field(), stamp.example(), text -> before.with(stamp, parsed(stamp, text)))
+                stamps = fields.optional(
+                                stamp.field(), stamp.example(), text -> before.with(stamp, parsed(stamp, text)))
                         .orElse(before);
             }
         }
@@ -152,7 +150,8 @@ final class CylinderFields {
     private static Optional<Weighing> weighing(FieldReader fields, Instruments with) {
         if (!fields.has("scaleReading")) {
             if (fields.has("grossBefore")) {
-                throw fields.refused("scaleReading", "is missing; grossBefore says that the scale was zeroed after hook-up");
+                throw fields.refused(
+                        "scaleReading", "is missing; grossBefore says that the scale was zeroed after hook-up");
             }
             return Optional.empty();
         }
@@ -170,8 +169,7 @@ final class CylinderFields {
                     "scaleReading",
                     "\"" + since + "\" takes more off than the " + before + " that stood there before; check the sign");
         }
-        double u = scale.standardUncertaintyOfChangeKg(
-                Mass.ZERO, Mass.ofKilograms(Math.abs(since.kilograms())));
+        double u = scale.standardUncertaintyOfChangeKg(Mass.ZERO, Mass.ofKilograms(Math.abs(since.kilograms())));
         return Optional.of(new Weighing.SinceZero(
                 weighed(before, scale, Mass.ZERO, before), Reading.of(since, u, scale.name()), hanging));
     }

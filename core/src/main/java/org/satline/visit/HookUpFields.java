@@ -12,8 +12,8 @@ import org.satline.transfer.Hose;
 import org.satline.transfer.PointKind;
 import org.satline.transfer.SystemPort;
 import org.satline.transfer.VolumeContent;
-import org.satline.visit.HookUpFacts.HosePort;
 import org.satline.visit.HookUpFacts.HoseOnSite;
+import org.satline.visit.HookUpFacts.HosePort;
 import org.satline.visit.HookUpFacts.ManifoldOnSite;
 
 /** Reads what is said about hoses, manifold, ports, pump and recovery machine. */
@@ -86,8 +86,8 @@ final class HookUpFields {
             }
             // a content that nobody vouches for is taken as mixed
             GasOrigin origin = gas ? from.orElse(GasOrigin.UNKNOWN) : GasOrigin.NONE;
-            Hose hose = fields.value(
-                    "length", "5 ft", text -> new Hose(systemEnd, cylinderEnd, bore, Length.parse(text)));
+            Hose hose =
+                    fields.value("length", "5 ft", text -> new Hose(systemEnd, cylinderEnd, bore, Length.parse(text)));
             hoses.add(new HoseOnSite(port, hose, holds, origin));
         }
         return List.copyOf(hoses);

@@ -121,7 +121,8 @@ final class HookUpModel {
         PlanTask.Kind kind = !ready
                 ? PlanTask.Kind.CONNECT_AND_PURGE
                 : direction == Direction.OUT ? PlanTask.Kind.STEP_OUT : PlanTask.Kind.STEP_IN;
-        return Optional.of(HookUpPlanner.plan(network, state(network, hoses.get(0), ready), PlanTask.of(kind, CYLINDER)));
+        return Optional.of(
+                HookUpPlanner.plan(network, state(network, hoses.get(0), ready), PlanTask.of(kind, CYLINDER)));
     }
 
     private HookUp network(HoseOnSite hose) {
@@ -179,8 +180,8 @@ final class HookUpModel {
         return visit.readings()
                 .temperature(Place.OUTDOOR_AIR)
                 .map(Reading::value)
-                .orElseGet(() ->
-                        connected.orElseThrow().cylinder().temperature().value());
+                .orElseGet(
+                        () -> connected.orElseThrow().cylinder().temperature().value());
     }
 
     private List<SystemPort> ports() {
@@ -217,10 +218,8 @@ final class HookUpModel {
     private HookUpState state(HookUp network, HoseOnSite hose, boolean ready) {
         boolean manifold = network.manifold().isPresent();
         Map<String, VolumeState> known = new HashMap<>();
-        VolumeContent chambers = visit.hookUp()
-                .manifold()
-                .map(HookUpFacts.ManifoldOnSite::holds)
-                .orElse(VolumeContent.AIR);
+        VolumeContent chambers =
+                visit.hookUp().manifold().map(HookUpFacts.ManifoldOnSite::holds).orElse(VolumeContent.AIR);
         if (manifold) {
             for (String name : List.of(Manifold.LOW_CHAMBER, Manifold.CENTRE_CHAMBER, "low-hose")) {
                 known.put(name, content(network, name, chambers, GasOrigin.SYSTEM, lowPressure()));
@@ -289,8 +288,7 @@ final class HookUpModel {
         if (cylinder.valves() != ServiceCylinder.Valves.VAPOUR_AND_LIQUID) {
             return CYLINDER + ".valve";
         }
-        return CYLINDER
-                + (connected.orElseThrow().cylinder().valve() == Valve.LIQUID ? ".liquid" : ".vapour");
+        return CYLINDER + (connected.orElseThrow().cylinder().valve() == Valve.LIQUID ? ".liquid" : ".vapour");
     }
 
     private String systemConnection() {

@@ -75,8 +75,7 @@ final class InstrumentFields {
     static double percent(String text) {
         String number = text.strip();
         if (!number.matches("\\d{1,3}(\\.\\d{1,6})? ?%")) {
-            throw new IllegalArgumentException(
-                    FieldReader.quoted(text) + " is no percentage; write it like \"0.5 %\"");
+            throw new IllegalArgumentException(FieldReader.quoted(text) + " is no percentage; write it like \"0.5 %\"");
         }
         double percent = Double.parseDouble(number.replace("%", "").strip());
         if (!(percent >= 0 && percent <= 100)) {

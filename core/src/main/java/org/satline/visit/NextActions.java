@@ -76,7 +76,9 @@ final class NextActions {
         List<Finding> judged = judgement.evidence().findings();
         if (visit.system().mode() == SystemMode.HEATING) {
             Finding heating = Finding.of(
-                    Severity.FORBIDS, VisitCode.HEATING_MODE, Subject.system(visit.system().name()));
+                    Severity.FORBIDS,
+                    VisitCode.HEATING_MODE,
+                    Subject.system(visit.system().name()));
             return hold(ActionKind.READ_AGAIN, List.of(heating), List.of());
         }
         if (judgement instanceof Judgement.OtherFault) {
@@ -106,8 +108,7 @@ final class NextActions {
                         Figure.of("read", read.value().gauge(visit.site().atmosphere())),
                         Figure.of("condensing", desk.condensing(read.value())),
                         Figure.of("hottest", HOTTEST_CONDENSING)));
-        return Stream.concat(
-                        cylinders.stream().flatMap(each -> each.of(Severity.DANGER_NOW).stream()), ofSystem)
+        return Stream.concat(cylinders.stream().flatMap(each -> each.of(Severity.DANGER_NOW).stream()), ofSystem)
                 .toList();
     }
 
@@ -136,15 +137,18 @@ final class NextActions {
                     .forEach(prepare::add);
         }
         if (visit.system().fullCharge().isEmpty()) {
-            prepare.add(Finding.of(
-                    Severity.MUST_BE_SUPPLIED, CommonCode.NOT_GIVEN, Subject.reading("system.fullCharge")));
+            prepare.add(
+                    Finding.of(Severity.MUST_BE_SUPPLIED, CommonCode.NOT_GIVEN, Subject.reading("system.fullCharge")));
         }
         if (advice.orElse(null) instanceof StepAdvice.Blocked blocked) {
             boolean cylinder = blocked.reasons().stream()
-                    .anyMatch(each -> each.code() == StepCode.SOURCE_SPENT
-                            || each.code() == StepCode.NO_ROOM_FOR_STEP);
+                    .anyMatch(each -> each.code() == StepCode.SOURCE_SPENT || each.code() == StepCode.NO_ROOM_FOR_STEP);
             if (!cylinder) {
-                return hold(ActionKind.READ_AGAIN, Stream.concat(blocked.reasons().stream(), context.stream()).toList(), unread());
+                return hold(
+                        ActionKind.READ_AGAIN,
+                        Stream.concat(blocked.reasons().stream(), context.stream())
+                                .toList(),
+                        unread());
             }
             prepare.addAll(blocked.reasons());
         }
@@ -153,7 +157,10 @@ final class NextActions {
         }
         List<Finding> unread = unread();
         if (!prepare.isEmpty()) {
-            return hold(ActionKind.PREPARE, Stream.concat(prepare.stream(), context.stream()).toList(), unread);
+            return hold(
+                    ActionKind.PREPARE,
+                    Stream.concat(prepare.stream(), context.stream()).toList(),
+                    unread);
         }
         if (!(advice.orElse(null) instanceof StepAdvice.Move move)) {
             return advice.orElse(null) instanceof StepAdvice.Done done
@@ -164,7 +171,8 @@ final class NextActions {
         if (turned || !unread.isEmpty()) {
             return hold(ActionKind.READ_AGAIN, context, unread);
         }
-        List<Finding> because = Stream.concat(context.stream(), move.reasons().stream()).toList();
+        List<Finding> because =
+                Stream.concat(context.stream(), move.reasons().stream()).toList();
         Permit.Granted granted = (Permit.Granted) permit;
         return with(
                 new NextAction.Move(
@@ -212,8 +220,12 @@ final class NextActions {
                 amount,
                 Reading.of(shown, u, "scale"),
                 never,
-                direction == Direction.OUT ? permit.flow().from().kind() : permit.flow().to().kind(),
-                direction == Direction.OUT ? permit.flow().to().kind() : permit.flow().from().kind(),
+                direction == Direction.OUT
+                        ? permit.flow().from().kind()
+                        : permit.flow().to().kind(),
+                direction == Direction.OUT
+                        ? permit.flow().to().kind()
+                        : permit.flow().from().kind(),
                 permit.flow().medium(),
                 move.settlingTime().isZero() ? Duration.ofMinutes(15) : move.settlingTime());
     }

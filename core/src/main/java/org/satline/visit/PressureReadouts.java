@@ -2,11 +2,11 @@ package org.satline.visit;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.satline.measurement.SystemReadings;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Pressure;
@@ -26,7 +26,8 @@ final class PressureReadouts {
 
     List<PressureReadout> of(SystemReadings readings) {
         List<PressureReadout> readouts = new ArrayList<>();
-        readings.pressure(Place.SUCTION_PRESSURE).ifPresent(each -> readouts.add(readout(Place.SUCTION_PRESSURE, each)));
+        readings.pressure(Place.SUCTION_PRESSURE)
+                .ifPresent(each -> readouts.add(readout(Place.SUCTION_PRESSURE, each)));
         readings.pressure(Place.LIQUID_PRESSURE).ifPresent(each -> readouts.add(readout(Place.LIQUID_PRESSURE, each)));
         return List.copyOf(readouts);
     }
@@ -62,9 +63,7 @@ final class PressureReadouts {
         return new Step(
                 key,
                 formula,
-                List.of(
-                        Figure.of("refrigerant", curve.refrigerant().designation()),
-                        Figure.of("p", pressure)),
+                List.of(Figure.of("refrigerant", curve.refrigerant().designation()), Figure.of("p", pressure)),
                 Figure.of("T", Temperature.ofKelvins(kelvins)),
                 curve.source());
     }

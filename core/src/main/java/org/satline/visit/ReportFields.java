@@ -52,12 +52,14 @@ public final class ReportFields {
         }
         fields.put("hose", text(report.hose()));
         readThen(report, fields);
-        fields.put(
-                "ask", items(report.ask().stream().map(FieldValue.Text::new).toList()));
+        fields.put("ask", items(report.ask().stream().map(FieldValue.Text::new).toList()));
         fields.put("plan", plan(report));
         fields.put(
-                "findings", items(report.findings().stream().map(ReportFields::finding).toList()));
-        fields.put("dataVersion", new FieldValue.Text(report.properties().refrigerant().dataVersion()));
+                "findings",
+                items(report.findings().stream().map(ReportFields::finding).toList()));
+        fields.put(
+                "dataVersion",
+                new FieldValue.Text(report.properties().refrigerant().dataVersion()));
         return new FieldValue.Fields(fields);
     }
 
@@ -75,8 +77,8 @@ public final class ReportFields {
             return Optional.of(other.probability());
         }
         Optional<ChargeLevel> likeliest = ((Judgement.Undecided) judgement).likeliest();
-        return likeliest.flatMap(level ->
-                judgement.evidence().deviation().map(deviation -> deviation.probability(level)));
+        return likeliest.flatMap(
+                level -> judgement.evidence().deviation().map(deviation -> deviation.probability(level)));
     }
 
     private static void step(StepOrder step, Map<String, FieldValue> fields) {
@@ -112,13 +114,13 @@ public final class ReportFields {
         List<FieldValue> then = new ArrayList<>();
         if (report.action() instanceof NextAction.Move move) {
             fields.put("waitS", number(move.step().settling().toSeconds()));
-            for (Place place : List.of(
-                    Place.SUCTION_PRESSURE, Place.SUCTION_LINE, Place.LIQUID_PRESSURE, Place.LIQUID_LINE)) {
+            for (Place place :
+                    List.of(Place.SUCTION_PRESSURE, Place.SUCTION_LINE, Place.LIQUID_PRESSURE, Place.LIQUID_LINE)) {
                 then.add(new FieldValue.Text(place.path()));
             }
             report.connected()
-                    .ifPresent(each ->
-                            then.add(new FieldValue.Text(each.cylinder().path("scaleReading"))));
+                    .ifPresent(
+                            each -> then.add(new FieldValue.Text(each.cylinder().path("scaleReading"))));
         }
         fields.put("readThen", new FieldValue.Items(then));
     }

@@ -100,8 +100,8 @@ record Steps(Visit visit, Judgement judgement, Deviation deviation, ChargeLevel 
         Mass available = connected
                 .filter(each -> level == ChargeLevel.LOW && each.cylinder().role() == Role.SOURCE)
                 .flatMap(CheckedCylinder::contents)
-                .map(contents -> Mass.ofKilograms(
-                        Math.max(0, contents.value().kilograms() - contents.expandedUncertainty())))
+                .map(contents ->
+                        Mass.ofKilograms(Math.max(0, contents.value().kilograms() - contents.expandedUncertainty())))
                 .orElse(fullCharge);
         return StepLimits.usual(room, available, smallest);
     }

@@ -63,18 +63,19 @@ final class SystemFields {
     }
 
     static ServicedSystem system(FieldReader fields) {
-        String name = fields.optional("name", "split air conditioner", TextFields::line).orElse("");
+        String name = fields.optional("name", "split air conditioner", TextFields::line)
+                .orElse("");
         var refrigerant = fields.value("refrigerant", "R-410A", TextFields::refrigerant);
         MeteringDevice metering = fields.optionalChoice("metering", METERING)
-                .orElseThrow(() -> fields.refused("metering", "is missing; expected \"expansion-valve\" or \"fixed-orifice\""));
+                .orElseThrow(() ->
+                        fields.refused("metering", "is missing; expected \"expansion-valve\" or \"fixed-orifice\""));
         Optional<TemperatureDifference> superheat =
                 fields.optional("targetSuperheat", "12 degF", TemperatureDifference::parse);
         Optional<TemperatureDifference> subcooling =
                 fields.optional("targetSubcooling", "10 degF", TemperatureDifference::parse);
         Optional<Mass> charge = fields.optional("fullCharge", "3.2 kg", Mass::parse);
         Optional<String> owner = fields.optional("owner", "the sailing club", TextFields::line);
-        Optional<LineSet> lineSet =
-                fields.optionalObject("lineSet", LINE_SET).map(SystemFields::lineSet);
+        Optional<LineSet> lineSet = fields.optionalObject("lineSet", LINE_SET).map(SystemFields::lineSet);
         SystemMode mode =
                 fields.optionalWord("mode", List.of(SystemMode.values())).orElse(SystemMode.COOLING);
         return fields.made(() ->
@@ -98,10 +99,11 @@ final class SystemFields {
             fields.optional(place.field(), place.example(), text -> readings.put(place, read(place, text, site, with)));
             if (place.kind() == Place.Kind.PRESSURE && fields.has(place.field())) {
                 // asks the curve at once, so that a pressure outside of it is refused with the name of its field
-                fields.optional(place.field(), place.example(), text -> curve.glide(readings.build()
-                        .pressure(place)
-                        .orElseThrow()
-                        .value()));
+                fields.optional(
+                        place.field(),
+                        place.example(),
+                        text -> curve.glide(
+                                readings.build().pressure(place).orElseThrow().value()));
             }
         }
         return readings.build();

@@ -23,8 +23,8 @@ final class TextFields {
     /** One line of text. */
     static String line(String text) {
         if (text.isBlank() || text.length() > LONGEST) {
-            throw new IllegalArgumentException(FieldReader.quoted(text) + " has " + text.length()
-                    + " characters, allowed [1, " + LONGEST + "]");
+            throw new IllegalArgumentException(
+                    FieldReader.quoted(text) + " has " + text.length() + " characters, allowed [1, " + LONGEST + "]");
         }
         return FieldReader.plain(text);
     }

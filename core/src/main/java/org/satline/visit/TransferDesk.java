@@ -73,7 +73,8 @@ final class TransferDesk {
     }
 
     List<Flow> flows() {
-        return point().map(cylinder -> FlowCheck.ports(visit.openPorts(), cylinder)).orElse(List.of());
+        return point().map(cylinder -> FlowCheck.ports(visit.openPorts(), cylinder))
+                .orElse(List.of());
     }
 
     HoseState hose() {
@@ -85,8 +86,8 @@ final class TransferDesk {
     }
 
     private Optional<ConnectionPoint> point() {
-        return connected.flatMap(each -> each.inside()
-                .map(pressure -> new ConnectionPoint(kind(each.cylinder()), pressure, List.of())));
+        return connected.flatMap(each ->
+                each.inside().map(pressure -> new ConnectionPoint(kind(each.cylinder()), pressure, List.of())));
     }
 
     static PointKind kind(Cylinder cylinder) {
@@ -106,8 +107,8 @@ final class TransferDesk {
 
     private Holder held(CheckedCylinder checked) {
         Cylinder cylinder = checked.cylinder();
-        Provenance provenance = cylinder.provenance()
-                .orElse(cylinder.role() == Role.RECEIVER ? Provenance.RECOVERED : Provenance.NEW);
+        Provenance provenance =
+                cylinder.provenance().orElse(cylinder.role() == Role.RECEIVER ? Provenance.RECOVERED : Provenance.NEW);
         boolean recovery = cylinder.role() == Role.RECEIVER || provenance.isUsed();
         return new Holder(
                 recovery ? Holder.Kind.RECOVERY_CYLINDER : Holder.Kind.SOURCE_CYLINDER,

@@ -65,13 +65,13 @@ public final class VisitFile {
         List<FieldReader> cylinderFields = cylinders(root);
         List<Cylinder> cylinders = new ArrayList<>();
         for (FieldReader each : cylinderFields) {
-            cylinders.add(CylinderFields.read(
-                    each, air, with, system.refrigerant(), CylinderFields.hoses(each)));
+            cylinders.add(CylinderFields.read(each, air, with, system.refrigerant(), CylinderFields.hoses(each)));
         }
         Optional<String> connected = root.optional("connected", "recovery cylinder no. 4", TextFields::line)
                 .or(() -> root.has("cylinder") ? Optional.of(cylinders.get(0).name()) : Optional.empty());
         return root.made(() -> new Visit(
-                root.optional("title", "what the visit is about", TextFields::line).orElse(""),
+                root.optional("title", "what the visit is about", TextFields::line)
+                        .orElse(""),
                 root.optional("date", "2026-07-14", TextFields::date),
                 site,
                 system,
@@ -113,7 +113,8 @@ public final class VisitFile {
     }
 
     /** What a cylinder is checked with, as far as the file gives it. */
-    private record Readable(List<FieldValue.Fields> cylinders, Atmosphere air, Instruments with, Refrigerant refrigerant) {}
+    private record Readable(
+            List<FieldValue.Fields> cylinders, Atmosphere air, Instruments with, Refrigerant refrigerant) {}
 
     private static Readable readable(FieldValue.Fields fields) {
         List<FieldValue.Fields> cylinders = new ArrayList<>();
@@ -139,7 +140,10 @@ public final class VisitFile {
     }
 
     private static <T> Optional<T> part(
-            FieldValue.Fields fields, String name, List<String> names, java.util.function.Function<FieldReader, T> reader) {
+            FieldValue.Fields fields,
+            String name,
+            List<String> names,
+            java.util.function.Function<FieldReader, T> reader) {
         try {
             return fields.values().get(name) instanceof FieldValue.Fields found
                     ? Optional.of(reader.apply(FieldReader.of(found, names)))
@@ -151,7 +155,8 @@ public final class VisitFile {
 
     private static List<FieldReader> cylinders(FieldReader root) {
         if (root.has("cylinder") && root.has("cylinders")) {
-            throw root.refused("cylinders", "stands beside cylinder; put all of them into cylinders and name the connected one");
+            throw root.refused(
+                    "cylinders", "stands beside cylinder; put all of them into cylinders and name the connected one");
         }
         if (root.has("connected") && !root.has("cylinders")) {
             throw root.refused("connected", "stands there, but cylinders does not; list the cylinders");
@@ -188,8 +193,7 @@ public final class VisitFile {
     private static List<ConnectionPoint> portsOf(SystemReadings readings) {
         List<ConnectionPoint> points = new ArrayList<>();
         readings.pressure(Place.LIQUID_PRESSURE)
-                .ifPresent(read ->
-                        points.add(new ConnectionPoint(PointKind.HIGH_SIDE_LIQUID_PORT, read, List.of())));
+                .ifPresent(read -> points.add(new ConnectionPoint(PointKind.HIGH_SIDE_LIQUID_PORT, read, List.of())));
         readings.pressure(Place.SUCTION_PRESSURE)
                 .ifPresent(read -> points.add(new ConnectionPoint(PointKind.LOW_SIDE_PORT, read, List.of())));
         return points;

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.satline.charge.ChargeCase;
-import org.satline.charge.ChargeEstimate;
 import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.ChargeQuestion;
@@ -55,8 +54,7 @@ public final class VisitReporter {
                 .map(each -> CylinderCheck.of(each, curve, visit.site().atmosphere(), visit.date()))
                 .toList();
         Judgement judgement = ChargeJudge.usual()
-                .judge(new ChargeCase(
-                        curve, visit.readings(), question(visit.system()), settledAgainst(visit, curve)));
+                .judge(new ChargeCase(curve, visit.readings(), question(visit.system()), settledAgainst(visit, curve)));
         List<PressureReadout> pressures =
                 new PressureReadouts(curve, visit.site().atmosphere()).of(visit.readings());
         Optional<CheckedCylinder> connected = visit.connected()
@@ -113,14 +111,13 @@ public final class VisitReporter {
         if (!(conditions.settled().orElse(null) instanceof SettlingTest.Settled settled)) {
             return conditions;
         }
-        Optional<LineMargin> read =
-                Margins.of(curve, visit.readings()).get(visit.system().metering().judgedBy());
+        Optional<LineMargin> read = Margins.of(curve, visit.readings())
+                .get(visit.system().metering().judgedBy());
         if (read.isEmpty()) {
             return conditions;
         }
         double difference = settled.mean() - read.get().value().kelvins();
-        double limit = UncertaintyBudget.of(
-                        "series", Math.hypot(read.get().standardUncertaintyK(), settled.spread()))
+        double limit = UncertaintyBudget.of("series", Math.hypot(read.get().standardUncertaintyK(), settled.spread()))
                 .expanded();
         return Math.abs(difference) <= limit
                 ? conditions
@@ -158,9 +155,9 @@ public final class VisitReporter {
                 pressures.stream().map(PressureReadout::gauge).max(Comparator.naturalOrder());
         List<Caution> cautions = new ArrayList<>();
         for (Task task : tasks(judgement, connected)) {
-            cautions.addAll(highest.map(pressure ->
-                            Cautions.forHandling(visit.system().refrigerant(), task, pressure))
-                    .orElseGet(() -> Cautions.forHandling(visit.system().refrigerant(), task)));
+            cautions.addAll(
+                    highest.map(pressure -> Cautions.forHandling(visit.system().refrigerant(), task, pressure))
+                            .orElseGet(() -> Cautions.forHandling(visit.system().refrigerant(), task)));
         }
         return cautions.stream().distinct().toList();
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -105,5 +106,14 @@ class UnreadableJsonTest {
                 .isInstanceOf(JsonMappingException.class)
                 .hasRootCauseInstanceOf(UnreadableJsonException.class)
                 .hasMessageContaining("JSON at /formula: is missing");
+    }
+
+    /** Deep, long and endless: refused as no JSON of ours, not by a full stack or after minutes. */
+    @Test
+    void workIsBounded() {
+        for (String text : List.of(
+                "[".repeat(1_000_000), "{\"a\":".repeat(101), "1".repeat(101), "\"" + "a".repeat(100_001) + "\"")) {
+            assertThatThrownBy(() -> json.read(text, Temperature.class)).isInstanceOf(UnreadableJsonException.class);
+        }
     }
 }

@@ -143,6 +143,37 @@ class CatalogueTest {
         assertThatThrownBy(() -> CATALOGUE.find(text)).isInstanceOf(UnknownRefrigerantException.class);
     }
 
+    /** Cyrillic letters that look like Latin ones, full-width and Arabic-Indic digits, combining marks, a bidirectional mark. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "\u0418\u0437\u043Ebutane",
+                "\u0420-22",
+                "R-22\u0430",
+                "R-\uFF12\uFF12",
+                "R-\u0664\u0661\u0660A",
+                "isob\u00FCtane",
+                "propane\u0301",
+                "\u202Epropane",
+                "butane\uD835\uDC4E"
+            })
+    void lettersOfAnotherScriptAreRefusedNotLeftOut(String name) {
+        assertThatThrownBy(() -> CATALOGUE.find(name))
+                .isInstanceOfSatisfying(
+                        UnknownRefrigerantException.class,
+                        e -> assertThat(e.suggestions()).isEmpty());
+    }
+
+    /** Names of nobody: what is like no designation and no chemical name gets no advice at all. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Frostolin", "Coldex 99", "Kaltex MX", "Arctic blue", "R-99999", "Polarin 12345", "qqqqqq"})
+    void madeUpTradeNamesGetNoSuggestions(String name) {
+        assertThatThrownBy(() -> CATALOGUE.find(name))
+                .isInstanceOfSatisfying(
+                        UnknownRefrigerantException.class,
+                        e -> assertThat(e.suggestions()).isEmpty());
+    }
+
     @Test
     void hugeTextIsRefusedQuicklyAndQuotedInPart() {
         assertThatThrownBy(() -> CATALOGUE.find("R-4".repeat(1_000_000)))

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.charset.StandardCharsets;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -121,6 +122,33 @@ class CsvResourceTest {
                 .isInstanceOf(ResourceFormatException.class)
                 .hasMessageContaining("is not UTF-8");
         assertThatThrownBy(() -> parse("")).hasMessageContaining("has no header row");
+    }
+
+    /** However long a cell, a row or a file is: refused by a look at its length. */
+    @Test
+    void workIsBounded() {
+        assertRefused(() -> row("a," + "1".repeat(41)).number("value"), 2);
+        assertRefused(() -> row("a," + "1".repeat(9999)).percent("value"), 2);
+        assertRefused(() -> row("a," + "1".repeat(10_001)), 2);
+        assertRefused(() -> row("a,\"" + "\"\"".repeat(10_001) + "\""), 2);
+        assertRefused(() -> parse("name,value\n" + ",".repeat(300)), 2);
+        assertRefused(() -> CsvResource.parse("stock.csv", new byte[16_000_001], "name", "value"), 0);
+        assertThat(row("a," + "1".repeat(40)).number("value")).isEqualTo(1.1111111111111111e39);
+    }
+
+    private static void assertRefused(ThrowingCallable call, int line) {
+        assertThatThrownBy(call)
+                .isInstanceOfSatisfying(
+                        ResourceFormatException.class, e -> assertThat(e.line()).isEqualTo(line));
+    }
+
+    @Test
+    void columnsThatMayBeMissingAreEmpty() {
+        byte[] file = "name\na\n".getBytes(StandardCharsets.UTF_8);
+        CsvResource table = CsvResource.parse("stock.csv", file, new String[] {"name"}, new String[] {"value"});
+        assertThat(table.rows().get(0).isEmpty("value")).isTrue();
+        assertThatThrownBy(() -> table.rows().get(0).number("value")).isInstanceOf(ResourceFormatException.class);
+        assertThatThrownBy(() -> table.rows().get(0).cell("price")).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test

@@ -77,8 +77,9 @@ public record Certificate(String designation, String tableChecksum, List<Entry> 
             return Optional.empty();
         }
         String name = fileName(refrigerant.designation());
-        List<CsvResource.Row> rows =
-                CsvResource.read(Certificate.class, name, COLUMNS).rows();
+        List<CsvResource.Row> rows = CsvResource.parse(
+                        name, TableProvider.resources().bytes(Certificate.class, name), COLUMNS)
+                .rows();
         List<Entry> entries = rows.stream().map(Certificate::entry).toList();
         String checksum = checksumText(table);
         for (CsvResource.Row row : rows) {

@@ -1,7 +1,6 @@
 package org.satline.tables;
 
 import java.util.Locale;
-import java.util.zip.CRC32C;
 import org.satline.saturation.SaturationProperty;
 
 /**
@@ -40,9 +39,7 @@ final class TableFormat {
     }
 
     static int checksum(byte[] file) {
-        CRC32C crc = new CRC32C();
-        crc.update(file, HEAD_BYTES, file.length - HEAD_BYTES);
-        return (int) crc.getValue();
+        return Castagnoli.checksum(file, HEAD_BYTES);
     }
 
     /** File name of a refrigerant: R-410A is r410a. */

@@ -2,8 +2,10 @@ package org.satline.tables;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.Paths;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -56,7 +58,9 @@ public final class TableGenerator {
             Certificate certificate = new Certificate(
                     name, Certificate.checksumText(table), new Certifier(model, read, CERTIFIED_STATES).measure());
             String difference = write(TableFormat.fileName(name), table, read);
-            Files.writeString(directory.resolve(Certificate.fileName(name)), certificate.toCsv());
+            Files.write(
+                    directory.resolve(Certificate.fileName(name)),
+                    certificate.toCsv().getBytes(StandardCharsets.UTF_8));
             return name + ": " + table.length + " bytes, " + difference + missed(certificate)
                     + (builder.shortOfBound().isEmpty() ? "" : "; aims missed: " + builder.shortOfBound());
         } catch (MissingEquationException | ConvergenceException | IllegalStateException e) {

@@ -1,15 +1,14 @@
 package org.satline.tables;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.satline.refrigerant.Composition.Component;
 import org.satline.refrigerant.Refrigerant;
+import org.satline.resource.OnDemand;
 import org.satline.resource.ResourceFormatException;
+import org.satline.resource.SealedResources;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurveProvider;
 
@@ -18,6 +17,13 @@ import org.satline.saturation.SaturationCurveProvider;
  * keep the curve. Thread-safe.
  */
 public final class TableProvider implements SaturationCurveProvider {
+    private static final OnDemand<SealedResources> RESOURCES = new OnDemand<>() {
+        @Override
+        protected SealedResources read() {
+            return SealedResources.of(TableProvider.class, "tables.digests");
+        }
+    };
+
     /** Made by the service loader. */
     public TableProvider() {}
 
@@ -44,7 +50,7 @@ public final class TableProvider implements SaturationCurveProvider {
         if (bytes == null || !refrigerant.hasComposition()) {
             return null;
         }
-        TableData data = TableReader.read(name, bytes);
+        TableData data = TableReader.read(name, bytes, RESOURCES.get().lists(TableProvider.class, name));
         if (!data.designation().equals(refrigerant.designation())
                 || !sameParts(data.parts(), refrigerant.composition().components())) {
             return null; // a blend of the caller's own that borrows the name
@@ -59,12 +65,18 @@ public final class TableProvider implements SaturationCurveProvider {
         return new TableCurve(refrigerant, data);
     }
 
+    /**
+     * Returns the files of this jar with their digests.
+     *
+     * @return the files
+     * @throws ResourceFormatException if their manifest is missing or damaged
+     */
+    public static SealedResources resources() {
+        return RESOURCES.get();
+    }
+
     static byte @Nullable [] bytes(String name) {
-        try (InputStream in = TableProvider.class.getResourceAsStream(name)) {
-            return in == null ? null : in.readAllBytes();
-        } catch (IOException e) {
-            throw new UncheckedIOException(name + ": cannot be read; ask the equation engine, which needs no table", e);
-        }
+        return RESOURCES.get().find(TableProvider.class, name);
     }
 
     private static boolean sameParts(List<TableData.Part> parts, List<Component> components) {

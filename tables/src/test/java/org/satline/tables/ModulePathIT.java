@@ -50,6 +50,14 @@ class ModulePathIT {
     }
 
     @Test
+    void withoutJackson() throws Exception {
+        String jars = jars("commons-math3|jspecify");
+        run("javac", "-cp", jars, "-d", folder.toString(), source("consumer-without-jackson", "consumer/Main.java"));
+        assertThat(run("java", "-cp", folder + File.pathSeparator + jars, "consumer.Main"))
+                .contains("consumer without Jackson");
+    }
+
+    @Test
     void bothProjectsRunTheSameProgram() throws IOException {
         assertThat(Path.of(source("consumer-module-path", "consumer/Main.java")))
                 .hasSameTextualContentAs(Path.of(source("consumer-class-path", "consumer/Main.java")));
@@ -73,14 +81,17 @@ class ModulePathIT {
         return PROJECTS.resolve(project).resolve("src/main/java").resolve(file).toString();
     }
 
-    /** The jars that a program gets which depends on tables: ours as packaged, and what they bring along. */
     private static String jars() throws IOException {
+        return jars("jackson-(annotations|core|databind)|commons-math3|jspecify");
+    }
+
+    /** Our jars as packaged, with the libraries of these names. */
+    private static String jars(String names) throws IOException {
         Stream<Path> own = Stream.concat(packaged(Path.of("target")), packaged(Path.of("../core/target")));
         Stream<Path> libraries = Stream.of(
                         System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"))
                                 .split(File.pathSeparator, -1))
-                .filter(path ->
-                        path.matches(".*(jackson-(annotations|core|databind)|commons-math3|jspecify)-[^/\\\\]*\\.jar"))
+                .filter(path -> path.matches(".*(" + names + ")-[^/\\\\]*\\.jar"))
                 .map(Path::of);
         return Stream.concat(own, libraries).map(Path::toString).collect(Collectors.joining(File.pathSeparator));
     }

@@ -12,7 +12,8 @@ import java.util.regex.Pattern;
  * @param fault what is wrong with the shape of the row, if anything
  */
 public record CsvRow(long line, Map<String, String> cells, Optional<String> fault) {
-    private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,4})?");
+    private static final int LONGEST_NUMBER = 60;
+    private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d++(?:\\.\\d*+)?|\\.\\d++)([eE][+-]?\\d{1,4})?");
 
     /**
      * Copies the cells.
@@ -65,7 +66,10 @@ public record CsvRow(long line, Map<String, String> cells, Optional<String> faul
      */
     public Optional<Double> number(String column) {
         return text(column).map(cell -> {
-            double value = DECIMAL.matcher(cell).matches() ? Double.parseDouble(cell) : Double.NaN;
+            double value =
+                    cell.length() <= LONGEST_NUMBER && DECIMAL.matcher(cell).matches()
+                            ? Double.parseDouble(cell)
+                            : Double.NaN;
             if (!Double.isFinite(value)) {
                 throw new IllegalArgumentException(column + " " + Shown.quoted(cell)
                         + " is not a finite decimal number; write it like 293.15 or 1.2e5");
