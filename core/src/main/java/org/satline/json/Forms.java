@@ -1,14 +1,14 @@
 package org.satline.json;
 
 import java.time.LocalDate;
-import java.util.List;
-import org.satline.cylinder.Stamp;
-import java.util.stream.Stream;
-import java.util.Map;
 import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.satline.cylinder.CylinderSpecification;
-import org.satline.cylinder.CylinderStamps;
+import java.util.stream.Stream;
+import org.satline.filling.CylinderSpecification;
+import org.satline.filling.CylinderStamps;
+import org.satline.filling.Stamp;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
 import org.satline.measurement.UncertaintyBudget;
