@@ -19,7 +19,7 @@ import org.satline.quantity.TemperatureDifference;
  * <p>Source: superheat charging table in whole degrees printed in air-conditioner installation manuals; it agrees within 1 degF with the
  * table of the California Energy Code, Reference Appendix RA3.2 (2008).
  */
-public final class TargetSuperheatChart {
+final class TargetSuperheatChart {
     private static final String SOURCE = "superheat charging table printed in air-conditioner installation manuals";
     private static final PublishedGrid GRID = PublishedGrid.read("target-superheat.csv", 55, 115, 5);
 
