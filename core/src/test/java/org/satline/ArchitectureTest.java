@@ -38,12 +38,16 @@ class ArchitectureTest {
             "saturation",
             "measurement",
             "cylinder",
+            "duty",
             "transfer",
+            "ledger",
             "charge",
+            "step",
             "simulation",
             "visit",
             "audit",
-            "json");
+            "json",
+            "wording");
 
     private static final JavaClasses CORE = new ClassFileImporter()
             .withImportOption(new ImportOption.DoNotIncludeTests())
@@ -80,7 +84,7 @@ class ArchitectureTest {
     void theRoomInTheCylinderReachesChargeAsAMassOnly() {
         noClasses()
                 .that()
-                .resideInAPackage(tree("charge"))
+                .resideInAnyPackage(tree("charge"), tree("step"))
                 .should()
                 .dependOnClassesThat(resideInAnyPackage(tree("cylinder"), tree("transfer")))
                 .allowEmptyShould(true)
@@ -88,9 +92,25 @@ class ArchitectureTest {
     }
 
     @Test
+    void dutiesKnowNeitherTransferNorChargeAndTheLedgerNoCharge() {
+        noClasses()
+                .that()
+                .resideInAPackage(tree("duty"))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(tree("transfer"), tree("ledger"), tree("charge")))
+                .check(CORE);
+        noClasses()
+                .that()
+                .resideInAPackage(tree("ledger"))
+                .should()
+                .dependOnClassesThat(resideInAPackage(tree("charge")))
+                .check(CORE);
+    }
+
+    @Test
     void filesAreTouchedByTheResourceReaderAndTheLedgerAlone() {
         noClasses()
-                .that(not(resideInAnyPackage(tree("resource"), tree("transfer"))))
+                .that(not(resideInAnyPackage(tree("resource"), tree("ledger"))))
                 .should()
                 .dependOnClassesThat(resideInAPackage("java.nio.file.."))
                 .orShould()
@@ -145,7 +165,11 @@ class ArchitectureTest {
     private static String[] later(int i) {
         return Stream.concat(
                         ORDER.subList(i + 1, ORDER.size()).stream().map(ArchitectureTest::tree),
-                        Stream.of("org.satline.tables..", "org.satline.examples..", "org.satline.benchmarks.."))
+                        Stream.of(
+                                "org.satline.tables..",
+                                "org.satline.examples..",
+                                "org.satline.program..",
+                                "org.satline.benchmarks.."))
                 .toArray(String[]::new);
     }
 

@@ -1,9 +1,12 @@
 package org.satline.charge;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.TemperatureDifference;
 
 /**
  * Charge error as a fraction of the full charge, from superheat and subcooling at a steady state. Immutable, thread-safe.
@@ -94,18 +97,17 @@ public record ChargeEstimate(double fraction, double standardUncertainty, Step s
         double constantPart = constants.fitted() ? 0 : CONSTANT_DOUBT * fraction;
         double u = Math.sqrt(readings.combined() * readings.combined() + model * model + constantPart * constantPart);
         Step step = new Step(
-                "charge error as a fraction of the full charge",
+                "chargeError",
                 "(m - m_rated)/m_rated = [(SC - SC_rated) - (k_sh/k_sc)(SH - SH_rated)] / k_ch",
-                String.format(
-                        Locale.ROOT,
-                        "[(%.2f K - %.2f K) - %.3f (%.2f K - %.2f K)] / %.1f K",
-                        subcooling.value().kelvins(),
-                        ratedSubcoolingK,
-                        constants.ratio(),
-                        superheat.value().kelvins(),
-                        ratedSuperheatK,
-                        constants.kelvinsPerFraction()),
-                String.format(Locale.ROOT, "%+.0f %% (u = %.0f %%)", 100 * fraction, 100 * u),
+                List.of(
+                        Figure.of("SC", subcooling.value()),
+                        Figure.of("SC_rated", TemperatureDifference.ofKelvins(ratedSubcoolingK)),
+                        Figure.of("k_sh/k_sc", constants.ratio(), "1"),
+                        Figure.of("SH", superheat.value()),
+                        Figure.of("SH_rated", TemperatureDifference.ofKelvins(ratedSuperheatK)),
+                        Figure.of("k_ch", constants.kelvinsPerFraction(), "K"),
+                        Figure.of("u", u, "1")),
+                Figure.of("chargeError", fraction, "1"),
                 "virtual refrigerant charge sensor after Li and Braun, structure"
                         + (constants.fitted()
                                 ? "; constants fitted on this unit"

@@ -2,137 +2,162 @@ package org.satline.charge;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.explanation.CommonCode;
+import org.satline.explanation.Figure;
+import org.satline.explanation.Finding;
+import org.satline.explanation.Severity;
 import org.satline.explanation.Step;
+import org.satline.explanation.Subject;
+import org.satline.measurement.Place;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.TemperatureDifference;
-import org.satline.saturation.SaturationCurve;
 
 /**
- * Judges the charge of a running system by superheat or subcooling against its target. Stateless, thread-safe.
+ * Judges the charge of a running system by superheat or subcooling against its target, and says where something else comes first. Immutable, thread-safe.
  *
  * <p>Expansion valve: subcooling against the maker's target, while superheat shows that the valve controls. Fixed orifice: superheat against the
  * maker's target or the published chart. Readings that contradict each other give no level: another fault may be behind them, and charge is never
  * adjusted to hide it. The outcome supports licensed practice and does not replace it.
  */
 public final class ChargeJudge {
-    private ChargeJudge() {}
+    private final DecisionRule rule;
+    private final Expectations expectations;
 
     /**
-     * Judges.
+     * Makes a judge.
      *
-     * @param curve saturation curve of the refrigerant
-     * @param readings what was read
-     * @param question metering device, target and tolerance
-     * @return a level, or why there is none
-     * @throws IllegalArgumentException if the readings are physically impossible
-     * @throws org.satline.quantity.OutOfValidityException if a pressure lies outside the saturation line
+     * @param rule the risks that are accepted
+     * @param expectations what a sound system shows
      */
-    public static Verdict judge(SaturationCurve curve, SystemReadings readings, ChargeQuestion question) {
-        return judge(curve, readings, question, DecisionRule.usual());
+    public ChargeJudge(DecisionRule rule, Expectations expectations) {
+        this.rule = Objects.requireNonNull(rule, "rule");
+        this.expectations = Objects.requireNonNull(expectations, "expectations");
     }
 
-    /** The same; the rule decides nothing here but with how many digits the probabilities are printed. */
-    static Verdict judge(SaturationCurve curve, SystemReadings readings, ChargeQuestion question, DecisionRule rule) {
-        Objects.requireNonNull(curve, "curve");
-        Objects.requireNonNull(readings, "readings");
-        Objects.requireNonNull(question, "question");
-        Plausibility.check(curve, readings);
-        Margins margins = Margins.of(curve, readings);
-        Criterion criterion = question.metering().judgedBy();
+    /**
+     * Returns the judge with risks of 5 % and the expectations of common practice.
+     *
+     * @return the judge
+     */
+    public static ChargeJudge usual() {
+        return new ChargeJudge(DecisionRule.usual(), Expectations.usual());
+    }
+
+    /**
+     * The same judge with other expectations.
+     *
+     * @param symptom which quantity
+     * @param kelvins its fault-free value, K
+     * @param standardUncertaintyK its standard uncertainty, K
+     * @return the changed judge
+     */
+    public ChargeJudge expecting(Symptom symptom, double kelvins, double standardUncertaintyK) {
+        return new ChargeJudge(rule, expectations.with(symptom, kelvins, standardUncertaintyK));
+    }
+
+    /**
+     * Judges a charge.
+     *
+     * @param it readings, question and conditions
+     * @return a level, an undecided answer, or the fault that comes first
+     * @throws ImplausibleReadingException if the readings contradict physics
+     * @throws org.satline.quantity.OutOfValidityException if a pressure is outside the saturation curve
+     */
+    public Judgement judge(ChargeCase it) {
+        Objects.requireNonNull(it, "case");
+        Margins margins = Margins.of(it.curve(), it.readings());
+        Plausibility.check(it, margins);
         List<Step> steps = new ArrayList<>();
         margins.superheat().ifPresent(m -> steps.addAll(m.steps()));
         margins.subcooling().ifPresent(m -> steps.addAll(m.steps()));
+        List<Gate> gates = Gates.check(it, margins);
+        Criterion criterion = it.question().metering().judgedBy();
         Optional<LineMargin> measured = margins.get(criterion);
         if (measured.isEmpty()) {
-            return new Verdict.CannotTell(
-                    Optional.empty(),
-                    List.of("with " + article(question.metering()) + " the charge shows in the " + criterion.label()
-                            + ", for which pressure or line temperature is missing"),
-                    criterion == Criterion.SUPERHEAT
-                            ? "read suction pressure and suction-line temperature"
-                            : "read liquid pressure and liquid-line temperature",
-                    steps);
+            return undecided(margins, gates, notRead(criterion), steps);
         }
-        ChargeTarget target = target(readings, question);
-        steps.addAll(target.steps());
+        ChargeTarget target = target(it);
         if (target instanceof ChargeTarget.Missing missing) {
-            return new Verdict.CannotTell(Optional.empty(), List.of(missing.reason()), missing.advice(), steps);
+            return undecided(margins, gates, missing.why(), steps);
         }
         ChargeTarget.Found found = (ChargeTarget.Found) target;
+        steps.addAll(found.steps());
         Deviation deviation = new Deviation(
                 criterion,
                 measured.get().value(),
                 found.value(),
-                question.tolerance().orElse(PublishedLimits.tolerance(criterion)),
+                it.question().tolerance().orElse(PublishedLimits.tolerance(criterion)),
                 measured.get().budget().minus(found.budget()));
         steps.add(deviation.step());
-        return Contradictions.between(margins, question.metering(), deviation)
-                .<Verdict>map(c -> new Verdict.CannotTell(
-                        Optional.of(deviation), List.of(sentence(deviation), c.reason()), c.advice(), steps))
-                .orElseGet(() -> judged(deviation, steps, rule));
+        Optional<RestEvidence> rest = RestEvidence.of(it.curve(), it.conditions());
+        List<FaultLikelihood> faults = FaultRanking.of(
+                it.question().metering(), sharpened(deviation).residuals(it.curve(), it.readings(), margins), rest);
+        return new Decision(
+                        it,
+                        rule,
+                        expectations.residuals(it.curve(), it.readings(), margins),
+                        rest,
+                        margins,
+                        deviation,
+                        gates,
+                        faults,
+                        steps)
+                .made();
     }
 
-    private static ChargeTarget target(SystemReadings readings, ChargeQuestion question) {
-        Criterion criterion = question.metering().judgedBy();
-        if (question.makersTarget().isPresent()) {
-            TemperatureDifference value = question.makersTarget().get();
+    private static Judgement undecided(Margins margins, List<Gate> gates, List<Finding> why, List<Step> steps) {
+        return new Judgement.Undecided(
+                Optional.empty(),
+                Optional.empty(),
+                new Judgement.Evidence(margins, Optional.empty(), gates, List.of(), why, steps));
+    }
+
+    private static List<Finding> notRead(Criterion criterion) {
+        List<Place> places = criterion == Criterion.SUPERHEAT
+                ? List.of(Place.SUCTION_PRESSURE, Place.SUCTION_LINE)
+                : List.of(Place.LIQUID_PRESSURE, Place.LIQUID_LINE);
+        return places.stream().map(place -> notGiven(place.path())).toList();
+    }
+
+    private static Finding notGiven(String field) {
+        return Finding.of(Severity.MUST_BE_SUPPLIED, CommonCode.NOT_GIVEN, Subject.reading(field));
+    }
+
+    private static ChargeTarget target(ChargeCase it) {
+        Criterion criterion = it.question().metering().judgedBy();
+        Optional<TemperatureDifference> makers = it.question().makersTarget();
+        if (makers.isPresent()) {
             Step step = new Step(
-                    "target " + criterion.label(),
-                    "maker's figure",
-                    "from the plate or the manual",
-                    String.format(Locale.ROOT, "%.2f K (%.1f degF)", value.kelvins(), value.fahrenheitDegrees()),
+                    "makersTarget",
+                    criterion == Criterion.SUPERHEAT ? "SH_target" : "SC_target",
+                    List.of(),
+                    Figure.of("target", makers.get()),
                     "maker's charging data of this system");
             return new ChargeTarget.Found(
-                    criterion, value, UncertaintyBudget.none(), ChargeTarget.Basis.MAKER, List.of(step));
+                    criterion, makers.get(), UncertaintyBudget.none(), ChargeTarget.Basis.MAKER, List.of(step));
         }
         if (criterion == Criterion.SUBCOOLING) {
-            return new ChargeTarget.Missing(
-                    "no target subcooling is given for this system",
-                    "take it from the plate or the manual; 8 to 15 degF is usual (common practice, no source) but too wide to judge by",
-                    List.of());
+            return new ChargeTarget.Missing(List.of(notGiven("system.targetSubcooling")));
         }
-        if (readings.returnWetBulb().isEmpty() || readings.condenserAir().isEmpty()) {
-            return new ChargeTarget.Missing(
-                    "the target superheat of a fixed orifice depends on return wet bulb and condenser air, and one of them was not read",
-                    "read the wet bulb of the return air and the dry bulb of the air entering the condenser",
-                    List.of());
+        List<Finding> missing = new ArrayList<>();
+        for (Place place : List.of(Place.RETURN_WET_BULB, Place.OUTDOOR_AIR)) {
+            if (it.readings().temperature(place).isEmpty()) {
+                missing.add(notGiven(place.path()));
+            }
         }
-        return TargetSuperheatChart.target(
-                readings.returnWetBulb().get(), readings.condenserAir().get());
+        return missing.isEmpty()
+                ? TargetSuperheatChart.target(
+                        it.readings().temperature(Place.RETURN_WET_BULB).orElseThrow(),
+                        it.readings().temperature(Place.OUTDOOR_AIR).orElseThrow())
+                : new ChargeTarget.Missing(missing);
     }
 
-    private static Verdict judged(Deviation deviation, List<Step> steps, DecisionRule rule) {
-        ChargeLevel level = deviation.level();
-        List<String> reasons = new ArrayList<>();
-        reasons.add(sentence(deviation));
-        if (deviation.standardUncertaintyK() > 0) {
-            reasons.add("with these instruments: " + deviation.probabilities(rule));
-        }
-        String advice = switch (level) {
-            case LOW -> "add refrigerant in small steps, after the leak is found and mended";
-            case ON_TARGET -> "leave the charge as it is";
-            case HIGH -> "take refrigerant out in small steps";
-        };
-        return new Verdict.Judged(level, deviation, reasons, advice, steps);
-    }
-
-    private static String sentence(Deviation deviation) {
-        return String.format(
-                Locale.ROOT,
-                "%s is %.1f K (%.1f degF) against a target of %.1f K (%.1f degF) +/- %.1f K (%.1f degF)",
-                deviation.criterion().label(),
-                deviation.measured().kelvins(),
-                deviation.measured().fahrenheitDegrees(),
+    private Expectations sharpened(Deviation deviation) {
+        return expectations.with(
+                deviation.criterion() == Criterion.SUPERHEAT ? Symptom.SUPERHEAT : Symptom.SUBCOOLING,
                 deviation.target().kelvins(),
-                deviation.target().fahrenheitDegrees(),
-                deviation.tolerance().kelvins(),
-                deviation.tolerance().fahrenheitDegrees());
-    }
-
-    private static String article(MeteringDevice device) {
-        return device == MeteringDevice.EXPANSION_VALVE ? "an expansion valve" : "a fixed orifice";
+                0);
     }
 }

@@ -1,7 +1,9 @@
 package org.satline.charge;
 
+import org.satline.explanation.Coded;
+
 /** How the charge of a system stands to its target. */
-public enum ChargeLevel {
+public enum ChargeLevel implements Coded {
     /** Less refrigerant than the target asks for. */
     LOW("low"),
     /** Within the tolerance of the target. */

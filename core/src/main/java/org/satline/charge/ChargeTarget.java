@@ -1,6 +1,8 @@
 package org.satline.charge;
 
 import java.util.List;
+import org.satline.explanation.Coded;
+import org.satline.explanation.Finding;
 import org.satline.explanation.Step;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Parts;
@@ -8,29 +10,20 @@ import org.satline.quantity.TemperatureDifference;
 
 /** The target of a charge check, or why there is none for these conditions. */
 public sealed interface ChargeTarget {
-    /**
-     * Steps that led here.
-     *
-     * @return steps in order, unmodifiable
-     */
-    List<Step> steps();
-
     /** Where a target comes from. */
-    enum Basis {
+    enum Basis implements Coded {
         /** The maker's figure on the plate or in the manual. */
         MAKER,
         /** A published chart. */
-        PUBLISHED_CHART,
-        /** Common practice without a source. */
-        RULE_OF_THUMB
+        PUBLISHED_CHART
     }
 
     /**
      * A target.
      *
-     * @param criterion quantity that it is for
+     * @param criterion the quantity
      * @param value the target
-     * @param budget its uncertainty from the air temperatures it was found with, K
+     * @param budget its uncertainty from readings that it depends on, K
      * @param basis where it comes from
      * @param steps steps that led here
      */
@@ -45,17 +38,14 @@ public sealed interface ChargeTarget {
     }
 
     /**
-     * No target: the charge cannot be judged by this method here.
+     * No target for these conditions.
      *
-     * @param reason why
-     * @param advice what to do
-     * @param steps steps that led here
+     * @param why what is missing or out of range; never empty
      */
-    record Missing(String reason, String advice, List<Step> steps) implements ChargeTarget {
+    record Missing(List<Finding> why) implements ChargeTarget {
         /** {@inheritDoc} */
         public Missing {
-            Parts.required("reason advice", reason, advice);
-            steps = List.copyOf(steps);
+            why = List.copyOf(why);
         }
     }
 }

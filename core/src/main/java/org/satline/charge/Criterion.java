@@ -1,9 +1,10 @@
 package org.satline.charge;
 
+import org.satline.explanation.Coded;
 import org.satline.quantity.TemperatureDifference;
 
 /** The quantity by which a charge is judged. */
-public enum Criterion {
+public enum Criterion implements Coded {
     /** Suction superheat: more charge lowers it. */
     SUPERHEAT("superheat", -1),
     /** Liquid subcooling: more charge raises it. */

@@ -3,25 +3,21 @@ package org.satline.charge;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 
 /**
  * Which better instrument would turn an undecided answer into a level. Immutable, thread-safe.
  *
  * @param origins the errors to make smaller, largest first; one where one is enough
  * @param largestShare standard uncertainty that they may have left, as a share of today's; in [0, 1)
- * @param text in words
  */
-public record DecidingInstrument(List<String> origins, double largestShare, String text) {
+public record DecidingInstrument(List<String> origins, double largestShare) {
     /** An instrument twenty times as good is not to be had: our choice. */
     private static final double LEAST_SHARE = 0.05;
 
     /** {@inheritDoc} */
     public DecidingInstrument {
         origins = List.copyOf(origins);
-        Objects.requireNonNull(text, "text");
         if (!(largestShare >= 0 && largestShare < 1)) {
             throw new IllegalArgumentException("share " + largestShare + " is outside [0, 1)");
         }
@@ -47,17 +43,16 @@ public record DecidingInstrument(List<String> origins, double largestShare, Stri
             }
         }
         share = Math.min(share, Math.nextDown(1.0));
-        String names = String.join(" and ", origins);
-        // rounded down, so that an instrument as good as the printed figure does decide
-        String text = share < LEAST_SHARE
-                ? "the reading lies on the edge of the tolerance, where no instrument decides it at a bearable price; largest doubt: "
-                        + names
-                : String.format(
-                        Locale.ROOT,
-                        "an instrument with at most %.0f %% of today's error of %s would decide it",
-                        Math.floor(100 * share),
-                        names);
-        return new DecidingInstrument(origins, share, text);
+        return new DecidingInstrument(origins, share);
+    }
+
+    /**
+     * Tells whether such an instrument is to be had at a bearable price.
+     *
+     * @return false where the reading lies on the edge of the tolerance
+     */
+    public boolean attainable() {
+        return largestShare >= LEAST_SHARE;
     }
 
     private static double square(double x) {

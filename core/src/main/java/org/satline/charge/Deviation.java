@@ -1,9 +1,8 @@
 package org.satline.charge;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.util.Locale;
+import java.util.List;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Parts;
@@ -24,11 +23,6 @@ public record Deviation(
         TemperatureDifference target,
         TemperatureDifference tolerance,
         UncertaintyBudget budget) {
-    /** A probability that is as close to the wanted one as this may be printed alike. */
-    private static final int MOST_DIGITS = 4;
-
-    /** Of 100 times a probability in binary. */
-    private static final double DUST = 1e-9;
 
     /** {@inheritDoc} */
     public Deviation {
@@ -99,56 +93,35 @@ public record Deviation(
         return new Deviation(criterion, measured, target, tolerance, UncertaintyBudget.of("all", kelvins));
     }
 
-    /**
-     * The three probabilities in words, with as many digits as it takes to see on which side of what the rule wants they lie.
-     */
-    String probabilities(DecisionRule rule) {
-        int digits = 0;
-        while (digits < MOST_DIGITS && !seen(rule, digits)) {
-            digits++;
-        }
-        String percent = "%." + digits + "f %%";
-        return String.format(
-                Locale.ROOT,
-                "low " + percent + ", on target " + percent + ", high " + percent,
-                100 * probability(ChargeLevel.LOW),
-                100 * probability(ChargeLevel.ON_TARGET),
-                100 * probability(ChargeLevel.HIGH));
-    }
-
-    private boolean seen(DecisionRule rule, int digits) {
+    /** The likeliest of the three levels. */
+    ChargeLevel likeliest() {
+        ChargeLevel best = ChargeLevel.ON_TARGET;
         for (ChargeLevel level : ChargeLevel.values()) {
-            double wanted = rule.wanted(level);
-            double printed = new BigDecimal(100 * probability(level))
-                    .setScale(digits, RoundingMode.HALF_UP)
-                    .doubleValue();
-            // printed / 100 would bring rounding of its own
-            if (probability(level) >= wanted != printed >= 100 * wanted - DUST) {
-                return false;
+            if (probability(level) > probability(best)) {
+                best = level;
             }
         }
-        return true;
+        return best;
+    }
+
+    /** The three probabilities, unrounded. */
+    List<Figure> probabilities() {
+        return List.of(
+                Figure.of("low", probability(ChargeLevel.LOW), "1"),
+                Figure.of("onTarget", probability(ChargeLevel.ON_TARGET), "1"),
+                Figure.of("high", probability(ChargeLevel.HIGH), "1"));
     }
 
     Step step() {
         return new Step(
-                criterion.label() + " less target",
-                "d = measured - target; within +/- tolerance it is on target",
-                String.format(
-                        Locale.ROOT,
-                        "%.2f K - %.2f K; tolerance %.2f K (%.1f degF)",
-                        measured.kelvins(),
-                        target.kelvins(),
-                        tolerance.kelvins(),
-                        tolerance.fahrenheitDegrees()),
-                String.format(
-                        Locale.ROOT,
-                        "%+.2f K, u = %.2f K; probability low %.2f, on target %.2f, high %.2f",
-                        value().kelvins(),
-                        standardUncertaintyK(),
-                        probability(ChargeLevel.LOW),
-                        probability(ChargeLevel.ON_TARGET),
-                        probability(ChargeLevel.HIGH)),
+                criterion == Criterion.SUPERHEAT ? "superheatLessTarget" : "subcoolingLessTarget",
+                "d = measured - target",
+                List.of(
+                        Figure.of("measured", measured),
+                        Figure.of("target", target),
+                        Figure.of("tolerance", tolerance),
+                        Figure.of("u", TemperatureDifference.ofKelvins(standardUncertaintyK()))),
+                Figure.of("d", value()),
                 PublishedLimits.SOURCE + "; probabilities by JCGM 106:2012");
     }
 }

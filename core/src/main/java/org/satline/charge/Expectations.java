@@ -7,8 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Place;
+import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
 import org.satline.saturation.SaturationCurve;
 
 /**
@@ -18,7 +22,9 @@ import org.satline.saturation.SaturationCurve;
 public final class Expectations {
     /** A sound system may show a split within the published tolerance, 3 degF either way, taken as limits (JCGM 100:2008, 4.3.7). */
     private static final double SPLIT_DOUBT_K =
-            PublishedLimits.high("temperature split minus target") / 1.8 / Math.sqrt(3);
+            TemperatureDifference.ofFahrenheitDegrees(PublishedLimits.high("temperature split minus target"))
+                            .kelvins()
+                    / Math.sqrt(3);
 
     private final Map<Symptom, Value> values;
     private final Optional<Value> evaporatingFromWetBulb;
@@ -31,7 +37,11 @@ public final class Expectations {
     private record Value(double kelvins, double standardUncertaintyK) {
         /** Limits of a rectangular distribution (JCGM 100:2008, 4.3.7) in degrees Fahrenheit. */
         static Value between(double lowF, double highF) {
-            return new Value((lowF + highF) / 2 / 1.8, (highF - lowF) / 2 / 1.8 / Math.sqrt(3));
+            double middleK = TemperatureDifference.ofFahrenheitDegrees((lowF + highF) / 2)
+                    .kelvins();
+            double halfK = TemperatureDifference.ofFahrenheitDegrees((highF - lowF) / 2)
+                    .kelvins();
+            return new Value(middleK, halfK / Math.sqrt(3));
         }
     }
 
@@ -77,10 +87,10 @@ public final class Expectations {
                 .ifPresent(m -> add(residuals, Symptom.SUPERHEAT, m.value().kelvins(), m.standardUncertaintyK()));
         margins.subcooling()
                 .ifPresent(m -> add(residuals, Symptom.SUBCOOLING, m.value().kelvins(), m.standardUncertaintyK()));
-        readings.suctionPressure()
+        readings.pressure(Place.SUCTION_PRESSURE)
                 .ifPresent(p -> evaporating(curve, readings, p).ifPresent(residuals::add));
-        readings.liquidPressure()
-                .ifPresent(p -> readings.condenserAir().ifPresent(air -> {
+        readings.pressure(Place.LIQUID_PRESSURE)
+                .ifPresent(p -> readings.temperature(Place.OUTDOOR_AIR).ifPresent(air -> {
                     double pa = p.value().pascals();
                     double u = p.budget().combined() * Margins.bubbleSlope(curve, pa);
                     add(
@@ -89,11 +99,11 @@ public final class Expectations {
                             curve.bubbleTemperatureK(pa) - air.value().kelvins(),
                             hypot(u, air));
                 }));
-        readings.dischargeLine()
+        readings.temperature(Place.DISCHARGE_LINE)
                 .ifPresent(
-                        line -> add(residuals, Symptom.DISCHARGE, line.value().celsius(), line.standardUncertaintyK()));
-        readings.condenserAirLeaving()
-                .ifPresent(out -> readings.condenserAir()
+                        line -> add(residuals, Symptom.DISCHARGE, line.value().celsius(), line.standardUncertainty()));
+        readings.temperature(Place.OUTDOOR_AIR_LEAVING)
+                .ifPresent(out -> readings.temperature(Place.OUTDOOR_AIR)
                         .ifPresent(in -> add(
                                 residuals,
                                 Symptom.CONDENSER_AIR_RISE,
@@ -107,10 +117,11 @@ public final class Expectations {
         return List.copyOf(residuals);
     }
 
-    private Optional<Residual> evaporating(SaturationCurve curve, SystemReadings readings, PressureReading pressure) {
-        boolean wet =
-                evaporatingFromWetBulb.isPresent() && readings.returnWetBulb().isPresent();
-        Optional<TemperatureReading> air = wet ? readings.returnWetBulb() : readings.returnDryBulb();
+    private Optional<Residual> evaporating(SaturationCurve curve, SystemReadings readings, Reading<Pressure> pressure) {
+        boolean wet = evaporatingFromWetBulb.isPresent()
+                && readings.temperature(Place.RETURN_WET_BULB).isPresent();
+        Optional<Reading<Temperature>> air =
+                wet ? readings.temperature(Place.RETURN_WET_BULB) : readings.temperature(Place.RETURN_DRY_BULB);
         Optional<Value> expected = wet ? evaporatingFromWetBulb : Optional.ofNullable(values.get(Symptom.EVAPORATING));
         double pa = pressure.value().pascals();
         double u = pressure.budget().combined() * Margins.dewSlope(curve, pa);
@@ -130,7 +141,7 @@ public final class Expectations {
         }
     }
 
-    private static double hypot(double saturationK, TemperatureReading air) {
-        return Math.hypot(saturationK, air.standardUncertaintyK());
+    private static double hypot(double saturationK, Reading<Temperature> air) {
+        return Math.hypot(saturationK, air.standardUncertainty());
     }
 }

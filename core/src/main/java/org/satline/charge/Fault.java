@@ -1,31 +1,28 @@
 package org.satline.charge;
 
+import org.satline.explanation.Coded;
+
 /** What may be wrong with an air conditioner. */
-public enum Fault {
+public enum Fault implements Coded {
     /** Too little refrigerant. */
-    UNDERCHARGE("undercharge", "find and mend the leak, then add refrigerant"),
+    UNDERCHARGE("undercharge"),
     /** Too much refrigerant. */
-    OVERCHARGE("overcharge", "take refrigerant out in small steps"),
+    OVERCHARGE("overcharge"),
     /** Filter drier, kinked line or metering device holds the refrigerant back. */
-    LIQUID_LINE_RESTRICTION(
-            "liquid-line-restriction", "feel for a temperature drop along the liquid line, drier and metering device"),
+    LIQUID_LINE_RESTRICTION("liquid-line-restriction"),
     /** Dirty or blocked condenser, or its fan. */
-    CONDENSER_FOULING("condenser-fouling", "clean the condenser and check its fan"),
+    CONDENSER_FOULING("condenser-fouling"),
     /** Dirty filter or coil, slow blower, closed registers. */
-    LOW_EVAPORATOR_AIRFLOW("low-evaporator-airflow", "check filter, coil, blower and ducts"),
+    LOW_EVAPORATOR_AIRFLOW("low-evaporator-airflow"),
     /** Leaking compressor valves or bypass. */
-    COMPRESSOR_VALVE_LEAKAGE("compressor-valve-leakage", "check whether the compressor still pumps"),
+    COMPRESSOR_VALVE_LEAKAGE("compressor-valve-leakage"),
     /** Air or another gas that does not condense. */
-    NON_CONDENSABLE_GAS(
-            "non-condensable-gas",
-            "compare the standing pressure, compressor off and all at one temperature, with saturation");
+    NON_CONDENSABLE_GAS("non-condensable-gas");
 
     private final String label;
-    private final String advice;
 
-    Fault(String label, String advice) {
+    Fault(String label) {
         this.label = label;
-        this.advice = advice;
     }
 
     /**
@@ -35,15 +32,6 @@ public enum Fault {
      */
     public String label() {
         return label;
-    }
-
-    /**
-     * What to look at.
-     *
-     * @return one sentence
-     */
-    public String advice() {
-        return advice;
     }
 
     /**

@@ -1,7 +1,6 @@
 package org.satline.charge;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -12,19 +11,12 @@ import java.util.Objects;
  * @param readingsFor readings that this fault explains better than a sound system does
  * @param readingsAgainst readings that a sound system explains better
  */
-public record FaultLikelihood(Fault fault, double probability, List<String> readingsFor, List<String> readingsAgainst) {
+public record FaultLikelihood(
+        Fault fault, double probability, List<Residual> readingsFor, List<Residual> readingsAgainst) {
     /** {@inheritDoc} */
     public FaultLikelihood {
         Objects.requireNonNull(fault, "fault");
         readingsFor = List.copyOf(readingsFor);
         readingsAgainst = List.copyOf(readingsAgainst);
-    }
-
-    /** Such as {@code undercharge 87 % (for: ...; against: ...)}. */
-    @Override
-    public String toString() {
-        return String.format(Locale.ROOT, "%s %.0f %%", fault.label(), 100 * probability)
-                + (readingsFor.isEmpty() ? "" : ", for: " + String.join(", ", readingsFor))
-                + (readingsAgainst.isEmpty() ? "" : ", against: " + String.join(", ", readingsAgainst));
     }
 }

@@ -80,14 +80,14 @@ public final class FaultRanking {
 
     private static FaultLikelihood likelihood(
             MeteringDevice metering, Fault fault, double probability, List<Residual> residuals) {
-        List<String> speaksFor = new ArrayList<>();
-        List<String> against = new ArrayList<>();
+        List<Residual> speaksFor = new ArrayList<>();
+        List<Residual> against = new ArrayList<>();
         for (Residual residual : residuals) {
             double ratio = residual.likelihood(signs(metering, fault, residual.symptom())) / residual.likelihood("0");
             if (!(ratio <= 1.5)) {
-                speaksFor.add(residual.text());
+                speaksFor.add(residual);
             } else if (ratio < 1 / 1.5) {
-                against.add(residual.text());
+                against.add(residual);
             }
         }
         return new FaultLikelihood(fault, probability, speaksFor, against);

@@ -1,18 +1,25 @@
 package org.satline.charge;
 
+import java.util.List;
+import org.satline.explanation.Coded;
+import org.satline.explanation.CommonCode;
+import org.satline.explanation.Figure;
+import org.satline.explanation.Finding;
+import org.satline.explanation.Severity;
+import org.satline.explanation.Subject;
 import org.satline.quantity.Parts;
 
 /**
- * One condition that must hold before a charge is judged. Immutable, thread-safe.
+ * A condition of judging a charge, and whether it is met. Immutable, thread-safe.
  *
  * @param kind which condition
- * @param state whether it holds
- * @param finding what was found, with numbers
- * @param advice what to do; empty where the gate is open
+ * @param state whether it is met
+ * @param figures what was found, and the limit
+ * @param missing paths of the fields of a visit file that would tell; none unless it was not read
  */
-public record Gate(Kind kind, State state, String finding, String advice) {
+public record Gate(Kind kind, State state, List<Figure> figures, List<String> missing) {
     /** Conditions, in the order of work. */
-    public enum Kind {
+    public enum Kind implements Coded {
         /** The readings have settled. */
         SETTLED,
         /** The system has cooled long enough. */
@@ -27,30 +34,48 @@ public record Gate(Kind kind, State state, String finding, String advice) {
         DRY_SUCTION
     }
 
-    /** Whether a condition holds. */
-    public enum State {
-        /** It holds. */
-        OPEN,
-        /** It does not hold: no charge advice. */
-        CLOSED,
-        /** It was not checked: something was not read. */
-        NOT_CHECKED
+    /** Whether a condition is met. */
+    public enum State implements Coded {
+        /** It is met. */
+        MET,
+        /** It is not met: no charge advice. */
+        NOT_MET,
+        /** Something was not read. */
+        NOT_READ
     }
 
     /** {@inheritDoc} */
     public Gate {
-        Parts.required("kind state finding advice", kind, state, finding, advice);
+        Parts.required("kind state", kind, state);
+        figures = List.copyOf(figures);
+        missing = List.copyOf(missing);
     }
 
-    static Gate open(Kind kind, String finding) {
-        return new Gate(kind, State.OPEN, finding, "");
+    static Gate of(Kind kind, boolean met, Figure... figures) {
+        return new Gate(kind, met ? State.MET : State.NOT_MET, List.of(figures), List.of());
     }
 
-    static Gate closed(Kind kind, String finding, String advice) {
-        return new Gate(kind, State.CLOSED, finding, advice);
+    static Gate notRead(Kind kind, String... missing) {
+        return new Gate(kind, State.NOT_READ, List.of(), List.of(missing));
     }
 
-    static Gate notChecked(Kind kind, String finding, String advice) {
-        return new Gate(kind, State.NOT_CHECKED, finding, advice);
+    /**
+     * Tells whether refrigerant may not move before it was read. The standing pressure is good to know and seldom to be had, so that one never blocks.
+     *
+     * @return true where it was not read and has to be
+     */
+    public boolean blocksUnread() {
+        return state == State.NOT_READ && kind != Kind.NAMEPLATE;
+    }
+
+    /**
+     * The fields that are missing, as findings.
+     *
+     * @return one for each field
+     */
+    public List<Finding> asked() {
+        return missing.stream()
+                .map(field -> Finding.of(Severity.MUST_BE_SUPPLIED, CommonCode.NOT_GIVEN, Subject.reading(field)))
+                .toList();
     }
 }

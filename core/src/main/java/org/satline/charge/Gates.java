@@ -2,149 +2,133 @@ package org.satline.charge;
 
 import java.time.Duration;
 import java.util.List;
-import java.util.Locale;
+import org.satline.explanation.Figure;
+import org.satline.measurement.Place;
 import org.satline.measurement.SettlingTest;
+import org.satline.measurement.SystemReadings;
+import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
 import org.satline.saturation.SaturationCurve;
 
 /** The conditions before a verdict, each checked as far as it was read. Limits: California Energy Code, RA3.2 (2008). */
 final class Gates {
-    /** Coverage factor beyond which a difference counts as real. */
-    private static final double COVERAGE = 2;
     /** Superheat below which a line counts as wet even with perfect instruments, K; common practice, no source. */
     private static final double WET_K = 0.5;
 
     private Gates() {}
 
-    static List<Gate> check(
-            SaturationCurve curve, SystemReadings readings, OperatingConditions conditions, Margins margins) {
+    static List<Gate> check(ChargeCase it, Margins margins) {
         return List.of(
-                settled(conditions),
-                runningTime(conditions),
-                outdoorAir(readings, conditions),
-                Airflows.check(readings, conditions),
-                nameplate(curve, conditions),
+                settled(it.conditions()),
+                runningTime(it.conditions()),
+                outdoorAir(it.readings(), it.conditions()),
+                Airflows.check(it.readings(), it.conditions()),
+                nameplate(it.curve(), it.conditions()),
                 drySuction(margins));
     }
 
     private static Gate settled(OperatingConditions conditions) {
+        if (conditions.settled().isPresent()) {
+            return settled(conditions.settled().get());
+        }
         return conditions
-                .settled()
-                .map(outcome -> outcome instanceof SettlingTest.Settled
-                        ? Gate.open(Gate.Kind.SETTLED, outcome.text())
-                        : Gate.closed(Gate.Kind.SETTLED, outcome.text(), "let the system run on and read again"))
-                .orElseGet(() -> Gate.notChecked(
-                        Gate.Kind.SETTLED,
-                        "no series of readings",
-                        "read every half minute until the values stand still"));
+                .watchedSettled()
+                .map(stood -> Gate.of(Gate.Kind.SETTLED, stood))
+                .orElseGet(() -> Gate.notRead(Gate.Kind.SETTLED, "conditions.settled"));
+    }
+
+    private static Gate settled(SettlingTest.Outcome outcome) {
+        boolean met = outcome instanceof SettlingTest.Settled;
+        if (outcome instanceof SettlingTest.Contradicted it) {
+            return Gate.of(
+                    Gate.Kind.SETTLED,
+                    met,
+                    Figure.of("difference", TemperatureDifference.ofKelvins(it.difference())),
+                    Figure.of("limit", TemperatureDifference.ofKelvins(it.limit())));
+        }
+        if (outcome instanceof SettlingTest.TooShort it) {
+            return Gate.of(Gate.Kind.SETTLED, met, Figure.of("window", it.windowSeconds() / 60, "min"));
+        }
+        double slope = outcome instanceof SettlingTest.Settled it
+                ? it.slopePerMinute()
+                : ((SettlingTest.Moving) outcome).slopePerMinute();
+        double spread =
+                outcome instanceof SettlingTest.Settled it ? it.spread() : ((SettlingTest.Moving) outcome).spread();
+        return Gate.of(
+                Gate.Kind.SETTLED,
+                met,
+                Figure.of("slope", slope, "K/min"),
+                Figure.of("spread", TemperatureDifference.ofKelvins(spread)));
     }
 
     private static Gate runningTime(OperatingConditions conditions) {
         Duration least = Duration.ofMinutes(Math.round(PublishedLimits.low("running time")));
         return conditions
                 .running()
-                .map(ran -> ran.compareTo(least) >= 0
-                        ? Gate.open(Gate.Kind.RUNNING_TIME, "in cooling for " + ran.toMinutes() + " min")
-                        : Gate.closed(
-                                Gate.Kind.RUNNING_TIME,
-                                "in cooling for " + ran.toMinutes() + " min, " + least.toMinutes() + " min are needed",
-                                "wait another " + least.minus(ran).toMinutes() + " min or more"))
-                .orElseGet(() -> Gate.notChecked(
+                .map(ran -> Gate.of(
                         Gate.Kind.RUNNING_TIME,
-                        "running time not stated",
-                        "let it cool for " + least.toMinutes() + " min before reading"));
+                        ran.compareTo(least) >= 0,
+                        Figure.of("running", ran.toMinutes(), "min"),
+                        Figure.of("least", least.toMinutes(), "min")))
+                .orElseGet(() -> Gate.notRead(Gate.Kind.RUNNING_TIME, "conditions.running"));
     }
 
     private static Gate outdoorAir(SystemReadings readings, OperatingConditions conditions) {
+        Figure least = Figure.of("least", Temperature.ofFahrenheit(PublishedLimits.low("outdoor air")));
         if (conditions.outdoorMinimumMet().isPresent()
                 && !conditions.outdoorMinimumMet().get()) {
-            return Gate.closed(
-                    Gate.Kind.OUTDOOR_AIR,
-                    "outdoor air is below the minimum of this method",
-                    "weigh the charge in, or come back in warmer weather");
+            return Gate.of(Gate.Kind.OUTDOOR_AIR, false, least);
         }
-        double leastF = PublishedLimits.low("outdoor air");
-        return readings.condenserAir()
-                .map(air -> {
-                    String found = String.format(
-                            Locale.ROOT,
-                            "air entering the condenser %.1f degC (%.1f degF), at least %.0f degF needed",
-                            air.value().celsius(),
-                            air.value().fahrenheit(),
-                            leastF);
-                    // a reading printed on the limit meets it, whatever the last digit of a unit conversion does
-                    return air.value().fahrenheit() >= leastF - 0.005
-                            ? Gate.open(Gate.Kind.OUTDOOR_AIR, found)
-                            : Gate.closed(
-                                    Gate.Kind.OUTDOOR_AIR,
-                                    found,
-                                    "weigh the charge in, or come back in warmer weather");
-                })
+        return readings.temperature(Place.OUTDOOR_AIR)
+                .map(air -> Gate.of(
+                        Gate.Kind.OUTDOOR_AIR,
+                        // a reading printed on the limit meets it, whatever the last digit of a unit conversion does
+                        air.value().fahrenheit() >= PublishedLimits.low("outdoor air") - 0.005,
+                        Figure.of("outdoorAir", air.value()),
+                        least))
                 .orElseGet(() -> conditions.outdoorMinimumMet().isPresent()
-                        ? Gate.open(Gate.Kind.OUTDOOR_AIR, "outdoor minimum stated as met")
-                        : Gate.notChecked(
-                                Gate.Kind.OUTDOOR_AIR,
-                                "condenser air not read",
-                                "read the air entering the condenser"));
+                        ? Gate.of(Gate.Kind.OUTDOOR_AIR, true, least)
+                        : Gate.notRead(Gate.Kind.OUTDOOR_AIR, Place.OUTDOOR_AIR.path()));
     }
 
     private static Gate nameplate(SaturationCurve curve, OperatingConditions conditions) {
         if (conditions.standing().isEmpty()) {
-            return Gate.notChecked(
-                    Gate.Kind.NAMEPLATE,
-                    "standing pressure not read",
-                    "with the compressor off and all at one temperature, compare the pressure with saturation");
+            return Gate.notRead(Gate.Kind.NAMEPLATE, "conditions.standingPressure", "conditions.standingTemperature");
         }
         OperatingConditions.Standing standing = conditions.standing().get();
         double temperatureK = standing.temperature().value().kelvins();
         double highPa = curve.bubblePressurePa(temperatureK);
         double lowPa = curve.dewPressurePa(temperatureK);
         double slopePaPerK = 1 / Margins.bubbleSlope(curve, highPa);
-        double doubtPa = COVERAGE
-                * standing.pressure()
-                        .budget()
-                        .minus(standing.temperature().budget().scaled(slopePaPerK))
-                        .combined();
+        UncertaintyBudget doubt = standing.pressure()
+                .budget()
+                .minus(standing.temperature().budget().scaled(slopePaPerK));
         double pa = standing.pressure().value().pascals();
-        String found = String.format(
-                Locale.ROOT,
-                "standing pressure %.0f kPa at %.1f degC; %s saturates at [%.0f, %.0f] kPa, doubt +/- %.0f kPa",
-                pa / 1000,
-                Temperature.ofKelvins(temperatureK).celsius(),
-                curve.refrigerant().designation(),
-                lowPa / 1000,
-                highPa / 1000,
-                doubtPa / 1000);
-        if (!(pa <= highPa + doubtPa)) {
-            return Gate.closed(
-                    Gate.Kind.NAMEPLATE,
-                    found,
-                    "air or another foreign gas, or another refrigerant than on the plate: identify it before anything moves; "
-                            + "do not mix it with clean refrigerant");
-        }
-        if (!(pa >= lowPa - doubtPa)) {
-            return Gate.closed(
-                    Gate.Kind.NAMEPLATE,
-                    found,
-                    "another refrigerant than on the plate, or no liquid left: identify it and look for the leak");
-        }
-        return Gate.open(Gate.Kind.NAMEPLATE, found);
+        return Gate.of(
+                Gate.Kind.NAMEPLATE,
+                pa <= highPa + doubt.expanded() && pa >= lowPa - doubt.expanded(),
+                Figure.of("standing", standing.pressure().value()),
+                Figure.of("temperature", standing.temperature().value()),
+                Figure.of("low", Pressure.ofPascals(lowPa)),
+                Figure.of("high", Pressure.ofPascals(highPa)),
+                Figure.of("doubt", PressureDifference.ofPascals(doubt.expanded())));
     }
 
     private static Gate drySuction(Margins margins) {
         return margins.superheat()
-                .map(superheat -> {
-                    String found = "superheat " + superheat.reported();
-                    return superheat.value().kelvins() > Math.max(WET_K, COVERAGE * superheat.standardUncertaintyK())
-                            ? Gate.open(Gate.Kind.DRY_SUCTION, found)
-                            : Gate.closed(
-                                    Gate.Kind.DRY_SUCTION,
-                                    found + " cannot be told from a wet suction line",
-                                    "liquid may reach the compressor: add nothing; check airflow and metering device");
-                })
-                .orElseGet(() -> Gate.notChecked(
+                .map(superheat -> Gate.of(
                         Gate.Kind.DRY_SUCTION,
-                        "superheat not read",
-                        "read suction pressure and suction-line temperature"));
+                        superheat.value().kelvins()
+                                > Math.max(WET_K, superheat.budget().expanded()),
+                        Figure.of("superheat", superheat.value()),
+                        Figure.of(
+                                "doubt",
+                                TemperatureDifference.ofKelvins(
+                                        superheat.budget().expanded()))))
+                .orElseGet(() ->
+                        Gate.notRead(Gate.Kind.DRY_SUCTION, Place.SUCTION_PRESSURE.path(), Place.SUCTION_LINE.path()));
     }
 }

@@ -3,6 +3,7 @@ package org.satline.charge;
 import java.util.List;
 import java.util.Optional;
 import org.satline.charge.ChargeEstimate.Constants;
+import org.satline.quantity.TemperatureDifference;
 
 /**
  * Superheat and subcooling taken together. After Li and Braun (virtual refrigerant charge sensor, see {@link ChargeEstimate}) faults other than the charge
@@ -15,7 +16,8 @@ import org.satline.charge.ChargeEstimate.Constants;
  */
 record MarginPair(Residual superheat, Residual subcooling) {
     /** With the usual subcooling of 10 degF; common practice, no source. */
-    private static final Constants TYPICAL = Constants.typical(10 / 1.8);
+    private static final Constants TYPICAL =
+            Constants.typical(TemperatureDifference.ofFahrenheitDegrees(10).kelvins());
     /** Charge error that counts as typical, a fraction of the charge; our choice. */
     private static final double TYPICAL_ERROR = 0.25;
 

@@ -1,16 +1,18 @@
 package org.satline.charge;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.satline.equilibrium.Range;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Place;
+import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Parts;
+import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
@@ -45,12 +47,12 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
     public static Margins of(SaturationCurve curve, SystemReadings readings) {
         Objects.requireNonNull(curve, "curve");
         return new Margins(
-                readings.suctionPressure()
-                        .flatMap(pressure -> readings.suctionLine()
-                                .map(line -> superheat(curve, pressure, line, readings.evaporatorAboveSuctionPort()))),
-                readings.liquidPressure()
-                        .flatMap(pressure -> readings.liquidLine()
-                                .map(line -> subcooling(curve, pressure, line, readings.condenserAboveLiquidPort()))));
+                readings.pressure(Place.SUCTION_PRESSURE)
+                        .flatMap(pressure -> readings.temperature(Place.SUCTION_LINE)
+                                .map(line -> superheat(curve, pressure, line, readings.drop(Place.SUCTION_DROP)))),
+                readings.pressure(Place.LIQUID_PRESSURE)
+                        .flatMap(pressure -> readings.temperature(Place.LIQUID_LINE)
+                                .map(line -> subcooling(curve, pressure, line, readings.drop(Place.LIQUID_DROP)))));
     }
 
     /**
@@ -64,7 +66,7 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
     }
 
     private static LineMargin superheat(
-            SaturationCurve curve, PressureReading pressure, TemperatureReading line, PressureDifference drop) {
+            SaturationCurve curve, Reading<Pressure> pressure, Reading<Temperature> line, PressureDifference drop) {
         double coilPa = coilPressurePa(pressure, drop, "suction");
         double dewK = curve.dewTemperatureK(coilPa);
         double superheatK = line.value().kelvins() - dewK;
@@ -76,21 +78,19 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
                 Temperature.ofKelvins(dewK),
                 line.budget().minus(dew),
                 List.of(
-                        saturationStep("dew-point temperature", "T_dew(p_suction)", coilPa, dewK, curve),
+                        saturationStep("dewPoint", "T_dew(p)", coilPa, dewK, curve),
                         new Step(
                                 "superheat",
-                                "SH = T_suction_line - T_dew(p_suction)",
-                                String.format(
-                                        Locale.ROOT,
-                                        "%.2f degC - %.2f degC",
-                                        line.value().celsius(),
-                                        dewK - 273.15),
-                                text(superheatK),
+                                "SH = T_line - T_dew",
+                                List.of(
+                                        Figure.of("T_line", line.value()),
+                                        Figure.of("T_dew", Temperature.ofKelvins(dewK))),
+                                Figure.of("SH", TemperatureDifference.ofKelvins(superheatK)),
                                 "definition; superheat counts from the dew line")));
     }
 
     private static LineMargin subcooling(
-            SaturationCurve curve, PressureReading pressure, TemperatureReading line, PressureDifference drop) {
+            SaturationCurve curve, Reading<Pressure> pressure, Reading<Temperature> line, PressureDifference drop) {
         double coilPa = coilPressurePa(pressure, drop, "liquid");
         double bubbleK = curve.bubbleTemperatureK(coilPa);
         double subcoolingK = bubbleK - line.value().kelvins();
@@ -102,20 +102,18 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
                 Temperature.ofKelvins(bubbleK),
                 bubble.minus(line.budget()),
                 List.of(
-                        saturationStep("bubble-point temperature", "T_bubble(p_liquid)", coilPa, bubbleK, curve),
+                        saturationStep("bubblePoint", "T_bubble(p)", coilPa, bubbleK, curve),
                         new Step(
                                 "subcooling",
-                                "SC = T_bubble(p_liquid) - T_liquid_line",
-                                String.format(
-                                        Locale.ROOT,
-                                        "%.2f degC - %.2f degC",
-                                        bubbleK - 273.15,
-                                        line.value().celsius()),
-                                text(subcoolingK),
+                                "SC = T_bubble - T_line",
+                                List.of(
+                                        Figure.of("T_bubble", Temperature.ofKelvins(bubbleK)),
+                                        Figure.of("T_line", line.value())),
+                                Figure.of("SC", TemperatureDifference.ofKelvins(subcoolingK)),
                                 "definition; subcooling counts from the bubble line")));
     }
 
-    private static double coilPressurePa(PressureReading pressure, PressureDifference drop, String side) {
+    private static double coilPressurePa(Reading<Pressure> pressure, PressureDifference drop, String side) {
         double coilPa = pressure.value().pascals() + drop.pascals();
         if (!(coilPa > 0)) {
             throw new IllegalArgumentException("pressure drop " + drop + " takes the " + side + " pressure "
@@ -142,16 +140,14 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
     }
 
     private static Step saturationStep(
-            String name, String formula, double pressurePa, double temperatureK, SaturationCurve curve) {
+            String key, String formula, double pressurePa, double temperatureK, SaturationCurve curve) {
         return new Step(
-                name,
+                key,
                 formula,
-                String.format(Locale.ROOT, "p = %.1f kPa absolute", pressurePa / 1000),
-                String.format(Locale.ROOT, "%.2f degC", temperatureK - 273.15),
+                List.of(
+                        Figure.of("refrigerant", curve.refrigerant().designation()),
+                        Figure.of("p", Pressure.ofPascals(pressurePa))),
+                Figure.of("T", Temperature.ofKelvins(temperatureK)),
                 curve.source());
-    }
-
-    private static String text(double kelvins) {
-        return String.format(Locale.ROOT, "%.2f K (%.2f degF)", kelvins, kelvins * 1.8);
     }
 }

@@ -1,9 +1,10 @@
 package org.satline.charge;
 
 import java.util.Objects;
+import org.satline.explanation.Coded;
 
 /** What meters the refrigerant into the evaporator; it decides which quantity shows the charge. */
-public enum MeteringDevice {
+public enum MeteringDevice implements Coded {
     /** Thermostatic or electronic expansion valve: holds the superheat, so the charge shows in the subcooling. */
     EXPANSION_VALVE("expansion-valve", Criterion.SUBCOOLING),
     /** Fixed orifice, piston or capillary tube: the charge shows in the superheat. */

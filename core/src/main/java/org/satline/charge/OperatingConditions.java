@@ -3,11 +3,12 @@ package org.satline.charge;
 import java.time.Duration;
 import java.util.Objects;
 import java.util.Optional;
-import org.satline.measurement.PressureReading;
+import org.satline.measurement.Reading;
 import org.satline.measurement.SettlingTest;
-import org.satline.measurement.TemperatureReading;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Power;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
 import org.satline.quantity.VolumeFlow;
 
 /**
@@ -15,6 +16,7 @@ import org.satline.quantity.VolumeFlow;
  *
  * @param running time in cooling before the readings
  * @param settled outcome of the settling test on a series of readings
+ * @param watchedSettled whether the person watched the readings stand still, where there is no series
  * @param outdoorMinimumMet whether the maker's own outdoor minimum for this method is met
  * @param airflow measured airflow over the evaporator with the nominal cooling capacity
  * @param standing pressure at rest with the temperature of the whole system
@@ -22,13 +24,14 @@ import org.satline.quantity.VolumeFlow;
 public record OperatingConditions(
         Optional<Duration> running,
         Optional<SettlingTest.Outcome> settled,
+        Optional<Boolean> watchedSettled,
         Optional<Boolean> outdoorMinimumMet,
         Optional<Airflow> airflow,
         Optional<Standing> standing) {
     /** {@inheritDoc} */
     public OperatingConditions {
-        Parts.required("running settled outdoorMinimumMet airflow", running, settled, outdoorMinimumMet, airflow);
-        Parts.required("standing", standing);
+        Parts.required("running settled watchedSettled", running, settled, watchedSettled);
+        Parts.required("outdoorMinimumMet airflow standing", outdoorMinimumMet, airflow, standing);
     }
 
     /**
@@ -54,7 +57,7 @@ public record OperatingConditions(
      * @param pressure absolute pressure
      * @param temperature temperature of the whole system
      */
-    public record Standing(PressureReading pressure, TemperatureReading temperature) {
+    public record Standing(Reading<Pressure> pressure, Reading<Temperature> temperature) {
         /** {@inheritDoc} */
         public Standing {
             Parts.required("pressure temperature", pressure, temperature);
@@ -67,8 +70,9 @@ public record OperatingConditions(
      * @return the conditions
      */
     public static OperatingConditions unknown() {
+        Optional<Boolean> open = Optional.empty();
         return new OperatingConditions(
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+                Optional.empty(), Optional.empty(), open, open, Optional.empty(), Optional.empty());
     }
 
     /**
@@ -78,7 +82,7 @@ public record OperatingConditions(
      * @return the conditions
      */
     public OperatingConditions withOutdoorMinimumMet(boolean met) {
-        return new OperatingConditions(running, settled, Optional.of(met), airflow, standing);
+        return new OperatingConditions(running, settled, watchedSettled, Optional.of(met), airflow, standing);
     }
 
     /**
@@ -88,7 +92,8 @@ public record OperatingConditions(
      * @return the conditions
      */
     public OperatingConditions withSettled(SettlingTest.Outcome finding) {
-        return new OperatingConditions(running, Optional.of(finding), outdoorMinimumMet, airflow, standing);
+        return new OperatingConditions(
+                running, Optional.of(finding), watchedSettled, outdoorMinimumMet, airflow, standing);
     }
 
     /**
@@ -98,6 +103,7 @@ public record OperatingConditions(
      * @return the conditions
      */
     public OperatingConditions withStanding(Standing atRest) {
-        return new OperatingConditions(running, settled, outdoorMinimumMet, airflow, Optional.of(atRest));
+        return new OperatingConditions(
+                running, settled, watchedSettled, outdoorMinimumMet, airflow, Optional.of(atRest));
     }
 }

@@ -1,142 +1,257 @@
 package org.satline.charge;
 
-import java.util.Locale;
-import org.satline.measurement.TemperatureReading;
+import java.util.Optional;
+import org.satline.measurement.Place;
+import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
+import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
 import org.satline.saturation.SaturationCurve;
 
-/** Refuses readings that no running system can show, whatever is wrong with it. */
+/** Refuses readings that no running system can show, whatever is wrong with it. Heat flows from warm to cold; pressure falls along the flow. */
 final class Plausibility {
     /** Room for pressure drop between port and sensor and for a clamp's contact error, K; common practice, no source. */
     private static final double ALLOWANCE_K = 2;
-
-    private static final double COVERAGE = 3;
-
-    /** Of an expanded uncertainty, as it is reported with the reading (JCGM 100:2008, 6.3.3). */
-    private static final double EXPANDED = 2;
-
+    /** Standard uncertainties beyond which a reading counts as impossible; our choice. */
+    private static final double BEYOND = 3;
     /** Uncertainty of the saturation line itself, which the reading's own does not hold, K. */
     private static final double CURVE_K = 0.1;
 
-    private Plausibility() {}
+    private final SaturationCurve curve;
+    private final SystemReadings readings;
+    private final Optional<Coil> evaporating;
+    private final Optional<Coil> condensing;
 
-    static void check(SaturationCurve curve, SystemReadings readings) {
-        readings.suctionPressure()
-                .ifPresent(suction -> readings.liquidPressure().ifPresent(liquid -> {
-                    if (!(suction.value().pascals() < liquid.value().pascals())) {
-                        throw new IllegalArgumentException(
-                                "suction pressure " + suction.value() + " is not below liquid pressure "
-                                        + liquid.value() + "; the compressor does not run, or the gauges are swapped");
-                    }
-                }));
-        readings.returnWetBulb()
-                .ifPresent(wet -> readings.returnDryBulb().ifPresent(dry -> {
+    /** Saturation at a pressure that was read: bubble and dew temperature, and the standard uncertainty that the gauge brings, K. */
+    private record Coil(double bubbleK, double dewK, double standardUncertaintyK, String field) {}
+
+    private Plausibility(SaturationCurve curve, SystemReadings readings) {
+        this.curve = curve;
+        this.readings = readings;
+        this.evaporating = coil(Place.SUCTION_PRESSURE);
+        this.condensing = coil(Place.LIQUID_PRESSURE);
+    }
+
+    static void check(ChargeCase it, Margins margins) {
+        Plausibility plausibility = new Plausibility(it.curve(), it.readings());
+        plausibility.pressures();
+        plausibility.wetBulb();
+        plausibility.coils();
+        plausibility.lines();
+        plausibility.margins(margins);
+        plausibility.target(it.question());
+    }
+
+    private Optional<Coil> coil(Place place) {
+        return readings.pressure(place).map(read -> {
+            double pa = read.value().pascals();
+            return new Coil(
+                    curve.bubbleTemperatureK(pa),
+                    curve.dewTemperatureK(pa),
+                    read.standardUncertainty() * Math.max(Margins.dewSlope(curve, pa), Margins.bubbleSlope(curve, pa)),
+                    place.path());
+        });
+    }
+
+    private void pressures() {
+        Optional<Reading<Pressure>> suction = readings.pressure(Place.SUCTION_PRESSURE);
+        Optional<Reading<Pressure>> liquid = readings.pressure(Place.LIQUID_PRESSURE);
+        if (suction.isPresent()
+                && liquid.isPresent()
+                && !(suction.get().value().pascals() < liquid.get().value().pascals())) {
+            throw new ImplausibleReadingException(
+                    "suction pressure " + suction.get().value() + " is not below liquid pressure "
+                            + liquid.get().value() + "; the compressor does not run, or the gauges are swapped",
+                    Place.SUCTION_PRESSURE.path(),
+                    Place.LIQUID_PRESSURE.path());
+        }
+    }
+
+    private void wetBulb() {
+        air(Place.RETURN_WET_BULB)
+                .ifPresent(wet -> air(Place.RETURN_DRY_BULB).ifPresent(dry -> {
                     double excess = wet.value().kelvins() - dry.value().kelvins();
-                    if (!(excess <= COVERAGE * wet.budget().minus(dry.budget()).combined() + 0.05)) {
-                        throw new IllegalArgumentException("return wet bulb " + wet.value() + " is above dry bulb "
-                                + dry.value() + "; check the wick and which sensor is which");
+                    if (!(excess <= BEYOND * wet.budget().minus(dry.budget()).combined() + 0.05)) {
+                        throw new ImplausibleReadingException(
+                                "return wet bulb " + wet.value() + " is above dry bulb " + dry.value()
+                                        + "; check the wick and which sensor is which",
+                                Place.RETURN_WET_BULB.path(),
+                                Place.RETURN_DRY_BULB.path());
                     }
                 }));
-        checkCoils(curve, readings);
-        checkLines(curve, readings);
-        Margins margins = Margins.of(curve, readings);
+    }
+
+    /** Neither coil can stand on the wrong side of its air. */
+    private void coils() {
+        condensing.ifPresent(coil -> air(Place.OUTDOOR_AIR)
+                .ifPresent(air -> refuseColder(
+                        coil.dewK(),
+                        air,
+                        coil.standardUncertaintyK(),
+                        "condensing temperature ",
+                        " is below the air entering the condenser, ",
+                        "; no condenser rejects heat to warmer air: check the gauge, the probe and which refrigerant is in the system",
+                        coil.field(),
+                        Place.OUTDOOR_AIR.path())));
+        evaporating.ifPresent(coil -> air(Place.RETURN_DRY_BULB).ifPresent(air -> {
+            double doubtK = doubtK(coil.standardUncertaintyK(), air);
+            if (!(coil.bubbleK() <= air.value().kelvins() + doubtK)) {
+                throw new ImplausibleReadingException(
+                        "evaporating temperature " + Temperature.ofKelvins(coil.bubbleK())
+                                + " is above the return air, " + air.value()
+                                + "; no evaporator cools with a warmer coil: check the gauge, the probe and which refrigerant is in the system",
+                        coil.field(),
+                        Place.RETURN_DRY_BULB.path());
+            }
+        }));
+    }
+
+    private void lines() {
+        air(Place.LIQUID_LINE).ifPresent(line -> {
+            air(Place.OUTDOOR_AIR)
+                    .ifPresent(air -> refuseColder(
+                            line.value().kelvins(),
+                            air,
+                            line.standardUncertainty(),
+                            "liquid line ",
+                            " is colder than the air entering the condenser, ",
+                            "; no condenser cools below its air: check which clamp is on which line, and the probe in the air",
+                            Place.LIQUID_LINE.path(),
+                            Place.OUTDOOR_AIR.path()));
+            evaporating.ifPresent(coil -> {
+                double doubtK = doubtK(coil.standardUncertaintyK(), line);
+                if (!(line.value().kelvins() >= coil.bubbleK() - doubtK)) {
+                    throw new ImplausibleReadingException(
+                            "liquid line " + line.value() + " is colder than the evaporating temperature "
+                                    + Temperature.ofKelvins(coil.bubbleK())
+                                    + "; nothing ahead of the metering device is: check which clamp is on which line, and its unit",
+                            Place.LIQUID_LINE.path(),
+                            coil.field());
+                }
+            });
+        });
+        air(Place.DISCHARGE_LINE)
+                .ifPresent(line -> condensing.ifPresent(coil -> {
+                    double doubtK = doubtK(coil.standardUncertaintyK(), line);
+                    if (!(line.value().kelvins() >= coil.bubbleK() - doubtK)) {
+                        throw new ImplausibleReadingException(
+                                "discharge line " + line.value() + " is colder than the condensing temperature "
+                                        + Temperature.ofKelvins(coil.bubbleK())
+                                        + "; a compressor does not cool its gas: check which clamp is on which line, and the gauge",
+                                Place.DISCHARGE_LINE.path(),
+                                coil.field());
+                    }
+                }));
+        air(Place.SUCTION_LINE).ifPresent(this::suctionLine);
+    }
+
+    /** An evaporator warms its vapour to its air at most; beyond that only the air along the line can. */
+    private void suctionLine(Reading<Temperature> line) {
+        Optional<Reading<Temperature>> returned = air(Place.RETURN_DRY_BULB);
+        Optional<Reading<Temperature>> outdoor = air(Place.OUTDOOR_AIR);
+        if (returned.isEmpty() || outdoor.isEmpty()) {
+            return;
+        }
+        Reading<Temperature> warmer =
+                returned.get().value().kelvins() > outdoor.get().value().kelvins() ? returned.get() : outdoor.get();
+        if (!(line.value().kelvins() <= warmer.value().kelvins() + doubtK(line.standardUncertainty(), warmer))) {
+            throw new ImplausibleReadingException(
+                    "suction line " + line.value() + " is warmer than return air, "
+                            + returned.get().value() + ", and outdoor air, "
+                            + outdoor.get().value()
+                            + "; nothing warms it that far: check which clamp is on which line, and its unit",
+                    Place.SUCTION_LINE.path(),
+                    Place.RETURN_DRY_BULB.path());
+        }
+    }
+
+    private void margins(Margins margins) {
         margins.superheat()
                 .ifPresent(m -> refuseBelow(
                         m,
-                        ALLOWANCE_K + COVERAGE * m.standardUncertaintyK(),
+                        ALLOWANCE_K + BEYOND * m.standardUncertaintyK(),
+                        Place.SUCTION_LINE,
+                        Place.SUCTION_PRESSURE,
                         "suction line",
                         "colder than the dew point",
                         "the clamp, the gauge and which"));
         margins.subcooling().ifPresent(m -> {
-            double glide =
-                    curve.glide(readings.liquidPressure().orElseThrow().value()).kelvins();
+            double glide = curve.glide(readings.pressure(Place.LIQUID_PRESSURE)
+                            .orElseThrow()
+                            .value())
+                    .kelvins();
             // no liquid is that warm; a mixture with vapour is, up to the dew point: the system is short of refrigerant
             refuseBelow(
                     m,
-                    CURVE_K + glide + EXPANDED * m.standardUncertaintyK(),
+                    CURVE_K + glide + m.budget().expanded(),
+                    Place.LIQUID_LINE,
+                    Place.LIQUID_PRESSURE,
                     "liquid line",
                     "warmer than the bubble point",
                     "the clamp, the gauge, whether hot gas reaches the liquid port, and which");
         });
     }
 
-    /** Heat flows from warm to cold: neither coil can stand on the wrong side of its air. */
-    private static void checkCoils(SaturationCurve curve, SystemReadings readings) {
-        readings.liquidPressure()
-                .ifPresent(pressure -> readings.condenserAir().ifPresent(air -> {
-                    double dewK = curve.dewTemperatureK(pressure.value().pascals());
-                    double doubtK = doubtK(
-                            pressure.budget().combined()
-                                    * Margins.dewSlope(curve, pressure.value().pascals()),
-                            air);
-                    if (!(dewK >= air.value().kelvins() - doubtK)) {
-                        throw new IllegalArgumentException(
-                                "condensing temperature " + Temperature.ofKelvins(dewK)
-                                        + " is below the air entering the condenser, " + air.value()
-                                        + "; no condenser rejects heat to warmer air: check the gauge, the probe and which refrigerant is in the system");
-                    }
-                }));
-        readings.suctionPressure()
-                .ifPresent(pressure -> readings.returnDryBulb().ifPresent(air -> {
-                    double bubbleK = curve.bubbleTemperatureK(pressure.value().pascals());
-                    double doubtK = doubtK(
-                            pressure.budget().combined()
-                                    * Margins.bubbleSlope(
-                                            curve, pressure.value().pascals()),
-                            air);
-                    if (!(bubbleK <= air.value().kelvins() + doubtK)) {
-                        throw new IllegalArgumentException(
-                                "evaporating temperature " + Temperature.ofKelvins(bubbleK)
-                                        + " is above the return air, " + air.value()
-                                        + "; no evaporator cools with a warmer coil: check the gauge, the probe and which refrigerant is in the system");
-                    }
-                }));
+    /** A condenser cools its liquid to its air at most, an evaporator warms its vapour to its air at most. */
+    private void target(ChargeQuestion question) {
+        Optional<TemperatureDifference> target = question.makersTarget();
+        boolean subcooled = question.metering().judgedBy() == Criterion.SUBCOOLING;
+        Optional<Coil> coil = subcooled ? condensing : evaporating;
+        Place place = subcooled ? Place.OUTDOOR_AIR : Place.RETURN_DRY_BULB;
+        if (target.isEmpty() || coil.isEmpty()) {
+            return;
+        }
+        air(place).ifPresent(air -> {
+            double most = subcooled
+                    ? coil.get().bubbleK() - air.value().kelvins()
+                    : air.value().kelvins() - coil.get().dewK();
+            double doubtK = doubtK(coil.get().standardUncertaintyK(), air);
+            if (!(target.get().kelvins() <= most + doubtK)) {
+                throw new ImplausibleReadingException(
+                        "target " + question.metering().judgedBy().label() + " " + target.get()
+                                + " is more than saturation and air allow here, "
+                                + TemperatureDifference.ofKelvins(most)
+                                + "; read the plate again, and mind degC and degF",
+                        subcooled ? "system.targetSubcooling" : "system.targetSuperheat",
+                        coil.get().field(),
+                        place.path());
+            }
+        });
     }
 
-    /** Neither can the liquid line be colder than the air that cools the condenser, nor hot gas colder than what it condenses at. */
-    private static void checkLines(SaturationCurve curve, SystemReadings readings) {
-        readings.liquidLine()
-                .ifPresent(line -> readings.condenserAir().ifPresent(air -> {
-                    double doubtK = doubtK(line.standardUncertaintyK(), air);
-                    if (!(line.value().kelvins() >= air.value().kelvins() - doubtK)) {
-                        throw new IllegalArgumentException(
-                                "liquid line " + line.value()
-                                        + " is colder than the air entering the condenser, " + air.value()
-                                        + "; no condenser cools below its air: check which clamp is on which line, and the probe in the air");
-                    }
-                }));
-        readings.dischargeLine()
-                .ifPresent(line -> readings.liquidPressure().ifPresent(pressure -> {
-                    double bubbleK = curve.bubbleTemperatureK(pressure.value().pascals());
-                    double doubtK = doubtK(
-                            pressure.budget().combined()
-                                    * Margins.bubbleSlope(
-                                            curve, pressure.value().pascals()),
-                            line);
-                    if (!(line.value().kelvins() >= bubbleK - doubtK)) {
-                        throw new IllegalArgumentException(
-                                "discharge line " + line.value()
-                                        + " is colder than the condensing temperature " + Temperature.ofKelvins(bubbleK)
-                                        + "; a compressor does not cool its gas: check which clamp is on which line, and the gauge");
-                    }
-                }));
+    private Optional<Reading<Temperature>> air(Place place) {
+        return readings.temperature(place);
     }
 
-    private static double doubtK(double saturationK, TemperatureReading air) {
-        return ALLOWANCE_K + COVERAGE * Math.hypot(saturationK, air.standardUncertaintyK());
+    private static double doubtK(double standardUncertaintyK, Reading<Temperature> other) {
+        return ALLOWANCE_K + BEYOND * Math.hypot(standardUncertaintyK, other.standardUncertainty());
     }
 
-    private static void refuseBelow(LineMargin margin, double doubtK, String line, String words, String advice) {
+    private static void refuseColder(
+            double kelvins,
+            Reading<Temperature> air,
+            double standardUncertaintyK,
+            String what,
+            String relation,
+            String advice,
+            String... fields) {
+        if (!(kelvins >= air.value().kelvins() - doubtK(standardUncertaintyK, air))) {
+            throw new ImplausibleReadingException(
+                    what + Temperature.ofKelvins(kelvins) + relation + air.value() + advice, fields);
+        }
+    }
+
+    private static void refuseBelow(
+            LineMargin margin, double doubtK, Place line, Place pressure, String what, String relation, String advice) {
         if (!(margin.value().kelvins() >= -doubtK)) {
-            throw new IllegalArgumentException(String.format(
-                    Locale.ROOT,
-                    "%s is %.1f K %s at its pressure (%s), more than [%.1f] K of doubt allow; check %s refrigerant is in the system",
-                    line,
-                    -margin.value().kelvins(),
-                    words,
-                    margin.saturation(),
-                    doubtK,
-                    advice));
+            throw new ImplausibleReadingException(
+                    what + " is " + margin.value().negated() + " " + relation + " at its pressure, "
+                            + margin.saturation() + ", more than the "
+                            + TemperatureDifference.ofKelvins(doubtK) + " of doubt allow; check " + advice
+                            + " refrigerant is in the system",
+                    line.path(),
+                    pressure.path());
         }
     }
 }

@@ -78,8 +78,4 @@ public record Residual(Symptom symptom, double kelvins, double standardUncertain
     private double density(double spread) {
         return normal(kelvins, spread);
     }
-
-    String text() {
-        return String.format(Locale.ROOT, "%s %+.1f K", symptom.label(), kelvins);
-    }
 }

@@ -22,7 +22,7 @@ record RestEvidence(double excessK, double standardUncertaintyK) {
                     : Math.min(0, curve.dewTemperatureK(pa) - kelvins);
             double u = Math.hypot(
                     standing.pressure().budget().combined() * Margins.bubbleSlope(curve, pa),
-                    standing.temperature().standardUncertaintyK());
+                    standing.temperature().standardUncertainty());
             return new RestEvidence(excess, u);
         });
     }

@@ -1,10 +1,12 @@
 package org.satline.charge;
 
+import org.satline.explanation.Coded;
+
 /**
  * A quantity whose departure from the fault-free value speaks for or against a fault. Typical size of a departure and the size that still
  * counts as none are our own choices, of the order of the published tolerances.
  */
-public enum Symptom {
+public enum Symptom implements Coded {
     /** Evaporating temperature. */
     EVAPORATING("evaporating temperature", "evaporating", 4, 1.5),
     /** Suction superheat. */

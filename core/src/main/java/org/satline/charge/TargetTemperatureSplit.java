@@ -1,11 +1,12 @@
 package org.satline.charge;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 
 /**
@@ -35,17 +36,20 @@ public final class TargetTemperatureSplit {
      * @param returnWetBulb wet bulb of the return air
      * @return the target; empty outside the table
      */
-    public static Optional<Target> target(TemperatureReading returnDryBulb, TemperatureReading returnWetBulb) {
+    public static Optional<Target> target(Reading<Temperature> returnDryBulb, Reading<Temperature> returnWetBulb) {
         double dryBulb = returnDryBulb.value().fahrenheit();
         double wetBulb = returnWetBulb.value().fahrenheit();
         if (!(GRID.at(dryBulb, wetBulb) instanceof PublishedGrid.Value found)) {
             return Optional.empty();
         }
         Step step = new Step(
-                "target temperature split",
-                "table value at (return dry bulb, return wet bulb), linear between printed cells",
-                String.format(Locale.ROOT, "(%.2f, %.2f) degF; cells %s degF", dryBulb, wetBulb, found.cells()),
-                String.format(Locale.ROOT, "%.2f degF (%.2f K)", found.value(), found.value() / 1.8),
+                "targetTemperatureSplit",
+                "table(DB, WB)",
+                List.of(
+                        Figure.of("DB", returnDryBulb.value()),
+                        Figure.of("WB", returnWetBulb.value()),
+                        Figure.of("cells", found.cells())),
+                Figure.of("target", TemperatureDifference.ofFahrenheitDegrees(found.value())),
                 "California Energy Code, Reference Appendix RA3.2 (2008), from memory");
         return Optional.of(new Target(
                 TemperatureDifference.ofFahrenheitDegrees(found.value()),
@@ -54,15 +58,5 @@ public final class TargetTemperatureSplit {
                         .scaled(found.rowSlope())
                         .plus(returnWetBulb.budget().scaled(found.columnSlope())),
                 step));
-    }
-
-    /**
-     * Range of the table in words.
-     *
-     * @return for messages
-     */
-    static String range() {
-        return List.of(GRID.firstRow(), GRID.lastRow()) + " degF dry bulb, "
-                + List.of(GRID.firstColumn(), GRID.lastColumn()) + " degF wet bulb";
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.PhaseSplit;
@@ -21,7 +22,7 @@ import org.satline.safety.Caution;
  */
 public final class ClosedVessel {
     /** Pressures are looked for up to this temperature, K; relief devices of the trade open well below what is reached there. */
-    private static final double WARMEST_K = 373.15;
+    private static final double WARMEST_K = Temperature.ofCelsius(100).kelvins();
     /** Absolute accuracy of temperatures, K. */
     private static final double ACCURACY_K = 1e-7;
 
@@ -29,6 +30,8 @@ public final class ClosedVessel {
     private static final double EDGE_K = 1e-6;
 
     private static final double NEARLY_FULL = 0.90;
+    /** 49 CFR 173.301a(c): what the pressure at 131 degF may be of the service pressure. */
+    private static final double OVER_SERVICE = 1.25;
 
     private final FluidModel model;
     private final Volume volume;
@@ -76,13 +79,26 @@ public final class ClosedVessel {
      * Returns pressure, liquid level and vapour mass at a temperature.
      *
      * @param temperature the temperature of the whole vessel, at rest
-     * @return its condition, with a caution where liquid fills it or nearly so
+     * @return its condition, with a caution where liquid fills it or nearly so, or fills it before it gets that warm
      * @throws org.satline.quantity.OutOfValidityException if the temperature is outside the range of the equation
      */
     public VesselCondition at(Temperature temperature) {
+        return at(temperature, Optional.empty());
+    }
+
+    /**
+     * The same, the pressure held against the service pressure marked on the cylinder too.
+     *
+     * @param temperature the temperature of the whole vessel, at rest
+     * @param servicePressure the marked service pressure, absolute; nothing where none is known
+     * @return its condition, with a caution also where the pressure is above 5/4 of the mark, what 49 CFR 173.301a(c) allows at 131 degF
+     * @throws org.satline.quantity.OutOfValidityException if the temperature is outside the range of the equation
+     */
+    public VesselCondition at(Temperature temperature, Optional<Pressure> servicePressure) {
         PhaseSplit split = model.splitAtDensity(temperature.kelvins(), density);
         boolean both = split.phases() == Phases.LIQUID_AND_VAPOUR;
-        double level = both ? split.liquidVolumeFraction() : split.phases() == Phases.LIQUID ? 1 : 0;
+        Optional<Double> level =
+                split.phases() == Phases.SUPERCRITICAL ? Optional.empty() : Optional.of(split.liquidVolumeFraction());
         double vapour = both ? split.vapourFraction() : split.phases() == Phases.LIQUID ? 0 : 1;
         List<Step> steps = new ArrayList<>();
         steps.add(new Step(
@@ -95,11 +111,10 @@ public final class ClosedVessel {
                 "pressure and liquid level",
                 "equilibrium at T and rho",
                 "T = " + Figures.temperature(temperature.kelvins()) + ", rho = " + Figures.density(density),
-                String.format(
-                        Locale.ROOT,
-                        "%s, liquid fills %.1f %% of the volume",
-                        Figures.pressure(split.pressurePa()),
-                        100 * level),
+                Figures.pressure(split.pressurePa())
+                        + level.map(share ->
+                                        String.format(Locale.ROOT, ", liquid fills %.1f %% of the volume", 100 * share))
+                                .orElse(", one phase above the critical temperature, no level"),
                 "equation of state of " + gas()));
         return new VesselCondition(
                 temperature,
@@ -107,31 +122,64 @@ public final class ClosedVessel {
                 Pressure.ofPascals(split.pressurePa()),
                 level,
                 Mass.ofKilograms(vapour * contents.kilograms()),
-                cautions(split.phases(), level, temperature),
+                cautions(split, level, servicePressure),
                 steps);
     }
 
-    private List<Caution> cautions(Phases phases, double level, Temperature temperature) {
-        String where =
-                Figures.mass(contents.kilograms()) + " of " + gas() + " in " + Figures.volume(volume.cubicMetres());
+    private List<Caution> cautions(PhaseSplit split, Optional<Double> level, Optional<Pressure> servicePressure) {
+        List<Caution> found = new ArrayList<>(filled(split, level));
+        servicePressure
+                .filter(mark -> split.pressurePa() > OVER_SERVICE * mark.pascals())
+                .ifPresent(mark -> found.add(new Caution(
+                        "OVER-PRESSURE: " + where() + " reach "
+                                + Figures.pressure(split.pressurePa()) + " at "
+                                + Figures.temperature(split.temperatureK())
+                                + ", above 5/4 of the marked service pressure of " + Figures.pressure(mark.pascals())
+                                + " (both absolute); keep it cold, keep people away, move contents out",
+                        "49 CFR 173.301a(c); equation of state")));
+        return List.copyOf(found);
+    }
+
+    private List<Caution> filled(PhaseSplit split, Optional<Double> level) {
+        Temperature temperature = Temperature.ofKelvins(split.temperatureK());
+        Phases phases = split.phases();
+        if (phases == Phases.SUPERCRITICAL && density >= lightestFullLiquid()) {
+            return List.of(new Caution(
+                    "LIQUID-FULL: " + where() + " filled it with liquid before they grew as warm as "
+                            + Figures.temperature(temperature.kelvins())
+                            + ", where liquid and vapour are one; every further degree raises the pressure by bars until the relief device"
+                            + " opens or the cylinder bursts; keep it cold, keep people away, move contents out",
+                    "arithmetic on the equation of state; 49 CFR 173.304(b)"));
+        }
         if (phases == Phases.LIQUID) {
             return List.of(new Caution(
-                    "LIQUID-FULL: " + where + " leave no vapour at " + Figures.temperature(temperature.kelvins())
+                    "LIQUID-FULL: " + where() + " leave no vapour at " + Figures.temperature(temperature.kelvins())
                             + "; every further degree raises the pressure by several bar until the relief device opens or the cylinder "
                             + "bursts; keep it cold, keep people away, move contents out",
                     "arithmetic on the equation of state; 49 CFR 173.304(b)"));
         }
-        if (level > NEARLY_FULL) {
+        if (level.orElse(0.0) > NEARLY_FULL) {
             return List.of(new Caution(
                     String.format(
                             Locale.ROOT,
                             "%s fill %.0f %% of the volume with liquid at %s; keep the cylinder cool",
-                            where,
-                            100 * level,
+                            where(),
+                            100 * level.orElseThrow(),
                             Figures.temperature(temperature.kelvins())),
                     "common practice, no source"));
         }
         return List.of();
+    }
+
+    private String where() {
+        return Figures.mass(contents.kilograms()) + " of " + gas() + " in " + Figures.volume(volume.cubicMetres());
+    }
+
+    /** The density of the liquid where its line ends: what is lighter never fills a vessel with liquid. */
+    private double lightestFullLiquid() {
+        return model.bubbleAtTemperature(model.bubbleTemperatureRange().high())
+                .saturated()
+                .density();
     }
 
     /**
@@ -145,7 +193,7 @@ public final class ClosedVessel {
         if (density >= model.bubbleAtTemperature(low).saturated().density()) {
             return new VesselPoint.Always(Temperature.ofKelvins(low));
         }
-        double least = model.bubbleAtTemperature(high).saturated().density();
+        double least = lightestFullLiquid();
         if (density <= least) {
             return new VesselPoint.Never("contents of " + Figures.density(density) + " stay below the "
                     + Figures.density(least) + " of the liquid where the saturation line of " + gas() + " ends");

@@ -62,7 +62,7 @@ public final class ContentsCheck {
         }
         List<Band> fitting = others.stream()
                 .filter(curve -> !curve.refrigerant().equals(label.refrigerant()))
-                .filter(curve -> covers(curve, reading.temperature().kelvins()))
+                .filter(curve -> covers(curve, reading.temperature().value().kelvins()))
                 .map(curve -> band(curve, reading))
                 .filter(Band::fits)
                 .sorted(Comparator.comparingDouble(Band::deviations))
@@ -84,19 +84,19 @@ public final class ContentsCheck {
     }
 
     private static Band band(SaturationCurve curve, ContentsReading reading) {
-        double t = reading.temperature().kelvins();
+        double t = reading.temperature().value().kelvins();
         double bubble = curve.bubblePressurePa(t);
         double dew = curve.dewPressurePa(t);
         double low = Math.min(dew, bubble);
         double high = Math.max(dew, bubble);
-        double p = reading.pressure().pascals();
+        double p = reading.pressure().value().pascals();
         double above = p > high ? p - high : p < low ? p - low : 0;
         double near = Math.min(t + 0.5, curve.maxTemperatureK());
         double slope = (curve.bubblePressurePa(near) - curve.bubblePressurePa(near - 1)) / 1;
         // independent, JCGM 100, 5.1.2
         double expanded = Math.hypot(
-                reading.pressureUncertainty().pascals(),
-                slope * reading.temperatureUncertainty().kelvins());
+                reading.pressure().expandedUncertainty(),
+                slope * reading.temperature().expandedUncertainty());
         return new Band(curve, low, high, above, expanded);
     }
 
@@ -107,11 +107,11 @@ public final class ContentsCheck {
                 String.format(
                         Locale.ROOT,
                         "at %s: %.1f kPa to %.1f kPa, U = %.1f kPa; read %.1f kPa",
-                        Figures.temperature(reading.temperature().kelvins()),
+                        Figures.temperature(reading.temperature().value().kelvins()),
                         own.low() / 1000,
                         own.high() / 1000,
                         own.expanded() / 1000,
-                        reading.pressure().kilopascals()),
+                        reading.pressure().value().kilopascals()),
                 own.fits() ? "fits" : String.format(Locale.ROOT, "off by %+.1f kPa", own.above() / 1000),
                 own.curve().source() + "; JCGM 100, 5.1.2, k = 2");
     }
@@ -162,7 +162,7 @@ public final class ContentsCheck {
     }
 
     private static ContentsFinding nonCondensables(Band own, ContentsReading reading, List<Step> steps) {
-        double p = reading.pressure().pascals();
+        double p = reading.pressure().value().pascals();
         // Dalton: what is above the saturation pressure is the partial pressure of the gas that does not condense
         double fraction = own.above() / p;
         double uncertainty = own.expanded() / p;
@@ -188,7 +188,7 @@ public final class ContentsCheck {
     private static boolean isAllVapour(SaturationCurve label, ContentsReading reading) {
         return reading.overallDensity()
                 .filter(density -> density.kilogramsPerCubicMetre()
-                        <= label.dewVapourDensity(reading.temperature().kelvins()))
+                        <= label.dewVapourDensity(reading.temperature().value().kelvins()))
                 .isPresent();
     }
 

@@ -21,6 +21,14 @@ public record CylinderSpecification(String text, String type, Optional<GaugePres
     private static final Pattern MARK = Pattern.compile(
             "(?:DOT|ICC)?[- ]?(39|3HT|3AAX|3AX|3AA|3AL|3A|3B|3E|3T|3|4AA|4BA|4BW|4B|4E)[- ]?(\\d{3,4})?(?:ET|X)?");
 
+    /** Whole words: letters and digits beside them make another mark, such as a serial number. */
+    private static final Pattern PORTABLE_TANK =
+            Pattern.compile("(?<![\\p{L}\\p{N}])(?:T50|PORTABLE\\s+TANK)(?![\\p{L}\\p{N}])");
+
+    /** Specification 39 and its equivalent 39M beside other marks, or the words. */
+    private static final Pattern NON_REFILLABLE = Pattern.compile(
+            "(?<![\\p{L}\\p{N}])" + "(?:(?:DOT|TC|ICC)[- ]?39M?|NRC|NON[- ]?REFILLABLE)(?![\\p{L}\\p{N}])");
+
     /** {@inheritDoc} */
     public CylinderSpecification {
         Parts.required("text type markedPressure", text, type, markedPressure);
@@ -51,20 +59,20 @@ public record CylinderSpecification(String text, String type, Optional<GaugePres
     /**
      * Tells whether the cylinder is of the non-refillable specification 39 (49 CFR 178.65).
      *
-     * @return true for a specification 39 cylinder
+     * @return true for a specification 39 cylinder, also where more stands beside that mark
      */
     public boolean isNonRefillable() {
-        return type.equals("39");
+        return type.equals("39")
+                || NON_REFILLABLE.matcher(text.toUpperCase(Locale.ROOT)).find();
     }
 
     /**
      * Tells whether this is a portable tank, for which instruction T50 stands in place of P200.
      *
-     * @return true where the mark names T50 or a portable tank
+     * @return true where the mark names T50 or a portable tank, in words of their own
      */
     public boolean isPortableTank() {
-        String upper = text.toUpperCase(Locale.ROOT);
-        return upper.contains("T50") || upper.contains("PORTABLE TANK");
+        return PORTABLE_TANK.matcher(text.toUpperCase(Locale.ROOT)).find();
     }
 
     /** A welded cylinder of moderate pressure, the usual recovery cylinder. */

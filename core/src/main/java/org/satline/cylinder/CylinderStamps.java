@@ -130,13 +130,25 @@ public final class CylinderStamps {
     }
 
     /**
-     * Tells whether the cylinder may be refilled: as stated, else as its specification says.
+     * Tells whether the cylinder may be refilled: never by a non-refillable mark, whatever is stated; else as stated, else as its specification says.
      *
      * @return true or false, where known
      */
     public Optional<Boolean> refillable() {
+        if (specification.filter(CylinderSpecification::isNonRefillable).isPresent()) {
+            return Optional.of(false);
+        }
         return refillable.or(
-                () -> specification.filter(mark -> !mark.type().isEmpty()).map(mark -> !mark.isNonRefillable()));
+                () -> specification.filter(mark -> !mark.type().isEmpty()).map(mark -> true));
+    }
+
+    /**
+     * Tells whether the cylinder is stated to be refillable against its mark.
+     *
+     * @return true where a non-refillable mark is stated to be refillable
+     */
+    public boolean isRefillingContradictory() {
+        return refillable.orElse(false) && refillable().equals(Optional.of(false));
     }
 
     /**
@@ -159,6 +171,7 @@ public final class CylinderStamps {
                 flammableMark(),
                 retestDue(),
                 refillable(),
+                isRefillingContradictory(),
                 massRating());
     }
 

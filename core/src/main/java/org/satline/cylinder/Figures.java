@@ -1,16 +1,20 @@
 package org.satline.cylinder;
 
 import java.util.Locale;
+import org.satline.quantity.MassDifference;
+import org.satline.quantity.PressureDifference;
+import org.satline.quantity.Temperature;
 
 /** How the numbers of the derivations are written: SI first, the trade's unit after it. */
 final class Figures {
-    private static final double POUND_KG = 0.45359237;
-    private static final double PSI_PA = 6894.757293168361;
-
     private Figures() {}
 
     static String mass(double kilograms) {
-        return String.format(Locale.ROOT, "%.3f kg (%.2f lb)", kilograms, kilograms / POUND_KG);
+        return String.format(
+                Locale.ROOT,
+                "%.3f kg (%.2f lb)",
+                kilograms,
+                MassDifference.ofKilograms(kilograms).pounds());
     }
 
     static String density(double kilogramsPerCubicMetre) {
@@ -22,16 +26,24 @@ final class Figures {
     }
 
     static String temperature(double kelvins) {
-        double celsius = kelvins - 273.15;
-        return String.format(Locale.ROOT, "%.2f degC (%.1f degF)", celsius, celsius * 1.8 + 32);
+        Temperature temperature = Temperature.ofKelvins(kelvins);
+        return String.format(Locale.ROOT, "%.2f degC (%.1f degF)", temperature.celsius(), temperature.fahrenheit());
     }
 
     static String pressure(double pascals) {
-        return String.format(Locale.ROOT, "%.1f kPa (%.1f psi)", pascals / 1000, pascals / PSI_PA);
+        return String.format(
+                Locale.ROOT,
+                "%.1f kPa (%.1f psi)",
+                pascals / 1000,
+                PressureDifference.ofPascals(pascals).psi());
     }
 
     static String gauge(double pascals) {
-        return String.format(Locale.ROOT, "%.1f kPa (%.1f psig)", pascals / 1000, pascals / PSI_PA);
+        return String.format(
+                Locale.ROOT,
+                "%.1f kPa (%.1f psig)",
+                pascals / 1000,
+                PressureDifference.ofPascals(pascals).psi());
     }
 
     static String plain(double value) {

@@ -1,6 +1,5 @@
 package org.satline.cylinder;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -102,9 +101,9 @@ public record FillAssessment(
     }
 
     /**
-     * Returns the strictest limit of the chosen set, law and practice together.
+     * Returns the limit to fill to: the strictest of the chosen set, law and practice together.
      *
-     * @return the governing limit; nothing where no rule of the set gives one
+     * @return the governing limit; nothing where the cylinder is refused or no rule of the set gives one
      */
     public Optional<MassLimit> governing() {
         return strictest(Set.of(Basis.LAW, Basis.PRACTICE));
@@ -113,7 +112,7 @@ public record FillAssessment(
     /**
      * Returns the strictest limit of the chosen set that is law.
      *
-     * @return the limit by law; nothing where no rule gives one
+     * @return the limit by law; nothing where the cylinder is refused or no rule gives one
      */
     public Optional<MassLimit> governingLaw() {
         return strictest(Set.of(Basis.LAW));
@@ -122,10 +121,20 @@ public record FillAssessment(
     /**
      * Returns the strictest limit of the chosen set that is custom.
      *
-     * @return the limit by practice; nothing where no rule gives one
+     * @return the limit by practice; nothing where the cylinder is refused or no rule gives one
      */
     public Optional<MassLimit> governingPractice() {
         return strictest(Set.of(Basis.PRACTICE));
+    }
+
+    /**
+     * Lists what the rules of the chosen set say of the volume, to be shown beside one another. They are listed for a refused cylinder too, and are no
+     * leave to fill it: what may be filled in is {@link #governing()} alone.
+     *
+     * @return the limits, the strictest first, unmodifiable
+     */
+    public List<MassLimit> limits() {
+        return limits(question, outcomes, Set.of(Basis.values()));
     }
 
     /**
@@ -169,27 +178,28 @@ public record FillAssessment(
     /**
      * Returns the derivation of the governing limit.
      *
-     * @return the steps; empty where there is no limit
+     * @return the steps; empty where there is no limit to fill to
      */
     public List<Step> steps() {
         return governing().map(MassLimit::steps).orElse(List.of());
     }
 
     private Optional<MassLimit> strictest(Set<Basis> bases) {
-        return strictest(question, outcomes, bases);
+        return isRefused()
+                ? Optional.empty()
+                : limits(question, outcomes, bases).stream().findFirst();
     }
 
-    static Optional<MassLimit> strictest(FillQuestion question, List<CandidateOutcome> outcomes, Set<Basis> bases) {
+    static List<MassLimit> limits(FillQuestion question, List<CandidateOutcome> outcomes, Set<Basis> bases) {
         Set<FillRule> chosen = new LinkedHashSet<>(question.jurisdiction().rules());
-        List<MassLimit> limits = new ArrayList<>();
-        for (CandidateOutcome each : outcomes) {
-            if (each.outcome() instanceof MassLimit limit
-                    && chosen.contains(limit.rule())
-                    && bases.contains(limit.rule().basis())) {
-                limits.add(limit);
-            }
-        }
-        return limits.stream()
-                .min(Comparator.comparingDouble(limit -> limit.maximumContents().kilograms()));
+        return outcomes.stream()
+                .map(CandidateOutcome::outcome)
+                .filter(MassLimit.class::isInstance)
+                .map(MassLimit.class::cast)
+                .filter(limit -> chosen.contains(limit.rule())
+                        && bases.contains(limit.rule().basis()))
+                .sorted(Comparator.comparingDouble(
+                        limit -> limit.maximumContents().kilograms()))
+                .toList();
     }
 }

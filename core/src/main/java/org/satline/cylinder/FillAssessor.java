@@ -71,7 +71,8 @@ public final class FillAssessor {
         }
         List<Refusal> refusals = new ArrayList<>(StampCheck.refusals(question));
         List<Caution> cautions = new ArrayList<>(StampCheck.untested(question));
-        FillAssessment.strictest(question, outcomes, EnumSet.allOf(FillRule.Basis.class))
+        FillAssessment.limits(question, outcomes, EnumSet.allOf(FillRule.Basis.class)).stream()
+                .findFirst()
                 .ifPresentOrElse(
                         limit -> cautions.addAll(limit.cautions()),
                         () -> refusals.add(new Refusal(

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.satline.explanation.Step;
+import org.satline.quantity.Temperature;
 import org.satline.refrigerant.SafetyGroup;
 import org.satline.resource.CsvResource;
 import org.satline.safety.Caution;
@@ -13,7 +14,7 @@ import org.satline.safety.Caution;
 /** The filling-density table of 49 CFR 173.304a(a)(2): by gas and by the cylinders named for it. Immutable. */
 final class FillingDensityTable {
     private static final String OTHERS = "any other";
-    private static final double LAW_TEMPERATURE_K = 328.15;
+    private static final double LAW_TEMPERATURE_K = Temperature.ofCelsius(55).kelvins();
 
     private record Entry(String gas, OptionalDouble percent, List<CylinderSpecification> cylinders) {}
 

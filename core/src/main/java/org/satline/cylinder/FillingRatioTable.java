@@ -7,12 +7,13 @@ import java.util.Locale;
 import java.util.Optional;
 import org.satline.explanation.Step;
 import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Temperature;
 import org.satline.resource.CsvResource;
 import org.satline.safety.Caution;
 
 /** The filling ratios of packing instruction P200 by gas and test pressure (ADR 2025, 4.1.4.1, table 2). Immutable. */
 final class FillingRatioTable {
-    private static final double LAW_TEMPERATURE_K = 333.15;
+    private static final double LAW_TEMPERATURE_K = Temperature.ofCelsius(60).kelvins();
 
     /** One printed row; the test pressure is gauge. */
     record Entry(String unNumber, String gas, double ratio, double testPressureBar, int retestYears) {}

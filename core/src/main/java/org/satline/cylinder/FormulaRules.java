@@ -4,11 +4,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.satline.explanation.Step;
+import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 
 /** The formulas of P200(5) for gases without an entry in the table. */
 final class FormulaRules {
-    private static final double ATMOSPHERE_PA = 101_325;
+    private static final double ATMOSPHERE_PA = Atmosphere.standard().pressure().pascals();
     private static final double ONE_BAR_PA = 1e5;
 
     private FormulaRules() {}

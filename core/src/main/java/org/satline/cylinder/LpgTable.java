@@ -5,11 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.satline.explanation.Step;
+import org.satline.quantity.Temperature;
 import org.satline.resource.CsvResource;
 
 /** The filling densities of liquefied petroleum gas by specific gravity, 49 CFR 173.304a(d)(1). Immutable. */
 final class LpgTable {
-    private static final double LAW_TEMPERATURE_K = 328.15;
+    private static final double LAW_TEMPERATURE_K = Temperature.ofCelsius(55).kelvins();
     private static final Set<String> PETROLEUM_GASES = Set.of("R-290", "R-600", "R-600a", "R-1270");
 
     private record Band(double lowest, double highest, double percent) {}

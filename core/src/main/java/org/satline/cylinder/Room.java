@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
+import org.satline.quantity.MassDifference;
 import org.satline.quantity.Parts;
 import org.satline.safety.Caution;
 
@@ -35,11 +36,12 @@ public sealed interface Room {
      *
      * @param contents what is inside by the scale
      * @param room what may still be moved, the margin for the scale and the contents of the hose already taken off
-     * @param stopReading the reading of the scale at which to stop
+     * @param stopReading the reading of the scale at which to stop, since it was zeroed or gross
      * @param cautions what to know
      * @param steps the derivation
      */
-    record Left(Mass contents, Mass room, Mass stopReading, List<Caution> cautions, List<Step> steps) implements Room {
+    record Left(Mass contents, Mass room, MassDifference stopReading, List<Caution> cautions, List<Step> steps)
+            implements Room {
         /** {@inheritDoc} */
         public Left {
             Parts.required("contents room stopReading", contents, room, stopReading);

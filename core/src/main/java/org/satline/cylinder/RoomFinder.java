@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
+import org.satline.quantity.MassDifference;
 import org.satline.safety.Caution;
 
 /** Works out the room left in a cylinder and the reading at which to stop, for both ways of weighing. */
@@ -27,8 +28,8 @@ public final class RoomFinder {
      */
     public static Room find(CylinderStamps stamps, Mass limit, Scale scale, Mass hoseContents) {
         boolean zeroed = scale instanceof Scale.ZeroedAfterHookUp;
-        Mass gross = grossOf(scale);
-        Optional<Refusal> contradiction = StampCheck.belowTare(stamps, gross, scale.expandedUncertainty());
+        Mass gross = scale.weighed().value();
+        Optional<Refusal> contradiction = StampCheck.belowTare(stamps, scale.weighed());
         Step weighed = weighed(stamps, scale);
         if (contradiction.isPresent()) {
             return new Room.Contradiction(Mass.ofKilograms(0), contradiction.get(), List.of(weighed));
@@ -36,13 +37,11 @@ public final class RoomFinder {
         // within the uncertainty of the scale below the tare: empty
         double before = Math.max(0, gross.kilograms() - stamps.tare().kilograms());
         double moved = scale instanceof Scale.ZeroedAfterHookUp since
-                ? since.transferred().kilograms()
+                ? since.transferred().value().kilograms()
                 : 0;
-        double inside = before + moved;
+        double inside = Math.max(0, before + moved);
         Mass contents = Mass.ofKilograms(inside);
-        // zeroed: the weighing before and the reading since are two weighings, combined as independent (JCGM 100,
-        // 5.1.2)
-        double expanded = scale.expandedUncertainty().kilograms() * (zeroed ? Math.sqrt(2) : 1);
+        double expanded = scale.expandedUncertaintyKg();
         double margin = 2 * expanded;
         double room = limit.kilograms() - inside - hoseContents.kilograms() - margin;
         List<Step> steps = new ArrayList<>();
@@ -90,22 +89,18 @@ public final class RoomFinder {
                 String.format(Locale.ROOT, "%.4f kg + %.4f kg", stop - room, room),
                 Figures.mass(stop),
                 ARITHMETIC));
-        return new Room.Left(contents, Mass.ofKilograms(room), Mass.ofKilograms(stop), weighing(zeroed), steps);
-    }
-
-    private static Mass grossOf(Scale scale) {
-        return scale instanceof Scale.ZeroedAfterHookUp since
-                ? since.grossBefore()
-                : ((Scale.RunningGross) scale).reading();
+        return new Room.Left(
+                contents, Mass.ofKilograms(room), MassDifference.ofKilograms(stop), weighing(zeroed), steps);
     }
 
     private static Step weighed(CylinderStamps stamps, Scale scale) {
-        String gross = String.format(Locale.ROOT, "%.4f kg", grossOf(scale).kilograms());
+        String gross =
+                String.format(Locale.ROOT, "%.4f kg", scale.weighed().value().kilograms());
         String tare = String.format(Locale.ROOT, "%.4f kg", stamps.tare().kilograms());
         if (scale instanceof Scale.ZeroedAfterHookUp since) {
-            double sum = grossOf(scale).kilograms()
+            double sum = scale.weighed().value().kilograms()
                     - stamps.tare().kilograms()
-                    + since.transferred().kilograms();
+                    + since.transferred().value().kilograms();
             return new Step(
                     "contents by the scale",
                     "contents = gross before - TW + transferred",
@@ -114,7 +109,7 @@ public final class RoomFinder {
                             "%s - %s + %.4f kg",
                             gross,
                             tare,
-                            since.transferred().kilograms()),
+                            since.transferred().value().kilograms()),
                     String.format(Locale.ROOT, "%.4f kg", sum),
                     ARITHMETIC);
         }
@@ -125,7 +120,7 @@ public final class RoomFinder {
                 String.format(
                         Locale.ROOT,
                         "%.4f kg",
-                        grossOf(scale).kilograms() - stamps.tare().kilograms()),
+                        scale.weighed().value().kilograms() - stamps.tare().kilograms()),
                 ARITHMETIC);
     }
 

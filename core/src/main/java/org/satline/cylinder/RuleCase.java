@@ -14,7 +14,7 @@ import org.satline.saturation.SaturationCurve;
 /** One cylinder, one refrigerant, one warmest temperature: what a rule looks at. The model is made only when asked for. */
 record RuleCase(
         CylinderStamps stamps, SaturationCurve curve, Temperature maximumTemperature, Supplier<FluidModel> model) {
-    private static final double LOW_PRESSURE_ABOVE_K = 338.15;
+    private static final double LOW_PRESSURE_ABOVE_K = Temperature.ofCelsius(65).kelvins();
     private static final double COMPRESSED_BELOW_K = 223.15;
     /** The rules state gauge pressures against the standard atmosphere. */
     private static final double ATMOSPHERE_PA = Atmosphere.standard().pressure().pascals();

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.satline.cylinder.Refusal.Reason;
+import org.satline.measurement.Reading;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
 import org.satline.refrigerant.Refrigerant;
@@ -42,6 +43,14 @@ public final class StampCheck {
         CylinderStamps stamps = question.stamps();
         ratio(stamps).ifPresent(found::add);
         contradictoryPressures(stamps, found);
+        if (stamps.isRefillingContradictory()) {
+            found.add(new Refusal(
+                    Reason.STAMPS_CONTRADICTORY,
+                    "the cylinder is said to be refillable, its mark "
+                            + stamps.specification().orElseThrow()
+                            + " says that it is not; read the collar again, and believe the mark",
+                    "49 CFR 178.65(i)"));
+        }
         if (stamps.refillable().filter(refillable -> !refillable).isPresent()) {
             found.add(new Refusal(
                     Reason.NOT_REFILLABLE,
@@ -131,16 +140,15 @@ public final class StampCheck {
      *
      * @param stamps the stamps of the cylinder
      * @param gross the gross weight by the scale
-     * @param expandedUncertainty the expanded uncertainty of the scale, k = 2
      * @return a reason where the cylinder would weigh less than nothing inside
      */
-    public static Optional<Refusal> belowTare(CylinderStamps stamps, Mass gross, Mass expandedUncertainty) {
-        if (gross.kilograms() >= stamps.tare().kilograms() - expandedUncertainty.kilograms()) {
+    public static Optional<Refusal> belowTare(CylinderStamps stamps, Reading<Mass> gross) {
+        if (gross.value().kilograms() >= stamps.tare().kilograms() - gross.expandedUncertainty()) {
             return Optional.empty();
         }
         return Optional.of(new Refusal(
                 Reason.STAMPS_CONTRADICTORY,
-                "gross weight " + Figures.mass(gross.kilograms()) + " is below the tare "
+                "gross weight " + Figures.mass(gross.value().kilograms()) + " is below the tare "
                         + Figures.mass(stamps.tare().kilograms())
                         + "; check the unit of both, the zero of the scale and that the whole cylinder stands on it",
                 "arithmetic: gross = tare + contents"));

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.satline.explanation.Step;
+import org.satline.quantity.Temperature;
 import org.satline.resource.CsvResource;
 
 /** The filling limits of portable tanks, instruction T50 (ADR 2025, 4.2.5.2.6). Immutable. */
 final class TankTable {
-    private static final double LAW_TEMPERATURE_K = 333.15;
-    private static final double REFERENCE_TEMPERATURE_K = 323.15;
+    private static final double LAW_TEMPERATURE_K = Temperature.ofCelsius(60).kelvins();
+    private static final double REFERENCE_TEMPERATURE_K =
+            Temperature.ofCelsius(50).kelvins();
 
     private record Entry(String unNumber, String gas, double kilogramsPerLitre) {}
 

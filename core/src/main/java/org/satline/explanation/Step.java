@@ -1,19 +1,34 @@
 package org.satline.explanation;
 
+import java.util.List;
 import org.satline.quantity.Parts;
 
 /**
  * One step of a derivation: what was computed, by which formula, with which numbers, from which source. Immutable, thread-safe.
  *
- * @param name what the step yields, in words
+ * @param key what the step yields, as a word under which texts find its name
  * @param formula the relation in symbols
- * @param substitution the same relation with the numbers and their units put in
- * @param result the value with its unit
+ * @param given the numbers that were put in, each under the symbol or name that it has in the formula
+ * @param result what came out
  * @param source the published source of the formula or figure, or {@code common practice, no source}
  */
-public record Step(String name, String formula, String substitution, String result, String source) {
+public record Step(String key, String formula, List<Figure> given, Figure result, String source) {
     /** {@inheritDoc} */
     public Step {
-        Parts.required("name formula substitution result source", name, formula, substitution, result, source);
+        Parts.required("key formula result source", key, formula, result, source);
+        given = List.copyOf(given);
+    }
+
+    /**
+     * A step whose numbers are printed already; for rooms that have not parted with words.
+     *
+     * @param name what it yields
+     * @param formula the relation in symbols
+     * @param substitution the relation with numbers put in
+     * @param result the value with its unit
+     * @param source the source
+     */
+    public Step(String name, String formula, String substitution, String result, String source) {
+        this(name, formula, List.of(Figure.of("", substitution)), Figure.of("", result), source);
     }
 }

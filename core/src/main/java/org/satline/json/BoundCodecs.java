@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.SystemReadings;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillRule;
 import org.satline.cylinder.FillRules;
@@ -52,6 +52,7 @@ final class BoundCodecs {
                         new ListCodec<>(codecs.of(Forms.Contribution.class)),
                         Forms.Contribution::of,
                         Forms.Contribution::budget));
+        codecs.bindAnyQuantity();
         bind(codecs, Atmosphere.class, Forms.Air.class, Forms.Air::of, Forms.Air::atmosphere);
         bind(codecs, SystemReadings.class, Forms.Readings.class, Forms.Readings::of, Forms.Readings::readings);
         bind(codecs, CylinderStamps.class, Forms.Stamps.class, Forms.Stamps::of, Forms.Stamps::stamps);

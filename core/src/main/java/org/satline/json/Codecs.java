@@ -1,7 +1,6 @@
 package org.satline.json;
 
 import java.lang.reflect.Constructor;
-import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
@@ -14,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.satline.quantity.Quantity;
 import org.satline.quantity.Temperature;
 
 /** Finds the codec of a type; those of records, enumerations and sealed interfaces are made when first asked for. Thread-safe. */
@@ -35,6 +35,11 @@ final class Codecs {
 
     synchronized <T> void bind(Class<T> type, Codec<T> codec) {
         known.put(type, codec);
+    }
+
+    /** The root of the quantities is met where any of them may stand. */
+    synchronized void bindAnyQuantity() {
+        known.put(Quantity.class, QuantityCodecs.any(known, of(Forms.Amount.class)));
     }
 
     /** Whether a class has a form that is ours to write. */
@@ -63,12 +68,20 @@ final class Codecs {
 
     private Codec<?> made(Type type) {
         if (type instanceof ParameterizedType parameterized) {
+            if (parameterized.getRawType() == Quantity.class) {
+                return ofType(Quantity.class);
+            }
             Codec<?> content = ofType(parameterized.getActualTypeArguments()[0]);
             if (parameterized.getRawType() == List.class) {
                 return new ListCodec<>(content);
             }
             if (parameterized.getRawType() == Optional.class) {
                 return optional(content);
+            }
+            if (parameterized.getRawType() instanceof Class<?> raw
+                    && raw.isRecord()
+                    && raw.getName().startsWith(OURS)) {
+                return record(raw, parameterized.getActualTypeArguments());
             }
         }
         if (type instanceof Class<?> raw && raw.getName().startsWith(OURS) && isOpen(raw)) {
@@ -80,7 +93,7 @@ final class Codecs {
                 return enumeration(raw);
             }
             if (raw.isRecord()) {
-                return record(raw);
+                return record(raw, bounds(raw));
             }
             if (raw.isSealed()) {
                 return sealed(raw);
@@ -106,14 +119,27 @@ final class Codecs {
         return Codec.Text.choice(type.getSimpleName(), constants, constant -> ((Enum<?>) constant).name());
     }
 
-    private <T> RecordCodec<T> record(Class<T> type) {
+    /** What stands for the parameters of a type of which they are not known: the raw class of their bounds. */
+    private static Type[] bounds(Class<?> type) {
+        return Arrays.stream(type.getTypeParameters())
+                .map(each -> each.getBounds()[0])
+                .map(bound -> bound instanceof ParameterizedType parameterized ? parameterized.getRawType() : bound)
+                .toArray(Type[]::new);
+    }
+
+    private static Type filledIn(Type component, Class<?> type, Type[] arguments) {
+        int at = Arrays.asList(type.getTypeParameters()).indexOf(component);
+        return at < 0 ? component : arguments[at];
+    }
+
+    private <T> RecordCodec<T> record(Class<T> type, Type[] arguments) {
         List<RecordCodec.Field> fields = new ArrayList<>();
         List<Class<?>> types = new ArrayList<>();
         for (RecordComponent component : type.getRecordComponents()) {
             types.add(component.getType());
             boolean mayBeNull = BoundCodecs.mayBeNull(type, component.getName());
-            fields.add(
-                    field(component.getName(), component.getAccessor(), ofType(component.getGenericType()), mayBeNull));
+            Type filled = filledIn(component.getGenericType(), type, arguments);
+            fields.add(field(component, filled, ofType(filled), mayBeNull));
         }
         try {
             Constructor<T> constructor = type.getDeclaredConstructor(types.toArray(new Class<?>[0]));
@@ -125,8 +151,9 @@ final class Codecs {
     }
 
     @SuppressWarnings("unchecked") // the codec is that of the type of the component
-    private static RecordCodec.Field field(String name, Method accessor, Codec<?> codec, boolean mayBeNull) {
-        return new RecordCodec.Field(name, accessor, (Codec<Object>) codec, mayBeNull);
+    private static RecordCodec.Field field(RecordComponent component, Type type, Codec<?> codec, boolean mayBeNull) {
+        return new RecordCodec.Field(
+                component.getName(), type, component.getAccessor(), (Codec<Object>) codec, mayBeNull);
     }
 
     private <T> SealedCodec<T> sealed(Class<T> type) {

@@ -3,17 +3,19 @@ package org.satline.json;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
 import org.satline.cylinder.CylinderSpecification;
 import org.satline.cylinder.CylinderStamps;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
+import org.satline.quantity.Quantity;
+import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
@@ -46,6 +48,13 @@ final class Forms {
 
         Refrigerant blend() {
             return Refrigerant.blend(name, Part.composition(components));
+        }
+    }
+
+    /** A quantity of any kind, with the name of the kind. */
+    record Amount(String kind, double value, String unit) {
+        static Amount of(Quantity<?> quantity) {
+            return new Amount(quantity.getClass().getSimpleName(), quantity.si(), quantity.siUnit());
         }
     }
 
@@ -91,32 +100,32 @@ final class Forms {
 
     /** What was read on a system. */
     record Readings(
-            Optional<PressureReading> suctionPressure,
-            Optional<TemperatureReading> suctionLine,
-            Optional<PressureReading> liquidPressure,
-            Optional<TemperatureReading> liquidLine,
-            Optional<TemperatureReading> returnWetBulb,
-            Optional<TemperatureReading> returnDryBulb,
-            Optional<TemperatureReading> supplyDryBulb,
-            Optional<TemperatureReading> condenserAir,
-            Optional<TemperatureReading> condenserAirLeaving,
-            Optional<TemperatureReading> dischargeLine,
+            Optional<Reading<Pressure>> suctionPressure,
+            Optional<Reading<Temperature>> suctionLine,
+            Optional<Reading<Pressure>> liquidPressure,
+            Optional<Reading<Temperature>> liquidLine,
+            Optional<Reading<Temperature>> returnWetBulb,
+            Optional<Reading<Temperature>> returnDryBulb,
+            Optional<Reading<Temperature>> supplyDryBulb,
+            Optional<Reading<Temperature>> condenserAir,
+            Optional<Reading<Temperature>> condenserAirLeaving,
+            Optional<Reading<Temperature>> dischargeLine,
             PressureDifference evaporatorAboveSuctionPort,
             PressureDifference condenserAboveLiquidPort) {
         static Readings of(SystemReadings read) {
             return new Readings(
-                    read.suctionPressure(),
-                    read.suctionLine(),
-                    read.liquidPressure(),
-                    read.liquidLine(),
-                    read.returnWetBulb(),
-                    read.returnDryBulb(),
-                    read.supplyDryBulb(),
-                    read.condenserAir(),
-                    read.condenserAirLeaving(),
-                    read.dischargeLine(),
-                    read.evaporatorAboveSuctionPort(),
-                    read.condenserAboveLiquidPort());
+                    read.pressure(Place.SUCTION_PRESSURE),
+                    read.temperature(Place.SUCTION_LINE),
+                    read.pressure(Place.LIQUID_PRESSURE),
+                    read.temperature(Place.LIQUID_LINE),
+                    read.temperature(Place.RETURN_WET_BULB),
+                    read.temperature(Place.RETURN_DRY_BULB),
+                    read.temperature(Place.SUPPLY_DRY_BULB),
+                    read.temperature(Place.OUTDOOR_AIR),
+                    read.temperature(Place.OUTDOOR_AIR_LEAVING),
+                    read.temperature(Place.DISCHARGE_LINE),
+                    read.drop(Place.SUCTION_DROP),
+                    read.drop(Place.LIQUID_DROP));
         }
 
         SystemReadings readings() {
@@ -168,7 +177,10 @@ final class Forms {
                     all.testPressure,
                     all.flammableMark,
                     all.retestDue,
-                    stamps.refillable().filter(own -> !Optional.of(own).equals(implied.refillable())),
+                    stamps.isRefillingContradictory()
+                            ? Optional.of(true)
+                            : stamps.refillable()
+                                    .filter(own -> !Optional.of(own).equals(implied.refillable())),
                     all.massRating);
         }
 

@@ -2,6 +2,7 @@ package org.satline.json;
 
 import java.lang.reflect.Type;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
 import org.satline.quantity.Density;
 import org.satline.quantity.GaugePressure;
@@ -11,6 +12,7 @@ import org.satline.quantity.MassDifference;
 import org.satline.quantity.Power;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
+import org.satline.quantity.Quantity;
 import org.satline.quantity.SpecificEnthalpy;
 import org.satline.quantity.SpecificEntropy;
 import org.satline.quantity.SpecificHeatCapacity;
@@ -56,6 +58,24 @@ final class QuantityCodecs {
         put(known, TemperatureDifference.class, "K", TemperatureDifference::kelvins, TemperatureDifference::ofKelvins);
         put(known, Volume.class, "m3", Volume::cubicMetres, Volume::ofCubicMetres);
         put(known, VolumeFlow.class, "m3/s", VolumeFlow::cubicMetresPerSecond, VolumeFlow::ofCubicMetresPerSecond);
+    }
+
+    /** A quantity whose kind is not told by its place: it names the kind itself. */
+    static Codec<Quantity<?>> any(Map<Type, Codec<?>> known, Codec<Forms.Amount> form) {
+        Map<String, Codec.Quantity<?>> byKind = new TreeMap<>();
+        known.forEach((type, codec) -> {
+            if (type instanceof Class<?> kind && codec instanceof Codec.Quantity<?> quantity) {
+                byKind.put(kind.getSimpleName(), quantity);
+            }
+        });
+        return new Codec.Via<>(form, Forms.Amount::of, amount -> {
+            Codec.Quantity<?> kind = byKind.get(amount.kind());
+            if (kind == null || !kind.unit().equals(amount.unit())) {
+                throw new IllegalArgumentException("a quantity of this kind and unit is unknown; known kinds are "
+                        + byKind.keySet() + ", each in its SI unit");
+            }
+            return (Quantity<?>) kind.ofSi().apply(amount.value());
+        });
     }
 
     private static <T> void put(

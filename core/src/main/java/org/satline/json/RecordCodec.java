@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
+import java.lang.reflect.Type;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.Iterator;
@@ -23,11 +24,12 @@ final class RecordCodec<T> implements Codec<T> {
      * One component.
      *
      * @param name of the component and of the property
+     * @param type of it, with the parameters of the record filled in
      * @param accessor reads it
      * @param codec of its type
      * @param mayBeNull whether null is allowed; it is left out, like an empty optional
      */
-    record Field(String name, Method accessor, Codec<Object> codec, boolean mayBeNull) {
+    record Field(String name, Type type, Method accessor, Codec<Object> codec, boolean mayBeNull) {
         @Nullable
         Object absent(Place place) {
             return mayBeNull

@@ -32,11 +32,12 @@ public sealed interface PressureInstrument permits DialGauge, DigitalGauge {
      * @param site local atmosphere
      * @return the reading; the uncertainty of the atmosphere itself is added by {@link #read(GaugePressure, Atmosphere, PressureDifference)}
      */
-    default PressureReading read(GaugePressure shown, Atmosphere site) {
-        return PressureReading.of(
-                Pressure.ofGauge(shown, site),
-                StandardUncertainty.ofLimits(permittedError(shown).pascals()),
-                name());
+    default Reading<Pressure> read(GaugePressure shown, Atmosphere site) {
+        return Reading.of(
+                        Pressure.ofGauge(shown, site),
+                        StandardUncertainty.ofLimits(permittedError(shown).pascals()),
+                        name())
+                .shownBy(name(), shown);
     }
 
     /**
@@ -48,7 +49,7 @@ public sealed interface PressureInstrument permits DialGauge, DigitalGauge {
      * @param weather limit of the error of the atmosphere; common practice, no source: 2 to 3 % of it when it comes from altitude alone
      * @return the reading
      */
-    default PressureReading read(GaugePressure shown, Atmosphere site, PressureDifference weather) {
+    default Reading<Pressure> read(GaugePressure shown, Atmosphere site, PressureDifference weather) {
         return read(shown, site)
                 .withError("local atmosphere", StandardUncertainty.ofLimits(Math.abs(weather.pascals())));
     }

@@ -14,9 +14,6 @@ import org.satline.quantity.Parts;
  * @param unit unit of both
  */
 public record ReportedValue(BigDecimal value, BigDecimal expanded, double coverageFactor, String unit) {
-    /** Coverage factor for a level of confidence of about 95 % (JCGM 100:2008, 6.3.3). */
-    public static final double USUAL_COVERAGE_FACTOR = 2;
-
     private static final int SIGNIFICANT_DIGITS = 2;
 
     /** {@inheritDoc} */
@@ -33,7 +30,7 @@ public record ReportedValue(BigDecimal value, BigDecimal expanded, double covera
      * @return the rounded pair
      */
     public static ReportedValue of(double value, double standardUncertainty, String unit) {
-        return of(value, standardUncertainty, USUAL_COVERAGE_FACTOR, unit);
+        return of(value, standardUncertainty, UncertaintyBudget.USUAL_COVERAGE_FACTOR, unit);
     }
 
     /**

@@ -2,7 +2,6 @@ package org.satline.measurement;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 
 /**
  * Decides from a series of readings whether a quantity has settled: over the last window, the slope of the straight line fitted to
@@ -52,14 +51,7 @@ public record SettlingTest(
     }
 
     /** What the test found. */
-    public sealed interface Outcome {
-        /**
-         * In words, with the figures.
-         *
-         * @return one sentence
-         */
-        String text();
-    }
+    public sealed interface Outcome {}
 
     /**
      * The quantity has settled.
@@ -67,52 +59,33 @@ public record SettlingTest(
      * @param mean mean of the window, units
      * @param slopePerMinute fitted slope, units per minute
      * @param spread standard deviation about the line, units
-     * @param text in words
      */
-    public record Settled(double mean, double slopePerMinute, double spread, String text) implements Outcome {
-        /** {@inheritDoc} */
-        public Settled {
-            Objects.requireNonNull(text, "text");
-        }
-    }
+    public record Settled(double mean, double slopePerMinute, double spread) implements Outcome {}
 
     /**
      * The quantity still moves.
      *
      * @param slopePerMinute fitted slope, units per minute
      * @param spread standard deviation about the line, units
-     * @param text in words
      */
-    public record Moving(double slopePerMinute, double spread, String text) implements Outcome {
-        /** {@inheritDoc} */
-        public Moving {
-            Objects.requireNonNull(text, "text");
-        }
-    }
+    public record Moving(double slopePerMinute, double spread) implements Outcome {}
 
     /**
      * The series stands still, but not at the value that was read.
      *
-     * @param text in words
+     * @param difference its mean less the value that was read, units
+     * @param limit the largest difference that the instruments allow, units
      */
-    public record Contradicted(String text) implements Outcome {
-        /** {@inheritDoc} */
-        public Contradicted {
-            Objects.requireNonNull(text, "text");
-        }
-    }
+    public record Contradicted(double difference, double limit) implements Outcome {}
 
     /**
      * The series does not fill the window.
      *
-     * @param text in words
+     * @param windowSeconds the window, s
+     * @param readings readings in it
+     * @param fewest how many are needed
      */
-    public record TooShort(String text) implements Outcome {
-        /** {@inheritDoc} */
-        public TooShort {
-            Objects.requireNonNull(text, "text");
-        }
-    }
+    public record TooShort(double windowSeconds, int readings, int fewest) implements Outcome {}
 
     /**
      * The test for superheat or subcooling in kelvins: 5 minutes, 0.06 K per minute, 0.3 K, five readings.
@@ -138,21 +111,13 @@ public record SettlingTest(
             }
         }
         if (series.isEmpty() || spanSeconds(series) < windowSeconds) {
-            return new TooShort(String.format(
-                    Locale.ROOT,
-                    "the readings span less than the settling window of %.0f s; go on reading",
-                    windowSeconds));
+            return new TooShort(windowSeconds, series.size(), fewestReadings);
         }
         double from = series.get(series.size() - 1).seconds() - windowSeconds;
         List<Sample> window =
                 series.stream().filter(sample -> sample.seconds() >= from).toList();
         if (window.size() < fewestReadings) {
-            return new TooShort(String.format(
-                    Locale.ROOT,
-                    "%d readings in the last %.0f s, at least %d are needed; read more often",
-                    window.size(),
-                    windowSeconds,
-                    fewestReadings));
+            return new TooShort(windowSeconds, window.size(), fewestReadings);
         }
         return judge(window);
     }
@@ -175,17 +140,9 @@ public record SettlingTest(
         }
         double spread = Math.sqrt(squares / (n - 2));
         double perMinute = slope * 60;
-        String figures = String.format(
-                Locale.ROOT,
-                "slope %.3f per minute (limit %.3f), spread %.3f (limit %.3f) over %.0f s",
-                perMinute,
-                largestSlopePerMinute,
-                spread,
-                largestSpread,
-                windowSeconds);
         return Math.abs(perMinute) <= largestSlopePerMinute && spread <= largestSpread
-                ? new Settled(mean, perMinute, spread, "settled: " + figures)
-                : new Moving(perMinute, spread, "still moving: " + figures);
+                ? new Settled(mean, perMinute, spread)
+                : new Moving(perMinute, spread);
     }
 
     private static double spanSeconds(List<Sample> series) {

@@ -27,9 +27,10 @@ public record Thermometer(String name, ThermometerClass accuracy, double resolut
      * @param where what is measured, for example {@code return air}; keeps the rounding errors of two readings apart
      * @return the reading with its uncertainty
      */
-    public TemperatureReading read(Temperature shown, String where) {
-        return TemperatureReading.of(shown, StandardUncertainty.ofLimits(accuracy.permittedErrorK(shown)), name)
-                .withError(name + ", display, " + where, StandardUncertainty.ofResolution(resolutionK));
+    public Reading<Temperature> read(Temperature shown, String where) {
+        return Reading.of(shown, StandardUncertainty.ofLimits(accuracy.permittedErrorK(shown)), name)
+                .withError(name + ", display, " + where, StandardUncertainty.ofResolution(resolutionK))
+                .shownBy(name, shown);
     }
 
     /**
@@ -40,7 +41,7 @@ public record Thermometer(String name, ThermometerClass accuracy, double resolut
      * @param contactLimitK limit of the contact error, K; common practice, no source: 0.5 to 2 K without insulation
      * @return the reading with its uncertainty
      */
-    public TemperatureReading readOnPipe(Temperature shown, String where, double contactLimitK) {
+    public Reading<Temperature> readOnPipe(Temperature shown, String where, double contactLimitK) {
         return read(shown, where).withError("pipe contact, " + where, StandardUncertainty.ofLimits(contactLimitK));
     }
 }

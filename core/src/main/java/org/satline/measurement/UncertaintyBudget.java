@@ -15,6 +15,9 @@ import java.util.Optional;
  * {@code u_c^2 = sum over origins (sum_i c_i u_i)^2}. A partly correlated error is entered as two origins, a common and an own one.
  */
 public final class UncertaintyBudget {
+    /** Coverage factor k for a level of confidence of about 95 % (JCGM 100:2008, 6.3.3). */
+    public static final double USUAL_COVERAGE_FACTOR = 2;
+
     private static final UncertaintyBudget NONE = new UncertaintyBudget(Map.of());
 
     private final Map<String, Double> contributions;
@@ -48,6 +51,18 @@ public final class UncertaintyBudget {
                             + ", expected a finite number not below 0; give the standard deviation, in the unit of the reading");
         }
         return standardUncertainty == 0 ? NONE : new UncertaintyBudget(Map.of(origin, standardUncertainty));
+    }
+
+    /**
+     * The budget with one origin whose expanded uncertainty is stated, k = {@value #USUAL_COVERAGE_FACTOR}.
+     *
+     * @param origin what the error belongs to
+     * @param expandedUncertainty U, in the unit of the value; finite, not negative
+     * @return the budget
+     * @throws IllegalArgumentException if the uncertainty is negative or not finite
+     */
+    public static UncertaintyBudget ofExpanded(String origin, double expandedUncertainty) {
+        return of(origin, StandardUncertainty.ofExpanded(expandedUncertainty, USUAL_COVERAGE_FACTOR));
     }
 
     /**
@@ -98,6 +113,15 @@ public final class UncertaintyBudget {
      */
     public double combined() {
         return Math.sqrt(covariance(this));
+    }
+
+    /**
+     * Expanded uncertainty, k = {@value #USUAL_COVERAGE_FACTOR}.
+     *
+     * @return U = k u_c, in the unit of the value; not negative
+     */
+    public double expanded() {
+        return USUAL_COVERAGE_FACTOR * combined();
     }
 
     /**

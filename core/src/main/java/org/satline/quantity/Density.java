@@ -5,7 +5,7 @@ import java.util.Objects;
 /**
  * Mass density {@code rho}; above 0. Immutable, thread-safe. Held in kg/m3.
  */
-public final class Density extends Scalar<Density> {
+public final class Density extends Quantity<Density> {
     private static final Unit KILOGRAM_PER_CUBIC_METRE = Unit.of("kg/m3", 1, "g/L");
     private static final Unit POUND_PER_CUBIC_FOOT =
             Unit.ratio("lb/ft3", Factors.POUND_KG, Factors.CUBIC_FOOT_M3, "lbm/ft3", "lb/cu ft");

@@ -7,7 +7,7 @@ import java.util.List;
  * Pressure above the local atmosphere, as a vented gauge shows it; negative below. Immutable, thread-safe. Held in pascals. It says
  * nothing about the state of a refrigerant until {@link Pressure#ofGauge} adds the atmosphere.
  */
-public final class GaugePressure extends Scalar<GaugePressure> {
+public final class GaugePressure extends Quantity<GaugePressure> {
     private static final Unit KILOPASCAL = Unit.of("kPa gauge", 1000, "kPag", "kPa(g)", "kPa g");
     private static final Unit PASCAL = Unit.of("Pa gauge", 1, "Pag", "Pa(g)");
     private static final Unit MEGAPASCAL = Unit.of("MPa gauge", 1e6, "MPag", "MPa(g)");
@@ -126,7 +126,7 @@ public final class GaugePressure extends Scalar<GaugePressure> {
      * @throws IllegalArgumentException if the value is not finite, or a vacuum reading negative
      */
     public static GaugePressure parse(String text) {
-        Reading reading = KIND.read(text);
+        Written reading = KIND.read(text);
         return of(reading.value(), reading.unit());
     }
 

@@ -3,7 +3,7 @@ package org.satline.quantity;
 /**
  * Length, height or altitude; signed, since a site can lie below sea level. Immutable, thread-safe. Held in metres.
  */
-public final class Length extends Scalar<Length> {
+public final class Length extends Quantity<Length> {
     private static final Unit METRE = Unit.of("m", 1, "metre", "metres", "meter", "meters");
     private static final Unit MILLIMETRE = Unit.ratio("mm", 1, 1000);
     private static final Unit FOOT = Unit.of("ft", Factors.FOOT_M, "foot", "feet");

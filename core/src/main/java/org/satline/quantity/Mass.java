@@ -5,7 +5,7 @@ import java.util.Objects;
 /**
  * Mass, as a scale shows it; never negative. Immutable, thread-safe. Held in kilograms.
  */
-public final class Mass extends Scalar<Mass> {
+public final class Mass extends Quantity<Mass> {
     static final Unit KILOGRAM = Unit.of("kg", 1, "kilogram", "kilograms");
     static final Unit GRAM = Unit.ratio("g", 1, 1000, "gram", "grams");
     static final Unit POUND = Unit.of("lb", Factors.POUND_KG, "lbs", "lbm", "pound", "pounds");

@@ -5,7 +5,7 @@ import java.util.Objects;
 /**
  * Signed mass, such as what a scale gained or lost; positive for a gain. Immutable, thread-safe. Held in kilograms.
  */
-public final class MassDifference extends Scalar<MassDifference> {
+public final class MassDifference extends Quantity<MassDifference> {
     private static final Unit KILOGRAM = Mass.KILOGRAM;
     private static final Unit GRAM = Mass.GRAM;
     private static final Unit POUND = Mass.POUND;

@@ -4,7 +4,7 @@ package org.satline.quantity;
  * Power, such as a cooling capacity; never negative. Immutable, thread-safe. Held in watts. The Btu is the International Table one; a ton
  * of refrigeration is 12 000 Btu/h.
  */
-public final class Power extends Scalar<Power> {
+public final class Power extends Quantity<Power> {
     /** Btu per hour in a ton of refrigeration, by definition (NIST SP 811, appendix B). */
     private static final double TON_BTU_PER_HOUR = 12000;
 

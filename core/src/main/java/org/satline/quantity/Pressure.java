@@ -8,7 +8,7 @@ import java.util.stream.Stream;
  * Absolute pressure {@code p}, held in pascals, 0 or more. Immutable, thread-safe. A gauge reading becomes one only together with
  * the atmosphere it was read in: {@link #ofGauge}. Microns are micrometres of mercury, the absolute unit of vacuum gauges.
  */
-public final class Pressure extends Scalar<Pressure> {
+public final class Pressure extends Quantity<Pressure> {
     private static final Unit PASCAL = Unit.of("Pa", 1, "pascal", "pascals", "Pa absolute");
     private static final Unit KILOPASCAL =
             Unit.of("kPa", 1000, "kPa absolute", "kPa abs", "kPa(a)", "kPaa", "kilopascal", "kilopascals");
@@ -197,7 +197,7 @@ public final class Pressure extends Scalar<Pressure> {
      */
     public static Pressure parse(String text, Atmosphere atmosphere) {
         Objects.requireNonNull(atmosphere, "atmosphere");
-        Reading reading = WithAtmosphere.KIND.read(text);
+        Written reading = WithAtmosphere.KIND.read(text);
         if (GaugePressure.units().contains(reading.unit())) {
             return ofGauge(GaugePressure.of(reading.value(), reading.unit()), atmosphere);
         }

@@ -5,7 +5,7 @@ import java.util.Objects;
 /**
  * Difference of two pressures, such as the drop along a hose; signed. Immutable, thread-safe. Held in pascals; no atmosphere enters.
  */
-public final class PressureDifference extends Scalar<PressureDifference> {
+public final class PressureDifference extends Quantity<PressureDifference> {
     /** Conventional inch of water, Pa: 25.4 mm at 1000 kg/m3 and g_n; 249.0889 (NIST SP 811). */
     private static final double INCH_OF_WATER_PA = Factors.INCH_M * 1000 * Factors.STANDARD_GRAVITY;
 

@@ -59,6 +59,14 @@ final class QuantityKind {
         return units;
     }
 
+    /** The coherent unit of this kind: its numbers are the SI values. */
+    Unit siUnit() {
+        return units.stream()
+                .filter(Unit::isSi)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException(name + " has no SI unit"));
+    }
+
     /** SI value of a number in a unit: finite, and not under the floor of this kind. */
     double toSi(double value, Unit unit) {
         double si = unit.toSi(value) + 0.0;
@@ -99,12 +107,12 @@ final class QuantityKind {
 
     /** SI value of a text {@code number unit}. */
     double parse(String text) {
-        Reading reading = read(text);
+        Written reading = read(text);
         return toSi(reading.value(), reading.unit());
     }
 
     /** Splits a text {@code number unit}. */
-    Reading read(String text) {
+    Written read(String text) {
         Objects.requireNonNull(text, "text");
         if (text.length() > LONGEST_TEXT) {
             throw error(text, "is longer than " + LONGEST_TEXT + " characters", "write a number and a unit");
@@ -125,7 +133,7 @@ final class QuantityKind {
         if (unit.isEmpty()) {
             throw error(text, "has no unit", "write one after the number");
         }
-        return new Reading(Double.parseDouble(parts.group(1)), unit(unit, text));
+        return new Written(Double.parseDouble(parts.group(1)), unit(unit, text));
     }
 
     private Unit unit(String spelling, String text) {

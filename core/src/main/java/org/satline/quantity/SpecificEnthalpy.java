@@ -4,7 +4,7 @@ package org.satline.quantity;
  * Specific enthalpy {@code h}; signed, since its zero is a convention, which whoever computes it states. Immutable, thread-safe. Held in
  * J/kg. The Btu is the International Table one.
  */
-public final class SpecificEnthalpy extends Scalar<SpecificEnthalpy> {
+public final class SpecificEnthalpy extends Quantity<SpecificEnthalpy> {
     private static final Unit JOULE_PER_KILOGRAM = Unit.of("J/kg", 1);
     private static final Unit KILOJOULE_PER_KILOGRAM = Unit.of("kJ/kg", 1000, "J/g");
     private static final Unit BTU_PER_POUND = Unit.of("Btu/lb", Factors.BTU_PER_POUND, "Btu/lbm");

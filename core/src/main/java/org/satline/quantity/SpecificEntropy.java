@@ -4,7 +4,7 @@ package org.satline.quantity;
  * Specific entropy {@code s}; signed, since its zero is a convention, which whoever computes it states. Immutable, thread-safe. Held
  * in J/(kg K). The Btu is the International Table one.
  */
-public final class SpecificEntropy extends Scalar<SpecificEntropy> {
+public final class SpecificEntropy extends Quantity<SpecificEntropy> {
     static final Unit JOULE_PER_KILOGRAM_KELVIN =
             Unit.of("J/(kg K)", 1, "J/kg-K", "J/kgK", "J/(kg*K)", "J/(kg\u00B7K)");
     static final Unit KILOJOULE_PER_KILOGRAM_KELVIN =

@@ -4,7 +4,7 @@ package org.satline.quantity;
  * Specific heat capacity, {@code c_p} or {@code c_V}; above 0. Immutable, thread-safe. Held in J/(kg K). The Btu is the International
  * Table one.
  */
-public final class SpecificHeatCapacity extends Scalar<SpecificHeatCapacity> {
+public final class SpecificHeatCapacity extends Quantity<SpecificHeatCapacity> {
     private static final Unit JOULE_PER_KILOGRAM_KELVIN = SpecificEntropy.JOULE_PER_KILOGRAM_KELVIN;
     private static final Unit KILOJOULE_PER_KILOGRAM_KELVIN = SpecificEntropy.KILOJOULE_PER_KILOGRAM_KELVIN;
     private static final Unit BTU_PER_POUND_FAHRENHEIT_DEGREE = SpecificEntropy.BTU_PER_POUND_FAHRENHEIT_DEGREE;

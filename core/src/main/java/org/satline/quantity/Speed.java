@@ -3,7 +3,7 @@ package org.satline.quantity;
 /**
  * Speed, of sound or of air; never negative. Immutable, thread-safe. Held in m/s.
  */
-public final class Speed extends Scalar<Speed> {
+public final class Speed extends Quantity<Speed> {
     private static final Unit METRE_PER_SECOND = Unit.of("m/s", 1);
     private static final Unit FOOT_PER_SECOND = Unit.of("ft/s", Factors.FOOT_M, "fps");
     private static final Unit FOOT_PER_MINUTE = Unit.ratio("ft/min", Factors.FOOT_M, 60, "fpm");

@@ -7,7 +7,7 @@ import java.util.Objects;
  * Thermodynamic temperature {@code T}, held in kelvins, above 0 K. Immutable, thread-safe. A point on a scale: two of them have a
  * {@link TemperatureDifference} and no sum. Celsius and Fahrenheit round trips may lose the last digit.
  */
-public final class Temperature extends Scalar<Temperature> {
+public final class Temperature extends Quantity<Temperature> {
     /** 0 degC in kelvins, exact by definition (SI Brochure, 9th ed.). The only place where 273.15 is written. */
     private static final double CELSIUS_ZERO_K = 273.15;
     /** Reading of a Fahrenheit thermometer at 0 degC. */

@@ -6,7 +6,7 @@ import java.util.Objects;
  * Difference of two temperatures, such as superheat, subcooling or glide; signed. Immutable, thread-safe. Held in kelvins; 5 K are
  * 5 Celsius degrees and 9 Fahrenheit degrees, with no zero point in between.
  */
-public final class TemperatureDifference extends Scalar<TemperatureDifference> {
+public final class TemperatureDifference extends Quantity<TemperatureDifference> {
     private static final Unit KELVIN = Unit.of("K", 1, "kelvin", "kelvins", "C", "degC", "\u00B0C", "deg C", "\u2103");
     private static final Unit FAHRENHEIT_DEGREE =
             Unit.ratio("degF", 5, Factors.FAHRENHEIT_DEGREES_PER_FIVE_KELVINS, "F", "\u00B0F", "deg F", "\u2109");

@@ -24,6 +24,10 @@ record Unit(String symbol, double zero, double multiplier, double divisor, doubl
         return new Unit(symbol, 0, multiplier, divisor, 0, List.of(spellings));
     }
 
+    boolean isSi() {
+        return zero == 0 && multiplier == 1 && divisor == 1 && origin == 0;
+    }
+
     double toSi(double value) {
         return (value - zero) * multiplier / divisor + origin;
     }

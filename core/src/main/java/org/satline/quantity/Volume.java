@@ -3,7 +3,7 @@ package org.satline.quantity;
 /**
  * Volume; never negative. Immutable, thread-safe. Held in cubic metres.
  */
-public final class Volume extends Scalar<Volume> {
+public final class Volume extends Quantity<Volume> {
     /** Cubic inch, m3, exact but for rounding. */
     private static final double CUBIC_INCH_M3 = Factors.INCH_M * Factors.INCH_M * Factors.INCH_M;
 

@@ -3,7 +3,7 @@ package org.satline.quantity;
 /**
  * Volume flow, as of air over a coil; never negative. Immutable, thread-safe. Held in m3/s.
  */
-public final class VolumeFlow extends Scalar<VolumeFlow> {
+public final class VolumeFlow extends Quantity<VolumeFlow> {
     private static final Unit CUBIC_METRE_PER_SECOND = Unit.of("m3/s", 1);
     private static final Unit CUBIC_METRE_PER_HOUR = Unit.ratio("m3/h", 1, 3600, "m3/hr");
     private static final Unit LITRE_PER_SECOND = Unit.ratio("L/s", 1, 1000);

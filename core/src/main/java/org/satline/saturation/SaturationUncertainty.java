@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
+import org.satline.quantity.Atmosphere;
 import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -32,7 +33,8 @@ import org.satline.refrigerant.Refrigerant;
  * point the first-order shares are too small.
  */
 public final class SaturationUncertainty {
-    private static final double NORMAL_PRESSURE_PA = 101325;
+    private static final double NORMAL_PRESSURE_PA =
+            Atmosphere.standard().pressure().pascals();
     private static final double NOTABLE_K = 0.5;
 
     private final FluidModel model;

@@ -29,7 +29,8 @@ public record AirConditions(Temperature outdoor, Temperature returnDryBulb, Temp
      * @return 35.0, 26.7 and 19.4 degC
      */
     public static AirConditions rated() {
-        return ofCelsius((95 - 32) / 1.8, (80 - 32) / 1.8, (67 - 32) / 1.8);
+        return new AirConditions(
+                Temperature.ofFahrenheit(95), Temperature.ofFahrenheit(80), Temperature.ofFahrenheit(67));
     }
 
     /**

@@ -1,8 +1,8 @@
 package org.satline.simulation;
 
-import org.satline.charge.SystemReadings;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Place;
+import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Power;
 import org.satline.quantity.Pressure;
@@ -67,14 +67,14 @@ public record SteadyState(
      */
     public SystemReadings exactReadings(AirConditions air) {
         return SystemReadings.builder()
-                .suction(PressureReading.exact(suctionPressure), TemperatureReading.exact(suctionLine))
-                .liquid(PressureReading.exact(liquidPressure), TemperatureReading.exact(liquidLine))
-                .dischargeLine(TemperatureReading.exact(dischargeLine))
-                .returnDryBulb(TemperatureReading.exact(air.returnDryBulb()))
-                .returnWetBulb(TemperatureReading.exact(air.returnWetBulb()))
-                .supplyDryBulb(TemperatureReading.exact(supplyDryBulb))
-                .condenserAir(TemperatureReading.exact(air.outdoor()))
-                .condenserAirLeaving(TemperatureReading.exact(condenserAirLeaving))
+                .suction(Reading.exact(suctionPressure), Reading.exact(suctionLine))
+                .liquid(Reading.exact(liquidPressure), Reading.exact(liquidLine))
+                .put(Place.DISCHARGE_LINE, Reading.exact(dischargeLine))
+                .put(Place.RETURN_DRY_BULB, Reading.exact(air.returnDryBulb()))
+                .put(Place.RETURN_WET_BULB, Reading.exact(air.returnWetBulb()))
+                .put(Place.SUPPLY_DRY_BULB, Reading.exact(supplyDryBulb))
+                .put(Place.OUTDOOR_AIR, Reading.exact(air.outdoor()))
+                .put(Place.OUTDOOR_AIR_LEAVING, Reading.exact(condenserAirLeaving))
                 .build();
     }
 }

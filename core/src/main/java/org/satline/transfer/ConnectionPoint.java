@@ -3,13 +3,14 @@ package org.satline.transfer;
 import java.util.List;
 import java.util.Locale;
 import org.satline.explanation.Step;
+import org.satline.measurement.Reading;
+import org.satline.measurement.StandardUncertainty;
+import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
-import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
-import org.satline.quantity.TemperatureDifference;
 import org.satline.saturation.SaturationCurve;
 
 /**
@@ -17,19 +18,13 @@ import org.satline.saturation.SaturationCurve;
  *
  * @param kind what it is
  * @param pressure its pressure, absolute
- * @param expandedUncertainty the expanded uncertainty of that pressure, k = 2, not below zero
  * @param steps how the pressure was found
  */
-public record ConnectionPoint(
-        PointKind kind, Pressure pressure, PressureDifference expandedUncertainty, List<Step> steps) {
+public record ConnectionPoint(PointKind kind, Reading<Pressure> pressure, List<Step> steps) {
     /** {@inheritDoc} */
     public ConnectionPoint {
         Parts.required("kind pressure", kind, pressure);
         steps = List.copyOf(steps);
-        if (!(expandedUncertainty.pascals() >= 0)) {
-            throw new IllegalArgumentException("uncertainty " + expandedUncertainty + " of the pressure at the " + kind
-                    + " is below zero; give its amount");
-        }
     }
 
     /**
@@ -37,24 +32,21 @@ public record ConnectionPoint(
      *
      * @param kind what it is
      * @param reading the gauge reading
-     * @param atmosphere the local atmosphere
-     * @param expandedUncertainty of the reading, k = 2
+     * @param atmosphere the local atmosphere, taken as exact
      * @return the point
      */
-    public static ConnectionPoint byGauge(
-            PointKind kind, GaugePressure reading, Atmosphere atmosphere, PressureDifference expandedUncertainty) {
-        Pressure absolute = Pressure.ofGauge(reading, atmosphere);
+    public static ConnectionPoint byGauge(PointKind kind, Reading<GaugePressure> reading, Atmosphere atmosphere) {
+        Pressure absolute = Pressure.ofGauge(reading.value(), atmosphere);
         return new ConnectionPoint(
                 kind,
-                absolute,
-                expandedUncertainty,
+                new Reading<>(absolute, reading.budget(), reading.shown()),
                 List.of(new Step(
                         "pressure at the " + kind,
                         "p = p_gauge + p_atm",
                         String.format(
                                 Locale.ROOT,
                                 "%.2f kPa + %.2f kPa",
-                                reading.kilopascals(),
+                                reading.value().kilopascals(),
                                 atmosphere.pressure().kilopascals()),
                         FlowCheck.figure(absolute.pascals()),
                         "gauge reading; atmosphere: " + atmosphere.description())));
@@ -66,24 +58,24 @@ public record ConnectionPoint(
      * @param kind one of its valves
      * @param curve the saturation curve of what it holds
      * @param temperature the temperature of the cylinder
-     * @param expandedUncertainty of the temperature, k = 2
      * @return the point
      */
     public static ConnectionPoint bySaturation(
-            PointKind kind, SaturationCurve curve, Temperature temperature, TemperatureDifference expandedUncertainty) {
-        double t = temperature.kelvins();
+            PointKind kind, SaturationCurve curve, Reading<Temperature> temperature) {
+        double t = temperature.value().kelvins();
         double bubble = curve.bubblePressurePa(t);
         double dew = curve.dewPressurePa(t);
         double middle = (bubble + dew) / 2;
         double half = Math.abs(bubble - dew) / 2;
-        double spread = slope(curve, t) * Math.abs(expandedUncertainty.kelvins());
-        // the liquid level is not known: anywhere between dew and bubble is equally likely, u = half / sqrt(3), U = 2 u
-        double expanded = Math.hypot(spread, 2 * half / Math.sqrt(3));
+        // the liquid level is not known: anywhere between dew and bubble is equally likely
+        UncertaintyBudget budget = temperature
+                .budget()
+                .scaled(slope(curve, t))
+                .plus(UncertaintyBudget.of("liquid level in the " + kind, StandardUncertainty.ofLimits(half)));
         String gas = curve.refrigerant().designation();
         return new ConnectionPoint(
                 kind,
-                Pressure.ofPascals(middle),
-                PressureDifference.ofPascals(expanded),
+                new Reading<>(Pressure.ofPascals(middle), budget, temperature.shown()),
                 List.of(new Step(
                         "pressure in the " + kind,
                         "p = (p_bubble(T) + p_dew(T)) / 2",
@@ -91,7 +83,7 @@ public record ConnectionPoint(
                                 Locale.ROOT,
                                 "%s at %.2f degC: (%.2f kPa + %.2f kPa) / 2",
                                 gas,
-                                temperature.celsius(),
+                                temperature.value().celsius(),
                                 bubble / 1000,
                                 dew / 1000),
                         FlowCheck.figure(middle),
@@ -110,20 +102,17 @@ public record ConnectionPoint(
      *
      * @param kind what it is
      * @param absolute the absolute pressure
-     * @param expandedUncertainty of the reading, k = 2
      * @return the point
      */
-    public static ConnectionPoint byVacuumGauge(
-            PointKind kind, Pressure absolute, PressureDifference expandedUncertainty) {
+    public static ConnectionPoint byVacuumGauge(PointKind kind, Reading<Pressure> absolute) {
         return new ConnectionPoint(
                 kind,
                 absolute,
-                expandedUncertainty,
                 List.of(new Step(
                         "pressure at the " + kind,
                         "p",
                         "vacuum gauge",
-                        FlowCheck.figure(absolute.pascals()),
+                        FlowCheck.figure(absolute.value().pascals()),
                         "reading")));
     }
 
@@ -136,8 +125,7 @@ public record ConnectionPoint(
     public static ConnectionPoint atmosphere(Atmosphere atmosphere) {
         return new ConnectionPoint(
                 PointKind.ATMOSPHERE,
-                atmosphere.pressure(),
-                PressureDifference.ZERO,
+                Reading.exact(atmosphere.pressure()),
                 List.of(new Step(
                         "pressure of the atmosphere",
                         "p_atm",

@@ -27,18 +27,18 @@ public final class FlowCheck {
      * @return the direction, or that it is too close to call
      */
     public static Flow between(ConnectionPoint first, ConnectionPoint second) {
-        double difference = first.pressure().pascals() - second.pressure().pascals();
+        double difference =
+                first.pressure().value().pascals() - second.pressure().value().pascals();
         // independent readings, JCGM 100, 5.1.2
         double expanded = Math.hypot(
-                first.expandedUncertainty().pascals(),
-                second.expandedUncertainty().pascals());
+                first.pressure().expandedUncertainty(), second.pressure().expandedUncertainty());
         List<Step> steps = new ArrayList<>(first.steps());
         steps.addAll(second.steps());
         steps.add(new Step(
                 "driving pressure",
                 "p(" + first.kind() + ") - p(" + second.kind() + ")",
-                figure(first.pressure().pascals()) + " - "
-                        + figure(second.pressure().pascals()),
+                figure(first.pressure().value().pascals()) + " - "
+                        + figure(second.pressure().value().pascals()),
                 figure(difference) + ", expanded uncertainty " + figure(expanded),
                 "JCGM 100, 5.1.2, k = 2"));
         if (!(Math.abs(difference) > expanded)) {
@@ -100,7 +100,7 @@ public final class FlowCheck {
 
     private static Medium medium(ConnectionPoint from) {
         // an evacuated cylinder has no liquid to give, whatever the valve
-        boolean empty = from.kind().isCylinder() && from.pressure().pascals() < EVACUATED_BELOW_PA;
+        boolean empty = from.kind().isCylinder() && from.pressure().value().pascals() < EVACUATED_BELOW_PA;
         return empty && from.kind().leaving() == Medium.LIQUID
                 ? Medium.VAPOUR
                 : from.kind().leaving();
@@ -119,7 +119,9 @@ public final class FlowCheck {
         if (source == Owner.VACUUM_PUMP) {
             found.add(FlowWarning.OUT_OF_VACUUM_PUMP);
         }
-        if (sink == Owner.VACUUM_PUMP && from.pressure().pascals() > EVACUATED_BELOW_PA && source != Owner.ATMOSPHERE) {
+        if (sink == Owner.VACUUM_PUMP
+                && from.pressure().value().pascals() > EVACUATED_BELOW_PA
+                && source != Owner.ATMOSPHERE) {
             found.add(FlowWarning.PRESSURE_INTO_VACUUM_PUMP);
         }
         if (source == Owner.RECOVERY_CYLINDER && sink == Owner.SYSTEM) {
@@ -137,7 +139,9 @@ public final class FlowCheck {
         if (medium(from) == Medium.LIQUID && to.kind() == PointKind.LOW_SIDE_PORT) {
             found.add(FlowWarning.LIQUID_TO_SUCTION);
         }
-        if (to.kind().isCylinder() && to.pressure().pascals() < EVACUATED_BELOW_PA && source != Owner.ATMOSPHERE) {
+        if (to.kind().isCylinder()
+                && to.pressure().value().pascals() < EVACUATED_BELOW_PA
+                && source != Owner.ATMOSPHERE) {
             found.add(FlowWarning.FAST_INTO_VACUUM);
         }
         return found;
@@ -152,6 +156,10 @@ public final class FlowCheck {
     }
 
     static String figure(double pascals) {
-        return String.format(Locale.ROOT, "%.2f kPa (%.2f psi)", pascals / 1000, pascals / 6894.757293168361);
+        return String.format(
+                Locale.ROOT,
+                "%.2f kPa (%.2f psi)",
+                pascals / 1000,
+                PressureDifference.ofPascals(pascals).psi());
     }
 }

@@ -1,6 +1,5 @@
 /**
- * Moving refrigerant: which way it will flow, how to purge a hose, where recovered refrigerant may go, and the ledger that accounts for
- * every gram. Read {@link org.satline.transfer.FlowCheck} first.
+ * Moving refrigerant: which way it will flow, and how to purge a hose. Read {@link org.satline.transfer.FlowCheck} first.
  *
  * <p>The figures help a licensed person; the rule text in force and the local code govern.
  */

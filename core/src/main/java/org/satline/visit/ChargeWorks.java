@@ -16,7 +16,6 @@ import org.satline.charge.StepAdvisor;
 import org.satline.charge.StepLimits;
 import org.satline.charge.StepReading;
 import org.satline.cylinder.Room;
-import org.satline.cylinder.Scale;
 import org.satline.quantity.Mass;
 import org.satline.quantity.TemperatureDifference;
 
@@ -28,6 +27,8 @@ final class ChargeWorks {
     private static final double USUAL_SUPERHEAT_K = 6;
     /** What hose and hand resolve where no scale is named; common practice, no source. */
     private static final double SMALLEST_KG = 0.02;
+    /** A step is at least this many times the expanded uncertainty of one weighing; common practice, no source. */
+    private static final double TIMES_THE_SCALE = 2;
 
     private final VisitInput input;
     private final Margins margins;
@@ -129,8 +130,7 @@ final class ChargeWorks {
     private Optional<StepLimits> limits(Mass fullCharge) {
         Mass smallest = Mass.ofKilograms(input.cylinder()
                 .flatMap(CylinderOnSite::scale)
-                .map(Scale::expandedUncertainty)
-                .map(expanded -> 2 * expanded.kilograms())
+                .map(scale -> TIMES_THE_SCALE * scale.weighed().expandedUncertainty())
                 .orElse(SMALLEST_KG));
         Mass room = fullCharge;
         if (cylinder.isPresent() && level == ChargeLevel.HIGH) {

@@ -5,21 +5,21 @@ import java.util.List;
 import java.util.Optional;
 import org.satline.cylinder.ContentsCheck;
 import org.satline.cylinder.ContentsFinding;
-import org.satline.cylinder.ContentsReading;
 import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Refusal.Reason;
 import org.satline.quantity.Atmosphere;
-import org.satline.quantity.Density;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
 
 /** Reasons not to fill a cylinder that its label, weight, pressure and temperature give only together. */
 final class CylinderDoubts {
     private static final String PRACTICE = "common practice, no source";
     /** Above this a cylinder said to hold nothing is not evacuated: half a standard atmosphere; common practice, no source. */
-    private static final double EVACUATED_BELOW_PA = 101325.0 / 2;
+    private static final double EVACUATED_BELOW_PA =
+            Atmosphere.standard().pressure().pascals() / 2;
     /** A pressure above this multiple of the service pressure is beyond what 49 CFR 173.301a(c) allows at 131 degF. */
     private static final double SERVICE_FACTOR = 1.25;
 
@@ -50,8 +50,9 @@ final class CylinderDoubts {
         }
         Optional<GaugePressure> service = cylinder.stamps().servicePressure();
         Optional<Pressure> inside = cylinder.pressure();
-        if (inside.isEmpty() && cylinder.holding().isPresent() && kelvins <= holding.maxTemperatureK()) {
-            inside = Optional.of(Pressure.ofPascals(holding.bubblePressurePa(kelvins)));
+        if (cylinder.holding().isPresent()) {
+            inside = cylinder.pressureInside(holding);
+            aboveCritical(cylinder, holding).ifPresent(found::add);
         }
         if (service.isPresent() && inside.isPresent()) {
             double gauge = inside.get().gauge(site).pascals();
@@ -64,6 +65,20 @@ final class CylinderDoubts {
                         "49 CFR 173.301a(c)"));
             }
         }
+    }
+
+    /** Above the end of its line neither pressure nor level tells what is inside, so it is neither filled nor charged from. */
+    private static Optional<Refusal> aboveCritical(CylinderOnSite cylinder, SaturationCurve holding) {
+        if (cylinder.temperature().kelvins() <= holding.maxTemperatureK()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Refusal(
+                Reason.TOO_WARM,
+                "the cylinder is at " + Figures.of(cylinder.temperature()) + ", warmer than the "
+                        + Figures.of(Temperature.ofKelvins(holding.maxTemperatureK())) + " where the liquid of "
+                        + holding.refrigerant().designation()
+                        + " ends: its pressure tells nothing of its contents; let it cool in the shade, then read again",
+                PRACTICE));
     }
 
     private static void saidToHoldNothing(CylinderOnSite cylinder, List<Refusal> found) {
@@ -95,20 +110,7 @@ final class CylinderDoubts {
         if (!(pressure.pascals() > 0) || kelvins < holding.minTemperatureK() || kelvins > holding.maxTemperatureK()) {
             return;
         }
-        Optional<Density> density = cylinder.insideBeforeKg()
-                .filter(inside -> inside > 0)
-                .map(inside -> Density.ofKilogramsPerCubicMetre(
-                        inside / cylinder.stamps().volume().cubicMetres()));
-        ContentsFinding finding = ContentsCheck.check(
-                holding,
-                List.of(),
-                new ContentsReading(
-                        pressure,
-                        cylinder.pressureUncertainty().abs(),
-                        cylinder.temperature(),
-                        cylinder.temperatureUncertainty().abs(),
-                        true,
-                        density));
+        ContentsFinding finding = ContentsCheck.check(holding, List.of(), cylinder.contentsReading(pressure));
         if (finding instanceof ContentsFinding.Consistent || finding instanceof ContentsFinding.LiquidGone) {
             return;
         }

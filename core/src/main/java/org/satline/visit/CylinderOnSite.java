@@ -2,17 +2,23 @@ package org.satline.visit;
 
 import java.util.List;
 import java.util.Optional;
+import org.satline.cylinder.ClosedVessel;
+import org.satline.cylinder.ContentsReading;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.Jurisdiction;
 import org.satline.cylinder.Scale;
+import org.satline.duty.Holder.Provenance;
+import org.satline.equilibrium.FluidModel;
+import org.satline.quantity.Density;
 import org.satline.quantity.Mass;
+import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Refrigerant;
-import org.satline.transfer.Holder.Provenance;
+import org.satline.saturation.SaturationCurve;
 import org.satline.transfer.PointKind;
 
 /**
@@ -123,6 +129,41 @@ public record CylinderOnSite(
      */
     Optional<Mass> weighedContents() {
         return insideKg().filter(inside -> inside > 0).map(Mass::ofKilograms);
+    }
+
+    /** Whether its temperature is on the saturation line of what it holds; above the line's warm end there is neither liquid nor vapour. */
+    boolean isOn(SaturationCurve curve) {
+        return temperature.kelvins() >= curve.minTemperatureK() && temperature.kelvins() <= curve.maxTemperatureK();
+    }
+
+    /** The pressure inside: by gauge, else by saturation, else that of the weighed contents in their volume; nothing where none of these tells it. */
+    Optional<Pressure> pressureInside(SaturationCurve curve) {
+        return pressure.or(() -> isOn(curve)
+                ? Optional.of(curve.bubblePressure(temperature))
+                : weighedContents().flatMap(mass -> pressureOf(curve.refrigerant(), mass)));
+    }
+
+    private Optional<Pressure> pressureOf(Refrigerant held, Mass contents) {
+        try {
+            return Optional.of(ClosedVessel.of(FluidModel.of(held), stamps.volume(), contents)
+                    .at(temperature)
+                    .pressure());
+        } catch (OutOfValidityException e) {
+            return Optional.empty(); // beyond the pressures of the equation, or beside the critical point
+        }
+    }
+
+    /** What to hold the contents against: the pressure with the temperature, and the weight of what is inside now. */
+    ContentsReading contentsReading(Pressure inside) {
+        return new ContentsReading(
+                inside,
+                pressureUncertainty.abs(),
+                temperature,
+                temperatureUncertainty.abs(),
+                atRest,
+                weighedContents()
+                        .map(mass -> Density.ofKilogramsPerCubicMetre(
+                                mass.kilograms() / stamps.volume().cubicMetres())));
     }
 
     /** Gross less tare now, below zero where the weight is below the tare; nothing without a scale. */

@@ -3,6 +3,7 @@ package org.satline.visit;
 import java.util.Locale;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
+import org.satline.quantity.MassDifference;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
@@ -31,8 +32,12 @@ final class Figures {
         return figure("%.2f lb (%.2f kg)", mass.pounds(), mass.kilograms());
     }
 
+    static String of(MassDifference mass) {
+        return figure("%.2f lb (%.2f kg)", mass.pounds(), mass.kilograms());
+    }
+
     /** For limits: rounded down, so that the printed figure is never above the one computed. */
-    static String down(Mass mass) {
+    static String down(MassDifference mass) {
         return figure(
                 "%.2f lb (%.2f kg)", Math.floor(mass.pounds() * 100) / 100, Math.floor(mass.kilograms() * 100) / 100);
     }

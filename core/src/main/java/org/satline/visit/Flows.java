@@ -17,12 +17,18 @@ final class Flows {
 
     static List<Flow> of(VisitInput input, SaturationCurve systemCurve) {
         return input.cylinder()
-                .map(cylinder -> FlowCheck.ports(input.openPorts(), point(cylinder, systemCurve)))
+                .flatMap(cylinder -> point(cylinder, systemCurve))
+                .map(point -> FlowCheck.ports(input.openPorts(), point))
                 .orElse(List.of());
     }
 
-    private static ConnectionPoint point(CylinderOnSite cylinder, SaturationCurve systemCurve) {
-        return cylinder.pressure()
+    /** Nothing where the cylinder has no gauge and is off the saturation line of what it holds: then no pressure is known to flow by. */
+    private static Optional<ConnectionPoint> point(CylinderOnSite cylinder, SaturationCurve systemCurve) {
+        SaturationCurve inside = curve(cylinder.holding(), systemCurve);
+        if (cylinder.pressure().isEmpty() && !cylinder.isOn(inside)) {
+            return Optional.empty();
+        }
+        return Optional.of(cylinder.pressure()
                 .map(pressure -> new ConnectionPoint(
                         cylinder.valve(),
                         pressure,
@@ -35,10 +41,7 @@ final class Flows {
                                 pressure.toString(),
                                 "gauge on the cylinder"))))
                 .orElseGet(() -> ConnectionPoint.bySaturation(
-                        cylinder.valve(),
-                        curve(cylinder.holding(), systemCurve),
-                        cylinder.temperature(),
-                        cylinder.temperatureUncertainty()));
+                        cylinder.valve(), inside, cylinder.temperature(), cylinder.temperatureUncertainty())));
     }
 
     /** The curve of what a cylinder holds; that of the system where it holds the same or nothing. */

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import org.satline.cylinder.ContentsFinding;
 import org.satline.cylinder.Refusal;
+import org.satline.duty.TransferRules;
+import org.satline.duty.TransferRules.Answer;
 import org.satline.explanation.Step;
 import org.satline.quantity.Parts;
 import org.satline.safety.Caution;
 import org.satline.transfer.HoseSide;
 import org.satline.transfer.Medium;
 import org.satline.transfer.PurgePlan;
-import org.satline.transfer.TransferRules;
-import org.satline.transfer.TransferRules.Answer;
 
 /**
  * What is to know about the cylinder that is hooked up, beside the room in it. Immutable, thread-safe.

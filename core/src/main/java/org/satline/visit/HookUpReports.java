@@ -1,16 +1,18 @@
 package org.satline.visit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.satline.cylinder.ClosedVessel;
 import org.satline.cylinder.ContentsCheck;
 import org.satline.cylinder.ContentsFinding;
-import org.satline.cylinder.ContentsReading;
 import org.satline.cylinder.VesselCondition;
+import org.satline.duty.Holder;
+import org.satline.duty.Holder.Kind;
+import org.satline.duty.Holder.Provenance;
+import org.satline.duty.TransferRules;
 import org.satline.equilibrium.FluidModel;
 import org.satline.quantity.Atmosphere;
-import org.satline.quantity.Density;
+import org.satline.quantity.Mass;
 import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -18,10 +20,6 @@ import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
-import org.satline.transfer.Holder;
-import org.satline.transfer.Holder.Kind;
-import org.satline.transfer.Holder.Provenance;
-import org.satline.transfer.TransferRules;
 
 /** Works out what is to know about the cylinder that is hooked up: what it holds, how it warms, whose it is, and its hoses. */
 final class HookUpReports {
@@ -69,52 +67,47 @@ final class HookUpReports {
         if (pressure.isEmpty() || cylinder.holding().isEmpty()) {
             return Optional.empty();
         }
-        Optional<Density> density = cylinder.weighedContents()
-                .map(mass -> Density.ofKilogramsPerCubicMetre(
-                        mass.kilograms() / cylinder.stamps().volume().cubicMetres()));
+        SaturationCurve label = SaturationCurves.of(cylinder.holding().get());
+        if (!cylinder.isOn(label)) {
+            return Optional.empty();
+        }
         Catalogue catalogue = Catalogue.standard();
         return Optional.of(ContentsCheck.check(
-                SaturationCurves.of(cylinder.holding().get()),
+                label,
                 IN_CYLINDERS.stream()
                         .map(catalogue::find)
                         .map(SaturationCurves::of)
                         .toList(),
-                new ContentsReading(
-                        pressure.get(),
-                        cylinder.pressureUncertainty().abs(),
-                        cylinder.temperature(),
-                        cylinder.temperatureUncertainty().abs(),
-                        cylinder.atRest(),
-                        density)));
+                cylinder.contentsReading(pressure.get())));
     }
 
     private static Optional<VesselReport> vessel(CylinderOnSite cylinder, Atmosphere site) {
-        return cylinder.holding()
-                .flatMap(held -> cylinder.weighedContents().map(contents -> {
-                    ClosedVessel vessel = ClosedVessel.of(
-                            FluidModel.of(held), cylinder.stamps().volume(), contents);
-                    return new VesselReport(
-                            contents,
-                            vessel.at(cylinder.temperature()),
-                            warmer(vessel),
-                            vessel.liquidFull(),
-                            cylinder.stamps()
-                                    .servicePressure()
-                                    .map(gauge -> vessel.reaches(Pressure.ofGauge(gauge, site))));
-                }));
+        if (cylinder.holding().isEmpty() || cylinder.weighedContents().isEmpty()) {
+            return Optional.empty();
+        }
+        Mass contents = cylinder.weighedContents().get();
+        ClosedVessel vessel = ClosedVessel.of(
+                FluidModel.of(cylinder.holding().get()), cylinder.stamps().volume(), contents);
+        Optional<Pressure> mark = cylinder.stamps().servicePressure().map(gauge -> Pressure.ofGauge(gauge, site));
+        return condition(vessel, cylinder.temperature(), mark)
+                .map(now -> new VesselReport(
+                        contents, now, warmer(vessel, mark), vessel.liquidFull(), mark.map(vessel::reaches)));
     }
 
-    /** As far as the equation reaches: a liquid-full cylinder soon leaves its range of pressure. */
-    private static List<VesselCondition> warmer(ClosedVessel vessel) {
-        List<VesselCondition> conditions = new ArrayList<>();
-        for (double celsius : MET) {
-            try {
-                conditions.add(vessel.at(Temperature.ofCelsius(celsius)));
-            } catch (OutOfValidityException e) {
-                return conditions;
-            }
+    private static List<VesselCondition> warmer(ClosedVessel vessel, Optional<Pressure> mark) {
+        return MET.stream()
+                .flatMap(celsius -> condition(vessel, Temperature.ofCelsius(celsius), mark).stream())
+                .toList();
+    }
+
+    /** Nothing where the equation does not reach: a liquid-full cylinder soon leaves its range of pressure, and close to the critical point it tells none. */
+    private static Optional<VesselCondition> condition(
+            ClosedVessel vessel, Temperature temperature, Optional<Pressure> mark) {
+        try {
+            return Optional.of(vessel.at(temperature, mark));
+        } catch (OutOfValidityException e) {
+            return Optional.empty();
         }
-        return conditions;
     }
 
     private static List<TransferRules.Finding> rules(ServicedSystem system, CylinderOnSite cylinder) {

@@ -1,7 +1,6 @@
 package org.satline.visit;
 
 import java.util.List;
-import java.util.Optional;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Density;
 import org.satline.quantity.Pressure;
@@ -36,10 +35,7 @@ final class HosePurges {
         PurgePlan plan = plan(hose, input, cylinder, port, vapourOfSystem, inside);
         boolean fromCylinder = plan instanceof PurgePlan.Purge purge && purge.from() == HoseSide.CYLINDER;
         return new HosePurge(
-                hose,
-                fromCylinder
-                        ? plan(hose, input, cylinder, port, inside.dewVapourDensity(cylinder.temperature()), inside)
-                        : plan);
+                hose, fromCylinder ? plan(hose, input, cylinder, port, swept(cylinder, inside), inside) : plan);
     }
 
     private static PurgePlan plan(
@@ -76,8 +72,19 @@ final class HosePurges {
         if (cylinder.holding().isEmpty()) {
             return VesselState.EVACUATED;
         }
-        Optional<Pressure> read = cylinder.pressure();
-        return state(read.orElseGet(() -> inside.dewPressure(cylinder.temperature())), site);
+        if (cylinder.pressure().isEmpty() && cylinder.isOn(inside)) {
+            return state(inside.dewPressure(cylinder.temperature()), site);
+        }
+        return cylinder.pressureInside(inside)
+                .map(pressure -> state(pressure, site))
+                .orElse(VesselState.PRESSURISED);
+    }
+
+    /** Vapour of the cylinder; off its line that of the nearer end. */
+    private static Density swept(CylinderOnSite cylinder, SaturationCurve inside) {
+        double kelvins = Math.max(
+                inside.minTemperatureK(), Math.min(cylinder.temperature().kelvins(), inside.maxTemperatureK()));
+        return Density.ofKilogramsPerCubicMetre(inside.dewVapourDensity(kelvins));
     }
 
     private static VesselState state(Pressure pressure, Atmosphere site) {

@@ -2,7 +2,7 @@ package org.satline.visit;
 
 import org.satline.quantity.Length;
 import org.satline.quantity.Parts;
-import org.satline.transfer.CopperTube;
+import org.satline.step.CopperTube;
 
 /**
  * The two lines between the units, as built. Immutable, thread-safe.

@@ -11,11 +11,11 @@ import org.satline.charge.StepAdvice;
 import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Refusal.Reason;
 import org.satline.cylinder.Room;
+import org.satline.duty.TransferRules;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.transfer.Flow;
 import org.satline.transfer.FlowWarning;
 import org.satline.transfer.PointKind;
-import org.satline.transfer.TransferRules;
 
 /** What to do next, from the level of the charge, the cylinder and the way it would flow. */
 final class NextSteps {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.satline.charge.SystemReadings;
 import org.satline.explanation.Step;
-import org.satline.measurement.PressureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Pressure;
@@ -30,7 +30,7 @@ final class PressureReadouts {
         return List.copyOf(readouts);
     }
 
-    private PressureReadout readout(String name, PressureReading reading) {
+    private PressureReadout readout(String name, Reading<Pressure> reading) {
         Pressure absolute = reading.value();
         GaugePressure gauge = absolute.gauge(site);
         double p = absolute.pascals();

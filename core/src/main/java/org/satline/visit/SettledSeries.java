@@ -5,12 +5,11 @@ import org.satline.charge.LineMargin;
 import org.satline.charge.OperatingConditions;
 import org.satline.measurement.SettlingTest.Contradicted;
 import org.satline.measurement.SettlingTest.Settled;
+import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.TemperatureDifference;
 
 /** Holds the end of a series that stands still against the readings: a series of another moment proves nothing about them. */
 final class SettledSeries {
-    private static final double COVERAGE = 2;
-
     private SettledSeries() {}
 
     static OperatingConditions against(Optional<LineMargin> read, OperatingConditions conditions) {
@@ -33,6 +32,8 @@ final class SettledSeries {
      * their variance is common to both and the difference of the two is no more uncertain than one of them; the spread of the series is added.
      */
     private static double limitK(LineMargin read, Settled settled) {
-        return COVERAGE * Math.hypot(read.standardUncertaintyK(), settled.spread());
+        return read.budget()
+                .plus(UncertaintyBudget.of("spread of the series", settled.spread()))
+                .expanded();
     }
 }

@@ -9,9 +9,9 @@ import org.satline.cylinder.FillAssessor;
 import org.satline.cylinder.FillQuestion;
 import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Refusal.Reason;
+import org.satline.duty.Holder.Provenance;
 import org.satline.quantity.Atmosphere;
 import org.satline.saturation.SaturationCurve;
-import org.satline.transfer.Holder.Provenance;
 
 /** Reasons not to charge a system from a cylinder, by its stamps, by what it holds and how it stands. */
 final class SourceDoubts {

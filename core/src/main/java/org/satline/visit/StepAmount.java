@@ -3,7 +3,7 @@ package org.satline.visit;
 import java.util.Optional;
 import org.satline.charge.StepAdvice;
 import org.satline.cylinder.Scale;
-import org.satline.quantity.Mass;
+import org.satline.quantity.MassDifference;
 
 /** The next amount in words, and the reading of the scale at which it is reached. */
 final class StepAmount {
@@ -45,17 +45,17 @@ final class StepAmount {
         if (move.isEmpty() || cylinder.flatMap(CylinderOnSite::scale).isEmpty() || !rightCylinderHangs(move.get())) {
             return "";
         }
-        double shown = shown(cylinder.get().scale().orElseThrow()).pounds();
+        double shown = shownPounds(cylinder.get().scale().orElseThrow());
         double step = Math.floor(move.get().amount().pounds() * 100) / 100;
         double pounds = cylinder.get().receives()
                 ? Math.floor(100 * (shown + step) + ROUND_OFF) / 100
                 : Math.ceil(100 * (shown - step) - ROUND_OFF) / 100;
-        return ", that is " + Figures.of(Mass.ofPounds(pounds)) + " on the scale";
+        return ", that is " + Figures.of(MassDifference.ofPounds(pounds)) + " on the scale";
     }
 
-    private static Mass shown(Scale scale) {
+    private static double shownPounds(Scale scale) {
         return scale instanceof Scale.ZeroedAfterHookUp zeroed
-                ? zeroed.transferred()
-                : ((Scale.RunningGross) scale).reading();
+                ? zeroed.transferred().value().pounds()
+                : scale.weighed().value().pounds();
     }
 }

@@ -4,7 +4,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
+import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.safety.Caution;
 
@@ -13,7 +14,6 @@ final class VisitDoubts {
     private static final String PRACTICE = "common practice, no source";
     private static final String RETEST =
             "49 CFR 180.205(c): a cylinder filled before its due date may stay in service until it is emptied (from memory)";
-    private static final double COVERAGE = 2;
 
     private VisitDoubts() {}
 
@@ -59,12 +59,12 @@ final class VisitDoubts {
     }
 
     private static void warmSuctionLine(VisitInput input, List<Caution> doubts) {
-        Optional<TemperatureReading> air = input.readings().returnDryBulb();
+        Optional<Reading<Temperature>> air = input.readings().returnDryBulb();
         input.readings()
                 .suctionLine()
                 .ifPresent(line -> air.ifPresent(entering -> {
                     double excess = line.value().kelvins() - entering.value().kelvins();
-                    if (excess > COVERAGE * Math.hypot(line.standardUncertaintyK(), entering.standardUncertaintyK())) {
+                    if (excess > line.budget().minus(entering.budget()).expanded()) {
                         doubts.add(new Caution(
                                 "the suction line, " + line.value() + ", is warmer than the return air, "
                                         + entering.value()

@@ -11,8 +11,8 @@ import org.satline.charge.Margins;
 import org.satline.explanation.Step;
 import org.satline.quantity.Parts;
 import org.satline.safety.Caution;
+import org.satline.step.LineCharge;
 import org.satline.transfer.Flow;
-import org.satline.transfer.LineCharge;
 import org.satline.transfer.PointKind;
 
 /**

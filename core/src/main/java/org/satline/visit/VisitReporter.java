@@ -14,13 +14,13 @@ import org.satline.charge.Margins;
 import org.satline.charge.OperatingConditions;
 import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Room;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Temperature;
 import org.satline.safety.Caution;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
+import org.satline.step.LineCharge;
 import org.satline.transfer.Flow;
-import org.satline.transfer.LineCharge;
 
 /** Puts the rooms of the library together: from what was found on a visit to what follows from it. Stateless, thread-safe. */
 public final class VisitReporter {
@@ -69,7 +69,7 @@ public final class VisitReporter {
         return input.system().lineSet().map(lines -> {
             Temperature liquid = input.readings()
                     .liquidLine()
-                    .map(TemperatureReading::value)
+                    .map(Reading::value)
                     .orElseThrow(
                             () -> new IllegalArgumentException(
                                     "a line set is given, but no liquid line temperature; read it, the density in the line goes by it"));

@@ -52,8 +52,9 @@ final class WeightDoubts {
 
     /** Whether by its weight liquid fills the cylinder, so that no pressure computed from that weight means anything. */
     static boolean isBrimful(CylinderOnSite cylinder, SaturationCurve holding) {
-        double kelvins = cylinder.temperature().kelvins();
-        return covers(holding, kelvins)
+        // above the end of the line: what would have filled it with liquid before it got there
+        double kelvins = Math.min(cylinder.temperature().kelvins(), holding.maxTemperatureK());
+        return kelvins >= holding.minTemperatureK()
                 && cylinder.insideKg()
                         .filter(inside -> inside
                                 >= holding.bubbleLiquidDensity(kelvins)
@@ -81,7 +82,8 @@ final class WeightDoubts {
             return Optional.empty();
         }
         String gauge = cylinder.pressure()
-                .filter(read -> read.pascals() <= holding.bubblePressurePa(kelvins) + pressureDoubtPa())
+                .filter(read -> covers(holding, kelvins)
+                        && read.pascals() <= holding.bubblePressurePa(kelvins) + pressureDoubtPa())
                 .map(read -> "; the gauge, " + Figures.of(read)
                         + ", shows vapour above the liquid: the weight is impossible, or the gauge is wrong")
                 .orElse("");

@@ -10,8 +10,8 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Place;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -28,12 +28,12 @@ class ChargeJudgeTest {
     private static final SaturationCurve R410A =
             SaturationCurves.solving(Catalogue.standard().find("R-410A"));
 
-    private static PressureReading psig(double psig) {
-        return PressureReading.of(Pressure.parse(psig + " psig", Atmosphere.standard()), 3000, "gauge");
+    private static Reading<Pressure> psig(double psig) {
+        return Reading.of(Pressure.parse(psig + " psig", Atmosphere.standard()), 3000, "gauge");
     }
 
-    private static TemperatureReading degF(double fahrenheit) {
-        return TemperatureReading.of(Temperature.ofFahrenheit(fahrenheit), 0.5, "clamp at " + fahrenheit);
+    private static Reading<Temperature> degF(double fahrenheit) {
+        return Reading.of(Temperature.ofFahrenheit(fahrenheit), 0.5, "clamp at " + fahrenheit);
     }
 
     /** A line temperature so far from saturation at the pressure, so that the edge of the band can be met exactly. */
@@ -59,8 +59,8 @@ class ChargeJudgeTest {
 
     private static Verdict withOrifice(double superheatF, double subcoolingF, double wetBulbF, double dryBulbF) {
         SystemReadings readings = valve(superheatF, subcoolingF).toBuilder()
-                .returnWetBulb(degF(wetBulbF))
-                .condenserAir(degF(dryBulbF))
+                .put(Place.RETURN_WET_BULB, degF(wetBulbF))
+                .put(Place.OUTDOOR_AIR, degF(dryBulbF))
                 .build();
         return ChargeJudge.judge(R410A, readings, ChargeQuestion.of(MeteringDevice.FIXED_ORIFICE, Optional.empty()));
     }
@@ -139,8 +139,8 @@ class ChargeJudgeTest {
                 curve,
                 SystemReadings.builder()
                         .liquid(
-                                PressureReading.of(Pressure.ofPascals(curve.bubblePressurePa(315)), 0, "gauge"),
-                                TemperatureReading.of(Temperature.ofKelvins(315 - kelvins), 0.3, "clamp"))
+                                Reading.of(Pressure.ofPascals(curve.bubblePressurePa(315)), 0, "gauge"),
+                                Reading.of(Temperature.ofKelvins(315 - kelvins), 0.3, "clamp"))
                         .build(),
                 ChargeQuestion.of(MeteringDevice.EXPANSION_VALVE, Optional.of(TemperatureDifference.ofKelvins(5))));
     }

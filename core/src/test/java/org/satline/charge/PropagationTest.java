@@ -7,8 +7,7 @@ import java.util.Random;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
@@ -29,11 +28,11 @@ class PropagationTest {
         double uK = 0.4;
         SystemReadings readings = SystemReadings.builder()
                 .suction(
-                        PressureReading.of(Pressure.ofPascals(suctionPa), uPa, "gauge"),
-                        TemperatureReading.of(Temperature.ofKelvins(284), uK, "thermometer"))
+                        Reading.of(Pressure.ofPascals(suctionPa), uPa, "gauge"),
+                        Reading.of(Temperature.ofKelvins(284), uK, "thermometer"))
                 .liquid(
-                        PressureReading.of(Pressure.ofPascals(liquidPa), uPa, "gauge"),
-                        TemperatureReading.of(Temperature.ofKelvins(312), uK, "thermometer"))
+                        Reading.of(Pressure.ofPascals(liquidPa), uPa, "gauge"),
+                        Reading.of(Temperature.ofKelvins(312), uK, "thermometer"))
                 .build();
         Margins margins = Margins.of(curve, readings);
         SummaryStatistics superheat = new SummaryStatistics();

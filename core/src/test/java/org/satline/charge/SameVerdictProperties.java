@@ -10,8 +10,7 @@ import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -45,10 +44,8 @@ class SameVerdictProperties {
             Temperature liquidLine,
             TemperatureDifference target) {
         SystemReadings readings = SystemReadings.builder()
-                .suction(
-                        PressureReading.of(suction, 3000, "low side"),
-                        TemperatureReading.of(suctionLine, 0.4, "suction"))
-                .liquid(PressureReading.of(liquid, 5000, "high side"), TemperatureReading.of(liquidLine, 0.4, "liquid"))
+                .suction(Reading.of(suction, 3000, "low side"), Reading.of(suctionLine, 0.4, "suction"))
+                .liquid(Reading.of(liquid, 5000, "high side"), Reading.of(liquidLine, 0.4, "liquid"))
                 .build();
         return (Verdict.Judged) ChargeJudge.judge(
                 curve, readings, ChargeQuestion.of(MeteringDevice.EXPANSION_VALVE, Optional.of(target)));

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Temperature;
 
 /** Against the superheat charging table printed in air-conditioner installation manuals (whole degrees Fahrenheit). */
@@ -16,8 +16,7 @@ import org.satline.quantity.Temperature;
 class TargetSuperheatReferenceTest {
     private static ChargeTarget target(double wetBulbF, double dryBulbF) {
         return TargetSuperheatChart.target(
-                TemperatureReading.exact(Temperature.ofFahrenheit(wetBulbF)),
-                TemperatureReading.exact(Temperature.ofFahrenheit(dryBulbF)));
+                Reading.exact(Temperature.ofFahrenheit(wetBulbF)), Reading.exact(Temperature.ofFahrenheit(dryBulbF)));
     }
 
     private static double fahrenheitDegrees(ChargeTarget target) {

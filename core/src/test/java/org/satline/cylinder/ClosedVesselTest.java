@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.PhaseSplit.Phases;
 import org.satline.quantity.Mass;
@@ -35,7 +38,8 @@ class ClosedVesselTest {
         assertThat(condition.pressure().kilopascals()).isCloseTo(572.07, within(0.5));
         assertThat(condition.vapourMass().kilograms())
                 .isCloseTo(0.16839, within(3e-4)); // v_v differs by 0.1 % likewise
-        assertThat(condition.liquidVolumeFraction()).isCloseTo(0.39431, within(1e-4)); // last digit of v_l
+        assertThat(condition.liquidVolumeFraction().orElseThrow())
+                .isCloseTo(0.39431, within(1e-4)); // last digit of v_l
         assertThat(condition.cautions()).isEmpty();
     }
 
@@ -58,6 +62,52 @@ class ClosedVesselTest {
         assertThat(warm.pressure().bars()).isGreaterThan(25);
         assertThat(vessel(R134A, 10.5296).at(Temperature.ofCelsius(55)).cautions())
                 .hasSize(1);
+    }
+
+    /**
+     * Critical temperatures from the pages of each fluid in common handbooks, from memory: R-744 30.98 degC, R-23 26.14, R-32 78.11, R-410A 71.34. Density
+     * does not change as a closed vessel warms, so what filled it with liquid below that temperature is as dangerous above.
+     */
+    @ParameterizedTest
+    @CsvSource({"R-744, 950, 30.9, 31.1", "R-23, 900, 26.0, 26.5", "R-32, 700, 78.0, 78.5", "R-410A, 800, 70.5, 72.5"})
+    void theDangerOfAFullVesselDoesNotEndAtTheCriticalTemperature(
+            String gas, double density, double belowCelsius, double aboveCelsius) {
+        FluidModel model = FluidModel.of(Catalogue.standard().find(gas));
+        ClosedVessel vessel = vessel(model, density * TEN_LITRES.cubicMetres());
+        VesselCondition below = vessel.at(Temperature.ofCelsius(belowCelsius));
+        VesselCondition above = vessel.at(Temperature.ofCelsius(aboveCelsius));
+        assertThat(below.phases()).isEqualTo(Phases.LIQUID);
+        assertThat(below.liquidVolumeFraction()).contains(1.0);
+        assertThat(above.phases()).isEqualTo(Phases.SUPERCRITICAL);
+        assertThat(above.liquidVolumeFraction()).isEmpty();
+        assertThat(above.pressure()).isGreaterThan(below.pressure());
+        for (VesselCondition each : List.of(below, above)) {
+            assertThat(each.cautions())
+                    .anySatisfy(caution -> assertThat(caution.text()).startsWith("LIQUID-FULL"));
+        }
+        // a light fill is no danger there
+        VesselCondition light =
+                vessel(model, 0.1 * density * TEN_LITRES.cubicMetres()).at(Temperature.ofCelsius(aboveCelsius));
+        assertThat(light.liquidVolumeFraction()).isEmpty();
+        assertThat(light.cautions()).isEmpty();
+    }
+
+    /** 49 CFR 173.301a(c): at 131 degF no more than 5/4 of the service pressure. */
+    @Test
+    void aPressureAboveItsMarkIsADangerAtAnyTemperature() {
+        FluidModel carbonDioxide = FluidModel.of(Catalogue.standard().find("R-744"));
+        Temperature warm = Temperature.ofCelsius(55);
+        Optional<Pressure> weak = Optional.of(Pressure.ofPsia(414.7));
+        assertThat(vessel(carbonDioxide, 3).at(warm).cautions()).isEmpty();
+        assertThat(vessel(carbonDioxide, 3).at(warm, weak).cautions())
+                .singleElement()
+                .satisfies(caution -> assertThat(caution.text()).startsWith("OVER-PRESSURE"));
+        assertThat(vessel(carbonDioxide, 3)
+                        .at(warm, Optional.of(Pressure.ofPsia(1814.7)))
+                        .cautions())
+                .isEmpty();
+        // R-410A has about 481 psig at 131 degF, less than 500
+        assertThat(vessel(R410A, 5).at(warm, weak).cautions()).isEmpty();
     }
 
     @Test

@@ -8,6 +8,7 @@ import static org.satline.cylinder.Samples.european;
 import static org.satline.cylinder.Samples.question;
 import static org.satline.cylinder.Samples.recovery;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -113,6 +114,15 @@ class FillAssessorTest {
                 .build();
         FillAssessment refused = ASSESSOR.assess(question(weak, "R-410A"));
         assertThat(refused.refusals()).extracting(Refusal::reason).containsExactly(Reason.PRESSURE_TOO_LOW);
+        // what must not be filled has no limit to fill to; what the rules say of its volume is still listed
+        assertThat(refused.governing()).isEmpty();
+        assertThat(refused.governingLaw()).isEmpty();
+        assertThat(refused.governingPractice()).isEmpty();
+        assertThat(refused.steps()).isEmpty();
+        assertThat(refused.limits())
+                .isEqualTo(
+                        ASSESSOR.assess(question(recovery().build(), "R-410A")).limits())
+                .isSortedAccordingTo(Comparator.comparing(MassLimit::maximumContents));
         RuleOutcome.PressureTest passed =
                 (RuleOutcome.PressureTest) outcome(question(recovery().build(), "R-410A"), "service-pressure-131F");
         assertThat(passed.passed()).isTrue();

@@ -3,6 +3,7 @@ package org.satline.cylinder;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -10,7 +11,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.satline.cylinder.RuleOutcome.MassLimit;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Mass;
+import org.satline.quantity.MassDifference;
 import org.satline.quantity.Temperature;
 
 class FillRuleProperties {
@@ -61,11 +64,15 @@ class FillRuleProperties {
                 least = Math.min(
                         least, assessment.outcomeOf(rule).maximumKilograms().orElse(Double.POSITIVE_INFINITY));
             }
-            double governing = assessment
-                    .governing()
-                    .map(limit -> limit.maximumContents().kilograms())
-                    .orElse(Double.POSITIVE_INFINITY);
-            assertThat(governing).isEqualTo(least);
+            double strictest = assessment.limits().isEmpty()
+                    ? Double.POSITIVE_INFINITY
+                    : assessment.limits().get(0).maximumContents().kilograms();
+            assertThat(strictest).isEqualTo(least);
+            assertThat(assessment.governing())
+                    .isEqualTo(
+                            assessment.isRefused()
+                                    ? Optional.empty()
+                                    : Optional.of(assessment.limits().get(0)));
         }
     }
 
@@ -97,10 +104,12 @@ class FillRuleProperties {
             @ForAll @DoubleRange(min = 0, max = 1) double hose,
             @ForAll boolean zeroed) {
         CylinderStamps stamps = Samples.recovery().tare(Mass.ofKilograms(12)).build();
-        Mass u = Mass.ofKilograms(uncertainty);
+        Reading<Mass> before = Reading.ofExpanded(Mass.ofKilograms(gross), uncertainty, "scale, gross");
         Scale scale = zeroed
-                ? new Scale.ZeroedAfterHookUp(Mass.ofKilograms(gross), Mass.ofKilograms(transferred), u)
-                : new Scale.RunningGross(Mass.ofKilograms(gross), u);
+                ? new Scale.ZeroedAfterHookUp(
+                        before,
+                        Reading.ofExpanded(MassDifference.ofKilograms(transferred), uncertainty, "scale, since zeroed"))
+                : new Scale.RunningGross(before);
         Room room = RoomFinder.find(stamps, Mass.ofKilograms(15), scale, Mass.ofKilograms(hose));
         if (room instanceof Room.Left left) {
             assertThat(left.room().kilograms()).isPositive();

@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.satline.cylinder.Refusal.Reason;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
@@ -53,6 +54,38 @@ class StampCheckTest {
         assertThat(CylinderSpecification.parse("UN portable tank T50").isPortableTank())
                 .isTrue();
         assertThatThrownBy(() -> CylinderSpecification.parse(" ")).hasMessageContaining("blank");
+    }
+
+    /** ADR 2025, 4.2.5.2.6: T50 is an instruction for portable tanks; letters beside it make it something else. */
+    @ParameterizedTest
+    @CsvSource({
+        "T50, true",
+        "UN-T50, true",
+        "portable  tank, true",
+        "T50/UN, true",
+        "LOT50, false",
+        "T500, false",
+        "KT50A, false",
+        "DOT-4BT50, false",
+        "importable tank, false",
+        "portable tanks, false"
+    })
+    void onlyAWordOfItsOwnMakesAPortableTank(String mark, boolean tank) {
+        assertThat(CylinderSpecification.parse(mark).isPortableTank()).isEqualTo(tank);
+    }
+
+    /** 49 CFR 178.65(i). A statement never makes a cylinder refillable that is marked non-refillable. */
+    @ParameterizedTest
+    @ValueSource(strings = {"DOT-39", "DOT39", "DOT-39 NRC 228/286", "TC-39M", "Non-refillable"})
+    void aNonRefillableMarkIsBelievedAgainstWhatIsStated(String mark) {
+        CylinderStamps.Builder stamps = recovery().specification(CylinderSpecification.parse(mark));
+        assertThat(stamps.build().refillable()).contains(false);
+        assertThat(reasons(question(stamps.build(), "R-410A"))).containsExactly(Reason.NOT_REFILLABLE);
+        CylinderStamps stated = stamps.refillable(true).build();
+        assertThat(stated.refillable()).contains(false);
+        assertThat(reasons(question(stated, "R-410A")))
+                .containsExactly(Reason.STAMPS_CONTRADICTORY, Reason.NOT_REFILLABLE);
+        assertThat(stated).isNotEqualTo(stamps.refillable(false).build());
     }
 
     @Test

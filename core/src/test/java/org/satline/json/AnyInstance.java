@@ -5,6 +5,7 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.lang.reflect.TypeVariable;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
@@ -19,7 +20,7 @@ import java.util.OptionalInt;
 import java.util.Random;
 import java.util.function.Supplier;
 import org.satline.charge.MeteringDevice;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.SystemReadings;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillRule;
 import org.satline.cylinder.FillRules;
@@ -31,6 +32,7 @@ import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Length;
 import org.satline.quantity.Power;
 import org.satline.quantity.Pressure;
+import org.satline.quantity.Quantity;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Composition;
@@ -122,6 +124,12 @@ final class AnyInstance {
         }
         if (type instanceof ParameterizedType parameterized) {
             Type content = parameterized.getActualTypeArguments()[0];
+            if (parameterized.getRawType() == Quantity.class) {
+                return ofType(Quantity.class);
+            }
+            if (parameterized.getRawType() instanceof Class<?> raw && raw.isRecord()) {
+                return retried(() -> record(raw, content), type);
+            }
             if (parameterized.getRawType() == Optional.class) {
                 return random.nextBoolean() ? Optional.of(ofType(content)) : Optional.empty();
             }
@@ -141,7 +149,7 @@ final class AnyInstance {
         if (codecs.of(raw) instanceof Codec.Quantity<?> quantity) {
             return retried(() -> quantity.ofSi().apply(1e4 * random.nextDouble()), type);
         }
-        return retried(() -> record(raw), type);
+        return retried(() -> record(raw, Quantity.class), type);
     }
 
     /** Until the type accepts what chance has drawn. */
@@ -157,13 +165,15 @@ final class AnyInstance {
         throw new IllegalStateException("nothing that " + type + " accepts was drawn", last);
     }
 
-    private Object record(Class<?> type) {
+    private Object record(Class<?> type, Type parameter) {
         List<Object> values = new ArrayList<>();
         List<Class<?>> types = new ArrayList<>();
         for (RecordComponent component : type.getRecordComponents()) {
             types.add(component.getType());
             boolean isNull = BoundCodecs.mayBeNull(type, component.getName()) && random.nextBoolean();
-            values.add(isNull ? null : ofType(component.getGenericType()));
+            Type wanted =
+                    component.getGenericType() instanceof TypeVariable<?> ? parameter : component.getGenericType();
+            values.add(isNull ? null : ofType(wanted));
         }
         try {
             Constructor<?> constructor = type.getDeclaredConstructor(types.toArray(new Class<?>[0]));

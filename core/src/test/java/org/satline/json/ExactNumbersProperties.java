@@ -10,8 +10,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.satline.equilibrium.Range;
+import org.satline.ledger.LedgerReading;
 import org.satline.quantity.PressureDifference;
-import org.satline.transfer.LedgerReading;
 
 /** Numbers come back to the last bit, whatever they are. */
 class ExactNumbersProperties {
@@ -44,7 +44,7 @@ class ExactNumbersProperties {
 
     @Property
     void wholeNumbersKeepEveryDigit(@ForAll long number) {
-        LedgerReading.Damage before = new LedgerReading.Damage(number, "");
+        LedgerReading.Damage before = new LedgerReading.Damage(number, LedgerReading.Damage.Kind.UNREADABLE, "");
         assertThat(json.read(json.write(before), LedgerReading.Damage.class)).isEqualTo(before);
     }
 }

@@ -14,7 +14,6 @@ final class ResultTypes {
     static final Set<String> WITHOUT_FORM = Set.of(
             // they compute or look up
             "audit.Auditor",
-            "charge.BulkVerdicts",
             "charge.ChargeDiagnosis",
             "charge.ChargeJudge",
             "charge.Expectations",
@@ -35,6 +34,7 @@ final class ResultTypes {
             "equilibrium.FluidModel",
             "equilibrium.Withdrawal",
             "measurement.StandardUncertainty",
+            "quantity.Parts",
             "refrigerant.Catalogue",
             "resource.CsvResource",
             "resource.CsvResource.Row",

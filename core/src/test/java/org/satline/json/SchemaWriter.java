@@ -39,10 +39,13 @@ final class SchemaWriter {
     }
 
     private ObjectNode reference(Class<?> type) {
-        String name = name(type);
+        return reference(name(type), type);
+    }
+
+    private ObjectNode reference(String name, Type type) {
         if (!definitions.containsKey(name)) {
             definitions.put(name, NODES.objectNode()); // holds the place while its parts are described
-            definitions.put(name, described(codecs.of(type)));
+            definitions.put(name, described(codecs.ofType(type)));
         }
         return NODES.objectNode().put("$ref", "#/$defs/" + name);
     }
@@ -50,6 +53,13 @@ final class SchemaWriter {
     private ObjectNode ofType(Type type) {
         if (type instanceof Class<?> raw && raw.getName().startsWith("org.satline.")) {
             return reference(raw);
+        }
+        if (type instanceof ParameterizedType parameterized
+                && parameterized.getRawType() instanceof Class<?> raw
+                && raw.getName().startsWith("org.satline.")) {
+            return parameterized.getActualTypeArguments()[0] instanceof Class<?> of
+                    ? reference(name(raw) + "." + of.getSimpleName(), type)
+                    : reference(raw);
         }
         if (type instanceof ParameterizedType parameterized) {
             ObjectNode content = ofType(parameterized.getActualTypeArguments()[0]);
@@ -137,7 +147,7 @@ final class SchemaWriter {
             required.add(RecordCodec.TYPE);
         }
         for (RecordCodec.Field field : codec.fields()) {
-            properties.set(field.name(), ofType(field.accessor().getGenericReturnType()));
+            properties.set(field.name(), ofType(field.type()));
             if (!field.mayBeNull() && field.codec().absent().isEmpty()) {
                 required.add(field.name());
             }

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 
@@ -20,8 +21,8 @@ class InstrumentTest {
     void aClassGaugeErrsByAShareOfItsSpan() {
         DialGauge gauge = new DialGauge(
                 "dial", GaugeClass.named("en-837-1.6"), GaugePressure.ofBars(0), GaugePressure.ofBars(35));
-        PressureReading reading = gauge.read(GaugePressure.ofBars(24), Atmosphere.standard());
-        assertThat(reading.standardUncertaintyPa()).isCloseTo(56_000 / Math.sqrt(3), within(1e-6));
+        Reading<Pressure> reading = gauge.read(GaugePressure.ofBars(24), Atmosphere.standard());
+        assertThat(reading.standardUncertainty()).isCloseTo(56_000 / Math.sqrt(3), within(1e-6));
         assertThat(reading.value().pascals()).isCloseTo(2_501_325, within(1e-6));
         assertThatThrownBy(() -> gauge.permittedError(GaugePressure.ofBars(36))).hasMessageContaining("dial");
         assertThatThrownBy(() -> GaugeClass.named("en-837-9")).hasMessageContaining("en-837-1.6");
@@ -49,14 +50,14 @@ class InstrumentTest {
     @Test
     void calibrationErrorIsSharedAndContactErrorIsNot() {
         Thermometer thermometer = new Thermometer("T", ThermometerClass.named("platinum-class-a"), 0.1);
-        TemperatureReading returned = thermometer.read(Temperature.ofCelsius(24), "return");
-        TemperatureReading supply = thermometer.read(Temperature.ofCelsius(24), "supply");
+        Reading<Temperature> returned = thermometer.read(Temperature.ofCelsius(24), "return");
+        Reading<Temperature> supply = thermometer.read(Temperature.ofCelsius(24), "supply");
         // only the two roundings of the display are left in a split, JCGM 100:2008, 5.2.2
         assertThat(returned.budget().minus(supply.budget()).combined())
                 .isCloseTo(Math.sqrt(2) * 0.1 / (2 * Math.sqrt(3)), within(1e-12));
         assertThat(thermometer
                         .readOnPipe(Temperature.ofCelsius(24), "suction", 1)
-                        .standardUncertaintyK())
+                        .standardUncertainty())
                 .isGreaterThan(1 / Math.sqrt(3));
     }
 

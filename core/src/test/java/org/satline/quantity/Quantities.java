@@ -7,8 +7,8 @@ import java.util.function.ToDoubleFunction;
 
 /** Every quantity with its reader, and every factory with its accessor, for tests that treat all of them alike. */
 final class Quantities {
-    record Textual(String name, Function<String, ? extends Scalar<?>> reader) {
-        Scalar<?> parse(String text) {
+    record Textual(String name, Function<String, ? extends Quantity<?>> reader) {
+        Quantity<?> parse(String text) {
             return reader.apply(text);
         }
 
@@ -18,8 +18,8 @@ final class Quantities {
         }
     }
 
-    record Access(String name, DoubleFunction<? extends Scalar<?>> factory, Function<Scalar<?>, Double> accessor) {
-        static <Q extends Scalar<Q>> Access of(
+    record Access(String name, DoubleFunction<? extends Quantity<?>> factory, Function<Quantity<?>, Double> accessor) {
+        static <Q extends Quantity<Q>> Access of(
                 String name, Class<Q> type, DoubleFunction<Q> factory, ToDoubleFunction<Q> accessor) {
             return new Access(type.getSimpleName() + " " + name, factory, q -> accessor.applyAsDouble(type.cast(q)));
         }
@@ -184,7 +184,7 @@ final class Quantities {
     }
 
     /** Some value of a quantity, 1.5 times its SI unit. */
-    static Scalar<?> sample(Textual quantity) {
+    static Quantity<?> sample(Textual quantity) {
         return quantity.parse("1.5 " + firstUnit(quantity));
     }
 

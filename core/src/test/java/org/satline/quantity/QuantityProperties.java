@@ -60,7 +60,7 @@ class QuantityProperties {
         List<String> units = Quantities.units(quantity);
         String unit = units.get(unitIndex % units.size());
         String number = BigDecimal.valueOf(value).toPlainString();
-        Scalar<?> original = quantity.parse(number + " " + unit);
+        Quantity<?> original = quantity.parse(number + " " + unit);
         String printed = original.in(unit, decimals);
         // half of the last printed digit, and the roundings of the conversions
         double tolerance = 0.51 * Math.pow(10, -decimals) + 8 * Math.ulp(value + 460);
@@ -72,7 +72,7 @@ class QuantityProperties {
             @ForAll("quantities") Quantities.Textual quantity,
             @ForAll("magnitudes") double value,
             @ForAll UnitSystem system) {
-        Scalar<?> original =
+        Quantity<?> original =
                 quantity.parse(value + " " + Quantities.units(quantity).get(0));
         double read = quantity.parse(original.format(system)).si();
         // six significant digits; temperatures and their differences are printed to 0.01 degC or 0.01 degF

@@ -48,7 +48,7 @@ class UnitConversionReferenceTest {
         // the publication rounds to the printed digits; exact factors are printed with fewer, and then rounding alone
         // remains
         double halfOfLastDigit = printed.ulp().doubleValue() / 2;
-        Scalar<?> one = Quantities.named(quantity).parse("1 " + unit);
+        Quantity<?> one = Quantities.named(quantity).parse("1 " + unit);
         assertThat(one.si()).isCloseTo(printed.doubleValue(), within(halfOfLastDigit));
     }
 

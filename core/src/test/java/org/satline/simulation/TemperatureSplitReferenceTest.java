@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.satline.charge.MeteringDevice;
 import org.satline.charge.TargetTemperatureSplit;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Temperature;
 
 /**
@@ -98,8 +98,8 @@ class TemperatureSplitReferenceTest {
 
     private static Optional<Double> target(double dryBulb, double wetBulb) {
         return TargetTemperatureSplit.target(
-                        TemperatureReading.exact(Temperature.ofFahrenheit(dryBulb)),
-                        TemperatureReading.exact(Temperature.ofFahrenheit(wetBulb)))
+                        Reading.exact(Temperature.ofFahrenheit(dryBulb)),
+                        Reading.exact(Temperature.ofFahrenheit(wetBulb)))
                 .map(target -> target.value().fahrenheitDegrees());
     }
 }

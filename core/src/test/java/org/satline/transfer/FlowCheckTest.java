@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Pressure;
@@ -14,11 +15,14 @@ class FlowCheckTest {
     private static final PressureDifference ONE_PSI = PressureDifference.ofPsi(1);
 
     private static ConnectionPoint gauge(PointKind kind, double psig) {
-        return ConnectionPoint.byGauge(kind, GaugePressure.ofPsig(psig), Atmosphere.standard(), ONE_PSI);
+        return ConnectionPoint.byGauge(
+                kind,
+                Reading.ofExpanded(GaugePressure.ofPsig(psig), ONE_PSI.pascals(), "gauge"),
+                Atmosphere.standard());
     }
 
     private static ConnectionPoint vacuum(PointKind kind, double microns) {
-        return ConnectionPoint.byVacuumGauge(kind, Pressure.ofMicrons(microns), PressureDifference.ofPascals(1));
+        return ConnectionPoint.byVacuumGauge(kind, Reading.ofExpanded(Pressure.ofMicrons(microns), 1, "vacuum gauge"));
     }
 
     private static Flow.OneWay oneWay(Flow flow) {

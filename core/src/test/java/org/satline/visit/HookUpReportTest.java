@@ -13,7 +13,8 @@ import org.satline.charge.Diagnosis;
 import org.satline.charge.MeteringDevice;
 import org.satline.charge.OperatingConditions;
 import org.satline.charge.StepAdvice;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
 import org.satline.cylinder.ContentsFinding;
 import org.satline.cylinder.CylinderSpecification;
 import org.satline.cylinder.CylinderStamps;
@@ -21,6 +22,7 @@ import org.satline.cylinder.FillQuestion;
 import org.satline.cylinder.FillRules;
 import org.satline.cylinder.Scale;
 import org.satline.cylinder.VesselPoint;
+import org.satline.duty.Holder.Provenance;
 import org.satline.measurement.PressureReading;
 import org.satline.measurement.TemperatureReading;
 import org.satline.quantity.Atmosphere;
@@ -33,10 +35,9 @@ import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
+import org.satline.step.CopperTube;
 import org.satline.transfer.ConnectionPoint;
-import org.satline.transfer.CopperTube;
 import org.satline.transfer.EndFitting;
-import org.satline.transfer.Holder.Provenance;
 import org.satline.transfer.Hose;
 import org.satline.transfer.HoseSide;
 import org.satline.transfer.PointKind;
@@ -179,7 +180,7 @@ class HookUpReportTest {
     void farTooHotCondensingIsNotCalledTooMuchRefrigerant() {
         // condensing 114 degF over outdoor air of 60 degF; the airside expects about 22 degF
         SystemReadings readings =
-                readings("98 degF", "53 degF").condenserAir(at("60 degF")).build();
+                readings("98 degF", "53 degF").put(Place.OUTDOOR_AIR, at("60 degF")).build();
         VisitReport report = VisitReporter.report(new VisitInput(
                 "a visit",
                 Optional.empty(),
@@ -199,7 +200,7 @@ class HookUpReportTest {
     @Test
     void aSuctionLineWarmerThanTheReturnAirIsQuestioned() {
         SystemReadings readings =
-                readings("98 degF", "90 degF").returnDryBulb(at("78 degF")).build();
+                readings("98 degF", "90 degF").put(Place.RETURN_DRY_BULB, at("78 degF")).build();
         assertThat(VisitDoubts.of(visit(readings, Optional.empty(), MovedSoFar.nothing(), Optional.empty())))
                 .singleElement()
                 .satisfies(caution -> assertThat(caution.text()).contains("warmer than the return air"));

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.Diagnosis;
 import org.satline.charge.MeteringDevice;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.SystemReadings;
 import org.satline.cylinder.CylinderSpecification;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillQuestion;
@@ -20,13 +20,11 @@ import org.satline.cylinder.Room;
 import org.satline.cylinder.Scale;
 import org.satline.equation.PairStatus;
 import org.satline.explanation.Step;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
-import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Catalogue;
@@ -158,9 +156,7 @@ class VisitReporterTest {
                         held.stamps(),
                         Optional.empty(),
                         held.temperature(),
-                        held.temperatureUncertainty(),
                         Optional.empty(),
-                        held.pressureUncertainty(),
                         held.scale(),
                         held.hoseContents(),
                         held.jurisdiction(),
@@ -178,9 +174,7 @@ class VisitReporterTest {
                 held.stamps(),
                 Optional.empty(),
                 held.temperature(),
-                held.temperatureUncertainty(),
-                Optional.of(Pressure.ofMicrons(500)),
-                PressureDifference.ofPascals(10),
+                Optional.of(Reading.ofExpanded(Pressure.ofMicrons(500), 10, "vacuum gauge")),
                 held.scale(),
                 held.hoseContents(),
                 held.jurisdiction(),
@@ -243,11 +237,9 @@ class VisitReporterTest {
                         .retestDue(LocalDate.of(2029, 4, 30))
                         .build(),
                 Optional.of(R410A),
-                Temperature.ofFahrenheit(84),
-                TemperatureDifference.ofKelvins(1),
+                Reading.ofExpanded(Temperature.ofFahrenheit(84), 1, "thermometer"),
                 Optional.empty(),
-                PressureDifference.ofPascals(0),
-                Optional.of(new Scale.RunningGross(Mass.parse(reading), Mass.ofGrams(20))),
+                Optional.of(new Scale.RunningGross(Reading.ofExpanded(Mass.parse(reading), 0.02, "scale"))),
                 Mass.ofGrams(90),
                 FillRules.standard().defaultJurisdiction(),
                 FillQuestion.USUAL_MAXIMUM);
@@ -260,9 +252,7 @@ class VisitReporterTest {
                 held.stamps(),
                 held.holding(),
                 held.temperature(),
-                held.temperatureUncertainty(),
                 held.pressure(),
-                held.pressureUncertainty(),
                 scale,
                 held.hoseContents(),
                 held.jurisdiction(),
@@ -271,14 +261,16 @@ class VisitReporterTest {
 
     private static ConnectionPoint port(PointKind kind, String gauge) {
         return new ConnectionPoint(
-                kind, Pressure.parse(gauge, SITE.atmosphere()), PressureDifference.ofKilopascals(10), List.of());
+                kind,
+                Reading.ofExpanded(Pressure.parse(gauge, SITE.atmosphere()), 10_000, "gauge at the " + kind),
+                List.of());
     }
 
-    private static PressureReading pressure(String gauge) {
-        return PressureReading.of(Pressure.parse(gauge, SITE.atmosphere()), 5000, "gauge");
+    private static Reading<Pressure> pressure(String gauge) {
+        return Reading.of(Pressure.parse(gauge, SITE.atmosphere()), 5000, "gauge");
     }
 
-    private static TemperatureReading temperature(String text) {
-        return TemperatureReading.of(Temperature.parse(text), 0.5, "thermometer");
+    private static Reading<Temperature> temperature(String text) {
+        return Reading.of(Temperature.parse(text), 0.5, "thermometer");
     }
 }

@@ -11,20 +11,19 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.satline.charge.Diagnosis;
 import org.satline.charge.MeteringDevice;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
 import org.satline.cylinder.CylinderSpecification;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillQuestion;
 import org.satline.cylinder.FillRules;
 import org.satline.cylinder.Refusal.Reason;
 import org.satline.cylinder.Scale;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
-import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Catalogue;
@@ -41,12 +40,12 @@ class VisitSafetyTest {
     private static final Atmosphere SEA_LEVEL = Atmosphere.standard();
     private static final Site SITE = Site.atAltitude("quay", Length.ofMetres(0));
 
-    private static TemperatureReading at(String text) {
-        return TemperatureReading.of(Temperature.parse(text), 0.5, "probe at " + text);
+    private static Reading<Temperature> at(String text) {
+        return Reading.of(Temperature.parse(text), 0.5, "probe at " + text);
     }
 
-    private static PressureReading gauge(String text, double standardUncertaintyPa) {
-        return PressureReading.of(Pressure.parse(text, SEA_LEVEL), standardUncertaintyPa, "gauge " + text);
+    private static Reading<Pressure> gauge(String text, double standardUncertaintyPa) {
+        return Reading.of(Pressure.parse(text, SEA_LEVEL), standardUncertaintyPa, "gauge " + text);
     }
 
     private static SystemReadings.Builder overfull() {
@@ -74,7 +73,7 @@ class VisitSafetyTest {
 
     private static ConnectionPoint port(PointKind kind, String gauge) {
         return new ConnectionPoint(
-                kind, Pressure.parse(gauge, SEA_LEVEL), PressureDifference.ofKilopascals(10), List.of());
+                kind, Reading.ofExpanded(Pressure.parse(gauge, SEA_LEVEL), 10_000, "gauge at the " + kind), List.of());
     }
 
     private static CylinderOnSite cylinder(
@@ -89,11 +88,9 @@ class VisitSafetyTest {
                         .retestDue(LocalDate.of(2029, 4, 30))
                         .build(),
                 holding,
-                Temperature.parse(temperature),
-                TemperatureDifference.ofKelvins(1),
-                pressure.map(text -> Pressure.parse(text, SEA_LEVEL)),
-                PressureDifference.ofKilopascals(10),
-                Optional.of(new Scale.RunningGross(Mass.parse(gross), Mass.ofGrams(20))),
+                Reading.ofExpanded(Temperature.parse(temperature), 1, "thermometer"),
+                pressure.map(text -> Reading.ofExpanded(Pressure.parse(text, SEA_LEVEL), 10_000, "gauge")),
+                Optional.of(new Scale.RunningGross(Reading.ofExpanded(Mass.parse(gross), 0.02, "scale"))),
                 Mass.ofGrams(90),
                 FillRules.standard().defaultJurisdiction(),
                 FillQuestion.USUAL_MAXIMUM);
@@ -108,7 +105,7 @@ class VisitSafetyTest {
     void theSameReadingsByGoodInstrumentsAreDecidedAndByBadOnesAreNot() {
         assertThat(report(overfull().build(), Optional.empty()).diagnosis()).isInstanceOf(Diagnosis.Decided.class);
         SystemReadings poor =
-                overfull().liquidPressure(gauge("388 psig", 400_000)).build();
+                overfull().put(Place.LIQUID_PRESSURE, gauge("388 psig", 400_000)).build();
         VisitReport report = report(poor, Optional.empty());
         assertThat(report.diagnosis()).isInstanceOf(Diagnosis.Undecided.class);
         movesNothing(report);
@@ -117,7 +114,7 @@ class VisitSafetyTest {
     @Test
     void aLiquidLineColderThanTheCondenserAirIsRefused() {
         SystemReadings readings =
-                overfull().liquidLine(at("60 degF")).condenserAir(at("91 degF")).build();
+                overfull().put(Place.LIQUID_LINE, at("60 degF")).put(Place.OUTDOOR_AIR, at("91 degF")).build();
         assertThatThrownBy(() -> report(readings, Optional.empty()))
                 .hasMessageContaining("liquid line")
                 .hasMessageContaining("colder than the air entering the condenser");
@@ -125,7 +122,7 @@ class VisitSafetyTest {
 
     @Test
     void aDischargeLineColderThanCondensingIsRefused() {
-        SystemReadings readings = overfull().dischargeLine(at("80 degF")).build();
+        SystemReadings readings = overfull().put(Place.DISCHARGE_LINE, at("80 degF")).build();
         assertThatThrownBy(() -> report(readings, Optional.empty())).hasMessageContaining("discharge line");
     }
 
@@ -133,15 +130,15 @@ class VisitSafetyTest {
     void aWarmSupplyOrACoolDayGivesNoChargeAdvice() {
         VisitReport warm = report(
                 overfull()
-                        .returnDryBulb(at("78 degF"))
-                        .returnWetBulb(at("65 degF"))
-                        .supplyDryBulb(at("85 degF"))
+                        .put(Place.RETURN_DRY_BULB, at("78 degF"))
+                        .put(Place.RETURN_WET_BULB, at("65 degF"))
+                        .put(Place.SUPPLY_DRY_BULB, at("85 degF"))
                         .build(),
                 Optional.empty());
         assertThat(warm.diagnosis()).isNotInstanceOf(Diagnosis.Decided.class);
         movesNothing(warm);
         // California Energy Code RA3.2 (2008): at least 55 degF outdoors
-        VisitReport cool = report(overfull().condenserAir(at("20 degF")).build(), Optional.empty());
+        VisitReport cool = report(overfull().put(Place.OUTDOOR_AIR, at("20 degF")).build(), Optional.empty());
         assertThat(cool.diagnosis()).isInstanceOf(Diagnosis.Undecided.class);
         movesNothing(cool);
     }
@@ -194,9 +191,7 @@ class VisitSafetyTest {
                 held.stamps(),
                 held.holding(),
                 held.temperature(),
-                held.temperatureUncertainty(),
                 held.pressure(),
-                held.pressureUncertainty(),
                 held.scale(),
                 held.hoseContents(),
                 held.jurisdiction(),
@@ -205,7 +200,7 @@ class VisitSafetyTest {
 
     private static VisitReport shortOfCharge(CylinderOnSite held) {
         return report(
-                overfull().liquidLine(at("113 degF")).suctionLine(at("68 degF")).build(), Optional.of(source(held)));
+                overfull().put(Place.LIQUID_LINE, at("113 degF")).put(Place.SUCTION_LINE, at("68 degF")).build(), Optional.of(source(held)));
     }
 
     @Test

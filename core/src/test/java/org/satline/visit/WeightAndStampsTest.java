@@ -15,7 +15,7 @@ import org.satline.charge.Gate;
 import org.satline.charge.MeteringDevice;
 import org.satline.charge.OperatingConditions;
 import org.satline.charge.StepAdvice;
-import org.satline.charge.SystemReadings;
+import org.satline.measurement.SystemReadings;
 import org.satline.cylinder.CylinderSpecification;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillQuestion;
@@ -56,6 +56,7 @@ class WeightAndStampsTest {
     private Optional<Refrigerant> holding = Optional.of(R410A);
     private Optional<String> gauge = Optional.of("252 psig");
     private Optional<String> gross = Optional.of("41.35 lb");
+    private Optional<String> since = Optional.empty();
     private String temperature = "84 degF";
     private boolean atRest = true;
     private Optional<LocalDate> date = Optional.of(LocalDate.of(2026, 7, 14));
@@ -88,6 +89,20 @@ class WeightAndStampsTest {
         refused(report);
     }
 
+    /** 11 lb of R-410A in 0.76 ft3 keep liquid at 84 degF, so 150 psig is not R-410A, however the scale was used. */
+    @ParameterizedTest(name = "gross {0}, since zeroed {1}")
+    @CsvSource({"38.4 lb, ''", "27.4 lb, 11 lb"})
+    void aMislabelledCylinderIsRefusedHoweverTheScaleWasZeroed(String weight, String transferred) {
+        gauge = Optional.of("150 psig");
+        gross = Optional.of(weight);
+        since = Optional.of(transferred).filter(text -> !text.isEmpty());
+        VisitReport report = report(HIGH);
+        assertThat(report.cylinder().orElseThrow().refusals())
+                .extracting(Refusal::reason)
+                .containsExactly(Reason.CONTENTS_DOUBTFUL);
+        refused(report);
+    }
+
     @Test
     void anImpossibleWeightGivesNoPressureAndNoConsistentLabel() {
         gross = Optional.of("90 lb");
@@ -102,6 +117,45 @@ class WeightAndStampsTest {
                         .doesNotContain("another cylinder"));
         assertThat(report.cautions())
                 .anySatisfy(caution -> assertThat(caution.text()).startsWith("LIQUID-FULL: keep people away"));
+    }
+
+    /** R-744 ends at 30.98 degC (from memory); 47.7 lb of water are 0.76 ft3, in which 45 lb make 950 kg/m3 and 2 lb 42 kg/m3. */
+    @ParameterizedTest
+    @CsvSource({
+        "72.4 lb, 87 degF, ''",
+        "72.4 lb, 88.5 degF, ''",
+        "72.4 lb, 88.5 degF, 900 psig",
+        "72.4 lb, 120 degF, ''"
+    })
+    void aCylinderFullOfCarbonDioxideIsLiquidFullOnBothSidesOfTheCriticalTemperature(
+            String weight, String warm, String read) {
+        carbonDioxide(weight, warm, read);
+        assertThat(report(HIGH).cylinder().orElseThrow().refusals())
+                .extracting(Refusal::reason)
+                .contains(Reason.LIQUID_FULL);
+        source();
+        assertThat(report(LOW).hookUp().orElseThrow().refusals())
+                .extracting(Refusal::reason)
+                .contains(Reason.LIQUID_FULL);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"29.4 lb, 100 degF, ''", "29.4 lb, 100 degF, 320 psig", "29.4 lb, 88 degF, ''"})
+    void aCylinderWarmerThanTheCriticalTemperatureIsAnsweredAsAState(String weight, String warm, String read) {
+        carbonDioxide(weight, warm, read);
+        VesselReport vessel = report(HIGH).hookUp().orElseThrow().vessel().orElseThrow();
+        assertThat(vessel.now().liquidVolumeFraction()).isEmpty();
+        refused(report(HIGH));
+        source();
+        refused(report(LOW));
+    }
+
+    private void carbonDioxide(String weight, String warm, String read) {
+        holding = Optional.of(Catalogue.standard().find("R-744"));
+        stamps.specification(CylinderSpecification.parse("DOT-3AA1800"));
+        gross = Optional.of(weight);
+        temperature = warm;
+        gauge = Optional.of(read).filter(text -> !text.isEmpty());
     }
 
     @Test
@@ -338,7 +392,7 @@ class WeightAndStampsTest {
                 TemperatureDifference.ofKelvins(1),
                 gauge.map(text -> Pressure.parse(text, SEA_LEVEL)),
                 PressureDifference.ofKilopascals(10),
-                gross.map(text -> new Scale.RunningGross(Mass.parse(text), Mass.ofGrams(20))),
+                gross.map(this::scale),
                 Mass.ofGrams(90),
                 FillRules.standard().defaultJurisdiction(),
                 FillQuestion.USUAL_MAXIMUM,
@@ -346,6 +400,12 @@ class WeightAndStampsTest {
                 Optional.empty(),
                 Optional.empty(),
                 List.of());
+    }
+
+    private Scale scale(String text) {
+        Mass weight = Mass.parse(text);
+        return since.<Scale>map(moved -> new Scale.ZeroedAfterHookUp(weight, Mass.parse(moved), Mass.ofGrams(20)))
+                .orElseGet(() -> new Scale.RunningGross(weight, Mass.ofGrams(20)));
     }
 
     private VisitReport report(String liquidLine) {

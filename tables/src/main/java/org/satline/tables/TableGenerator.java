@@ -1,7 +1,6 @@
 package org.satline.tables;
 
 import java.io.IOException;
-import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,19 +8,17 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.function.Consumer;
 import org.satline.equation.MissingEquationException;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
-import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.resource.ResourceFormatException;
 import org.satline.saturation.SaturationProperty;
 
 /**
  * Makes tables and certificates from the equations of core and writes them where they differ from what is there. On one JDK the files come out the
- * same to the last bit.
- *
- * <p>Arguments: the directory that holds the tables, then designations; all refrigerants if there are none.
+ * same to the last bit. It prints nothing.
  */
 public final class TableGenerator {
     /** Random states of each line in each region. */
@@ -36,20 +33,14 @@ public final class TableGenerator {
     /**
      * Generates tables.
      *
-     * @param arguments directory, then designations
+     * @param directory holds the tables; made where it is missing
+     * @param wanted refrigerants whose tables are made
+     * @param told receives one line for each, as soon as it is done, from any thread
      * @throws IOException if the directory cannot be made
      */
-    public static void main(String[] arguments) throws IOException {
-        if (arguments.length == 0) {
-            throw new IllegalArgumentException("no directory; give the directory of the tables, then designations");
-        }
-        TableGenerator generator = new TableGenerator(Files.createDirectories(Path.of(arguments[0])));
-        Catalogue catalogue = Catalogue.standard();
-        List<Refrigerant> wanted = arguments.length == 1
-                ? catalogue.all()
-                : Arrays.stream(arguments).skip(1).map(catalogue::find).toList();
-        PrintStream out = System.out;
-        wanted.parallelStream().map(generator::generate).forEach(out::println);
+    public static void generate(Path directory, List<Refrigerant> wanted, Consumer<String> told) throws IOException {
+        TableGenerator generator = new TableGenerator(Files.createDirectories(directory));
+        wanted.parallelStream().map(generator::generate).forEach(told);
     }
 
     private String generate(Refrigerant refrigerant) {

@@ -1,14 +1,27 @@
 package org.satline.tables.vectors;
 
+import static org.satline.charge.MeteringDevice.EXPANSION_VALVE;
+import static org.satline.charge.MeteringDevice.FIXED_ORIFICE;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.satline.charge.BulkVerdicts;
 import org.satline.charge.ChargeDiagnosis;
-import org.satline.charge.VerdictAnswer;
-import org.satline.charge.VerdictQuery;
+import org.satline.charge.ChargeLevel;
+import org.satline.charge.ChargeQuestion;
+import org.satline.charge.Criterion;
+import org.satline.charge.Diagnosis;
+import org.satline.charge.MeteringDevice;
+import org.satline.charge.OperatingConditions;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
+import org.satline.measurement.PressureReading;
+import org.satline.measurement.TemperatureReading;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
@@ -27,75 +40,88 @@ final class VerdictVectors {
     private VerdictVectors() {}
 
     static List<String> lines() {
-        BulkVerdicts verdicts = new BulkVerdicts(VerdictVectors::curve, ChargeDiagnosis.usual());
         List<String> lines = new ArrayList<>();
         for (String name : List.of("R-22", "R-32", "R-407C", "R-410A", "R-454B")) {
             for (double off : new double[] {-5, -2.5, -1, 0, 1, 2.5, 5}) {
                 for (double uncertainty : new double[] {0.2, 1.0}) {
-                    lines.add(line(verdicts, lines.size() + 1, name, true, off, uncertainty));
-                    lines.add(line(verdicts, lines.size() + 1, name, false, off, uncertainty));
+                    for (MeteringDevice metering : List.of(EXPANSION_VALVE, FIXED_ORIFICE)) {
+                        lines.add(line("v" + (lines.size() + 1), name, metering, off, uncertainty));
+                    }
                 }
             }
         }
         return lines;
     }
 
-    private static SaturationCurve curve(String name) {
-        return SaturationCurves.solving(Catalogue.standard().find(name));
-    }
-
-    private static String line(
-            BulkVerdicts verdicts, int number, String name, boolean valve, double off, double uncertainty) {
-        SaturationCurve curve = curve(name);
+    private static String line(String id, String name, MeteringDevice metering, double off, double uncertainty) {
+        SaturationCurve curve = SaturationCurves.solving(Catalogue.standard().find(name));
+        boolean valve = metering == EXPANSION_VALVE;
         double suction = Math.rint(curve.dewPressurePa(EVAPORATING_K));
         double liquid = Math.rint(curve.bubblePressurePa(CONDENSING_K));
         double suctionLine = EVAPORATING_K + (valve ? 6 : 8 - 2 * off);
         double liquidLine = CONDENSING_K - (valve ? 5.5 + off : 5 + off);
+        double target = valve ? 5.5 : 8;
+        double pressureUncertainty = uncertainty * 10e3;
+        Diagnosis diagnosis = ChargeDiagnosis.usual()
+                .of(
+                        curve,
+                        SystemReadings.builder()
+                                .put(Place.SUCTION_PRESSURE, pressure(suction, pressureUncertainty, "suction gauge"))
+                                .put(Place.LIQUID_PRESSURE, pressure(liquid, pressureUncertainty, "liquid gauge"))
+                                .put(Place.SUCTION_LINE, temperature(suctionLine, uncertainty, "suction-line thermometer"))
+                                .put(Place.LIQUID_LINE, temperature(liquidLine, uncertainty, "liquid-line thermometer"))
+                                .put(Place.OUTDOOR_AIR, temperature(OUTDOOR_K, uncertainty, "condenser-air thermometer"))
+                                .build(),
+                        new ChargeQuestion(
+                                metering, Optional.of(TemperatureDifference.ofKelvins(target)), Optional.empty()),
+                        OperatingConditions.unknown());
+        Diagnosis.Evidence evidence = diagnosis.evidence();
         OptionalDouble none = OptionalDouble.empty();
-        VerdictQuery query = new VerdictQuery(
-                "v" + number,
-                name,
-                valve ? "expansion-valve" : "fixed-orifice",
-                OptionalDouble.of(suction),
-                OptionalDouble.of(suctionLine),
-                OptionalDouble.of(liquid),
-                OptionalDouble.of(liquidLine),
-                none,
-                OptionalDouble.of(OUTDOOR_K),
-                valve ? none : OptionalDouble.of(8),
-                valve ? OptionalDouble.of(5.5) : none,
-                OptionalDouble.of(uncertainty * 10e3),
-                OptionalDouble.of(uncertainty),
-                none,
-                none,
-                none,
-                none,
-                Optional.empty());
-        VerdictAnswer answer = verdicts.answer(query);
         return String.join(
                 ",",
-                query.id(),
+                id,
                 name,
-                query.metering(),
-                PropertyVectors.cell(query.suctionPressurePa()),
-                PropertyVectors.cell(query.suctionLineK()),
-                PropertyVectors.cell(query.liquidPressurePa()),
-                PropertyVectors.cell(query.liquidLineK()),
+                metering.label(),
+                PropertyVectors.cell(OptionalDouble.of(suction)),
+                PropertyVectors.cell(OptionalDouble.of(suctionLine)),
+                PropertyVectors.cell(OptionalDouble.of(liquid)),
+                PropertyVectors.cell(OptionalDouble.of(liquidLine)),
                 "",
-                PropertyVectors.cell(query.condenserAirK()),
-                PropertyVectors.cell(query.targetSuperheatK()),
-                PropertyVectors.cell(query.targetSubcoolingK()),
-                PropertyVectors.cell(query.pressureStandardUncertaintyPa()),
-                PropertyVectors.cell(query.temperatureStandardUncertaintyK()),
-                fixed(answer.superheatK()),
-                fixed(answer.subcoolingK()),
-                fixed(answer.probabilityLow()),
-                fixed(answer.probabilityOnTarget()),
-                fixed(answer.probabilityHigh()),
-                answer.level());
+                PropertyVectors.cell(OptionalDouble.of(OUTDOOR_K)),
+                PropertyVectors.cell(valve ? none : OptionalDouble.of(target)),
+                PropertyVectors.cell(valve ? OptionalDouble.of(target) : none),
+                PropertyVectors.cell(OptionalDouble.of(pressureUncertainty)),
+                PropertyVectors.cell(OptionalDouble.of(uncertainty)),
+                margin(evidence, Criterion.SUPERHEAT),
+                margin(evidence, Criterion.SUBCOOLING),
+                probability(evidence, ChargeLevel.LOW),
+                probability(evidence, ChargeLevel.ON_TARGET),
+                probability(evidence, ChargeLevel.HIGH),
+                diagnosis.label());
     }
 
-    private static String fixed(OptionalDouble value) {
-        return value.isPresent() ? String.format(Locale.ROOT, "%.6f", value.getAsDouble()) : "";
+    private static PressureReading pressure(double pascals, double standardUncertaintyPa, String origin) {
+        return PressureReading.of(Pressure.ofPascals(pascals), standardUncertaintyPa, origin);
+    }
+
+    private static TemperatureReading temperature(double kelvins, double standardUncertaintyK, String origin) {
+        return TemperatureReading.of(Temperature.ofKelvins(kelvins), standardUncertaintyK, origin);
+    }
+
+    private static String margin(Diagnosis.Evidence evidence, Criterion criterion) {
+        return evidence.margins()
+                .get(criterion)
+                .map(margin -> fixed(margin.value().kelvins()))
+                .orElse("");
+    }
+
+    private static String probability(Diagnosis.Evidence evidence, ChargeLevel level) {
+        return evidence.deviation()
+                .map(deviation -> fixed(deviation.probability(level)))
+                .orElse("");
+    }
+
+    private static String fixed(double value) {
+        return String.format(Locale.ROOT, "%.6f", value);
     }
 }

@@ -1,0 +1,41 @@
+package org.satline.charge;
+
+import org.satline.explanation.FindingCode;
+
+/** What can be found about a charge. */
+public enum ChargeCode implements FindingCode {
+    /** The judged quantity against its target. */
+    AGAINST_TARGET,
+    /** How likely each level is with these instruments. */
+    PROBABILITIES,
+    /** The risk that goes with a decided level. */
+    ACCEPTED_RISK,
+    /** No level reaches the wanted probability. */
+    NOT_DECIDED,
+    /** Inside the band as read, and more certain only with a better instrument: good enough. */
+    GOOD_ENOUGH,
+    /** Return wet bulb and condenser air reach a dash of the target-superheat chart. */
+    TARGET_AT_DASH,
+    /** Return wet bulb and condenser air lie outside the target-superheat chart. */
+    TARGET_OUTSIDE_CHART,
+    /** Neither outdoor nor return air was read, so it is not known whether the system cools at all. */
+    MODE_NOT_KNOWN,
+    /** An expansion valve floods. */
+    VALVE_FLOODS,
+    /** An evaporator starves although the liquid line is well filled. */
+    EVAPORATOR_STARVES,
+    /** Superheat says short of charge, subcooling says plenty. */
+    AMPLE_SUBCOOLING,
+    /** Superheat says too much charge, subcooling says little. */
+    SCANT_SUBCOOLING,
+    /** Condensing far hotter over its air than too much charge makes it. */
+    CONDENSING_TOO_HOT,
+    /** A fault beside the charge that the readings do not rule out. */
+    FAULT_NOT_RULED_OUT,
+    /** A fault beside the charge explains the readings better. */
+    FAULT_LIKELIER,
+    /** A condition of judging is not met. */
+    GATE_NOT_MET,
+    /** A condition of judging was not read. */
+    GATE_NOT_READ
+}

@@ -1,0 +1,118 @@
+package org.satline.charge;
+
+import java.util.List;
+import java.util.Optional;
+import org.satline.explanation.Finding;
+import org.satline.explanation.Step;
+import org.satline.quantity.Parts;
+
+/** Outcome of judging a charge: a level with its probability, an undecided answer, or a fault that is not the charge. Immutable, thread-safe. */
+public sealed interface Judgement {
+    /**
+     * What the outcome rests on.
+     *
+     * @return the evidence
+     */
+    Evidence evidence();
+
+    /**
+     * Name of the outcome in files.
+     *
+     * @return {@code low}, {@code on-target}, {@code high}, {@code undecided} or {@code not-charge}
+     */
+    String label();
+
+    /**
+     * What an outcome rests on.
+     *
+     * @param margins superheat and subcooling
+     * @param deviation measured less target, where both are known
+     * @param gates the conditions of judging, in the order of work
+     * @param faults what may be wrong, the likeliest first; none without a deviation
+     * @param findings why the outcome is what it is, the heaviest first
+     * @param steps how the numbers were found
+     */
+    record Evidence(
+            Margins margins,
+            Optional<Deviation> deviation,
+            List<Gate> gates,
+            List<FaultLikelihood> faults,
+            List<Finding> findings,
+            List<Step> steps) {
+        /** {@inheritDoc} */
+        public Evidence {
+            Parts.required("margins deviation", margins, deviation);
+            gates = List.copyOf(gates);
+            faults = List.copyOf(faults);
+            findings = List.copyOf(findings);
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /**
+     * A level.
+     *
+     * @param level the level
+     * @param probability its probability with these instruments
+     * @param goodEnough whether it is on target only as read: inside the band, and no step that these instruments resolve would better it
+     * @param evidence what it rests on
+     */
+    record Decided(ChargeLevel level, double probability, boolean goodEnough, Evidence evidence) implements Judgement {
+        /** {@inheritDoc} */
+        public Decided {
+            Parts.required("level evidence", level, evidence);
+            checkProbability(probability);
+        }
+
+        @Override
+        public String label() {
+            return level.label();
+        }
+    }
+
+    /**
+     * No level.
+     *
+     * @param likeliest the likeliest level, where a deviation is known
+     * @param deciding the instrument that would decide it, where the doubt of the readings is the reason
+     * @param evidence what it rests on
+     */
+    record Undecided(Optional<ChargeLevel> likeliest, Optional<DecidingInstrument> deciding, Evidence evidence)
+            implements Judgement {
+        /** {@inheritDoc} */
+        public Undecided {
+            Parts.required("likeliest deciding evidence", likeliest, deciding, evidence);
+        }
+
+        @Override
+        public String label() {
+            return "undecided";
+        }
+    }
+
+    /**
+     * Another fault than the charge comes first.
+     *
+     * @param fault the fault
+     * @param probability its probability among the faults that were weighed
+     * @param evidence what it rests on
+     */
+    record OtherFault(Fault fault, double probability, Evidence evidence) implements Judgement {
+        /** {@inheritDoc} */
+        public OtherFault {
+            Parts.required("fault evidence", fault, evidence);
+            checkProbability(probability);
+        }
+
+        @Override
+        public String label() {
+            return "not-charge";
+        }
+    }
+
+    private static void checkProbability(double probability) {
+        if (!(probability >= 0 && probability <= 1)) {
+            throw new IllegalArgumentException("probability " + probability + " is outside [0, 1]");
+        }
+    }
+}

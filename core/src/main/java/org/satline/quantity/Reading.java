@@ -1,9 +1,0 @@
-package org.satline.quantity;
-
-/**
- * A number with its unit, as written.
- *
- * @param value the number, finite
- * @param unit the unit
- */
-record Reading(double value, Unit unit) {}

@@ -1,0 +1,25 @@
+package org.satline.visit;
+
+import org.satline.quantity.Parts;
+
+/** A field of a visit file that cannot be used: which one, what stands there, what is allowed. */
+public final class FieldException extends IllegalArgumentException {
+    private static final long serialVersionUID = 1L;
+
+    private final String path;
+
+    FieldException(String path, String problem) {
+        super(path.isEmpty() ? problem : path + ": " + problem);
+        Parts.required("path", path);
+        this.path = path;
+    }
+
+    /**
+     * Which field.
+     *
+     * @return its path, such as {@code cylinder.hoses[0].port}; empty for the visit as a whole
+     */
+    public String path() {
+        return path;
+    }
+}

@@ -1,0 +1,125 @@
+package org.satline.program;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.satline.audit.AuditReport;
+import org.satline.audit.AuditSummary;
+import org.satline.audit.Auditor;
+import org.satline.equilibrium.ReferenceState;
+import org.satline.json.SatlineJson;
+import org.satline.program.audit.AuditCells;
+import org.satline.program.audit.AuditPage;
+import org.satline.program.audit.AuditRows;
+import org.satline.program.file.BadInputException;
+import org.satline.program.file.CsvReport;
+import org.satline.program.file.CsvRows;
+import org.satline.program.file.WholeFile;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Compares answers of another calculator with ours. */
+@Command(
+        name = "audit",
+        description = {
+            "Compares answers of another calculator with the equations and names the likely cause of differences.",
+            "Columns in, in any order (a cell may be empty): id,refrigerant,quantity,temperature_K,pressure_Pa,answer,unit",
+            "Optional columns: altitude_m (gauge units count from the standard atmosphere there; sea level by default),",
+            "  tolerance (in the unit of the answer; by default the stated uncertainty of our value and the rounding of the answer).",
+            "temperature_K and pressure_Pa (absolute) say what was asked; quantities are those of the command points.",
+            "The unit is any that the library reads, gauge units included."
+        },
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        exitCodeListHeading = "Exit status:%n",
+        exitCodeList = {
+            "0:every answer is within its tolerance",
+            "1:none is outside, but some rows could not be compared",
+            "2:the command line or a file cannot be used; nothing was written",
+            "3:a fault of the program itself",
+            "4:some answers are outside their tolerance"
+        })
+final class AuditCommand implements Callable<Integer> {
+    /** Zero of enthalpy and entropy of the answers. */
+    enum Zero {
+        IIR,
+        MINUS_40,
+        BOILING;
+
+        private ReferenceState state() {
+            return switch (this) {
+                case IIR -> ReferenceState.IIR;
+                case MINUS_40 -> ReferenceState.MINUS_40_CELSIUS;
+                case BOILING -> ReferenceState.NORMAL_BOILING_POINT;
+            };
+        }
+    }
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "FILE.csv", description = "The answers.")
+    private Path file = Path.of("");
+
+    @Option(names = "--csv", paramLabel = "OUT.csv", description = "Writes every row with our value and the outcome.")
+    private @Nullable Path csv;
+
+    @Option(names = "--json", paramLabel = "OUT.json", description = "Writes the whole audit, with all steps.")
+    private @Nullable Path json;
+
+    @Option(
+            names = "--zero",
+            defaultValue = "IIR",
+            description =
+                    "Where enthalpy and entropy of the answers count from: IIR (default), MINUS_40 (saturated liquid at"
+                            + " -40 degC is 0) or BOILING (saturated liquid at its normal boiling point is 0).")
+    private Zero zero = Zero.IIR;
+
+    /** Made by the command line library. */
+    AuditCommand() {}
+
+    @Override
+    public Integer call() {
+        AuditReport report = audited();
+        if (csv != null) {
+            CsvReport.write(file, csv, AuditCells.OUTPUT, AuditCells.of(report));
+        }
+        if (json != null) {
+            writeJson(json, report);
+        }
+        PrintWriter out = spec.commandLine().getOut();
+        out.print(AuditPage.of(file.toString(), report));
+        out.flush();
+        return status(report.summary());
+    }
+
+    private AuditReport audited() {
+        try (CsvRows rows = CsvRows.of(file, AuditRows.REQUIRED, AuditRows.OPTIONAL)) {
+            return AuditRows.audited(file.toString(), rows, Auditor.of(zero.state()));
+        } catch (IOException e) {
+            throw new BadInputException(file + ": cannot be closed");
+        }
+    }
+
+    private static int status(AuditSummary summary) {
+        if (summary.outside() > 0) {
+            return ExitStatus.ANSWERS_OUTSIDE;
+        }
+        return summary.notComparable() > 0 ? ExitStatus.SOME_ROWS_REFUSED : ExitStatus.DONE;
+    }
+
+    private void writeJson(Path out, AuditReport report) {
+        try (WholeFile whole = WholeFile.besides(file, out)) {
+            whole.stream().write((new SatlineJson().write(report) + "\n").getBytes(StandardCharsets.UTF_8));
+            whole.commit();
+        } catch (IOException e) {
+            throw new BadInputException(out + ": cannot be written");
+        }
+    }
+}

@@ -1,0 +1,169 @@
+package org.satline.program;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import org.satline.program.exercise.Difficulty;
+import org.satline.program.exercise.ExerciseSheet;
+import org.satline.program.exercise.PageForm;
+import org.satline.program.exercise.SheetOrder;
+import org.satline.program.exercise.Topic;
+import org.satline.program.file.BadInputException;
+import org.satline.program.file.Shown;
+import org.satline.program.file.WholeFile;
+import org.satline.quantity.UnitSystem;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Draws exercises for teaching. */
+@Command(
+        name = "exercise",
+        description = {
+            "Draws exercises for teaching: a question sheet and an answer key with each step's formula and numbers. Without --sheet and --key the"
+                    + " sheet goes to standard output.",
+            "Topics: saturation, superheat-subcooling, glide, altitude, fill-limit, flow, purge, verdict, next-step."
+        },
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        footer = {"", "Exercises do not replace training: local codes and licensed practice come first."})
+final class ExerciseCommand implements Callable<Integer> {
+    private static final String RISING = "rising";
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Option(
+            names = "--seed",
+            defaultValue = "1",
+            paramLabel = "N",
+            description = "Same seed, same sheet; 1 by default.")
+    private long seed;
+
+    @Option(
+            names = "--difficulty",
+            defaultValue = RISING,
+            paramLabel = "GRADE",
+            description = "starting, practised, experienced, or rising through all three (default).")
+    private String difficulty = RISING;
+
+    @Option(
+            names = "--count",
+            paramLabel = "N",
+            description = "How many exercises; one for each topic by default, 100 at most.")
+    private @Nullable Integer count;
+
+    @Option(
+            names = "--topic",
+            arity = "1..*",
+            split = ",",
+            paramLabel = "T",
+            description = "Topics, taken in turn; all by default.")
+    private List<String> topics = new ArrayList<>();
+
+    @Option(
+            names = "--units",
+            paramLabel = "SYSTEM",
+            description = "SI (degC, kPa, kg) or US (degF, psi, lb); drawn for each exercise by default.")
+    private @Nullable UnitSystem units;
+
+    @Option(
+            names = "--sheet",
+            paramLabel = "FILE",
+            description = "Where the questions go: .md for Markdown, .html for a page to print.")
+    private @Nullable Path sheet;
+
+    @Option(names = "--key", paramLabel = "FILE", description = "Where the answers go, likewise.")
+    private @Nullable Path key;
+
+    /** Made by the command line library. */
+    ExerciseCommand() {}
+
+    @Override
+    public Integer call() {
+        try {
+            PageForm sheetForm = form(sheet);
+            PageForm keyForm = form(key);
+            if (sheet != null
+                    && key != null
+                    && sheet.toAbsolutePath()
+                            .normalize()
+                            .equals(key.toAbsolutePath().normalize())) {
+                throw new BadInputException(sheet + ": sheet and key cannot go to the same file; name two files");
+            }
+            ExerciseSheet drawn = ExerciseSheet.of(order());
+            PrintWriter out = spec.commandLine().getOut();
+            if (sheet == null && key == null) {
+                out.print(drawn.questions(PageForm.MARKDOWN));
+                out.flush();
+                return ExitStatus.DONE;
+            }
+            Map<Path, String> pages = new LinkedHashMap<>();
+            if (sheet != null) {
+                pages.put(sheet, drawn.questions(sheetForm));
+            }
+            if (key != null) {
+                pages.put(key, drawn.key(keyForm));
+            }
+            write(pages);
+            pages.keySet().forEach(file -> out.println("written to " + Shown.line(file.toString())));
+            return ExitStatus.DONE;
+        } catch (IllegalArgumentException e) {
+            throw new BadInputException(String.valueOf(e.getMessage()));
+        }
+    }
+
+    private SheetOrder order() {
+        List<Topic> wanted = topics.isEmpty()
+                ? List.of(Topic.values())
+                : topics.stream().map(Topic::ofLabel).toList();
+        return new SheetOrder(seed, count == null ? wanted.size() : count, grade(), wanted, Optional.ofNullable(units));
+    }
+
+    private Optional<Difficulty> grade() {
+        if (difficulty.equals(RISING)) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Difficulty.ofLabel(difficulty));
+        } catch (IllegalArgumentException e) {
+            throw new BadInputException(e.getMessage() + ", " + RISING);
+        }
+    }
+
+    private static PageForm form(@Nullable Path file) {
+        return file == null ? PageForm.MARKDOWN : PageForm.ofFileName(file.toString());
+    }
+
+    /** Both drafts stand before either appears, so that a file that cannot be written leaves none behind. */
+    private static void write(Map<Path, String> pages) {
+        List<WholeFile> drafts = new ArrayList<>();
+        try {
+            try {
+                for (Map.Entry<Path, String> page : pages.entrySet()) {
+                    WholeFile draft = WholeFile.startedFor(page.getKey());
+                    drafts.add(draft);
+                    draft.stream().write(page.getValue().getBytes(StandardCharsets.UTF_8));
+                }
+                for (WholeFile draft : drafts) {
+                    draft.commit();
+                }
+            } finally {
+                for (WholeFile draft : drafts) {
+                    draft.close();
+                }
+            }
+        } catch (IOException e) {
+            throw new BadInputException(pages.keySet() + ": cannot be written (" + e.getMessage() + ")");
+        }
+    }
+}

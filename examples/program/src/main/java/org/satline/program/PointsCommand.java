@@ -1,0 +1,82 @@
+package org.satline.program;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.satline.program.points.PointAnswers;
+import org.satline.saturation.Engine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
+
+/** Computes properties in bulk, for people who check other calculators. */
+@Command(
+        name = "points",
+        description = {
+            "Computes properties in bulk.",
+            "Columns in, in any order: id,refrigerant,quantity,temperature_K,pressure_Pa (a cell may be empty).",
+            "Columns out: id,refrigerant,quantity,value,unit,note. SI units, 15 significant digits.",
+            "A row that cannot be computed has an empty value and a note that says why."
+        },
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        footerHeading = "%nQuantities:%n",
+        footer = {
+            "  from temperature_K: bubble_pressure dew_pressure",
+            "  from pressure_Pa: bubble_temperature dew_temperature glide",
+            "  from either of them: bubble_liquid_... and dew_vapour_... with density, enthalpy, entropy,",
+            "    isobaric_heat_capacity, speed_of_sound",
+            "  one phase, from both: density enthalpy entropy isobaric_heat_capacity speed_of_sound",
+            "Enthalpy and entropy: IIR reference (200 kJ/kg and 1 kJ/(kg K) for saturated liquid at 0 degC), or the one the note names."
+        })
+final class PointsCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Parameters(paramLabel = "IN.csv", description = "The rows to answer.")
+    private Path in = Path.of("");
+
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "OUT.csv",
+            description = "Where the answers go; replaced if it exists.")
+    private Path out = Path.of("");
+
+    @Option(
+            names = "--engine",
+            paramLabel = "ENGINE",
+            converter = EngineName.class,
+            description = "equation (default) or table: where saturation figures come from.")
+    private Engine engine = Engine.EQUATION;
+
+    /** Made by the command line library. */
+    PointsCommand() {}
+
+    @Override
+    public Integer call() {
+        PointAnswers answers = new PointAnswers(engine);
+        return BulkRun.of(spec, in, out, PointAnswers.INPUT, List.of(), PointAnswers.OUTPUT, answers::answer);
+    }
+
+    /** Reads the name of an engine. */
+    static final class EngineName implements ITypeConverter<Engine> {
+        /** Made by the command line library. */
+        EngineName() {}
+
+        @Override
+        public Engine convert(String value) {
+            for (Engine engine : Engine.values()) {
+                if (engine.name().toLowerCase(Locale.ROOT).equals(value)) {
+                    return engine;
+                }
+            }
+            throw new TypeConversionException("\"" + value + "\" is not known; allowed: equation, table");
+        }
+    }
+}

@@ -1,0 +1,101 @@
+package org.satline.program.audit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.satline.audit.AuditOutcome;
+import org.satline.audit.AuditOutcome.Compared;
+import org.satline.audit.AuditOutcome.NotComparable;
+import org.satline.audit.AuditReport;
+import org.satline.audit.AuditRow;
+import org.satline.audit.AuditTolerance.Share;
+import org.satline.audit.Comparison;
+import org.satline.audit.LikelyCause;
+import org.satline.program.file.CsvAnswer;
+import org.satline.program.file.Shown;
+import org.satline.program.page.Printed;
+
+/** An audit as rows of a CSV file: each row as it came in, what became of it, and why. */
+public final class AuditCells {
+    /** Columns of the output. */
+    public static final List<String> OUTPUT = List.of(
+            "id",
+            "refrigerant",
+            "quantity",
+            "temperature_K",
+            "pressure_Pa",
+            "answer",
+            "unit",
+            "outcome",
+            "ours",
+            "difference",
+            "tolerance",
+            "tolerance_from",
+            "likely_cause",
+            "note");
+
+    private AuditCells() {}
+
+    /**
+     * Returns the rows of a report.
+     *
+     * @param report the report
+     * @return cells for the columns of {@link #OUTPUT}, in the order of the rows
+     */
+    public static Stream<CsvAnswer> of(AuditReport report) {
+        Map<String, String> causes = new HashMap<>();
+        for (LikelyCause cause : report.summary().causes()) {
+            for (String id : cause.ids()) {
+                causes.putIfAbsent(key(id, cause.refrigerant()), cause.kind().words() + ": " + cause.description());
+            }
+        }
+        return report.outcomes().stream().map(outcome -> of(outcome, causes));
+    }
+
+    private static String key(String id, String designation) {
+        return id + '\n' + designation;
+    }
+
+    private static CsvAnswer of(AuditOutcome outcome, Map<String, String> causes) {
+        AuditRow row = outcome.row();
+        List<String> cells = new ArrayList<>(List.of(
+                row.id(),
+                row.refrigerant(),
+                row.quantity(),
+                given(row.temperatureK()),
+                given(row.pressurePa()),
+                row.answer(),
+                row.unit()));
+        if (outcome instanceof Compared compared) {
+            Comparison c = compared.comparison();
+            cells.addAll(List.of(
+                    compared.within() ? "within" : "outside",
+                    figure(c.ours()),
+                    figure(c.difference()),
+                    figure(c.tolerance().width()),
+                    c.tolerance().shares().stream().map(AuditCells::share).collect(Collectors.joining("; ")),
+                    compared.within() ? "" : causes.getOrDefault(key(row.id(), compared.designation()), ""),
+                    ""));
+            return new CsvAnswer(cells, true);
+        }
+        NotComparable refused = (NotComparable) outcome;
+        cells.addAll(List.of("not-comparable", "", "", "", "", "", Shown.line(refused.explanation())));
+        return new CsvAnswer(cells, false);
+    }
+
+    private static String share(Share share) {
+        return figure(share.width()) + " " + share.origin().words() + " (" + share.basis() + ")";
+    }
+
+    private static String given(OptionalDouble value) {
+        return value.isPresent() ? Double.toString(value.getAsDouble()) : "";
+    }
+
+    private static String figure(double value) {
+        return Printed.figure("%.10g", value);
+    }
+}

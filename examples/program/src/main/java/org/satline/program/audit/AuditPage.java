@@ -1,0 +1,184 @@
+package org.satline.program.audit;
+
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.StringJoiner;
+import org.satline.audit.AuditOutcome.Compared;
+import org.satline.audit.AuditOutcome.NotComparable;
+import org.satline.audit.AuditReport;
+import org.satline.audit.AuditRow;
+import org.satline.audit.AuditSummary;
+import org.satline.audit.AuditSummary.Bias;
+import org.satline.audit.Comparison;
+import org.satline.audit.LikelyCause;
+import org.satline.program.file.Shown;
+import org.satline.program.page.Page;
+import org.satline.program.page.PageText;
+import org.satline.program.page.Printed;
+import org.satline.refrigerant.Catalogue;
+
+/** An audit as a page of text: what probably went wrong first, then the rows farthest off. */
+public final class AuditPage {
+    private static final int MOST_IDS = 8;
+    private static final int MOST_REFUSED = 10;
+
+    private AuditPage() {}
+
+    /**
+     * Returns the page of a report.
+     *
+     * @param file name of the file that was audited
+     * @param report the report
+     * @return the page
+     */
+    public static String of(String file, AuditReport report) {
+        Page page = new Page().title("Answers compared with the equations");
+        AuditSummary summary = report.summary();
+        page.row("file", file)
+                .row("data", Catalogue.standard().dataVersion())
+                .row(
+                        "rows",
+                        report.outcomes().size() + ": " + summary.within() + " within tolerance, " + summary.outside()
+                                + " outside, " + summary.notComparable() + " not comparable");
+        repeatedIds(page, report);
+        causes(page, summary, report);
+        worst(page, summary);
+        biases(page, summary);
+        refused(page, report);
+        return PageText.of(page.blocks());
+    }
+
+    private static void repeatedIds(Page page, AuditReport report) {
+        Set<String> seen = new HashSet<>();
+        Set<String> twice = new LinkedHashSet<>();
+        report.outcomes().stream().map(outcome -> outcome.row().id()).forEach(id -> {
+            if (!id.isBlank() && !seen.add(id)) {
+                twice.add(id);
+            }
+        });
+        if (!twice.isEmpty()) {
+            page.row(
+                    "note",
+                    "ids that more than one row has, so that a cause may name the wrong one: "
+                            + ids(List.copyOf(twice)));
+        }
+    }
+
+    private static void causes(Page page, AuditSummary summary, AuditReport report) {
+        if (summary.outside() == 0) {
+            return;
+        }
+        page.heading("Likely causes");
+        for (LikelyCause cause : summary.causes()) {
+            page.row(cause.refrigerant(), cause.kind().words() + ": " + cause.description())
+                    .row(
+                            "",
+                            "explains " + cause.explained() + " of " + rows(cause.candidates())
+                                    + " outside to which it could apply: " + ids(cause.ids())
+                                    + "; chance of coincidence "
+                                    + chance(cause.coincidence()));
+            for (String other : cause.alternatives()) {
+                page.row("", "fits as many: " + other);
+            }
+        }
+        for (ConstantRatio each : ConstantRatio.of(report)) {
+            page.row(
+                    each.refrigerant(),
+                    each.quantity() + " in " + each.unit() + ": constant ratio "
+                            + Printed.figure("%.4g", each.ratio()) + " of answer to ours over all "
+                            + rows(each.rows()) + " outside; no mistake that is tried makes it");
+        }
+        for (ConstantDifference each : ConstantDifference.of(report)) {
+            page.row(
+                    each.refrigerant(),
+                    each.quantity() + ": constant difference "
+                            + Printed.figure("%+.3g ", each.difference()) + each.unit()
+                            + " of answer less ours over all " + rows(each.rows())
+                            + " compared; no mistake that is tried makes it");
+        }
+        if (summary.unexplained() > 0) {
+            page.row("no cause", rows(summary.unexplained()) + " outside fit no mistake that is tried");
+        }
+    }
+
+    private static String rows(int count) {
+        return count + (count == 1 ? " row" : " rows");
+    }
+
+    private static String chance(double chance) {
+        return chance < 1e-4 ? "below 1 in 10000" : Printed.figure("about %.2g", chance);
+    }
+
+    private static String ids(List<String> ids) {
+        String first = String.join(", ", ids.subList(0, Math.min(MOST_IDS, ids.size())));
+        return Shown.line(ids.size() > MOST_IDS ? first + " and " + (ids.size() - MOST_IDS) + " more" : first);
+    }
+
+    private static void worst(Page page, AuditSummary summary) {
+        if (summary.worst().isEmpty()) {
+            return;
+        }
+        page.heading("Farthest outside");
+        for (Compared row : summary.worst()) {
+            Comparison c = row.comparison();
+            page.row(
+                    Shown.line(row.row().id()),
+                    row.designation() + " " + row.row().quantity() + " at " + asked(row.row()) + ": answer "
+                            + row.row().answer() + ", ours " + figure(c.ours()) + ", difference "
+                            + figure(c.difference()) + ", tolerance "
+                            + figure(c.tolerance().width()) + " "
+                            + c.unit() + " (" + c.tolerance().origin().words() + ")");
+        }
+    }
+
+    private static String asked(AuditRow row) {
+        StringJoiner asked = new StringJoiner(", ");
+        row.temperatureK().ifPresent(t -> asked.add(Printed.given(t) + " K"));
+        row.pressurePa().ifPresent(p -> asked.add(Printed.given(p) + " Pa"));
+        row.altitude().ifPresent(h -> asked.add(Printed.given(h.metres()) + " m"));
+        return asked.toString();
+    }
+
+    private static void biases(Page page, AuditSummary summary) {
+        if (summary.biases().isEmpty()) {
+            return;
+        }
+        page.heading("Mean of answer less ours");
+        for (Bias bias : summary.biases()) {
+            page.row(
+                    bias.refrigerant(),
+                    bias.quantity().label() + ": " + figure(bias.meanDifference()) + " " + bias.unit() + ", "
+                            + tenths(bias.meanInTolerances())
+                            + " times the tolerance, over "
+                            + rows(bias.rows()));
+        }
+    }
+
+    private static void refused(Page page, AuditReport report) {
+        List<NotComparable> refused = report.outcomes().stream()
+                .filter(NotComparable.class::isInstance)
+                .map(NotComparable.class::cast)
+                .toList();
+        if (refused.isEmpty()) {
+            return;
+        }
+        page.heading("Not comparable");
+        for (NotComparable row : refused.subList(0, Math.min(MOST_REFUSED, refused.size()))) {
+            page.row(Shown.line(row.row().id()), Shown.line(row.explanation()));
+        }
+        if (refused.size() > MOST_REFUSED) {
+            page.line(rows(refused.size() - MOST_REFUSED) + " more; --csv lists them all");
+        }
+    }
+
+    private static String tenths(double value) {
+        String rounded = Printed.figure("%.1f", value);
+        return rounded.equals("-0.0") ? "0.0" : rounded;
+    }
+
+    private static String figure(double value) {
+        return Printed.figure("%.6g", value);
+    }
+}

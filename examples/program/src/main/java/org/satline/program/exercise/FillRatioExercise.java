@@ -1,0 +1,170 @@
+package org.satline.program.exercise;
+
+import java.util.List;
+import java.util.Optional;
+import org.satline.cylinder.CylinderContents;
+import org.satline.cylinder.CylinderStamps;
+import org.satline.cylinder.FillAssessment;
+import org.satline.cylinder.FillQuestion;
+import org.satline.cylinder.FillRules;
+import org.satline.cylinder.RuleOutcome;
+import org.satline.cylinder.RuleOutcome.MassLimit;
+import org.satline.explanation.Step;
+import org.satline.program.page.Printed;
+import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Mass;
+import org.satline.quantity.Temperature;
+import org.satline.safety.Task;
+import org.satline.saturation.SaturationCurve;
+
+/** The hard form of a fill limit by the European rules: a printed filling ratio against shares of the warm liquid, and a test pressure that has to suffice. */
+final class FillRatioExercise {
+    private static final String RATIO = "filling-ratio";
+    /** Limits closer than this share would make the governing rule hang on a rounding. */
+    private static final double CLEAR_SHARE = 0.001;
+
+    /**
+     * A row of the table of filling ratios: ADR 2025, 4.1.4.1, packing instruction P200, table 2.
+     *
+     * @param designation the refrigerant
+     * @param ratio the filling ratio
+     * @param testBar the least test pressure, bar gauge
+     */
+    record Row(String designation, double ratio, int testBar) {}
+
+    static final List<Row> ROWS = List.of(
+            new Row("R-32", 0.78, 48),
+            new Row("R-404A", 0.82, 36),
+            new Row("R-407C", 0.95, 30),
+            new Row("R-22", 1.03, 27),
+            new Row("R-290", 0.43, 23),
+            new Row("R-134a", 1.05, 18),
+            new Row("R-152a", 0.79, 16));
+
+    private static final List<Integer> TEST_BAR = List.of(14, 18, 24, 30, 36, 48);
+
+    private final Bench bench;
+
+    FillRatioExercise(Bench bench) {
+        this.bench = bench;
+    }
+
+    Optional<Exercise> draw(Draw draw, Readout readout, Given<Mass> capacity, Given<Mass> tare) {
+        Row row = draw.pick(ROWS);
+        SaturationCurve curve = bench.curve(row.designation());
+        boolean wanted = draw.chance(0.7);
+        int test = draw.pick(TEST_BAR.stream()
+                .filter(bar -> wanted == (bar >= row.testBar()))
+                .toList());
+        CylinderStamps stamps = CylinderStamps.builder()
+                .tare(tare.value())
+                .waterCapacity(capacity.value())
+                .testPressure(GaugePressure.ofBars(test))
+                .refillable(true)
+                .build();
+        FillAssessment assessment = bench.assessor()
+                .assess(FillQuestion.of(stamps, new CylinderContents.Known(curve))
+                        .under(FillRules.standard().jurisdiction("adr"))
+                        .acceptingPartialStamps());
+        boolean enough = test >= row.testBar();
+        boolean forbidden = assessment.outcomes().stream()
+                .map(FillAssessment.CandidateOutcome::outcome)
+                .anyMatch(each -> each instanceof RuleOutcome.Forbidden
+                        && each.rule().name().equals(RATIO));
+        if (forbidden == enough || assessment.isRefused() == enough) {
+            return Optional.empty(); // another rule than the one asked about stands against it
+        }
+        Exercise.Draft draft = new Exercise.Draft(Topic.FILL_LIMIT, Difficulty.EXPERIENCED)
+                .situation(FillLimitMaker.SITUATION)
+                .given(
+                        bench.refrigerantGiven(row.designation()),
+                        capacity,
+                        tare,
+                        Given.words("test pressure on the collar (TP)", test + " bar gauge"),
+                        Given.words(
+                                "row of the table for " + row.designation(),
+                                "filling ratio " + row.ratio() + ", test pressure " + row.testBar() + " bar or more"))
+                .cautions(bench.cautions(row.designation(), Task.CYLINDER_FILLING))
+                .rule("Rule filling-ratio: m / WC <= filling ratio, and only with the test pressure of the row or more"
+                        + " [ADR 2025, 4.1.4.1, P200 table 2].")
+                .rule("The smallest of the limits governs.");
+        return asked(
+                draw, new FillSum(draft, readout, curve, stamps, assessment), draft, readout, row, test, assessment);
+    }
+
+    private static Optional<Exercise> asked(
+            Draw draw,
+            FillSum sum,
+            Exercise.Draft draft,
+            Readout readout,
+            Row row,
+            int test,
+            FillAssessment assessment) {
+        boolean enough = test >= row.testBar();
+        String no = "no: the table asks for " + row.testBar() + " bar";
+        Mass byRatio = Mass.ofKilograms(
+                row.ratio() * assessment.question().stamps().waterCapacity().kilograms());
+        draft.part(
+                        "may be filled",
+                        "May this cylinder be filled with " + row.designation() + ", by its test pressure?",
+                        new Answer.Words(enough ? "yes" : no))
+                .part(
+                        "limit, ratio",
+                        "What is the largest contents by the filling ratio, in " + readout.massUnit()
+                                + " (rounded down; leave the test pressure aside)?",
+                        FillLimitMaker.down(byRatio, readout))
+                .sum(
+                        "test pressure",
+                        "TP >= test pressure of the row",
+                        test + " bar against " + row.testBar() + " bar",
+                        enough ? "enough" : "too low")
+                .work(new Step(
+                        "largest contents by the filling ratio",
+                        "m = filling ratio x WC",
+                        Printed.figure(
+                                "%s x %s",
+                                row.ratio(),
+                                readout.text(assessment.question().stamps().waterCapacity())),
+                        readout.text(byRatio),
+                        "ADR 2025, 4.1.4.1, P200 table 2"));
+        Optional<MassLimit> most = sum.limit(
+                "liquid-95-50C",
+                0.95,
+                Temperature.ofCelsius(50),
+                "liquid density at 50 degC (122 degF)",
+                "limit, 95 %");
+        Optional<MassLimit> full = sum.limit(
+                "not-liquid-full-60C",
+                1,
+                Temperature.ofCelsius(60),
+                "liquid density at 60 degC (140 degF)",
+                "limit, liquid-full");
+        if (most.isEmpty() || full.isEmpty()) {
+            return Optional.empty();
+        }
+        double ratio = byRatio.kilograms();
+        double fifty = most.get().maximumContents().kilograms();
+        double sixty = full.get().maximumContents().kilograms();
+        double least = Math.min(ratio, Math.min(fifty, sixty));
+        String governing = least == ratio ? RATIO : least == fifty ? "liquid-95-50C" : "not-liquid-full-60C";
+        long near = List.of(ratio, fifty, sixty).stream()
+                .filter(each -> each < least * (1 + CLEAR_SHARE))
+                .count();
+        boolean agreed = !enough
+                || assessment
+                        .governing()
+                        .filter(limit -> limit.rule().name().equals(governing))
+                        .isPresent();
+        if (near > 1 || !agreed) {
+            return Optional.empty();
+        }
+        draft.part("governing", "Which of the three limits is the smallest?", new Answer.Words(governing));
+        draft.slip(
+                "The three limits lie close together by design: the printed ratios were chosen so that the liquid fills no more than 95 % at"
+                        + " 50 degC and not all at 60 degC.");
+        MassLimit limit = enough ? assessment.governing().orElseThrow() : most.get();
+        return sum.scale(draw, limit, enough)
+                ? Optional.of(draft.derive(limit.steps()).done())
+                : Optional.empty();
+    }
+}

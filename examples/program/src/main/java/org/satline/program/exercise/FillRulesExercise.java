@@ -1,0 +1,118 @@
+package org.satline.program.exercise;
+
+import java.util.List;
+import java.util.Optional;
+import org.satline.cylinder.CylinderStamps;
+import org.satline.cylinder.FillAssessment;
+import org.satline.cylinder.Refusal;
+import org.satline.cylinder.RuleOutcome.MassLimit;
+import org.satline.cylinder.RuleOutcome.PressureTest;
+import org.satline.explanation.Step;
+import org.satline.program.page.Printed;
+import org.satline.quantity.Mass;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
+import org.satline.saturation.SaturationCurve;
+
+/** The hard form of a fill limit: may it be filled at all, by which rule, and how much is left for a scale that is not exact. */
+final class FillRulesExercise {
+    private static final String SERVICE = "service-pressure-131F";
+    /** So far from its limit the pressure test does not hang on a rounding. */
+    private static final double CLEAR_SHARE = 0.03;
+
+    private final Exercise.Draft draft;
+    private final FillSum sum;
+    private final Readout readout;
+    private final SaturationCurve curve;
+    private final CylinderStamps stamps;
+    private final FillAssessment assessment;
+
+    FillRulesExercise(
+            Exercise.Draft draft,
+            FillSum sum,
+            Readout readout,
+            SaturationCurve curve,
+            CylinderStamps stamps,
+            FillAssessment assessment) {
+        this.draft = draft;
+        this.sum = sum;
+        this.readout = readout;
+        this.curve = curve;
+        this.stamps = stamps;
+        this.assessment = assessment;
+    }
+
+    Optional<Exercise> write(Draw draw, String designation, int service, Given<Temperature> warmest) {
+        Optional<PressureTest> test = assessment.outcomes().stream()
+                .map(FillAssessment.CandidateOutcome::outcome)
+                .filter(each -> each.rule().name().equals(SERVICE))
+                .filter(PressureTest.class::isInstance)
+                .map(PressureTest.class::cast)
+                .findFirst();
+        Temperature hot = Temperature.ofCelsius(55);
+        Pressure vapour = curve.bubblePressure(hot);
+        double allowed = 1.25 * stamps.servicePressure().orElseThrow().pascals();
+        if (test.isEmpty()
+                || Math.abs(test.get().margin().pascals()) < CLEAR_SHARE * allowed
+                || !onlyPressure(assessment.refusals())) {
+            return Optional.empty();
+        }
+        draft.given(Given.words(
+                        "specification and service pressure (SP)", "DOT-4BA" + service + ", SP " + service + " psig"))
+                .given(readout.absolute(
+                        "pressure of " + designation + " at 55 degC (131 degF), bubble point, absolute", vapour))
+                .rule("Rule " + FillLimitMaker.rule(test.get().rule()) + ".")
+                .rule("The standard atmosphere is 101.325 kPa (14.696 psia); 1 psi = 6.895 kPa.");
+        boolean passed = test.get().passed();
+        draft.part(
+                        "may be filled",
+                        "May this cylinder be filled with " + designation + ", by the rule " + SERVICE + "?",
+                        new Answer.Words(
+                                passed ? "yes" : "no: it must not be filled; take one of higher service pressure"))
+                .work(new Step(
+                        "pressure at 55 degC against 1.25 SP, both gauge",
+                        test.get().rule().inequality(),
+                        vapour.in("kPa", 1) + " - 101.3 kPa against 1.25 x " + service + " psi x 6.895 kPa/psi",
+                        Printed.figure("%.0f kPa against %.0f kPa", vapour.kilopascals() - 101.325, allowed / 1000),
+                        test.get().rule().citation()))
+                .derive(test.get().steps());
+        return limits(draw, warmest, passed);
+    }
+
+    private static boolean onlyPressure(List<Refusal> refusals) {
+        return refusals.stream().allMatch(refusal -> refusal.reason() == Refusal.Reason.PRESSURE_TOO_LOW);
+    }
+
+    private Optional<Exercise> limits(Draw draw, Given<Temperature> warmest, boolean passed) {
+        Optional<MassLimit> custom = sum.limit(
+                FillLimitMaker.WARMEST, 0.8, warmest.value(), "liquid density at " + warmest.text(), "limit, warmest");
+        Optional<MassLimit> law = sum.limit(
+                "not-liquid-full-131F",
+                1,
+                Temperature.ofCelsius(55),
+                "liquid density at 55 degC (131 degF)",
+                "limit, liquid-full");
+        if (custom.isEmpty() || law.isEmpty() || !assessment.governing().equals(custom)) {
+            return Optional.empty();
+        }
+        MassLimit limit = custom.get();
+        Mass most = law.get().maximumContents();
+        Mass stricter =
+                Mass.ofKilograms(most.kilograms() - limit.maximumContents().kilograms());
+        draft.part(
+                        "stricter",
+                        "By how much is the custom of 80 % stricter than the law of the liquid-full cylinder, in "
+                                + readout.massUnit() + "?",
+                        Answer.Figure.of(readout.number(stricter), 2, readout.massUnit(), 0.03))
+                .sum(
+                        "custom against law",
+                        "m(law) - m(custom)",
+                        readout.text(sum.hand(law.get())) + " - " + readout.text(sum.hand(limit)),
+                        readout.text(Mass.ofKilograms(sum.hand(law.get()).kilograms()
+                                - sum.hand(limit).kilograms())))
+                .rule("The smaller of both limits governs.");
+        return sum.scale(draw, limit, passed)
+                ? Optional.of(draft.derive(limit.steps()).done())
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,85 @@
+package org.satline.program.exercise;
+
+import java.util.List;
+import java.util.Optional;
+import org.satline.explanation.Step;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
+import org.satline.saturation.SaturationCurve;
+
+/** The first steps with a saturation table of one substance: from temperature to pressure, or from pressure to temperature, twice each. */
+final class FirstSaturation {
+    private final SaturationCurve curve;
+    private final Readout readout;
+    private final Exercise.Draft draft;
+
+    FirstSaturation(SaturationCurve curve, Readout readout, Exercise.Draft draft) {
+        this.curve = curve;
+        this.readout = readout;
+        this.draft = draft;
+    }
+
+    /** A cylinder in the morning and at noon. */
+    Optional<Exercise> cylinder(Draw draw) {
+        double cool = draw.between(-5, 24);
+        Given<Temperature> morning =
+                readout.temperature("temperature of the cylinder in the morning", Temperature.ofCelsius(cool));
+        Given<Temperature> noon = readout.temperature(
+                "temperature of the cylinder at noon", Temperature.ofCelsius(cool + draw.between(6, 18)));
+        draft.situation("A cylinder stands in a shed, valves shut. It holds liquid and vapour of one refrigerant.")
+                .given(morning, noon)
+                .table(SaturationExtract.around(curve, readout, morning.value(), noon.value(), draw));
+        pressure("pressure in the morning", "in the morning", morning);
+        pressure("pressure at noon", "at noon", noon);
+        draft.slip(
+                "How much liquid there is does not matter as long as there is some; a weight would be needed to tell.");
+        return Optional.of(draft.done());
+    }
+
+    private void pressure(String name, String when, Given<Temperature> temperature) {
+        Pressure pressure = curve.bubblePressure(temperature.value());
+        draft.part(
+                        name,
+                        "What is the absolute pressure in the cylinder " + when + ", in " + readout.absoluteUnit()
+                                + "?",
+                        readout.answer(pressure))
+                .work(new Step(
+                        name,
+                        "p = p_sat(T)",
+                        curve.refrigerant().designation() + " at " + temperature.text(),
+                        readout.text(pressure),
+                        Working.LINE))
+                .derive(List.of(new Step(
+                        "saturation pressure",
+                        "p_sat(T)",
+                        "T = " + temperature.value().in("K", 2),
+                        pressure.in("kPa", 2),
+                        curve.source())));
+    }
+
+    /** Evaporator and condenser of one machine. */
+    Optional<Exercise> machine(Draw draw) {
+        Given<Pressure> low = readout.absolute(
+                "absolute pressure in the evaporator",
+                curve.bubblePressure(Temperature.ofCelsius(draw.between(-25, 12))));
+        Given<Pressure> high = readout.absolute(
+                "absolute pressure in the condenser",
+                curve.bubblePressure(Temperature.ofCelsius(draw.between(28, 55))));
+        draft.situation(
+                        "A refrigerant boils in the evaporator of a machine and condenses in its condenser, each at a steady pressure.")
+                .given(low, high);
+        temperature(draw, "boiling", "At which temperature does it boil", low);
+        temperature(draw, "condensing", "At which temperature does it condense", high);
+        draft.slip("One table serves for both: boiling and condensing are the same line, read at two pressures.");
+        return Optional.of(draft.done());
+    }
+
+    private void temperature(Draw draw, String name, String ask, Given<Pressure> pressure) {
+        Temperature found = curve.bubbleTemperature(pressure.value());
+        draft.table(SaturationExtract.around(curve, readout, found, found, draw))
+                .part(name, ask + ", in " + readout.temperatureUnit() + "?", readout.answer(found));
+        new Working(draft, readout, curve).bubble(", " + name, pressure.value());
+        draft.derive(
+                List.of(SaturationMaker.lookup("saturation temperature", "T_sat(p)", pressure.value(), found, curve)));
+    }
+}

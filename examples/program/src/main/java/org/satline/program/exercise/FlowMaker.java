@@ -1,0 +1,230 @@
+package org.satline.program.exercise;
+
+import java.util.List;
+import java.util.Optional;
+import org.satline.charge.MeteringDevice;
+import org.satline.explanation.Step;
+import org.satline.program.exercise.RunningSystems.Running;
+import org.satline.quantity.Atmosphere;
+import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.PressureDifference;
+import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
+import org.satline.safety.Task;
+import org.satline.saturation.SaturationCurve;
+import org.satline.simulation.ImposedFault;
+import org.satline.transfer.ConnectionPoint;
+import org.satline.transfer.Flow;
+import org.satline.transfer.FlowCheck;
+import org.satline.transfer.PointKind;
+
+/** Which way refrigerant flows when valves are opened. */
+final class FlowMaker implements Maker {
+    private static final double LEAST_DRIVING_PA = 25_000;
+    /** In ice water, and in the sun. */
+    private static final double COLDEST_CYLINDER_C = 1;
+
+    private static final double WARMEST_CYLINDER_C = 48;
+
+    /** As long as ice swims in it, water keeps close to 0 degC; a cylinder in it follows. */
+    private static final double WARMEST_ICE_WATER_C = 3;
+
+    private final Bench bench;
+    private final RunningSystems systems;
+
+    FlowMaker(Bench bench) {
+        this.bench = bench;
+        systems = new RunningSystems(bench);
+    }
+
+    /** A port of the system, a valve of a cylinder, and where refrigerant is wanted. */
+    private record Wish(PointKind port, PointKind valve, boolean intoSystem, String words) {}
+
+    private static final List<Wish> WISHES = List.of(
+            new Wish(
+                    PointKind.HIGH_SIDE_LIQUID_PORT,
+                    PointKind.RECOVERY_CYLINDER_VAPOUR_VALVE,
+                    false,
+                    "Refrigerant is to go out of the system into the recovery cylinder."),
+            new Wish(
+                    PointKind.LOW_SIDE_PORT,
+                    PointKind.RECOVERY_CYLINDER_VAPOUR_VALVE,
+                    false,
+                    "Refrigerant is to go out of the system into the recovery cylinder."),
+            new Wish(
+                    PointKind.LOW_SIDE_PORT,
+                    PointKind.SOURCE_CYLINDER_LIQUID_VALVE,
+                    true,
+                    "Refrigerant is to go from the source cylinder into the system."),
+            new Wish(
+                    PointKind.HIGH_SIDE_LIQUID_PORT,
+                    PointKind.SOURCE_CYLINDER_LIQUID_VALVE,
+                    true,
+                    "Refrigerant is to go from the source cylinder into the system."));
+
+    @Override
+    public Optional<Exercise> draw(Draw draw, Readout readout, Difficulty difficulty) {
+        String designation =
+                draw.pick(difficulty == Difficulty.STARTING ? Bench.COOLING_WITHOUT_GLIDE : Bench.COOLING_WITH_GLIDE);
+        return systems.draw(
+                        draw, designation, MeteringDevice.EXPANSION_VALVE, draw.between(-0.1, 0.1), ImposedFault.none())
+                .flatMap(running -> asked(draw, readout, difficulty, running));
+    }
+
+    private Optional<Exercise> asked(Draw draw, Readout readout, Difficulty difficulty, Running running) {
+        boolean hard = difficulty == Difficulty.EXPERIENCED;
+        Wish wish = draw.pick(WISHES);
+        SaturationCurve curve = bench.curve(running.designation());
+        Given<Atmosphere> air =
+                hard ? readout.barometer(Pressure.ofKilopascals(draw.between(78, 96))) : readout.seaLevel();
+        Pressure atPort = wish.port() == PointKind.LOW_SIDE_PORT
+                ? running.state().suctionPressure()
+                : running.state().liquidPressure();
+        Given<GaugePressure> port = readout.gauge("gauge at the " + wish.port(), atPort, air.value());
+        Temperature cylinderAt = cylinderTemperature(draw, curve, atPort, hard);
+        Exercise.Draft draft = new Exercise.Draft(Topic.FLOW, difficulty)
+                .situation("A hose joins the " + wish.port() + " of a running air conditioner to a cylinder ("
+                        + wish.valve() + "). Both hold the same refrigerant; the hose is full of it and free of air. "
+                        + wish.words() + standing(cylinderAt))
+                .given(bench.refrigerantGiven(running.designation()), port)
+                .cautions(bench.cautions(running.designation(), wish.intoSystem() ? Task.CHARGING : Task.RECOVERY));
+        Working working = new Working(draft, readout, curve);
+        boolean starting = difficulty == Difficulty.STARTING;
+        Pressure first = starting ? Pressure.ofGauge(port.value(), air.value()) : working.absolute(port, air.value());
+        PressureDifference portDoubt = PressureDifference.ZERO;
+        TemperatureDifference cylinderDoubt = TemperatureDifference.ZERO;
+        if (hard) {
+            Given<PressureDifference> u = readout.pressureDifference(
+                    "expanded uncertainty of the gauge (k = 2)",
+                    PressureDifference.ofPascals(draw.between(0.01, 0.025) * atPort.pascals()));
+            portDoubt = u.value();
+            draft.given(u, readout.temperature("outdoor air", running.air().outdoor()));
+            draft.slip("The outdoor air is not needed: the cylinder's own temperature counts.");
+        }
+        ConnectionPoint system = ConnectionPoint.byGauge(wish.port(), port.value(), air.value(), portDoubt);
+        ConnectionPoint cylinder;
+        String numbers;
+        if (starting) {
+            Given<GaugePressure> gauge =
+                    readout.gauge("gauge at the cylinder", curve.bubblePressure(cylinderAt), air.value());
+            draft.given(gauge)
+                    .rule(
+                            "Both gauges show the pressure above the same air: their readings may be compared as they are.");
+            cylinder = ConnectionPoint.byGauge(wish.valve(), gauge.value(), air.value(), PressureDifference.ZERO);
+            numbers = port.text() + " - " + gauge.text();
+        } else {
+            Given<Temperature> at = readout.temperature("cylinder, at rest, liquid and vapour inside", cylinderAt);
+            draft.given(air, at)
+                    .slip(
+                            "A gauge reading must not be held against a pressure from the table: one counts from the air, the other from nothing.");
+            cylinder = ConnectionPoint.bySaturation(wish.valve(), curve, at.value(), cylinderDoubt);
+            numbers = readout.text(first) + " - " + readout.text(cylinder.pressure());
+            draft.table(SaturationExtract.around(curve, readout, at.value(), at.value(), draw))
+                    .rule(
+                            "Where in the cylinder the blend stands between bubble and dew point is not known: take the middle of both"
+                                    + " pressures"
+                                    + (hard
+                                            ? ", with an expanded uncertainty of their difference over the square root of 3."
+                                            : "."))
+                    .work(new Step(
+                            "pressure in the cylinder",
+                            "p = (p_bubble(T) + p_dew(T)) / 2",
+                            "(" + readout.text(curve.bubblePressure(at.value())) + " + "
+                                    + readout.text(curve.dewPressure(at.value())) + ") / 2",
+                            readout.text(cylinder.pressure()),
+                            "saturation table of the question"));
+        }
+        return answered(
+                draft, readout, difficulty, wish, FlowCheck.between(system, cylinder), first, numbers, cylinder);
+    }
+
+    private static String standing(Temperature cylinder) {
+        if (cylinder.celsius() < WARMEST_ICE_WATER_C) {
+            return " The cylinder has stood in ice water.";
+        }
+        if (cylinder.celsius() < 15) {
+            return " The cylinder has stood in cold water.";
+        }
+        return cylinder.celsius() > 40 ? " The cylinder has stood in the sun." : "";
+    }
+
+    /** Near the temperature whose pressure is that of the port: which way it flows is then not plain to see. */
+    private static Temperature cylinderTemperature(Draw draw, SaturationCurve curve, Pressure port, boolean hard) {
+        double even = curve.dewTemperature(port).celsius();
+        boolean near = hard && draw.chance(0.3);
+        double low = Math.max(COLDEST_CYLINDER_C, even - (near ? 1 : 14));
+        double high = Math.min(WARMEST_CYLINDER_C, even + (near ? 1 : 18));
+        return Temperature.ofCelsius(draw.between(low, Math.max(low, high)));
+    }
+
+    private static Optional<Exercise> answered(
+            Exercise.Draft draft,
+            Readout readout,
+            Difficulty difficulty,
+            Wish wish,
+            Flow flow,
+            Pressure port,
+            String numbers,
+            ConnectionPoint cylinder) {
+        double inCylinder = cylinder.pressure().pascals();
+        PressureDifference signed = port.minus(cylinder.pressure());
+        boolean tooClose = flow instanceof Flow.TooCloseToCall;
+        double doubt = tooClose
+                ? ((Flow.TooCloseToCall) flow).expandedUncertainty().pascals()
+                : ((Flow.OneWay) flow).expandedUncertainty().pascals();
+        double size = Math.abs(signed.pascals());
+        if (tooClose && difficulty != Difficulty.EXPERIENCED) {
+            return Optional.empty(); // only there the question says what doubt there is
+        }
+        // Not by a hair, and not so plain that the pressures need no look.
+        if (tooClose ? size > 0.6 * doubt : size < Math.max(LEAST_DRIVING_PA, 1.6 * doubt) || size > 0.5 * inCylinder) {
+            return Optional.empty();
+        }
+        String unit = readout.pressureDifferenceUnit();
+        draft.part(
+                        "driving pressure",
+                        "How far is the pressure at the system above the pressure in the cylinder, in " + unit
+                                + " (negative where it is below)?",
+                        Answer.Figure.of(
+                                readout.number(signed), readout.pressureDecimals(), unit, readout.us() ? 0.4 : 3))
+                .sum(
+                        "driving pressure",
+                        difficulty == Difficulty.STARTING
+                                ? "gauge at the system - gauge at the cylinder"
+                                : "p(system) - p(cylinder)",
+                        numbers,
+                        readout.text(signed));
+        if (difficulty == Difficulty.EXPERIENCED) {
+            draft.rule(
+                            "The expanded uncertainty of a difference of two readings is the root of the sum of the squares (JCGM 100:2008, 5.1.2);"
+                                    + " within it the direction is too close to call. The thermometer on the cylinder counts as exact.")
+                    .part(
+                            "uncertainty",
+                            "How large is the expanded uncertainty of that difference, in " + unit + "?",
+                            Answer.Figure.of(
+                                    readout.number(PressureDifference.ofPascals(doubt)),
+                                    readout.pressureDecimals(),
+                                    unit,
+                                    readout.us() ? 0.3 : 2))
+                    .sum(
+                            "expanded uncertainty of the difference",
+                            "U = sqrt(U1^2 + U2^2)",
+                            "gauge and middle of bubble and dew pressure",
+                            readout.text(PressureDifference.ofPascals(doubt)));
+        }
+        boolean intoSystem = signed.pascals() < 0;
+        String direction = intoSystem ? "from the cylinder into the system" : "from the system into the cylinder";
+        draft.part(
+                        "direction",
+                        "Which way does it flow when the valves are opened?",
+                        new Answer.Words(tooClose ? "too close to call" : direction))
+                .part(
+                        "wanted",
+                        "May the valve be opened for what is wanted? If not, why?",
+                        new Answer.Words(FlowWords.wanted(flow, wish.intoSystem() == intoSystem)))
+                .derive(flow.steps())
+                .cautions(flow.cautions());
+        return Optional.of(draft.done());
+    }
+}

@@ -1,0 +1,142 @@
+package org.satline.program.exercise;
+
+import java.util.List;
+import java.util.Optional;
+import org.satline.quantity.Atmosphere;
+import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
+import org.satline.safety.Task;
+import org.satline.saturation.SaturationCurve;
+
+/** Bubble point, dew point and glide of a blend. */
+final class GlideMaker implements Maker {
+    private static final double LEAST_GLIDE_K = 1.5;
+
+    private final Bench bench;
+
+    GlideMaker(Bench bench) {
+        this.bench = bench;
+    }
+
+    @Override
+    public Optional<Exercise> draw(Draw draw, Readout readout, Difficulty difficulty) {
+        String designation = draw.pick(Bench.GLIDING);
+        SaturationCurve curve = bench.curve(designation);
+        Given<Atmosphere> air = difficulty == Difficulty.EXPERIENCED
+                ? readout.barometer(Pressure.ofKilopascals(draw.between(78, 96)))
+                : readout.seaLevel();
+        Pressure drawn = curve.dewPressure(Temperature.ofCelsius(draw.between(-22, 12)));
+        Exercise.Draft draft = new Exercise.Draft(Topic.GLIDE, difficulty)
+                .given(bench.refrigerantGiven(designation))
+                .cautions(bench.cautions(designation, Task.READING))
+                .rule("The glide is the dew point less the bubble point at the same pressure.");
+        Working working = new Working(draft, readout, curve);
+        Pressure pressure;
+        if (difficulty == Difficulty.STARTING) {
+            Given<Pressure> given = readout.absolute("absolute pressure in the evaporator", drawn);
+            pressure = given.value();
+            draft.situation(
+                            "A blend boils in the evaporator of a machine and condenses in its condenser, each at a steady pressure.")
+                    .given(given);
+        } else {
+            Given<GaugePressure> given = readout.gauge("suction pressure", drawn, air.value());
+            draft.situation(
+                            "A refrigeration plant runs on a blend; the pressure drop of its evaporator may be neglected.")
+                    .given(air, given);
+            pressure = working.absolute(given, air.value());
+        }
+        Temperature bubble = curve.bubbleTemperature(pressure);
+        Temperature dew = curve.dewTemperature(pressure);
+        TemperatureDifference glide = dew.minus(bubble);
+        if (glide.kelvins() < LEAST_GLIDE_K) {
+            return Optional.empty();
+        }
+        draft.table(SaturationExtract.around(curve, readout, bubble, dew, draw));
+        String unit = ", in " + readout.temperatureUnit() + "?";
+        draft.part(
+                        "bubble point",
+                        "At which temperature does the liquid begin to boil in the evaporator" + unit,
+                        readout.answer(bubble))
+                .part(
+                        "dew point",
+                        "At which temperature does the last drop boil away there" + unit,
+                        readout.answer(dew))
+                .part(
+                        "glide",
+                        "How large is the glide in the evaporator, in " + readout.differenceUnit() + "?",
+                        readout.answer(glide));
+        working.bubble("", pressure);
+        working.dew("", pressure);
+        working.difference("glide", "glide = T_dew - T_bubble", dew, bubble);
+        draft.derive(List.of(
+                SaturationMaker.lookup("bubble point", "T_bubble(p)", pressure, bubble, curve),
+                SaturationMaker.lookup("dew point", "T_dew(p)", pressure, dew, curve)));
+        if (difficulty != Difficulty.STARTING) {
+            wrongLine(draw, draft, working, readout, dew, bubble, difficulty);
+        } else {
+            condenser(draw, draft, working, readout, curve);
+        }
+        draft.slip(
+                "The two columns of the table are easily swapped: the dew point is always the warmer one at a given pressure.");
+        return Optional.of(draft.done());
+    }
+
+    /** The same blend where it condenses: the glide is another one there. */
+    private static void condenser(
+            Draw draw, Exercise.Draft draft, Working working, Readout readout, SaturationCurve curve) {
+        Given<Pressure> given = readout.absolute(
+                "absolute pressure in the condenser",
+                curve.bubblePressure(Temperature.ofCelsius(draw.between(28, 50))));
+        Temperature bubble = curve.bubbleTemperature(given.value());
+        Temperature dew = curve.dewTemperature(given.value());
+        TemperatureDifference glide = dew.minus(bubble);
+        draft.given(given)
+                .table(SaturationExtract.around(curve, readout, bubble, dew, draw))
+                .part(
+                        "glide in the condenser",
+                        "How large is the glide in the condenser, in " + readout.differenceUnit() + "?",
+                        readout.answer(glide));
+        working.dew(" in the condenser", given.value());
+        working.bubble(" in the condenser", given.value());
+        working.difference("glide in the condenser", "glide = T_dew - T_bubble", dew, bubble);
+        draft.slip("The glide depends on the pressure: evaporator and condenser have different ones.");
+    }
+
+    private static void wrongLine(
+            Draw draw,
+            Exercise.Draft draft,
+            Working working,
+            Readout readout,
+            Temperature dew,
+            Temperature bubble,
+            Difficulty difficulty) {
+        Given<Temperature> line = readout.temperature(
+                "suction-line temperature", dew.plus(TemperatureDifference.ofKelvins(draw.between(3.5, 9))));
+        draft.given(line);
+        if (difficulty == Difficulty.EXPERIENCED) {
+            draft.given(readout.temperature(
+                    "air entering the evaporator",
+                    line.value().plus(TemperatureDifference.ofKelvins(draw.between(2, 6)))));
+            draft.slip("The air entering the evaporator is not needed.");
+        }
+        TemperatureDifference superheat = line.value().minus(dew);
+        TemperatureDifference wrong = line.value().minus(bubble);
+        String unit = ", in " + readout.differenceUnit() + "?";
+        draft.part("superheat", "How large is the superheat" + unit, readout.answer(superheat))
+                .part(
+                        "superheat from the wrong line",
+                        "What would someone find who counts from the bubble point" + unit,
+                        readout.answer(wrong));
+        working.superheat(line.value(), dew);
+        working.difference("superheat from the wrong line", "T_suction_line - T_bubble", line.value(), bubble);
+        if (difficulty == Difficulty.PRACTISED) {
+            draft.part(
+                    "superheat, other unit",
+                    "What is the true superheat in " + readout.other().differenceUnit() + "?",
+                    readout.other().answer(superheat));
+            working.converted("superheat", superheat);
+        }
+    }
+}

@@ -1,0 +1,199 @@
+package org.satline.program.exercise;
+
+import java.util.List;
+import java.util.Optional;
+import org.satline.charge.ChargeLevel;
+import org.satline.charge.Criterion;
+import org.satline.charge.MeteringDevice;
+import org.satline.charge.StepAdvice;
+import org.satline.charge.StepAdvisor;
+import org.satline.charge.StepLimits;
+import org.satline.charge.StepReading;
+import org.satline.program.exercise.RunningSystems.Running;
+import org.satline.quantity.Mass;
+import org.satline.quantity.TemperatureDifference;
+import org.satline.safety.Task;
+import org.satline.simulation.ImposedFault;
+import org.satline.simulation.NoSteadyStateException;
+
+/** What to do after the verdict: which way, from or into what, and how much. */
+final class NextStepMaker implements Maker {
+    /** Standard deviation with which a settled system reads again: our choice, no source. */
+    static final double REPEATABILITY_K = 0.2;
+
+    private final Bench bench;
+    private final RunningSystems systems;
+
+    NextStepMaker(Bench bench) {
+        this.bench = bench;
+        systems = new RunningSystems(bench);
+    }
+
+    @Override
+    public Optional<Exercise> draw(Draw draw, Readout readout, Difficulty difficulty) {
+        MeteringDevice metering = draw.pick(List.of(MeteringDevice.values()));
+        String designation =
+                draw.pick(difficulty == Difficulty.STARTING ? Bench.COOLING_WITHOUT_GLIDE : Bench.COOLING_WITH_GLIDE);
+        double error = difficulty == Difficulty.STARTING ? ChargeErrors.draw(draw) : ChargeErrors.offTarget(draw);
+        Optional<Running> running = systems.draw(draw, designation, metering, error, ImposedFault.none());
+        return difficulty == Difficulty.STARTING
+                ? running.flatMap(each -> whichWay(readout, each))
+                : running.flatMap(each -> howMuch(draw, readout, difficulty, each, error));
+    }
+
+    private Exercise.Draft draft(Difficulty difficulty, Running running, ChargeLevel level) {
+        Task task = level == ChargeLevel.LOW ? Task.CHARGING : Task.RECOVERY;
+        return new Exercise.Draft(Topic.NEXT_STEP, difficulty)
+                .given(bench.refrigerantGiven(running.designation()))
+                .cautions(bench.cautions(running.designation(), task));
+    }
+
+    private static Optional<ChargeLevel> level(
+            Criterion criterion, TemperatureDifference deviation, TemperatureDifference band) {
+        double towardsMore = deviation.kelvins() * criterion.directionWithCharge();
+        if (Math.abs(Math.abs(towardsMore) - band.kelvins()) < VerdictMaker.CLEAR_K || Math.abs(towardsMore) > 9) {
+            return Optional.empty();
+        }
+        if (Math.abs(towardsMore) < band.kelvins()) {
+            return Optional.of(ChargeLevel.ON_TARGET);
+        }
+        return Optional.of(towardsMore > 0 ? ChargeLevel.HIGH : ChargeLevel.LOW);
+    }
+
+    private Optional<Exercise> whichWay(Readout readout, Running running) {
+        Criterion criterion = running.metering().judgedBy();
+        Given<TemperatureDifference> superheat =
+                readout.difference("superheat", running.state().superheat());
+        Given<TemperatureDifference> subcooling =
+                readout.difference("subcooling", running.state().subcooling());
+        Given<TemperatureDifference> target = readout.target("maker's target " + criterion.label(), running.target());
+        Given<TemperatureDifference> band = Tolerances.given(readout, criterion);
+        TemperatureDifference measured = (criterion == Criterion.SUPERHEAT ? superheat : subcooling).value();
+        TemperatureDifference deviation = measured.minus(target.value());
+        Optional<ChargeLevel> level = level(criterion, deviation, band.value());
+        if (level.isEmpty()
+                || !Sane.target(running.metering(), target.value())
+                || !Sane.margins(running.metering(), superheat.value(), subcooling.value())) {
+            return Optional.empty();
+        }
+        StepReading reading =
+                StepReading.of(0, criterion, measured.kelvins(), target.value().kelvins(), REPEATABILITY_K);
+        StepAdvice advice = advisor(running, band.value()).next(List.of(reading), ample());
+        if (!NextStepWords.agrees(advice, level.get())) {
+            return Optional.empty();
+        }
+        Exercise.Draft draft = draft(Difficulty.STARTING, running, level.get())
+                .situation("An air conditioner with " + Tolerances.article(running.metering())
+                        + " has settled; airflow and coils were found in order, and there is no leak.")
+                .given(superheat, subcooling, target, band)
+                .rule(Tolerances.rule(running.metering(), readout))
+                .part(
+                        "deviation",
+                        "How far is the quantity that shows the charge from its target (measured less target), in "
+                                + readout.differenceUnit() + "?",
+                        Answer.Figure.of(readout.number(deviation), 1, readout.differenceUnit(), 0))
+                .part(
+                        "direction",
+                        "Is refrigerant to be added, to be taken out, or left as it is?",
+                        new Answer.Words(NextStepWords.direction(level.get())))
+                .part(
+                        "where",
+                        "From where to where does it move?",
+                        new Answer.Words(NextStepWords.where(
+                                level.get(), running.system().design().refrigerant())))
+                .sum(
+                        criterion.label() + " less target",
+                        "d = measured - target",
+                        readout.text(measured) + " - " + target.text(),
+                        readout.text(deviation))
+                .sum(
+                        "level",
+                        "d against the band",
+                        readout.text(deviation) + " against +/- " + band.text(),
+                        VerdictAsk.words(level.get()))
+                .derive(List.of(NextStepWords.step(advice)));
+        return Optional.of(draft.done());
+    }
+
+    private Optional<Exercise> howMuch(
+            Draw draw, Readout readout, Difficulty difficulty, Running before, double error) {
+        Criterion criterion = before.metering().judgedBy();
+        double rated = before.system().ratedCharge().kilograms();
+        double share = draw.between(0.2, 0.5);
+        Given<Mass> moved = readout.smallMass("moved so far", Mass.ofKilograms(Math.abs(error) * share * rated));
+        double netKg = error > 0 ? -moved.value().kilograms() : moved.value().kilograms();
+        Running after;
+        try {
+            after = before.with(Mass.ofKilograms(before.charge().kilograms() + netKg));
+        } catch (NoSteadyStateException | IllegalArgumentException e) {
+            return Optional.empty();
+        }
+        Given<TemperatureDifference> first = readout.difference(criterion.label() + " before", before.judged());
+        Given<TemperatureDifference> second = readout.difference(criterion.label() + " now, settled", after.judged());
+        Given<TemperatureDifference> target = readout.target("maker's target " + criterion.label(), before.target());
+        Given<TemperatureDifference> band = Tolerances.given(readout, criterion);
+        TemperatureDifference change = second.value().minus(first.value());
+        TemperatureDifference deviation = second.value().minus(target.value());
+        Optional<ChargeLevel> level = level(criterion, deviation, band.value());
+        double responseKPerKg = change.kelvins() / netKg;
+        double restKg = -deviation.kelvins() / responseKPerKg;
+        boolean answers = responseKPerKg * criterion.directionWithCharge() > 0 && Math.abs(change.kelvins()) >= 1;
+        if (!systems.seen(after)
+                || !Sane.margins(
+                        after.metering(),
+                        after.state().superheat(),
+                        after.state().subcooling())
+                || !Sane.target(before.metering(), target.value())
+                || level.isEmpty()
+                || level.get() != (error > 0 ? ChargeLevel.HIGH : ChargeLevel.LOW)
+                || !answers
+                || Math.abs(restKg) > 0.4 * rated
+                || Math.abs(restKg) < 0.05) {
+            return Optional.empty();
+        }
+        StepAdvice advice = advisor(before, band.value())
+                .next(
+                        List.of(
+                                StepReading.of(
+                                        0,
+                                        criterion,
+                                        first.value().kelvins(),
+                                        target.value().kelvins(),
+                                        REPEATABILITY_K),
+                                StepReading.of(
+                                        netKg,
+                                        criterion,
+                                        second.value().kelvins(),
+                                        target.value().kelvins(),
+                                        REPEATABILITY_K)),
+                        ample());
+        if (!NextStepWords.agrees(advice, level.get())) {
+            return Optional.empty();
+        }
+        Exercise.Draft draft = draft(difficulty, before, level.get())
+                .situation("An air conditioner with " + Tolerances.article(before.metering())
+                        + " was being brought to its charge: refrigerant was " + (netKg > 0 ? "added" : "taken out")
+                        + " once, and it has settled again. Airflow, coils and "
+                        + (criterion == Criterion.SUPERHEAT ? Criterion.SUBCOOLING : Criterion.SUPERHEAT).label()
+                        + " were found in order, and there is no leak.")
+                .given(
+                        readout.mass("full charge on the plate", before.system().ratedCharge()),
+                        target,
+                        band,
+                        first,
+                        new Given<>("refrigerant " + (netKg > 0 ? "added" : "taken out"), moved.text(), moved.value()),
+                        second);
+        StepSum sum = new StepSum(draft, readout, netKg, first, second, target);
+        boolean fits = sum.write(draw, difficulty, before, level.get(), change, deviation, restKg);
+        draft.derive(List.of(NextStepWords.step(advice)));
+        return fits ? Optional.of(draft.done()) : Optional.empty();
+    }
+
+    private static StepAdvisor advisor(Running running, TemperatureDifference band) {
+        return StepAdvisor.typical(running.system().ratedCharge(), running.metering(), band.kelvins());
+    }
+
+    private static StepLimits ample() {
+        return StepLimits.usual(Mass.ofKilograms(20), Mass.ofKilograms(20), Mass.ofKilograms(0.02));
+    }
+}

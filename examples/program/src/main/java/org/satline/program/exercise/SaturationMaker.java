@@ -1,0 +1,172 @@
+package org.satline.program.exercise;
+
+import java.util.List;
+import java.util.Optional;
+import org.satline.explanation.Step;
+import org.satline.quantity.Atmosphere;
+import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.PressureDifference;
+import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
+import org.satline.safety.Task;
+import org.satline.saturation.SaturationCurve;
+
+/** Between pressure and saturation temperature. */
+final class SaturationMaker implements Maker {
+    private final Bench bench;
+
+    SaturationMaker(Bench bench) {
+        this.bench = bench;
+    }
+
+    @Override
+    public Optional<Exercise> draw(Draw draw, Readout readout, Difficulty difficulty) {
+        return switch (difficulty) {
+            case STARTING -> first(draw, readout);
+            case PRACTISED -> bothPoints(draw, readout);
+            case EXPERIENCED -> withDoubt(draw, readout);
+        };
+    }
+
+    private Exercise.Draft draft(Difficulty difficulty, String designation) {
+        return new Exercise.Draft(Topic.SATURATION, difficulty)
+                .given(bench.refrigerantGiven(designation))
+                .cautions(bench.cautions(designation, Task.READING));
+    }
+
+    private Optional<Exercise> first(Draw draw, Readout readout) {
+        String designation = draw.pick(Bench.PURE);
+        FirstSaturation first =
+                new FirstSaturation(bench.curve(designation), readout, draft(Difficulty.STARTING, designation));
+        return draw.chance(0.5) ? first.cylinder(draw) : first.machine(draw);
+    }
+
+    private Optional<Exercise> bothPoints(Draw draw, Readout readout) {
+        String designation = draw.pick(Bench.GLIDING);
+        SaturationCurve curve = bench.curve(designation);
+        Given<Atmosphere> air = readout.seaLevel();
+        Given<GaugePressure> gauge = readout.gauge(
+                "gauge on the evaporator",
+                curve.dewPressure(Temperature.ofCelsius(draw.between(-20, 12))),
+                air.value());
+        Pressure pressure = Pressure.ofGauge(gauge.value(), air.value());
+        Temperature bubble = curve.bubbleTemperature(pressure);
+        Temperature dew = curve.dewTemperature(pressure);
+        Exercise.Draft draft = draft(Difficulty.PRACTISED, designation)
+                .situation(
+                        "A blend boils in the evaporator of a machine and condenses in its condenser; pressure drops may be neglected.")
+                .given(air, gauge)
+                .table(SaturationExtract.around(curve, readout, bubble, dew, draw));
+        ask(draft, readout, bubble, dew);
+        Given<GaugePressure> condenser = readout.gauge(
+                "gauge on the condenser",
+                curve.bubblePressure(Temperature.ofCelsius(draw.between(28, 50))),
+                air.value());
+        Pressure high = Pressure.ofGauge(condenser.value(), air.value());
+        Temperature condensed = curve.bubbleTemperature(high);
+        draft.given(condenser)
+                .table(SaturationExtract.around(curve, readout, condensed, curve.dewTemperature(high), draw))
+                .part(
+                        "bubble point in the condenser",
+                        "At which temperature does the last vapour condense in the condenser (bubble point), in "
+                                + readout.temperatureUnit() + "?",
+                        readout.answer(condensed));
+        draft.part(
+                "dew point, other unit",
+                "What is the dew point in the evaporator in " + readout.other().temperatureUnit() + "?",
+                readout.other().answer(dew));
+        Working working = new Working(draft, readout, curve);
+        Pressure absolute = working.absolute(gauge, air.value());
+        working.bubble("", absolute);
+        working.dew("", absolute);
+        working.bubble(" in the condenser", working.absolute(condenser, air.value()));
+        working.converted("dew point in the evaporator", dew);
+        draft.derive(List.of(
+                lookup("bubble point", "T_bubble(p)", pressure, bubble, curve),
+                lookup("dew point", "T_dew(p)", pressure, dew, curve),
+                lookup("bubble point", "T_bubble(p)", high, condensed, curve)));
+        forgottenAtmosphere(draft, readout, curve, gauge.value());
+        return Optional.of(draft.done());
+    }
+
+    private static void ask(Exercise.Draft draft, Readout readout, Temperature bubble, Temperature dew) {
+        String unit = ", in " + readout.temperatureUnit() + "?";
+        draft.part("bubble point", "Where is the bubble point in the evaporator" + unit, readout.answer(bubble));
+        draft.part("dew point", "Where is the dew point in the evaporator" + unit, readout.answer(dew));
+    }
+
+    private Optional<Exercise> withDoubt(Draw draw, Readout readout) {
+        String designation = draw.pick(Bench.GLIDING);
+        SaturationCurve curve = bench.curve(designation);
+        Given<Atmosphere> air = readout.barometer(Pressure.ofKilopascals(draw.between(78, 96)));
+        Given<GaugePressure> gauge = readout.gauge(
+                "gauge on the evaporator",
+                curve.dewPressure(Temperature.ofCelsius(draw.between(-20, 12))),
+                air.value());
+        Given<PressureDifference> limit = readout.pressureDifference(
+                "limit of error of the gauge, either way",
+                PressureDifference.ofPascals(draw.between(0.015, 0.035)
+                        * Pressure.ofGauge(gauge.value(), air.value()).pascals()));
+        Given<Temperature> roof =
+                readout.temperature("air at the machine", Temperature.ofCelsius(draw.between(12, 36)));
+        Pressure pressure = Pressure.ofGauge(gauge.value(), air.value());
+        Pressure least =
+                pressure.plus(PressureDifference.ofPascals(-limit.value().pascals()));
+        Pressure most = pressure.plus(limit.value());
+        Temperature bubble = curve.bubbleTemperature(pressure);
+        Temperature dew = curve.dewTemperature(pressure);
+        TemperatureDifference span = curve.dewTemperature(most).minus(curve.dewTemperature(least));
+        if (span.kelvins() < 0.8) {
+            return Optional.empty(); // the doubt would drown in the rounding
+        }
+        Exercise.Draft draft = draft(Difficulty.EXPERIENCED, designation)
+                .situation(
+                        "A blend boils in an evaporator on a roof in the hills; the pressure drop in it may be neglected.")
+                .given(air, roof, gauge, limit)
+                .table(SaturationExtract.around(
+                        curve, readout, curve.bubbleTemperature(least), curve.dewTemperature(most), draw));
+        ask(draft, readout, bubble, dew);
+        String unit = ", in " + readout.temperatureUnit() + "?";
+        draft.part(
+                "lowest dew point",
+                "What is the lowest dew point that the error of the gauge allows" + unit,
+                readout.answer(curve.dewTemperature(least)));
+        draft.part("highest dew point", "And the highest" + unit, readout.answer(curve.dewTemperature(most)));
+        Working working = new Working(draft, readout, curve);
+        Pressure absolute = working.absolute(gauge, air.value());
+        working.bubble("", absolute);
+        working.dew("", absolute);
+        draft.sum(
+                "pressure at the limits of error",
+                "p - e and p + e",
+                readout.text(pressure) + " -/+ " + limit.text(),
+                readout.text(least) + " and " + readout.text(most));
+        working.dew(" at the least pressure", least);
+        working.dew(" at the most pressure", most);
+        draft.derive(List.of(
+                lookup("bubble point", "T_bubble(p)", pressure, bubble, curve),
+                lookup("dew point", "T_dew(p)", pressure, dew, curve)));
+        draft.slip("The air at the machine is not needed: what boils takes its temperature from the pressure.");
+        forgottenAtmosphere(draft, readout, curve, gauge.value());
+        return Optional.of(draft.done());
+    }
+
+    private static void forgottenAtmosphere(
+            Exercise.Draft draft, Readout readout, SaturationCurve curve, GaugePressure gauge) {
+        if (curve.dewPressureRange().low() < gauge.pascals()) {
+            draft.slip("Whoever takes the gauge reading for absolute finds a dew point of "
+                    + curve.dewTemperature(Pressure.ofPascals(gauge.pascals())).in(readout.temperatureUnit(), 1)
+                    + ".");
+        }
+    }
+
+    static Step lookup(String name, String formula, Pressure pressure, Temperature found, SaturationCurve curve) {
+        return new Step(
+                name,
+                formula,
+                "p = " + pressure.in("kPa", 2) + " absolute",
+                found.in("degC", 2) + " (" + found.in("degF", 2) + ")",
+                curve.source());
+    }
+}

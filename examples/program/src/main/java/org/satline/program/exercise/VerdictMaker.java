@@ -1,0 +1,214 @@
+package org.satline.program.exercise;
+
+import java.util.List;
+import java.util.Optional;
+import org.satline.charge.ChargeJudge;
+import org.satline.charge.ChargeLevel;
+import org.satline.charge.ChargeQuestion;
+import org.satline.charge.Criterion;
+import org.satline.charge.DecisionRule;
+import org.satline.charge.Deviation;
+import org.satline.charge.MeteringDevice;
+import org.satline.charge.Verdict;
+import org.satline.program.exercise.RunningSystems.Running;
+import org.satline.quantity.Atmosphere;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.PressureDifference;
+import org.satline.quantity.TemperatureDifference;
+import org.satline.safety.Task;
+import org.satline.saturation.SaturationCurve;
+import org.satline.simulation.ImposedFault;
+
+/** Is the charge low, right or high? */
+final class VerdictMaker implements Maker {
+    /** So far from the edge of a band or range the level does not hang on rounding, K. */
+    static final double CLEAR_K = 0.6;
+
+    private static final String UNDECIDED =
+            "read again with better instruments; no refrigerant is moved before the level holds";
+
+    private final Bench bench;
+    private final RunningSystems systems;
+
+    VerdictMaker(Bench bench) {
+        this.bench = bench;
+        systems = new RunningSystems(bench);
+    }
+
+    @Override
+    public Optional<Exercise> draw(Draw draw, Readout readout, Difficulty difficulty) {
+        boolean starting = difficulty == Difficulty.STARTING;
+        MeteringDevice metering =
+                starting ? MeteringDevice.EXPANSION_VALVE : draw.pick(List.of(MeteringDevice.values()));
+        String designation = draw.pick(starting ? Bench.COOLING_WITHOUT_GLIDE : Bench.COOLING_WITH_GLIDE);
+        boolean faulty = difficulty == Difficulty.EXPERIENCED && draw.chance(0.4);
+        double error = faulty ? 0 : ChargeErrors.draw(draw);
+        ImposedFault fault = faulty ? fault(draw, metering) : ImposedFault.none();
+        return systems.draw(draw, designation, metering, error, fault)
+                .flatMap(running -> asked(draw, readout, difficulty, running, faulty));
+    }
+
+    private static ImposedFault fault(Draw draw, MeteringDevice metering) {
+        return metering == MeteringDevice.EXPANSION_VALVE || draw.chance(0.5)
+                ? ImposedFault.liquidLineRestriction(PressureDifference.ofKilopascals(draw.between(400, 1300)))
+                : ImposedFault.compressorValveLeakage(draw.between(0.15, 0.4));
+    }
+
+    private Optional<Exercise> asked(
+            Draw draw, Readout readout, Difficulty difficulty, Running running, boolean faulty) {
+        boolean hard = difficulty == Difficulty.EXPERIENCED;
+        SaturationCurve curve = bench.curve(running.designation());
+        Criterion criterion = running.metering().judgedBy();
+        Given<Atmosphere> air =
+                hard ? readout.barometer(Pressure.ofKilopascals(draw.between(78, 96))) : readout.seaLevel();
+        LineReadings readings = LineReadings.of(running, readout, air);
+        Given<TemperatureDifference> target = readout.target("maker's target " + criterion.label(), running.target());
+        Given<TemperatureDifference> band = Tolerances.given(readout, criterion);
+        Given<PressureDifference> gaugeDoubt = readout.pressureDifference(
+                "standard uncertainty of either gauge",
+                PressureDifference.ofPascals(
+                        draw.between(0.006, 0.012) * readings.suction().pascals()));
+        Given<TemperatureDifference> clampDoubt = readout.difference(
+                "standard uncertainty of either clamp", TemperatureDifference.ofKelvins(draw.between(0.3, 1.1)));
+        if (!Sane.target(running.metering(), target.value())) {
+            return Optional.empty();
+        }
+        Verdict verdict;
+        try {
+            verdict = ChargeJudge.judge(
+                    curve,
+                    hard
+                            ? readings.typed(
+                                    gaugeDoubt.value().pascals(),
+                                    clampDoubt.value().kelvins())
+                            : readings.typed(0, 0),
+                    new ChargeQuestion(running.metering(), Optional.of(target.value()), Optional.of(band.value())));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty(); // no running system reads so
+        }
+        boolean judged = verdict instanceof Verdict.Judged;
+        Deviation deviation = judged
+                ? ((Verdict.Judged) verdict).deviation()
+                : ((Verdict.CannotTell) verdict).deviation().orElseThrow();
+        if (judged == faulty || !clear(readings, curve, running, deviation, hard)) {
+            return Optional.empty();
+        }
+        Exercise.Draft draft = new Exercise.Draft(Topic.VERDICT, difficulty)
+                .situation("An air conditioner with " + Tolerances.article(running.metering())
+                        + " has run steadily for half an hour; airflow and coils were found in order.")
+                .given(bench.refrigerantGiven(running.designation()), target, band)
+                .cautions(bench.cautions(running.designation(), Task.READING));
+        readings.put(draft, curve, readout, draw);
+        if (hard) {
+            draft.given(
+                    readout.temperature("outdoor air", running.air().outdoor()),
+                    readout.temperature("return air, wet bulb", running.air().returnWetBulb()));
+            draft.slip("Outdoor air and wet bulb are not needed, since the maker's target is given.");
+        }
+        new VerdictAsk(draft, readout, curve, readings, running.metering())
+                .write(difficulty, deviation, verdict, target);
+        if (hard && !doubt(draft, readout, gaugeDoubt, clampDoubt, deviation, judged)) {
+            return Optional.empty();
+        }
+        if (hard) {
+            boolean undecided = judged && DecisionRule.usual().decide(deviation).isEmpty();
+            VerdictAsk.advice(draft, undecided ? UNDECIDED : VerdictAsk.advice(verdict));
+        }
+        draft.derive(verdict.steps());
+        return Optional.of(draft.done());
+    }
+
+    private static String holds(boolean judged, boolean holds) {
+        if (!judged) {
+            return "there is no level to hold";
+        }
+        return holds ? "yes" : "no: undecided";
+    }
+
+    /** Nothing near an edge: of the band, of the range in which a valve controls, of the subcooling that contradicts an orifice. */
+    private static boolean clear(
+            LineReadings readings, SaturationCurve curve, Running running, Deviation deviation, boolean hard) {
+        double distance = Math.abs(deviation.value().kelvins());
+        double least = hard ? 0.4 : CLEAR_K;
+        double superheat = readings.superheat(curve).kelvins();
+        double subcooling = readings.subcooling(curve).kelvins();
+        boolean inside = running.metering() == MeteringDevice.EXPANSION_VALVE
+                ? far(superheat, TemperatureDifference.ofFahrenheitDegrees(4).kelvins())
+                        && far(
+                                superheat,
+                                TemperatureDifference.ofFahrenheitDegrees(25).kelvins())
+                : far(subcooling, TemperatureDifference.ofFahrenheitDegrees(15).kelvins())
+                        && far(
+                                subcooling,
+                                TemperatureDifference.ofFahrenheitDegrees(2).kelvins());
+        return inside
+                && Math.abs(distance - deviation.tolerance().kelvins()) >= least
+                && distance <= 9
+                && superheat >= 0.5
+                && subcooling >= 0.5;
+    }
+
+    private static boolean far(double value, double edge) {
+        return Math.abs(value - edge) >= 0.5;
+    }
+
+    /** Whether the level holds with the wanted probability; false where that itself is too close. */
+    private static boolean doubt(
+            Exercise.Draft draft,
+            Readout readout,
+            Given<PressureDifference> gaugeDoubt,
+            Given<TemperatureDifference> clampDoubt,
+            Deviation deviation,
+            boolean judged) {
+        double u = deviation.standardUncertaintyK();
+        double tolerance = deviation.tolerance().kelvins();
+        double distance = Math.abs(deviation.value().kelvins());
+        double ratio = Math.abs(distance - tolerance) / u;
+        Optional<ChargeLevel> decided = DecisionRule.usual().decide(deviation);
+        boolean holds = ratio > 1.645;
+        // the far edge must be out of reach, and the ratio clear of the quantile, so that one table value answers
+        if (judged
+                && !((tolerance + distance) / u > 3.3
+                        && Math.abs(ratio - 1.645) > 0.3
+                        && decided.isPresent() == holds)) {
+            return false;
+        }
+        draft.given(gaugeDoubt, clampDoubt)
+                .rule(
+                        "The standard uncertainty of superheat or subcooling is u = sqrt(u(T)^2 + (dT/dp u(p))^2), dT/dp from the rows of the"
+                                + " table around the reading (JCGM 100:2008, 5.1.2); target and table count as exact.")
+                .rule(
+                        "A level is acted on only if it holds with a probability of at least 95 %: the deviation must lie 1.645 u or more"
+                                + " from the nearer edge of the band (normal distribution, JCGM 106:2012).");
+        TemperatureDifference doubt = TemperatureDifference.ofKelvins(u);
+        TemperatureDifference needed = TemperatureDifference.ofKelvins(1.645 * u);
+        TemperatureDifference beyond = TemperatureDifference.ofKelvins(Math.abs(distance - tolerance));
+        draft.part(
+                        "uncertainty",
+                        "How large is the standard uncertainty of the deviation, in " + readout.differenceUnit() + "?",
+                        Answer.Figure.of(readout.number(doubt), 1, readout.differenceUnit(), 0.1))
+                .part(
+                        "holds",
+                        "Does the level hold with a probability of at least 95 %?",
+                        new Answer.Words(holds(judged, holds)));
+        TemperatureDifference clamp = clampDoubt.value();
+        TemperatureDifference gauge =
+                TemperatureDifference.ofKelvins(Math.sqrt(u * u - clamp.kelvins() * clamp.kelvins()));
+        draft.sum(
+                "standard uncertainty",
+                "u = sqrt(u(T)^2 + (dT/dp u(p))^2)",
+                "sqrt((" + readout.text(clamp) + ")^2 + (" + readout.text(gauge) + ")^2), the second from "
+                        + gaugeDoubt.text(),
+                readout.text(doubt));
+        if (!judged) {
+            return true;
+        }
+        draft.sum(
+                "distance from the nearer edge, and what is needed",
+                "| |d| - tolerance | against 1.645 u",
+                "| " + readout.text(deviation.value().abs()) + " - " + readout.text(deviation.tolerance())
+                        + " | against 1.645 x " + readout.text(doubt),
+                readout.text(beyond) + " against " + readout.text(needed));
+        return true;
+    }
+}

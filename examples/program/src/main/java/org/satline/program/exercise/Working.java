@@ -1,0 +1,108 @@
+package org.satline.program.exercise;
+
+import org.satline.explanation.Step;
+import org.satline.quantity.Atmosphere;
+import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
+import org.satline.saturation.SaturationCurve;
+
+/**
+ * The usual steps of a sum, in the units of the question, each put down in the draft and its result handed on unrounded.
+ */
+final class Working {
+    /** Where a figure of the saturation line comes from, and how far the student's own may be off. */
+    static final String LINE =
+            "saturation line at this very value, unrounded; a straight line between the rows of the table leads into the range to accept";
+
+    private final Exercise.Draft draft;
+    private final Readout readout;
+    private final SaturationCurve curve;
+
+    Working(Exercise.Draft draft, Readout readout, SaturationCurve curve) {
+        this.draft = draft;
+        this.readout = readout;
+        this.curve = curve;
+    }
+
+    Pressure absolute(Given<GaugePressure> gauge, Atmosphere atmosphere) {
+        Pressure absolute = Pressure.ofGauge(gauge.value(), atmosphere);
+        boolean vacuum = gauge.value().pascals() < 0;
+        draft.work(new Step(
+                gauge.name() + ", absolute",
+                vacuum ? "p = p_atm - vacuum" : "p = p_gauge + p_atm",
+                vacuum
+                        ? readout.text(atmosphere.pressure()) + " and " + gauge.text()
+                        : gauge.text() + " + " + readout.text(atmosphere.pressure()),
+                readout.text(absolute),
+                "definition of gauge pressure"));
+        return absolute;
+    }
+
+    Temperature dew(String where, Pressure pressure) {
+        Temperature dew = curve.dewTemperature(pressure);
+        boolean blend = curve.refrigerant().isBlend();
+        draft.work(new Step(
+                (blend ? "dew point" : "saturation temperature") + where,
+                blend ? "T_dew(p)" : "T_sat(p)",
+                curve.refrigerant().designation() + " at " + readout.text(pressure),
+                readout.text(dew),
+                LINE));
+        return dew;
+    }
+
+    Temperature bubble(String where, Pressure pressure) {
+        Temperature bubble = curve.bubbleTemperature(pressure);
+        boolean blend = curve.refrigerant().isBlend();
+        draft.work(new Step(
+                (blend ? "bubble point" : "saturation temperature") + where,
+                blend ? "T_bubble(p)" : "T_sat(p)",
+                curve.refrigerant().designation() + " at " + readout.text(pressure),
+                readout.text(bubble),
+                LINE));
+        return bubble;
+    }
+
+    TemperatureDifference difference(String name, String formula, Temperature more, Temperature less) {
+        TemperatureDifference difference = more.minus(less);
+        draft.work(new Step(
+                name,
+                formula,
+                readout.text(more) + " - " + readout.text(less),
+                readout.text(difference),
+                "definition"));
+        return difference;
+    }
+
+    TemperatureDifference superheat(Temperature line, Temperature dew) {
+        String from = curve.refrigerant().isBlend() ? "T_dew" : "T_sat";
+        return difference("superheat", "SH = T_suction_line - " + from, line, dew);
+    }
+
+    TemperatureDifference subcooling(Temperature bubble, Temperature line) {
+        String from = curve.refrigerant().isBlend() ? "T_bubble" : "T_sat";
+        return difference("subcooling", "SC = " + from + " - T_liquid_line", bubble, line);
+    }
+
+    /** The same temperature in the other family of units. */
+    void converted(String name, Temperature value) {
+        boolean toCelsius = readout.us();
+        draft.work(new Step(
+                name + " in " + readout.other().temperatureUnit(),
+                toCelsius ? "t/degC = (t/degF - 32) / 1.8" : "t/degF = 1.8 t/degC + 32",
+                readout.text(value),
+                readout.other().text(value),
+                "definition of the degree Fahrenheit"));
+    }
+
+    /** The same difference in the other family of units. */
+    void converted(String name, TemperatureDifference value) {
+        draft.work(new Step(
+                name + " in " + readout.other().differenceUnit(),
+                readout.us() ? "d/K = d/degF / 1.8" : "d/degF = 1.8 d/K",
+                readout.text(value),
+                readout.other().text(value),
+                "definition of the degree Fahrenheit; a difference has no offset of 32"));
+    }
+}

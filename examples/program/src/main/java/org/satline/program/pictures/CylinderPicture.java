@@ -1,0 +1,224 @@
+package org.satline.program.pictures;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.style.Styler.YAxisPosition;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+import org.satline.cylinder.ClosedVessel;
+import org.satline.cylinder.VesselCondition;
+import org.satline.cylinder.VesselPoint;
+import org.satline.equilibrium.ConvergenceException;
+import org.satline.equilibrium.FluidModel;
+import org.satline.program.page.Printed;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
+import org.satline.saturation.SaturationCurve;
+import org.satline.saturation.SaturationCurves;
+import org.satline.visit.VisitReport;
+
+/** Pressure and liquid level of a closed cylinder against its temperature. */
+public final class CylinderPicture {
+    private static final double COLDEST_K = 253.15;
+    private static final double WARMEST_K = 353.15;
+    /** 131 degF, the temperature of the fill rules (49 CFR 173.301a, 173.304). */
+    private static final double RULE_K = 328.15;
+
+    private static final int STEPS = 200;
+
+    private final SaturationCurve curve;
+    private final FilledCylinder cylinder;
+    private final PictureUnits units;
+    private final ClosedVessel vessel;
+    private final double lowK;
+    private final double highK;
+    private final double endK;
+
+    private CylinderPicture(SaturationCurve curve, FilledCylinder cylinder, PictureUnits units) {
+        this.curve = curve;
+        this.cylinder = cylinder;
+        this.units = units;
+        FluidModel model = FluidModel.of(curve.refrigerant());
+        this.vessel = ClosedVessel.of(model, cylinder.volume(), cylinder.contents());
+        this.lowK = Math.max(COLDEST_K, model.minTemperatureK() + 1e-6);
+        this.highK = WARMEST_K;
+        this.endK = model.maxTemperatureK();
+    }
+
+    /**
+     * Draws a cylinder from -20 to 80 degC, as far as the equation reaches.
+     *
+     * @param curve names refrigerant and source
+     * @param cylinder the cylinder and what is in it
+     * @param units units of the picture
+     * @return the picture
+     * @throws IllegalArgumentException if contents or volume are not above zero, or no condition can be computed
+     */
+    public static Picture of(SaturationCurve curve, FilledCylinder cylinder, PictureUnits units) {
+        return new CylinderPicture(curve, cylinder, units).drawn();
+    }
+
+    /**
+     * Draws the cylinder of a visit.
+     *
+     * @param visit what was found about the visit
+     * @param units units of the picture
+     * @return the picture; nothing if there is no cylinder, or it is empty or not weighed
+     */
+    public static Optional<Picture> of(VisitReport visit, PictureUnits units) {
+        return FilledCylinder.of(visit)
+                .flatMap(cylinder -> visit.hookUp()
+                        .flatMap(hookUp -> hookUp.cylinder().holding())
+                        .map(held -> of(SaturationCurves.of(held), cylinder, units)));
+    }
+
+    private Picture drawn() {
+        Points pressure = new Points();
+        Points level = new Points();
+        List<VesselCondition> all = conditions();
+        for (VesselCondition each : all) {
+            double t = units.temperature(each.temperature().kelvins());
+            pressure.add(t, units.pressure(each.pressure().pascals()));
+            if (each.temperature().kelvins() <= endK) { // beyond it nothing can be told apart as liquid
+                level.add(t, 100 * each.liquidVolumeFraction());
+            }
+        }
+        if (pressure.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "no state of " + curve.refrigerant().designation() + " at "
+                            + Printed.figure("%.1f", vessel.overallDensity())
+                            + " kg/m3 can be computed between -20 and 80 degC; check contents and water capacity");
+        }
+        XYChart chart = Look.chart(
+                curve.refrigerant().designation() + " in a closed cylinder",
+                units.temperatureAxis() + " (the whole cylinder, at rest)",
+                units.pressureAxis());
+        Look.xRange(chart, units.temperature(lowK), units.temperature(highK));
+        double top = units.pressure(ceiling(all));
+        chart.getStyler().setYAxisDecimalPattern(Look.PLAIN);
+        chart.getStyler().setYAxisMin(0, 0.0);
+        chart.getStyler().setYAxisMax(0, top);
+        chart.getStyler().setYAxisMin(1, 0.0);
+        chart.getStyler().setYAxisMax(1, 110.0);
+        chart.getStyler().setYAxisGroupPosition(1, YAxisPosition.Right);
+        chart.setYAxisGroupTitle(1, "liquid level, % of the volume");
+        Look.line(chart, "pressure (left)", pressure, Look.Line.SOLID, Look.INK);
+        XYSeries levels = Look.line(chart, "liquid level (right)", level, Look.Line.DASHED, Look.BLUE);
+        levels.setYAxisGroup(1);
+        List<String> notes = new ArrayList<>();
+        notes.add(Printed.figure(
+                "%.2f kg (%.2f lb) in %.2f L, taken as rigid.",
+                cylinder.contents().kilograms(),
+                cylinder.contents().pounds(),
+                1000 * cylinder.volume().cubicMetres()));
+        cylinder.servicePressure().ifPresent(p -> serviceMark(chart, p, notes));
+        cylinder.now().ifPresent(t -> now(chart, t, notes));
+        liquidFull(chart, top, notes);
+        upright(
+                chart,
+                "rule",
+                units.temperature(RULE_K),
+                top * 0.965,
+                top,
+                Label.Side.CENTRE,
+                "55 \u00b0C / 131 \u00b0F");
+        all.stream()
+                .filter(each -> each.temperature().kelvins() <= RULE_K
+                        && !each.cautions().isEmpty())
+                .reduce((first, last) -> last)
+                .ifPresent(warmest -> warmest.cautions()
+                        .forEach(caution -> notes.add("CAUTION: " + caution.text() + " [" + caution.basis() + "]")));
+        notes.add(
+                "CAUTION: this shows how the contents behave; what may go in is for the fill rules, the marks on the cylinder and local codes to say.");
+        return new Picture(chart, String.join(" ", notes), Sources.notes(curve, notes));
+    }
+
+    /** As far as the equation reaches: a liquid-full cylinder soon leaves its range of pressure. */
+    private List<VesselCondition> conditions() {
+        List<VesselCondition> found = new ArrayList<>();
+        for (int i = 0; i <= STEPS; i++) {
+            try {
+                found.add(vessel.at(Temperature.ofKelvins(lowK + (highK - lowK) * i / STEPS)));
+            } catch (IllegalArgumentException | ConvergenceException e) {
+                if (!found.isEmpty()) {
+                    return found;
+                }
+            }
+        }
+        return found;
+    }
+
+    /** High enough for the service pressure and for saturation at the warm end; a liquid-full cylinder runs off the picture. */
+    private double ceiling(List<VesselCondition> all) {
+        double highest = all.stream()
+                .mapToDouble(each -> each.pressure().pascals())
+                .max()
+                .orElseThrow();
+        double warm = Math.min(highK, curve.maxTemperatureK());
+        double service = cylinder.servicePressure().map(Pressure::pascals).orElse(0.0);
+        double saturated = Math.max(curve.bubblePressurePa(warm), service);
+        return 1.15 * Math.max(service, Math.min(highest, 1.3 * saturated));
+    }
+
+    private void serviceMark(XYChart chart, Pressure service, List<String> notes) {
+        double p = units.pressure(service.pascals());
+        Look.line(
+                        chart,
+                        "service pressure",
+                        Points.of(units.temperature(lowK), p, units.temperature(highK), p),
+                        Look.Line.DASH_DOT,
+                        Look.GREY)
+                .setShowInLegend(false);
+        chart.addAnnotation(Label.of("marked service pressure", units.temperature(lowK + 28), p, Label.Side.ABOVE));
+        notes.add("The marked service pressure is reached " + words(vessel.reaches(service)) + ".");
+    }
+
+    private void now(XYChart chart, Temperature now, List<String> notes) {
+        VesselCondition condition = vessel.at(now);
+        double t = units.temperature(now.kelvins());
+        double p = units.pressure(condition.pressure().pascals());
+        Look.marks(chart, "now", Points.of(t, p), SeriesMarkers.DIAMOND, Look.RUST);
+        notes.add(Printed.figure(
+                "Now, at %.1f %s: %s, liquid fills %.0f %%.",
+                t,
+                units.temperatureUnit(),
+                units.pressureText(condition.pressure().pascals()),
+                100 * condition.liquidVolumeFraction()));
+    }
+
+    private void liquidFull(XYChart chart, double top, List<String> notes) {
+        VesselPoint point = vessel.liquidFull();
+        notes.add("Liquid fills the cylinder " + words(point) + ".");
+        if (point instanceof VesselPoint.At at && at.temperature().kelvins() < highK) {
+            upright(
+                    chart,
+                    "full",
+                    units.temperature(at.temperature().kelvins()),
+                    top * 0.04,
+                    top,
+                    Label.Side.LEFT,
+                    "LIQUID-FULL");
+        }
+    }
+
+    private void upright(
+            XYChart chart, String name, double t, double height, double top, Label.Side side, String words) {
+        Look.line(chart, name, Points.of(t, 0, t, top), Look.Line.DOTTED, Look.GREY)
+                .setShowInLegend(false);
+        chart.addAnnotation(Label.of(words, t, height, side));
+    }
+
+    private String words(VesselPoint point) {
+        if (point instanceof VesselPoint.At at) {
+            return Printed.figure(
+                    "at %.1f %s", units.temperature(at.temperature().kelvins()), units.temperatureUnit());
+        }
+        if (point instanceof VesselPoint.Always always) {
+            return Printed.figure(
+                    "already at %.1f %s", units.temperature(always.coldest().kelvins()), units.temperatureUnit());
+        }
+        return "nowhere: " + ((VesselPoint.Never) point).reason();
+    }
+}

@@ -1,0 +1,72 @@
+package org.satline.program.pictures;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.satline.cylinder.CylinderStamps;
+import org.satline.quantity.Mass;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
+import org.satline.quantity.Volume;
+import org.satline.visit.VisitReport;
+
+/**
+ * A cylinder with its contents, as {@link CylinderPicture} draws it. Immutable.
+ *
+ * @param volume inner volume of the cylinder
+ * @param contents mass inside
+ * @param servicePressure marked service pressure, absolute
+ * @param now temperature of the cylinder now
+ */
+public record FilledCylinder(
+        Volume volume, Mass contents, Optional<Pressure> servicePressure, Optional<Temperature> now) {
+    /**
+     * Checks that no part is missing.
+     *
+     * @param volume inner volume of the cylinder
+     * @param contents mass inside
+     * @param servicePressure marked service pressure, absolute
+     * @param now temperature of the cylinder now
+     */
+    public FilledCylinder {
+        Objects.requireNonNull(volume, "volume");
+        Objects.requireNonNull(contents, "contents");
+        Objects.requireNonNull(servicePressure, "servicePressure");
+        Objects.requireNonNull(now, "now");
+    }
+
+    /**
+     * Takes the volume from the stamped water capacity.
+     *
+     * @param waterCapacity the stamp
+     * @param contents mass inside
+     * @param servicePressure marked service pressure, absolute
+     * @return the cylinder, its temperature now unknown
+     */
+    public static FilledCylinder stamped(Mass waterCapacity, Mass contents, Optional<Pressure> servicePressure) {
+        return new FilledCylinder(
+                Volume.ofCubicMetres(waterCapacity.kilograms() / CylinderStamps.WATER_AT_60_F.kilogramsPerCubicMetre()),
+                contents,
+                servicePressure,
+                Optional.empty());
+    }
+
+    /**
+     * Takes the cylinder of a visit.
+     *
+     * @param visit what was found about the visit
+     * @return the cylinder; nothing if there is none, or it is empty or not weighed
+     */
+    static Optional<FilledCylinder> of(VisitReport visit) {
+        return visit.hookUp()
+                .flatMap(hookUp -> hookUp.vessel().map(vessel -> {
+                    CylinderStamps stamps = hookUp.cylinder().stamps();
+                    return new FilledCylinder(
+                            stamps.volume(),
+                            vessel.contents(),
+                            stamps.servicePressure()
+                                    .map(gauge -> Pressure.ofGauge(
+                                            gauge, visit.input().site().atmosphere())),
+                            Optional.of(hookUp.cylinder().temperature().value()));
+                }));
+    }
+}

@@ -1,0 +1,74 @@
+package org.satline.program.pictures;
+
+import java.util.List;
+import org.knowm.xchart.XYChart;
+import org.satline.equilibrium.Range;
+import org.satline.program.page.Printed;
+import org.satline.saturation.SaturationCurve;
+
+/** Temperature glide of a blend against pressure: dew point less bubble point. */
+public final class GlidePicture {
+    private static final double LEAST_PA = 50_000;
+    private static final int STEPS = 200;
+    private static final int DECIMALS_BELOW_K = 1;
+
+    private GlidePicture() {}
+
+    /**
+     * Draws the glide from 50 kPa, or where the lines begin, to where they end.
+     *
+     * @param curve bubble and dew line
+     * @param units units of the picture
+     * @return the picture
+     * @throws IllegalArgumentException if the refrigerant is a single substance, which has no glide
+     */
+    public static Picture of(SaturationCurve curve, PictureUnits units) {
+        String name = curve.refrigerant().designation();
+        if (!curve.refrigerant().isBlend()) {
+            throw new IllegalArgumentException(
+                    name + " is a single substance and has no glide; choose the picture pressure-temperature");
+        }
+        Range bubble = curve.bubblePressureRange();
+        Range dew = curve.dewPressureRange();
+        double low = Math.max(LEAST_PA, Math.max(bubble.low(), dew.low()));
+        double high = Math.min(bubble.high(), dew.high());
+        Points points = new Points();
+        double largest = 0;
+        double largestAt = low;
+        for (int i = 0; i <= STEPS; i++) {
+            double p = i == 0 ? low : i == STEPS ? high : low * Math.pow(high / low, (double) i / STEPS);
+            double glide = curve.dewTemperatureK(p) - curve.bubbleTemperatureK(p);
+            points.add(units.pressure(p), units.difference(glide));
+            if (glide > largest) {
+                largest = glide;
+                largestAt = p;
+            }
+        }
+        XYChart chart = Look.chart(
+                name + ": glide against pressure",
+                units.pressureAxis(),
+                "glide (dew less bubble point), " + units.differenceUnit());
+        Look.logarithmicX(chart, units.pressure(low), units.pressure(high));
+        Look.yRange(chart, 0, units.difference(largest) * 1.12);
+        chart.getStyler().setYAxisDecimalPattern(largest < DECIMALS_BELOW_K ? "0.00" : "0.0");
+        Look.line(chart, "glide at one pressure", points, Look.Line.SOLID, Look.INK);
+        String note = Printed.figure(
+                "Glide of %s is largest, %.2f %s, at %s; at 101.325 kPa it is %s.",
+                name,
+                units.difference(largest),
+                units.differenceUnit(),
+                units.pressureText(largestAt),
+                atAtmosphere(curve, units, low, high));
+        return new Picture(chart, note, Sources.notes(curve, List.of(note)));
+    }
+
+    private static String atAtmosphere(SaturationCurve curve, PictureUnits units, double low, double high) {
+        double p = 101_325;
+        if (!(p >= low && p <= high)) {
+            return "not defined";
+        }
+        return Printed.figure(
+                "%.2f %s",
+                units.difference(curve.dewTemperatureK(p) - curve.bubbleTemperatureK(p)), units.differenceUnit());
+    }
+}

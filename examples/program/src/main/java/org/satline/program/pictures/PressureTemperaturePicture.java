@@ -1,0 +1,201 @@
+package org.satline.program.pictures;
+
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleConsumer;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.style.markers.Marker;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
+import org.satline.equilibrium.BoundaryEnd;
+import org.satline.equilibrium.FluidModel;
+import org.satline.equilibrium.Range;
+import org.satline.program.page.Printed;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
+import org.satline.saturation.SaturationCurve;
+
+/** Saturation pressure against temperature, with the readings of a visit where there are some. */
+public final class PressureTemperaturePicture {
+    private static final double COLDEST_SHOWN_K = 233.15;
+    /** Air around the readings, K. */
+    private static final double AROUND_K = 12;
+
+    private static final int STEPS = 160;
+
+    private final SaturationCurve curve;
+    private final PictureUnits units;
+    private final boolean blend;
+
+    private PressureTemperaturePicture(SaturationCurve curve, PictureUnits units) {
+        this.curve = curve;
+        this.units = units;
+        this.blend = curve.refrigerant().isBlend();
+    }
+
+    /**
+     * Draws the lines from about -40 degC to where they end.
+     *
+     * @param curve bubble and dew line
+     * @param units units of the picture
+     * @return the picture
+     */
+    public static Picture of(SaturationCurve curve, PictureUnits units) {
+        return new PressureTemperaturePicture(curve, units).whole();
+    }
+
+    /**
+     * Draws the lines around the readings of a visit, with superheat and subcooling as distances.
+     *
+     * @param curve bubble and dew line
+     * @param readings readings on the system
+     * @param units units of the picture
+     * @return the picture; nothing if no pressure comes with the temperature of its line
+     */
+    public static Optional<Picture> of(SaturationCurve curve, SystemReadings readings, PictureUnits units) {
+        return new PressureTemperaturePicture(curve, units).around(readings);
+    }
+
+    private Picture whole() {
+        double low = Math.max(curve.minTemperatureK(), Math.min(COLDEST_SHOWN_K, 0.75 * curve.maxTemperatureK()));
+        double high = Math.max(
+                curve.bubbleTemperatureRange().high(),
+                curve.dewTemperatureRange().high());
+        BoundaryEnd end = FluidModel.of(curve.refrigerant()).twoPhaseEnd();
+        double top = Math.max(
+                curve.bubblePressureRange().high(), curve.dewPressureRange().high());
+        XYChart chart = empty(low, high + 6, curve.dewPressurePa(low) * 0.9, top * 1.4);
+        lines(chart, low, high);
+        double endT = units.temperature(end.temperatureK());
+        double endP = units.pressure(end.pressurePa());
+        Look.marks(chart, "end", Points.of(endT, endP), SeriesMarkers.CIRCLE, Look.INK)
+                .setShowInLegend(false);
+        chart.addAnnotation(Label.of(
+                end.kind() == BoundaryEnd.Kind.CRITICAL_POINT ? "critical point" : "end of the lines",
+                endT,
+                endP,
+                Label.Side.ABOVE_UP_TO));
+        String described = Printed.figure(
+                "Saturation pressure of %s rises from %s at %.1f %s to %s at %.1f %s, the %s.",
+                curve.refrigerant().designation(),
+                units.pressureText(curve.dewPressurePa(low)),
+                units.temperature(low),
+                units.temperatureUnit(),
+                units.pressureText(end.pressurePa()),
+                endT,
+                units.temperatureUnit(),
+                end.kind().words());
+        return new Picture(chart, described, Sources.notes(curve, List.of(described)));
+    }
+
+    private Optional<Picture> around(SystemReadings readings) {
+        List<Margin> margins = new ArrayList<>();
+        readings.pressure(Place.SUCTION_PRESSURE)
+                .ifPresent(p -> readings.temperature(Place.SUCTION_LINE).ifPresent(t -> margins.add(superheat(p.value(), t.value()))));
+        readings.pressure(Place.LIQUID_PRESSURE)
+                .ifPresent(p -> readings.temperature(Place.LIQUID_LINE).ifPresent(t -> margins.add(subcooling(p.value(), t.value()))));
+        if (margins.isEmpty()) {
+            return Optional.empty();
+        }
+        double low = margins.stream().mapToDouble(Margin::coldest).min().orElseThrow() - AROUND_K;
+        double high = margins.stream().mapToDouble(Margin::warmest).max().orElseThrow() + AROUND_K;
+        double lowest = margins.stream().mapToDouble(Margin::pressurePa).min().orElseThrow() * 0.75;
+        double highest = margins.stream().mapToDouble(Margin::pressurePa).max().orElseThrow() * 1.35;
+        XYChart chart = empty(low, high, lowest, highest);
+        lines(chart, Math.max(low, curve.minTemperatureK()), high);
+        List<String> notes = new ArrayList<>();
+        margins.forEach(margin -> notes.add(draw(chart, margin)));
+        return Optional.of(new Picture(chart, String.join(" ", notes), Sources.notes(curve, notes)));
+    }
+
+    private XYChart empty(double lowK, double highK, double lowPa, double highPa) {
+        XYChart chart = Look.chart(
+                curve.refrigerant().designation() + ": pressure and temperature",
+                units.temperatureAxis(),
+                units.pressureAxis());
+        Look.xRange(chart, units.temperature(lowK), units.temperature(highK));
+        Look.logarithmicY(chart, units.pressure(lowPa), units.pressure(highPa));
+        return chart;
+    }
+
+    private void lines(XYChart chart, double lowK, double highK) {
+        if (blend) {
+            Points bubble = new Points();
+            each(curve.bubbleTemperatureRange(), lowK, highK, t -> bubble.add(t, curve.bubblePressurePa(t)));
+            Look.line(chart, "bubble point", inUnits(bubble), Look.Line.SOLID, Look.INK);
+        }
+        Points dew = new Points();
+        each(curve.dewTemperatureRange(), lowK, highK, t -> dew.add(t, curve.dewPressurePa(t)));
+        Look.line(
+                chart,
+                blend ? "dew point" : "boiling and condensing",
+                inUnits(dew),
+                blend ? Look.Line.DASHED : Look.Line.SOLID,
+                blend ? Look.BLUE : Look.INK);
+    }
+
+    private Points inUnits(Points si) {
+        Points points = new Points();
+        for (int i = 0; i < si.x().length; i++) {
+            points.add(units.temperature(si.x()[i]), units.pressure(si.y()[i]));
+        }
+        return points;
+    }
+
+    private static void each(Range range, double lowK, double highK, DoubleConsumer at) {
+        double low = Math.max(range.low(), lowK);
+        double high = Math.min(range.high(), highK);
+        for (int i = 0; i <= STEPS; i++) {
+            at.accept(i == STEPS ? high : low + (high - low) * i / STEPS);
+        }
+    }
+
+    /** A reading, its saturation temperature, and the distance between them. */
+    private record Margin(String name, String from, double lineK, double saturatedK, double pressurePa) {
+        double coldest() {
+            return Math.min(lineK, saturatedK);
+        }
+
+        double warmest() {
+            return Math.max(lineK, saturatedK);
+        }
+    }
+
+    private Margin superheat(Pressure p, Temperature line) {
+        return new Margin("superheat", "dew point", line.kelvins(), curve.dewTemperatureK(p.pascals()), p.pascals());
+    }
+
+    private Margin subcooling(Pressure p, Temperature line) {
+        return new Margin(
+                "subcooling", "bubble point", line.kelvins(), curve.bubbleTemperatureK(p.pascals()), p.pascals());
+    }
+
+    private String draw(XYChart chart, Margin margin) {
+        boolean suction = margin.name().equals("superheat");
+        Marker marker = suction ? SeriesMarkers.SQUARE : SeriesMarkers.DIAMOND;
+        Color colour = Look.RUST;
+        double line = units.temperature(margin.lineK());
+        double saturated = units.temperature(margin.saturatedK());
+        double p = units.pressure(margin.pressurePa());
+        Look.line(chart, margin.name() + " distance", Points.of(saturated, p, line, p), Look.Line.HEAVY, colour)
+                .setShowInLegend(false);
+        Look.marks(chart, suction ? "suction line" : "liquid line", Points.of(line, p), marker, colour);
+        double difference =
+                units.difference(suction ? margin.lineK() - margin.saturatedK() : margin.saturatedK() - margin.lineK());
+        String words = Printed.figure("%s %.1f %s", margin.name(), difference, units.differenceUnit());
+        chart.addAnnotation(Label.of(words, saturated, p, suction ? Label.Side.BELOW_ONWARDS : Label.Side.ABOVE_UP_TO));
+        return Printed.figure(
+                "%s: line at %.1f %s, %s %.1f %s at %.1f %s.",
+                words,
+                line,
+                units.temperatureUnit(),
+                margin.from(),
+                saturated,
+                units.temperatureUnit(),
+                p,
+                units.pressureUnit());
+    }
+}

@@ -1,0 +1,9 @@
+/**
+ * Pictures for print and screen, each a small class that asks the library and hands back a {@link
+ * org.satline.program.pictures.Picture}. Lines differ by dash, marker and label, not by colour alone. Read {@link
+ * org.satline.program.pictures.PressureTemperaturePicture} first; {@code Look} holds what all have in common.
+ */
+@NullMarked
+package org.satline.program.pictures;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,127 @@
+package org.satline.program.points;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.satline.equation.MixtureEvidence;
+import org.satline.equilibrium.FluidModel;
+import org.satline.equilibrium.ReferenceState;
+import org.satline.program.file.CsvAnswer;
+import org.satline.program.file.CsvRow;
+import org.satline.program.file.Shown;
+import org.satline.program.page.Printed;
+import org.satline.refrigerant.Catalogue;
+import org.satline.saturation.Engine;
+
+/** Answers rows of {@code points}. A row that cannot be computed is answered with the reason; nothing is thrown. Thread-safe. */
+public final class PointAnswers {
+    /** Columns of the input. */
+    public static final List<String> INPUT = List.of("id", "refrigerant", "quantity", "temperature_K", "pressure_Pa");
+
+    /** Columns of the output. */
+    public static final List<String> OUTPUT = List.of("id", "refrigerant", "quantity", "value", "unit", "note");
+
+    private final Engine engine;
+    private final Catalogue catalogue = Catalogue.standard();
+    private final PointValues solved = new PointValues();
+    private final TableValues tables = new TableValues();
+    private final Map<String, List<String>> warnings = new ConcurrentHashMap<>();
+
+    /**
+     * Makes an answerer.
+     *
+     * @param engine where saturation figures come from
+     */
+    public PointAnswers(Engine engine) {
+        this.engine = engine;
+    }
+
+    /**
+     * Answers one row.
+     *
+     * @param row a row with the columns of {@link #INPUT}
+     * @return cells for the columns of {@link #OUTPUT}
+     */
+    public CsvAnswer answer(CsvRow row) {
+        List<String> cells = new ArrayList<>(List.of(row.raw("id"), row.raw("refrigerant"), row.raw("quantity")));
+        try {
+            cells.addAll(computed(row));
+            return new CsvAnswer(cells, true);
+        } catch (RuntimeException e) {
+            // Whatever stopped this row must not stop the others; the note carries it.
+            String reason = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+            cells.addAll(List.of("", "", Shown.line(reason)));
+            return new CsvAnswer(cells, false);
+        }
+    }
+
+    private List<String> computed(CsvRow row) {
+        row.fault().ifPresent(fault -> {
+            throw new IllegalArgumentException(fault + "; give each cell, empty where it has no value");
+        });
+        PointQuantity quantity = PointQuantity.ofLabel(row.required("quantity"));
+        Optional<Double> temperature = row.number("temperature_K");
+        Optional<Double> pressure = row.number("pressure_Pa");
+        checkGiven(quantity, temperature.isPresent(), pressure.isPresent());
+        FluidModel model = solved.model(catalogue.find(row.required("refrigerant")));
+        List<String> notes = new ArrayList<>();
+        double value;
+        if (quantity.given() == PointQuantity.Given.TEMPERATURE_AND_PRESSURE) {
+            value = solved.ofOnePhase(model, quantity, temperature.orElseThrow(), pressure.orElseThrow());
+        } else if (engine == Engine.TABLE && tables.has(model.refrigerant(), quantity)) {
+            value = tables.value(model.refrigerant(), quantity, temperature, pressure);
+        } else {
+            value = temperature
+                    .map(t -> solved.atTemperature(model, quantity, t))
+                    .orElseGet(() -> solved.atPressure(model, quantity, pressure.orElseThrow()));
+            if (engine == Engine.TABLE) {
+                notes.add("no table holds it: solved from the equation");
+            }
+        }
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException(quantity.label() + " has no finite value at this state");
+        }
+        if (quantity.needsReference() && model.referenceState() != ReferenceState.IIR) {
+            notes.add("reference state: " + model.referenceState().description());
+        }
+        notes.addAll(warnings.computeIfAbsent(
+                model.refrigerant().designation(),
+                name -> MixtureEvidence.of(model.refrigerant()).warnings()));
+        return List.of(Printed.exact(value), quantity.unit(), String.join("; ", notes));
+    }
+
+    private static void checkGiven(PointQuantity quantity, boolean temperature, boolean pressure) {
+        String name = quantity.label();
+        switch (quantity.given()) {
+            case TEMPERATURE_AND_PRESSURE ->
+                check(
+                        temperature && pressure,
+                        name + " of one phase needs temperature_K and pressure_Pa; fill in both");
+            case TEMPERATURE_OR_PRESSURE -> {
+                check(!(temperature && pressure), ambiguous(name, "one of them"));
+                check(temperature || pressure, name + " needs temperature_K or pressure_Pa; fill in one of them");
+            }
+            case TEMPERATURE -> {
+                check(!(temperature && pressure), ambiguous(name, "temperature_K alone"));
+                check(temperature, name + " is found from temperature_K; fill it in and leave pressure_Pa empty");
+            }
+            case PRESSURE -> {
+                check(!(temperature && pressure), ambiguous(name, "pressure_Pa alone"));
+                check(pressure, name + " is found from pressure_Pa; fill it in and leave temperature_K empty");
+            }
+        }
+    }
+
+    private static String ambiguous(String name, String wanted) {
+        return "ambiguous: " + name + " lies on a saturation line, where temperature and pressure fix each other; give "
+                + wanted;
+    }
+
+    private static void check(boolean holds, String message) {
+        if (!holds) {
+            throw new IllegalArgumentException(message);
+        }
+    }
+}

@@ -1,0 +1,108 @@
+package org.satline.program.proof;
+
+import java.util.Random;
+import org.satline.charge.ChargeEstimate;
+import org.satline.charge.ChargeEstimate.Constants;
+import org.satline.charge.Criterion;
+import org.satline.charge.Margins;
+import org.satline.charge.MeteringDevice;
+import org.satline.charge.StepReading;
+import org.satline.quantity.Mass;
+import org.satline.saturation.SaturationCurves;
+import org.satline.simulation.ImposedFault;
+import org.satline.simulation.SteadyState;
+
+/** The simulated system of a visit; every reading is of the steady state, with noise. */
+final class SimulatedPlant implements Plant {
+    /** As a digital instrument repeats: 0.1 to 0.3 K; our choice, no source. */
+    private static final double LEAST_REPEATABILITY_K = 0.1;
+
+    private static final double REPEATABILITY_RANGE_K = 0.2;
+
+    private final Visit visit;
+    private final Random noise;
+    private final double repeatabilityK;
+    private double chargeError;
+    private double movedKg;
+
+    SimulatedPlant(Visit visit, long noiseSeed) {
+        this.visit = visit;
+        noise = new Random(noiseSeed);
+        repeatabilityK = LEAST_REPEATABILITY_K + REPEATABILITY_RANGE_K * noise.nextDouble();
+        chargeError = visit.chargeError();
+    }
+
+    @Override
+    public MeteringDevice metering() {
+        return visit.metering();
+    }
+
+    @Override
+    public Mass fullCharge() {
+        return visit.system().ratedCharge();
+    }
+
+    @Override
+    public Constants constants() {
+        return Constants.typical(visit.system().design().subcooling().kelvins());
+    }
+
+    @Override
+    public double toleranceK() {
+        return visit.metering().judgedBy().publishedTolerance().kelvins();
+    }
+
+    @Override
+    public double chargeError() {
+        return chargeError;
+    }
+
+    @Override
+    public double deviationK() {
+        return visit.metering().judgedBy().directionWithCharge() * (judgedK() - visit.target());
+    }
+
+    @Override
+    public boolean follows() {
+        return judgedK() > 0.5;
+    }
+
+    @Override
+    public void move(double kg) {
+        movedKg += kg;
+        chargeError += kg / fullCharge().kilograms();
+    }
+
+    @Override
+    public StepReading read() {
+        double shown = judgedK() + repeatabilityK * noise.nextGaussian();
+        return StepReading.of(movedKg, visit.metering().judgedBy(), shown, visit.target(), repeatabilityK);
+    }
+
+    /** From exact superheat and subcooling, against what the right charge shows in the same weather. */
+    @Override
+    public double estimatedError() {
+        SteadyState now = state();
+        SteadyState right = visit.system().steadyState(fullCharge(), visit.air(), ImposedFault.none());
+        Margins margins =
+                Margins.of(SaturationCurves.of(visit.system().design().refrigerant()), now.exactReadings(visit.air()));
+        return ChargeEstimate.of(
+                        margins.superheat().orElseThrow(),
+                        right.superheat().kelvins(),
+                        margins.subcooling().orElseThrow(),
+                        right.subcooling().kelvins(),
+                        constants())
+                .fraction();
+    }
+
+    private double judgedK() {
+        SteadyState state = state();
+        return visit.metering().judgedBy() == Criterion.SUPERHEAT
+                ? state.superheat().kelvins()
+                : state.subcooling().kelvins();
+    }
+
+    private SteadyState state() {
+        return visit.system().steadyState(VisitMaker.charge(visit.system(), chargeError), visit.air(), visit.fault());
+    }
+}

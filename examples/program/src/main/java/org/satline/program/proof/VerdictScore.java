@@ -1,0 +1,205 @@
+package org.satline.program.proof;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.satline.charge.ChargeDiagnosis;
+import org.satline.charge.ChargeLevel;
+import org.satline.charge.Diagnosis;
+import org.satline.charge.Fault;
+import org.satline.charge.FaultLikelihood;
+import org.satline.program.page.Printed;
+import org.satline.saturation.SaturationCurve;
+
+/**
+ * What the verdict says against what is true: confusion matrix, wrong advice, reliability of the stated probabilities.
+ *
+ * <p>What is true of a charge is what exact instruments would find on the same system with the same charge in the same weather once every other fault is mended.
+ * Charge advice, to add or to take out, is wrong where that is another level, and on another refrigerant than on the plate always. Where it is right although
+ * another fault is there, it is counted apart: the mass goes the right way, the fault stays unseen.
+ */
+final class VerdictScore {
+    private static final List<String> ANSWERS =
+            List.of("low", "on-target", "high", "undecided", "not-charge", "refused");
+    private static final String UNPLATED = "another refrigerant";
+
+    private final Map<String, int[]> answers = new LinkedHashMap<>();
+    private final Map<Visit.Kind, Advice> advice = new EnumMap<>(Visit.Kind.class);
+    private final Map<String, int[]> named = new TreeMap<>();
+    private final Reliability levels = new Reliability();
+    private final Reliability faults = new Reliability();
+    private int visits;
+
+    VerdictScore() {
+        for (String what : List.of("", "fault, ")) {
+            for (ChargeLevel level : ChargeLevel.values()) {
+                answers.put(what + "charge " + level.label(), new int[ANSWERS.size()]);
+            }
+        }
+        answers.put(UNPLATED, new int[ANSWERS.size()]);
+        for (Visit.Kind kind : Visit.Kind.values()) {
+            advice.put(kind, new Advice());
+        }
+    }
+
+    private static final class Advice {
+        private int visits;
+        private int wrong;
+        private int unseen;
+    }
+
+    void add(Visit visit, SaturationCurve curve) {
+        Optional<Diagnosis> diagnosis = diagnosis(visit, curve);
+        String answer = diagnosis.map(Diagnosis::label).orElse("refused");
+        visits++;
+        row(visit)[ANSWERS.indexOf(answer)]++;
+        count(advice.computeIfAbsent(visit.kind(), kind -> new Advice()), visit, answer);
+        visit.named().ifPresent(fault -> {
+            boolean found = diagnosis
+                    .filter(d -> d instanceof Diagnosis.NotCharge notCharge && notCharge.fault() == fault)
+                    .isPresent();
+            int[] row = named.computeIfAbsent(fault.label(), name -> new int[4]);
+            row[0]++;
+            row[found ? 1 : answer.equals("not-charge") ? 2 : 3] += found || !moves(answer) ? 1 : 0;
+        });
+        diagnosis.ifPresent(found -> reliability(visit, found.evidence()));
+    }
+
+    /** Nothing where the readings are refused as those that no system can show: an answer of its own. */
+    private static Optional<Diagnosis> diagnosis(Visit visit, SaturationCurve curve) {
+        try {
+            return Optional.of(
+                    ChargeDiagnosis.usual().of(curve, visit.readings(), visit.question(), visit.conditions()));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    private int[] row(Visit visit) {
+        String row = visit.chargeAlone()
+                .map(level -> (visit.faulty() ? "fault, " : "") + "charge " + level.label())
+                .orElse(UNPLATED);
+        return answers.computeIfAbsent(row, truth -> new int[ANSWERS.size()]);
+    }
+
+    private static boolean moves(String answer) {
+        return answer.equals("low") || answer.equals("high");
+    }
+
+    private static void count(Advice kind, Visit visit, String answer) {
+        kind.visits++;
+        if (moves(answer)) {
+            boolean right = visit.chargeAlone().map(ChargeLevel::label).equals(Optional.of(answer));
+            kind.wrong += right ? 0 : 1;
+            kind.unseen += right && visit.faulty() ? 1 : 0;
+        }
+    }
+
+    private void reliability(Visit visit, Diagnosis.Evidence evidence) {
+        if (visit.truth().isPresent() && evidence.deviation().isPresent()) {
+            for (ChargeLevel level : ChargeLevel.values()) {
+                levels.add(
+                        evidence.deviation().get().probability(level),
+                        visit.truth().get() == level);
+            }
+        }
+        cause(visit).ifPresent(cause -> {
+            for (FaultLikelihood likelihood : evidence.faults()) {
+                faults.add(likelihood.probability(), likelihood.fault() == cause);
+            }
+        });
+    }
+
+    /** The one thing that is wrong; nothing where none is or several are. */
+    private static Optional<Fault> cause(Visit visit) {
+        if (visit.kind() == Visit.Kind.FAULT) {
+            return visit.named();
+        }
+        return visit.kind() == Visit.Kind.CHARGE
+                ? visit.chargeAlone()
+                        .filter(level -> level != ChargeLevel.ON_TARGET)
+                        .map(level -> level == ChargeLevel.LOW ? Fault.UNDERCHARGE : Fault.OVERCHARGE)
+                : Optional.empty();
+    }
+
+    String text() {
+        StringBuilder text = new StringBuilder();
+        line(text, "Verdict on %d simulated visits, risks of 5 %%", visits);
+        line(text, "");
+        line(text, "%-26s" + "%11s".repeat(ANSWERS.size()), cells("truth", ANSWERS));
+        answers.forEach((truth, row) -> line(text, "%-26s" + "%11d".repeat(ANSWERS.size()), cells(truth, boxed(row))));
+        line(text, "");
+        line(
+                text,
+                "Visits with wrong charge advice (to move refrigerant where the charge itself, all else mended, is not of that level)");
+        line(text, "%-30s%8s%8s%8s%26s", "what is wrong", "visits", "wrong", "share", "right, a fault unseen");
+        Advice all = new Advice();
+        advice.forEach((kind, found) -> {
+            line(text, kind.label(), found);
+            all.visits += found.visits;
+            all.wrong += found.wrong;
+            all.unseen += found.unseen;
+        });
+        line(text, "all", all);
+        line(text, "");
+        line(
+                text,
+                "%-30s%8s%10s%16s%11s%9s",
+                "Other faults",
+                "visits",
+                "named",
+                "another named",
+                "no advice",
+                "advice");
+        named.forEach((fault, row) -> line(
+                text,
+                "%-30s%8d%10d%16d%11d%9d",
+                fault,
+                row[0],
+                row[1],
+                row[2],
+                row[3],
+                row[0] - row[1] - row[2] - row[3]));
+        line(text, "");
+        line(text, "Reliability of the stated probabilities of a level: truth is what exact instruments would find");
+        levels.print(text);
+        line(text, "");
+        line(text, "Reliability of the stated probabilities of a fault, on visits where one thing is wrong");
+        faults.print(text);
+        return text.toString();
+    }
+
+    private static void line(StringBuilder text, String name, Advice found) {
+        line(
+                text,
+                "%-30s%8d%8d%6.1f %%%26d",
+                name,
+                found.visits,
+                found.wrong,
+                100.0 * found.wrong / Math.max(1, found.visits),
+                found.unseen);
+    }
+
+    private static List<Integer> boxed(int[] row) {
+        List<Integer> boxed = new ArrayList<>();
+        for (int count : row) {
+            boxed.add(count);
+        }
+        return boxed;
+    }
+
+    private static Object[] cells(String first, List<?> rest) {
+        List<Object> all = new ArrayList<>();
+        all.add(first);
+        all.addAll(rest);
+        return all.toArray();
+    }
+
+    static void line(StringBuilder text, String format, Object... values) {
+        text.append(Printed.figure(format, values)).append('\n');
+    }
+}

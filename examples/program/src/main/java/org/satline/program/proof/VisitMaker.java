@@ -1,0 +1,177 @@
+package org.satline.program.proof;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.satline.charge.ChargeJudge;
+import org.satline.charge.ChargeLevel;
+import org.satline.charge.ChargeQuestion;
+import org.satline.charge.Criterion;
+import org.satline.charge.Fault;
+import org.satline.charge.OperatingConditions;
+import org.satline.charge.Verdict;
+import org.satline.quantity.Mass;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.PressureDifference;
+import org.satline.quantity.TemperatureDifference;
+import org.satline.refrigerant.Refrigerant;
+import org.satline.saturation.SaturationCurve;
+import org.satline.simulation.AirConditions;
+import org.satline.simulation.ImposedFault;
+import org.satline.simulation.NoSteadyStateException;
+import org.satline.simulation.SimulatedSystem;
+import org.satline.simulation.SteadyState;
+
+/**
+ * Draws visits: system, refrigerant, weather and instruments at random. Of a hundred, 42 have a charge that is off by up to 40 % either way, 18 another fault at the
+ * right charge, 24 both, 6 another refrigerant than on the plate, filled by weight with up to 20 % of error, and 10 nothing. On every second visit the pressure at
+ * rest is read too. The target is what the same system shows at its rated charge in this weather, as a maker would print it, to a tenth of a kelvin. Shares and
+ * ranges are our choice. Same seed, same visits.
+ */
+final class VisitMaker {
+    private static final double LARGEST_TARGET_K = 20;
+    private static final double LEAST_TARGET_K = 2;
+    private static final List<Fault> FAULTS = List.of(
+            Fault.CONDENSER_FOULING,
+            Fault.LOW_EVAPORATOR_AIRFLOW,
+            Fault.LIQUID_LINE_RESTRICTION,
+            Fault.COMPRESSOR_VALVE_LEAKAGE,
+            Fault.NON_CONDENSABLE_GAS);
+
+    private final Random random;
+    private final RandomSystems systems;
+
+    VisitMaker(long seed) {
+        random = new Random(seed);
+        systems = new RandomSystems(random);
+    }
+
+    SaturationCurve curve(Refrigerant refrigerant) {
+        return systems.curve(refrigerant);
+    }
+
+    /** The next visit for which the model has a steady state and a maker would print a target. */
+    Visit next() {
+        while (true) {
+            try {
+                Optional<Visit> visit = drawn();
+                if (visit.isPresent()) {
+                    return visit.get();
+                }
+            } catch (NoSteadyStateException e) {
+                // such a system trips its safety switches; it is not what a charge is judged on: draw again
+            }
+        }
+    }
+
+    private Optional<Visit> drawn() {
+        Optional<SimulatedSystem> built = systems.next();
+        if (built.isEmpty()) {
+            return Optional.empty();
+        }
+        SimulatedSystem plate = built.get();
+        AirConditions air = AirConditions.ofCelsius(between(22, 42), between(22, 28), between(14, 20));
+        double target = target(plate, air);
+        if (!(target >= LEAST_TARGET_K && target <= LARGEST_TARGET_K)) {
+            return Optional.empty();
+        }
+        Visit.Kind kind = kind();
+        double chargeError = switch (kind) {
+            case CHARGE, BOTH -> between(-0.4, 0.4);
+            case REFRIGERANT -> between(-0.2, 0.2);
+            case NOTHING, FAULT -> 0;
+        };
+        Optional<Fault> named = kind == Visit.Kind.FAULT || kind == Visit.Kind.BOTH
+                ? Optional.of(FAULTS.get(random.nextInt(FAULTS.size())))
+                : Optional.empty();
+        ImposedFault fault = named.map(this::imposed).orElse(ImposedFault.none());
+        SimulatedSystem system = kind == Visit.Kind.REFRIGERANT
+                ? plate.filledWith(systems.fluid(another(plate.design().refrigerant())))
+                : plate;
+        ChargeQuestion question =
+                ChargeQuestion.of(plate.design().metering(), Optional.of(TemperatureDifference.ofKelvins(target)));
+        Mass charge = charge(system, chargeError);
+        SteadyState state = system.steadyState(charge, air, fault);
+        Instruments instruments = new Instruments(random);
+        OperatingConditions conditions = OperatingConditions.unknown().withOutdoorMinimumMet(true);
+        if (random.nextBoolean()) {
+            Pressure atRest = system.standingPressure(charge, air.outdoor(), air, fault);
+            conditions = conditions.withStanding(instruments.standing(atRest, air));
+        }
+        boolean plated = kind != Visit.Kind.REFRIGERANT;
+        return Optional.of(new Visit(
+                kind,
+                system,
+                air,
+                fault,
+                named,
+                chargeError,
+                instruments,
+                question,
+                instruments.read(state, air),
+                conditions,
+                plated ? Optional.of(level(system, state, air, question)) : Optional.empty(),
+                plated ? Optional.of(chargeAlone(system, charge, air, question)) : Optional.empty(),
+                target));
+    }
+
+    private ChargeLevel chargeAlone(SimulatedSystem system, Mass charge, AirConditions air, ChargeQuestion question) {
+        SteadyState mended = system.steadyState(charge, air, ImposedFault.none());
+        return level(system, mended, air, question);
+    }
+
+    /** By exact instruments, whether or not another reading contradicts the one that is judged. */
+    private ChargeLevel level(SimulatedSystem system, SteadyState state, AirConditions air, ChargeQuestion question) {
+        Verdict verdict = ChargeJudge.judge(curve(system.design().refrigerant()), state.exactReadings(air), question);
+        return verdict instanceof Verdict.Judged judged
+                ? judged.level()
+                : ((Verdict.CannotTell) verdict).deviation().orElseThrow().level();
+    }
+
+    private Visit.Kind kind() {
+        double draw = random.nextDouble();
+        if (draw < 0.42) {
+            return Visit.Kind.CHARGE;
+        }
+        if (draw < 0.60) {
+            return Visit.Kind.FAULT;
+        }
+        if (draw < 0.84) {
+            return Visit.Kind.BOTH;
+        }
+        return draw < 0.90 ? Visit.Kind.REFRIGERANT : Visit.Kind.NOTHING;
+    }
+
+    private Refrigerant another(Refrigerant than) {
+        Refrigerant other = systems.refrigerant();
+        return other.equals(than) ? another(than) : other;
+    }
+
+    static Mass charge(SimulatedSystem system, double chargeError) {
+        return Mass.ofKilograms(system.ratedCharge().kilograms() * (1 + chargeError));
+    }
+
+    private static double target(SimulatedSystem system, AirConditions air) {
+        SteadyState right = system.steadyState(system.ratedCharge(), air, ImposedFault.none());
+        double exact = system.design().metering().judgedBy() == Criterion.SUPERHEAT
+                ? right.superheat().kelvins()
+                : right.subcooling().kelvins();
+        return Math.round(exact * 10) / 10.0;
+    }
+
+    private ImposedFault imposed(Fault fault) {
+        return switch (fault) {
+            case CONDENSER_FOULING -> ImposedFault.condenserFouling(between(0.2, 0.5));
+            case LOW_EVAPORATOR_AIRFLOW -> ImposedFault.lowEvaporatorAirflow(between(0.2, 0.5));
+            case LIQUID_LINE_RESTRICTION ->
+                ImposedFault.liquidLineRestriction(PressureDifference.ofKilopascals(between(300, 1000)));
+            case COMPRESSOR_VALVE_LEAKAGE -> ImposedFault.compressorValveLeakage(between(0.15, 0.4));
+            case NON_CONDENSABLE_GAS -> ImposedFault.nonCondensableGas(Pressure.ofKilopascals(between(50, 250)));
+            case UNDERCHARGE, OVERCHARGE -> throw new IllegalArgumentException(fault + " is an error of the charge");
+        };
+    }
+
+    private double between(double low, double high) {
+        return low + (high - low) * random.nextDouble();
+    }
+}

@@ -1,0 +1,57 @@
+package org.satline.examples;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.satline.charge.ChargeJudge;
+import org.satline.charge.ChargeLevel;
+import org.satline.charge.ChargeQuestion;
+import org.satline.charge.Deviation;
+import org.satline.charge.MeteringDevice;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
+import org.satline.charge.Verdict;
+import org.satline.measurement.Reading;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
+import org.satline.refrigerant.Catalogue;
+import org.satline.saturation.SaturationCurve;
+import org.satline.saturation.SaturationCurves;
+
+/** Is the charge low, right or high, and how sure is that? */
+public final class VerdictWithUncertainty {
+    private VerdictWithUncertainty() {}
+
+    /**
+     * Prints the subcooling of R-744 against its target, with the probability of each level. The pressure is taken as exact, so that the doubt is that of
+     * the probe alone.
+     *
+     * @param args none
+     */
+    public static void main(String[] args) {
+        SaturationCurve curve = SaturationCurves.of(Catalogue.standard().find("R-744"));
+        SystemReadings readings = SystemReadings.builder()
+                .put(Place.LIQUID_PRESSURE, Reading.exact(Pressure.ofKilopascals(1969.6)))
+                .put(Place.LIQUID_LINE, Reading.of(Temperature.ofCelsius(-23), 0.5, "probe on the liquid line"))
+                .build();
+        ChargeQuestion question =
+                ChargeQuestion.of(MeteringDevice.EXPANSION_VALVE, Optional.of(TemperatureDifference.ofKelvins(5)));
+        Verdict verdict = ChargeJudge.judge(curve, readings, question);
+        if (verdict instanceof Verdict.Judged judged) {
+            Deviation deviation = judged.deviation();
+            System.out.printf(
+                    Locale.ROOT,
+                    "%s: %.2f K, target %.2f K, u = %.2f K%n",
+                    judged.level(),
+                    deviation.measured().kelvins(),
+                    deviation.target().kelvins(),
+                    deviation.standardUncertaintyK());
+            for (ChargeLevel level : ChargeLevel.values()) {
+                System.out.printf(Locale.ROOT, "  %s with probability %.3f%n", level, deviation.probability(level));
+            }
+        } else {
+            System.out.println("cannot tell: " + verdict.reasons());
+        }
+        System.out.println(verdict.advice());
+    }
+}

@@ -1,9 +1,0 @@
-/**
- * Pictures for print and screen, each a small class that asks the library and hands back a {@link
- * org.satline.examples.pictures.Picture}. Lines differ by dash, marker and label, not by colour alone. Read {@link
- * org.satline.examples.pictures.PressureTemperaturePicture} first; {@code Look} holds what all have in common.
- */
-@NullMarked
-package org.satline.examples.pictures;
-
-import org.jspecify.annotations.NullMarked;
