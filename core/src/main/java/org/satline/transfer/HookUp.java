@@ -60,7 +60,8 @@ public record HookUp(
         ports = List.copyOf(ports);
         hoses = List.copyOf(hoses);
         cylinders = List.copyOf(cylinders);
-        List<String> names = new ArrayList<>(List.of(AIR, PUMP, MACHINE));
+        List<String> names = new ArrayList<>(
+                List.of(AIR, PUMP, MACHINE, Manifold.LOW_CHAMBER, Manifold.HIGH_CHAMBER, Manifold.CENTRE_CHAMBER));
         ports.forEach(port -> names.add(port.name()));
         hoses.forEach(hose -> names.add(hose.name()));
         cylinders.forEach(cylinder -> names.add(cylinder.name()));
@@ -215,7 +216,7 @@ public record HookUp(
     public HookUpState before(Map<String, VolumeState> known) {
         Map<String, VolumeState> filled = new HashMap<>();
         for (String name : volumes().keySet()) {
-            VolumeState preset = name.startsWith(MACHINE)
+            VolumeState preset = name.equals(MACHINE_INLET) || name.equals(MACHINE_OUTLET)
                     ? vapour(name, atmosphere.pressure(), GasOrigin.UNKNOWN)
                     : cylinder(name).isPresent() ? evacuated() : air(name);
             filled.put(name, known.getOrDefault(name, preset));

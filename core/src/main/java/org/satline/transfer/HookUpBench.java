@@ -66,7 +66,6 @@ final class HookUpBench {
     final Map<String, Cell> cells = new LinkedHashMap<>();
     final Set<String> swept = new TreeSet<>();
     final Set<Violation> violations = new LinkedHashSet<>();
-    private final HookUpState start;
     private final List<Transfer> transfers = new ArrayList<>();
     private final Set<String> airEntered = new TreeSet<>();
     private double ventedVapour;
@@ -75,7 +74,6 @@ final class HookUpBench {
     HookUpBench(Layout parts, GasLaw law, HookUpState state) {
         this.parts = parts;
         this.law = law;
-        this.start = state;
         parts.sizes.forEach((name, size) -> {
             Cell cell = new Cell(size, state.volume(name));
             // with air over it liquid is liquid all the same
@@ -90,11 +88,6 @@ final class HookUpBench {
             throw new IllegalStateException("no volume is called " + name);
         }
         return cell;
-    }
-
-    /** The pressure of a volume before the act. */
-    double before(String name) {
-        return start.volume(name).pressure().pascals();
     }
 
     void breaks(Invariant invariant, String place) {

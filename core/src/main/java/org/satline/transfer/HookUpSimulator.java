@@ -3,7 +3,6 @@ package org.satline.transfer;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +16,14 @@ import org.satline.transfer.OpenPaths.Group;
 
 /**
  * Plays acts on a hook-up and says what they do: masses, pressures, and which invariants they break. Knows nothing of how a plan is made.
- * The ports keep their pressure whatever is taken or given. Immutable, thread-safe.
+ *
+ * <p>What is simplified. The ports keep their pressure whatever is taken or given, a cylinder keeps its temperature. An act takes one to two
+ * seconds: hoses and chambers even out at once; between two ends of an open path goes what one opening passes, or what the act names, in
+ * a wait no more than that. What comes drives out what was there as a plug; a sweep passes three volumes at the pressure of the gas that
+ * sweeps, because the loose joint is the narrowest place. Vapour is as dense as saturated vapour at its pressure. Liquid let down to a
+ * running suction or the air leaves vapour; let down to a cylinder it leaves a part liquid until a wait. The half millilitre of air in a
+ * coupling that is joined without a sweep is accepted. At a joint left loose air wanders in with the second act, at an end that is off at
+ * once. The pressure of a volume shut in full of liquid is not followed. Solid R-744 is not followed. Immutable, thread-safe.
  */
 public final class HookUpSimulator {
     private final HookUp hookUp;
@@ -185,12 +191,16 @@ public final class HookUpSimulator {
                                         && state.joint(hose.end(HoseSide.CYLINDER))
                                                 .isEmpty()),
                         "no such hose that is off at both ends");
-            case START, STOP ->
-                no(
-                        !(target.equals(HookUp.PUMP) && hookUp.pump()
-                                        || target.equals(HookUp.MACHINE) && hookUp.machine())
-                                || state.running().contains(target) == (act.kind() == Act.Kind.START),
-                        "no such pump or machine, or it does so already");
+            case START, STOP -> {
+                boolean there = switch (target) {
+                    case HookUp.PUMP -> hookUp.pump();
+                    case HookUp.MACHINE -> hookUp.machine();
+                    default -> false;
+                };
+                yield no(
+                        !there || state.running().contains(target) == (act.kind() == Act.Kind.START),
+                        "there is no such pump or machine, or it does so already");
+            }
             case SELF_PURGE -> no(!state.running().contains(HookUp.MACHINE), "the recovery machine does not run");
             case ZERO_SCALE, READ_SCALE, WAIT -> Optional.empty();
         };

@@ -2,6 +2,7 @@ package org.satline.transfer;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +14,7 @@ final class Layout {
 
     final HookUp hookUp;
     final List<String> hoseEnds;
-    final List<String> connections;
+    final Set<String> connections;
     final Set<String> valves;
     final boolean fourValves;
     /** Sizes of all volumes, m3, in the order of the hook-up. */
@@ -26,7 +27,7 @@ final class Layout {
     Layout(HookUp hookUp) {
         this.hookUp = hookUp;
         hoseEnds = List.copyOf(hookUp.hoseEnds());
-        connections = List.copyOf(hookUp.connections());
+        connections = new LinkedHashSet<>(hookUp.connections());
         valves = Set.copyOf(hookUp.valves());
         fourValves = hookUp.manifold().map(parts -> parts.valves() == 4).orElse(false);
         hookUp.volumes().forEach((name, size) -> sizes.put(name, size.cubicMetres()));

@@ -43,7 +43,8 @@ public record Manifold(int valves, int centreConnections, Volume chamber) {
     /** {@inheritDoc} */
     public Manifold {
         Parts.required("chamber", chamber);
-        if (valves != 2 && valves != 4 || centreConnections < 1 || centreConnections > 2) {
+        boolean known = valves == 2 || valves == 4;
+        if (!known || centreConnections < 1 || centreConnections > 2) {
             throw new IllegalArgumentException("a manifold with " + valves + " valves and " + centreConnections
                     + " centre connections is not known; give 2 or 4 valves and 1 or 2 connections");
         }

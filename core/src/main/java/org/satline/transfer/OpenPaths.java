@@ -164,6 +164,10 @@ final class OpenPaths {
         return leak;
     }
 
+    private List<Edge> at(String node) {
+        return edges.getOrDefault(node, List.of());
+    }
+
     private List<Edge> node(String name) {
         return edges.computeIfAbsent(name, key -> new ArrayList<>());
     }
@@ -183,11 +187,6 @@ final class OpenPaths {
                 || parts.cylinder(name).isPresent();
     }
 
-    /** Whether a valve between those nodes, or from them to an end of paths, is open by a crack only. */
-    boolean throttledWithin(Set<String> nodes) {
-        return nodes.stream().flatMap(node -> edges.get(node).stream()).anyMatch(Edge::throttled);
-    }
-
     Set<String> nodes() {
         return edges.keySet();
     }
@@ -200,7 +199,7 @@ final class OpenPaths {
                 Set<String> nodes = new LinkedHashSet<>(order(List.of(start), edges.keySet()));
                 seen.addAll(nodes);
                 List<Edge> ends = nodes.stream()
-                        .flatMap(node -> edges.get(node).stream())
+                        .flatMap(node -> at(node).stream())
                         .filter(edge -> isEnd(edge.other()))
                         .toList();
                 groups.add(new Group(nodes, ends));
@@ -215,7 +214,7 @@ final class OpenPaths {
         Deque<String> next = new ArrayDeque<>(starts);
         while (!next.isEmpty()) {
             String here = next.remove();
-            for (Edge edge : edges.get(here)) {
+            for (Edge edge : at(here)) {
                 String there = edge.from(here);
                 if (!isEnd(there) && within.contains(there) && seen.add(there)) {
                     next.add(there);
@@ -232,7 +231,7 @@ final class OpenPaths {
         Set<String> seen = new HashSet<>(next);
         while (!next.isEmpty()) {
             String here = next.remove();
-            for (Edge edge : edges.get(here)) {
+            for (Edge edge : at(here)) {
                 String there = edge.from(here);
                 if (!isEnd(there) && seen.add(there)) {
                     came.put(there, edge);

@@ -23,7 +23,7 @@ final class TabulatedGas implements GasProperties {
             logPressure[i] = Math.log(curve.bubblePressurePa(t));
             liquid[i] = curve.bubbleLiquidDensity(t);
             double p = Math.min(Math.max(i * pascals, lowest), pascals * STEPS);
-            double dew = i == STEPS ? curve.maxTemperatureK() : curve.dewTemperatureK(p);
+            double dew = i == STEPS ? curve.maxTemperatureK() : Math.max(coldest, curve.dewTemperatureK(p));
             vapour[i] = curve.dewVapourDensity(dew) * i * pascals / p;
         }
     }

@@ -6,7 +6,7 @@ import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 
 /**
- * What one volume holds at one moment. Immutable, thread-safe. {@link HookUp#volume} makes it from what is known on site.
+ * What one volume holds at one moment. Immutable, thread-safe. {@link HookUp} makes it from what is known on site.
  *
  * @param content air, nothing, vapour or liquid
  * @param pressure its pressure, absolute

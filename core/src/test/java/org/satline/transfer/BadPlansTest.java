@@ -187,6 +187,35 @@ class BadPlansTest {
     }
 
     @Test
+    void liquidInTheHoseSweptOutByVapour() {
+        Play play = fixture.readyToRecover();
+        HookUpState filled = play.state()
+                .withVolume(
+                        "centre-hose",
+                        fixture.hookUp()
+                                .liquid(
+                                        "centre-hose",
+                                        Pressure.ofBars(27),
+                                        Temperature.ofCelsius(40),
+                                        GasOrigin.SYSTEM))
+                .withJoint("centre-hose.cylinder", new Joint(RECOVERY_VAPOUR, false))
+                .withValve("centre-hose.cylinder", Opening.OPEN);
+        Play swept = new Play(play.simulator, filled).act(Kind.CRACK, Manifold.LOW_VALVE);
+        assertThat(swept.broken()).containsExactly(Invariant.VENTED_ABOVE_LEAST);
+        assertThat(swept.last().ventedLiquid().grams()).isGreaterThan(20);
+    }
+
+    @Test
+    void hoseLiquidDrainedThroughAWideOpenLowValve() {
+        caughtAtTheEnd(
+                fixture.readyToRecover()
+                        .act(Kind.OPEN, Manifold.HIGH_VALVE)
+                        .act(Kind.CLOSE, Manifold.HIGH_VALVE)
+                        .act(Kind.OPEN, Manifold.LOW_VALVE),
+                Invariant.UNMETERED_LIQUID_INTO_SUCTION);
+    }
+
+    @Test
     void toxicGasSwept() {
         fixture.group = SafetyGroup.B2L;
         fixture.lowFitting = SystemPort.Fitting.STEM;

@@ -47,6 +47,17 @@ class HookUpSimulatorTest {
     }
 
     @Test
+    void aShortOpeningSweepsAndAJointLeftLooseAfterwardsDrawsAirAtTheSecondAct() {
+        Play play = fixture.hookedUp().centreTo(RECOVERY_VAPOUR).act(Kind.OPEN_SHORT, Manifold.LOW_VALVE);
+        assertThat(play.volume("centre-hose").content()).isEqualTo(VolumeContent.VAPOUR);
+        Play tightened = new Play(play.simulator, play.state()).act(Kind.TIGHTEN, "centre-hose.cylinder");
+        assertThat(tightened.volume("centre-hose").content()).isEqualTo(VolumeContent.VAPOUR);
+        play.act(Kind.READ_SCALE, "scale");
+        assertThat(play.volume("centre-hose").content()).isEqualTo(VolumeContent.AIR);
+        assertThat(play.last().airEntered()).contains("centre-hose", "centre-chamber");
+    }
+
+    @Test
     void airAtADeadEndStays() {
         Play play = fixture.play()
                 .connect(Kind.CONNECT_TIGHT, "low-hose.cylinder", Manifold.LOW)
