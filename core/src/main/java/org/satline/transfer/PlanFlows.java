@@ -13,7 +13,6 @@ final class PlanFlows {
     private static final int PUMP_END = 101;
     /** A pump that stands still lets air in; nothing is blown through it. */
     private static final int STANDING_END = 102;
-
     private static final int CYLINDER_END = 200;
 
     private final PlanParts parts;
@@ -82,22 +81,19 @@ final class PlanFlows {
                 behind(leak, c, false);
             }
         }
-        if (parts.hookUp.manifold().isPresent()) {
-            chambers(Manifold.LOW_CHAMBER, Manifold.LOW_VALVE);
-            chambers(Manifold.HIGH_CHAMBER, Manifold.HIGH_VALVE);
-        }
+        chambers(PlanParts.CHAMBER_LOW, parts.lowValve);
+        chambers(PlanParts.CHAMBER_HIGH, parts.highValve);
         return true;
     }
 
-    private void chambers(String chamber, String valve) {
-        int v = parts.valves.indexOf(valve);
-        if (state.isOpen(v)) {
-            link(parts.volumes.indexOf(chamber), parts.volumes.indexOf(Manifold.CENTRE_CHAMBER), state.cracked(v));
+    private void chambers(int which, int valve) {
+        if (valve >= 0 && state.isOpen(valve)) {
+            link(parts.chamber[which], parts.chamber[PlanParts.CHAMBER_CENTRE], state.cracked(valve));
         }
     }
 
     private boolean hoseEnd(int end) {
-        int hose = parts.volumes.indexOf(parts.hoses.get(end / 2).name());
+        int hose = parts.hoseVolume[end / 2];
         int at = state.at(end);
         boolean tight = at >= 0 && state.tight(end);
         boolean hand = state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE;
@@ -215,9 +211,7 @@ final class PlanFlows {
         int end = exitEnd[exit];
         return end == AIR_END || end == STANDING_END
                 ? parts.airLevel
-                : end == PUMP_END
-                        ? 0
-                        : end >= CYLINDER_END ? state.cylinderLevel(end - CYLINDER_END) : parts.portLevel[end];
+                : end == PUMP_END ? 0 : end >= CYLINDER_END ? state.cylinderLevel(end - CYLINDER_END) : parts.portLevel[end];
     }
 
     private boolean flow(int g) {
@@ -286,11 +280,7 @@ final class PlanFlows {
         for (int v = 0; v < volumes; v++) {
             if (group[v] == g) {
                 if (spoilt && state.holdsRefrigerant(v)) {
-                    state.set(
-                            v,
-                            state.content(v),
-                            state.level(v),
-                            Math.max(state.origin(v), GasOrigin.RECOVERED.ordinal()));
+                    state.set(v, state.content(v), state.level(v), Math.max(state.origin(v), GasOrigin.RECOVERED.ordinal()));
                 }
                 if (!expose(v, !sinks && exitEnd[highest] == AIR_END)) {
                     return false;
@@ -344,7 +334,7 @@ final class PlanFlows {
 
     private boolean holdsCleanHose(int g) {
         for (int h = 0; h < parts.hoses.size(); h++) {
-            int v = parts.volumes.indexOf(parts.hoses.get(h).name());
+            int v = parts.hoseVolume[h];
             if (group[v] == g && state.holdsRefrigerant(v) && state.content(v) != PlanState.AIR && state.clean(v)) {
                 return true;
             }
@@ -406,11 +396,7 @@ final class PlanFlows {
             }
             boolean upstream = taker == AIR_END || i < narrow;
             boolean liquid = upstream && exitLiquid[from];
-            state.set(
-                    v,
-                    liquid ? PlanState.LIQUID : PlanState.VAPOUR,
-                    upstream ? levelOf(from) : levelOf(to),
-                    originOf(from));
+            state.set(v, liquid ? PlanState.LIQUID : PlanState.VAPOUR, upstream ? levelOf(from) : levelOf(to), originOf(from));
             state.flag(v, PlanState.COLD, liquid && cold(giver));
         }
         return true;
@@ -420,12 +406,8 @@ final class PlanFlows {
         if (end >= CYLINDER_END) {
             // a source or receiver colder than the air around gives cold liquid
             int level = state.cylinderLevel(end - CYLINDER_END);
-            return parts.levels[level]
-                    < parts.hookUp
-                                    .gas()
-                                    .properties()
-                                    .bubblePressurePa(parts.hookUp.ambient().kelvins())
-                            - 300;
+            return parts.levels[level] < parts.hookUp.gas().properties()
+                    .bubblePressurePa(parts.hookUp.ambient().kelvins()) - 300;
         }
         return end < parts.ports.size() && parts.portCold[end];
     }
@@ -476,8 +458,7 @@ final class PlanFlows {
         }
         if (giver >= CYLINDER_END) {
             VolumeContent held = state.cylinderHolds(giver - CYLINDER_END);
-            if (held == VolumeContent.AIR
-                    || held == VolumeContent.NOTHING
+            if (held == VolumeContent.AIR || held == VolumeContent.NOTHING
                     || state.cylinderOrigin(giver - CYLINDER_END) == GasOrigin.UNKNOWN.ordinal()) {
                 return false;
             }
@@ -489,8 +470,7 @@ final class PlanFlows {
             if (v < volumes) {
                 coupling = false;
                 litres += parts.litres[v];
-                dirty |= state.content(v) == PlanState.AIR
-                        || state.holdsRefrigerant(v) && !state.clean(v) && state.origin(v) != originOf(from);
+                dirty |= state.content(v) == PlanState.AIR || state.holdsRefrigerant(v) && !state.clean(v) && state.origin(v) != originOf(from);
                 if (state.liquid(v) || state.unknown(v)) {
                     return false;
                 }
@@ -552,8 +532,7 @@ final class PlanFlows {
     }
 
     private boolean cylinderTakes(int v, int cylinder) {
-        boolean own =
-                state.cylinderOrigin(cylinder) != 0 && state.cylinderOrigin(cylinder) < GasOrigin.RECOVERED.ordinal();
+        boolean own = state.cylinderOrigin(cylinder) != 0 && state.cylinderOrigin(cylinder) < GasOrigin.RECOVERED.ordinal();
         if (state.content(v) == PlanState.AIR || state.unknown(v) || own && !state.clean(v)) {
             return false;
         }
@@ -617,7 +596,7 @@ final class PlanFlows {
             return true;
         }
         if (exitEnd[giver] == AIR_END) {
-            if (state.liquid(v) || state.unknown(v)) {
+            if (state.liquid(v) || state.unknown(v) || state.holdsRefrigerant(v) && !parts.ventable) {
                 return false;
             }
             state.set(v, PlanState.AIR, target, state.origin(v));
@@ -709,7 +688,10 @@ final class PlanFlows {
             origin = Math.max(origin, state.origin(v));
             lowest = Math.min(lowest, state.level(v));
             top = Math.max(top, state.level(v));
-            cleanHose |= state.holdsRefrigerant(v) && state.content(v) != PlanState.AIR && state.clean(v) && isHose(v);
+            cleanHose |= state.holdsRefrigerant(v)
+                    && state.content(v) != PlanState.AIR
+                    && state.clean(v)
+                    && parts.isHose[v];
             state.flag(v, PlanState.EXPOSED, false);
         }
         if (same) {
@@ -718,8 +700,7 @@ final class PlanFlows {
         if (cleanHose && origin >= GasOrigin.RECOVERED.ordinal()) {
             return false;
         }
-        byte content =
-                air ? PlanState.AIR : liquid ? PlanState.LIQUID : origin == 0 ? PlanState.NOTHING : PlanState.VAPOUR;
+        byte content = air ? PlanState.AIR : liquid ? PlanState.LIQUID : origin == 0 ? PlanState.NOTHING : PlanState.VAPOUR;
         if (air && liquid) {
             return false;
         }
@@ -729,10 +710,6 @@ final class PlanFlows {
             }
         }
         return true;
-    }
-
-    private boolean isHose(int v) {
-        return parts.hookUp.hose(parts.volumes.get(v)).isPresent();
     }
 
     private boolean shutIn(int groups) {

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 /** Breadth first over the moves of one phase: the first goal found has the fewest acts, and of those the first in the order of moves. */
 final class PlanSearch {
     /** The most states looked at: beyond it the search gives up and there is no plan. */
-    private static final int MOST_STATES = 20_000;
+    private static final int MOST_STATES = 8_000;
 
     private final PlanHand hand;
 
@@ -21,8 +21,7 @@ final class PlanSearch {
     }
 
     /** A state on the way and how it was reached. */
-    record Node(
-            PlanState state, @Nullable Node from, @Nullable PlanMove move, int depth) {
+    record Node(PlanState state, @Nullable Node from, @Nullable PlanMove move, int depth) {
         List<PlanMove> moves() {
             List<PlanMove> moves = new ArrayList<>();
             for (Node at = this; at.move != null && at.from != null; at = at.from) {
@@ -41,8 +40,7 @@ final class PlanSearch {
      * @param goal where it ends
      * @return the way there; null where there is none
      */
-    @Nullable
-    Node find(PlanState start, PlanScope scope, int deepest, Predicate<PlanState> goal) {
+    @Nullable Node find(PlanState start, PlanScope scope, int deepest, Predicate<PlanState> goal) {
         Deque<Node> queue = new ArrayDeque<>();
         Set<PlanState> seen = new HashSet<>();
         queue.add(new Node(start, null, null, 0));
@@ -52,7 +50,10 @@ final class PlanSearch {
             if (goal.test(node.state())) {
                 return node;
             }
-            if (node.depth() == deepest || seen.size() > MOST_STATES) {
+            if (seen.size() > MOST_STATES) {
+                return null;
+            }
+            if (node.depth() == deepest) {
                 continue;
             }
             Node done = null;
