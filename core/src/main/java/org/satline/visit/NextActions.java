@@ -171,8 +171,8 @@ final class NextActions {
         if (turned || !unread.isEmpty()) {
             return hold(ActionKind.READ_AGAIN, context, unread);
         }
-        List<Finding> because =
-                Stream.concat(context.stream(), move.reasons().stream()).toList();
+        List<Finding> because = Stream.concat(context.stream(), move.reasons().stream().map(NextActions::onceGranted))
+                .toList();
         Permit.Granted granted = (Permit.Granted) permit;
         return with(
                 new NextAction.Move(
@@ -181,6 +181,13 @@ final class NextActions {
                         because),
                 List.of(),
                 Stream.concat(because.stream(), granted.findings().stream()).toList());
+    }
+
+    /** A step that turns round asks for another cylinder and another sweep; where the permit is granted both are there. */
+    private static Finding onceGranted(Finding reason) {
+        return reason.code() == StepCode.TURNS_ROUND
+                ? new Finding(Severity.CAUTION, reason.code(), reason.subject(), reason.figures(), reason.basis())
+                : reason;
     }
 
     /** A hose that holds as much liquid as a step cannot meter one. */

@@ -13,7 +13,7 @@ import org.satline.explanation.Severity;
 
 /**
  * A visit to a boathouse: an R-410A split air conditioner that holds too much, read while it runs, with a recovery cylinder of the club on the scale and a swept
- * hose at the liquid port. As it stands one step may be taken out; each test alters what it is about. Saturation of R-410A at 84 degF is about 252 psig (from
+ * hose at the centre of a manifold. As it stands one step may be taken out; each test alters what it is about. Saturation of R-410A at 84 degF is about 252 psig (from
  * memory of trade charts). Immutable.
  */
 record AVisit(FieldValue.Fields fields) {
@@ -63,10 +63,12 @@ record AVisit(FieldValue.Fields fields) {
                 .with("cylinder.owner", "the sailing club")
                 .with("cylinder.provenance", "recovered")
                 .with("cylinder.scaleReading", "41.35 lb")
-                .with("cylinder.hoses", List.of(hose("high-side-liquid")));
+                .with("cylinder.hoses", List.of(hose("centre")))
+                .with("manifold.valves", 4)
+                .with("manifold.holds", "vapour");
     }
 
-    /** Little subcooling and much superheat, with a source of new refrigerant on the scale and its hose at the suction port. */
+    /** Little subcooling and much superheat, with a source of new refrigerant on the scale. */
     static AVisit shortOfCharge() {
         return overcharged().low().withSource();
     }
@@ -84,8 +86,7 @@ record AVisit(FieldValue.Fields fields) {
     /** A source of new refrigerant instead of the recovery cylinder. */
     AVisit withSource() {
         return with("cylinder.valve", "source-liquid")
-                .with("cylinder.provenance", "new")
-                .with("cylinder.hoses", List.of(hose("low-side")));
+                .with("cylinder.provenance", "new");
     }
 
     AVisit withoutCylinder() {
@@ -115,6 +116,42 @@ record AVisit(FieldValue.Fields fields) {
     /** The hose as it came from the van: full of air. */
     AVisit withAirInTheHose() {
         return without("cylinder.hoses[0].holds").without("cylinder.hoses[0].contentsFrom");
+    }
+
+    /** No manifold: the hose hangs at a port of the system itself. */
+    AVisit hoseAt(String port) {
+        return without("manifold").with("cylinder.hoses", List.of(hose(port)));
+    }
+
+    /** Much better thermometers, so that the readings of a series can tell apart what the system answers. */
+    AVisit withGoodThermometers() {
+        return with("instruments.thermometer.accuracyClass", "platinum-class-aa")
+                .with("instruments.thermometer.pipeContact", "0.1 K");
+    }
+
+    /** What was moved before, with the subcooling or superheat that was read on the way. */
+    AVisit moved(String net, List<Map<String, Object>> earlier) {
+        return with("moved.net", net).with("moved.earlier", earlier);
+    }
+
+    static Map<String, Object> earlier(String net, String measured) {
+        return Map.of("net", net, "measured", measured);
+    }
+
+    /** A series of the judged quantity instead of the word that it has settled. */
+    AVisit settlingAt(String measured) {
+        List<Map<String, Object>> series = new ArrayList<>();
+        for (int minute = 0; minute < 6; minute++) {
+            series.add(Map.of("after", minute + " min", "measured", measured));
+        }
+        return without("conditions.settled").with("conditions.settling", series);
+    }
+
+    /** The cylinder as one of several, and one beside it. */
+    AVisit withBeside(Map<String, Object> other) {
+        AVisit one = without("cylinder");
+        FieldValue here = fields.values().get("cylinder");
+        return one.with("cylinders", List.of(here, value(other))).with("connected", "cylinder no. 4");
     }
 
     /** A cylinder of carbon dioxide in a high-pressure cylinder. */
@@ -183,7 +220,7 @@ record AVisit(FieldValue.Fields fields) {
             return new FieldValue.Items(list.stream().map(AVisit::value).toList());
         } else if (value instanceof Boolean flag) {
             return new FieldValue.Flag(flag);
-        } else if (value instanceof Number number) {
+        } else if (value instanceof java.lang.Number number) {
             return new FieldValue.Number(number.doubleValue());
         }
         return new FieldValue.Text((String) value);
