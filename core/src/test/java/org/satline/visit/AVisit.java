@@ -68,7 +68,7 @@ record AVisit(FieldValue.Fields fields) {
                 .with("manifold.holds", "vapour");
     }
 
-    /** Little subcooling and much superheat, with a source of new refrigerant on the scale. */
+    /** Little subcooling and much superheat, with a source of new refrigerant on the scale and its hose at the suction port. */
     static AVisit shortOfCharge() {
         return overcharged().low().withSource();
     }
@@ -86,7 +86,8 @@ record AVisit(FieldValue.Fields fields) {
     /** A source of new refrigerant instead of the recovery cylinder. */
     AVisit withSource() {
         return with("cylinder.valve", "source-liquid")
-                .with("cylinder.provenance", "new");
+                .with("cylinder.provenance", "new")
+                .hoseAt("low-side");
     }
 
     AVisit withoutCylinder() {

@@ -82,7 +82,7 @@ class HookUpModelTest {
         assertThat(plan.acts())
                 .isNotEmpty()
                 .allSatisfy(act -> assertThat(act.target())
-                        .matches("(wait|low|high|centre|vacuum|cylinder|liquid-line|low-side|discharge|pump|machine|recovery).*|"));
+                        .matches("(low|high|centre|charging|vacuum|cylinder|liquid-line|low-side).*|"));
     }
 
     /** Gas of unknown origin counts as mixed. */

@@ -224,12 +224,12 @@ class VisitSafetyTest {
         AVisit used = AVisit.shortOfCharge().with("cylinder.provenance", "recovered");
         return Stream.of(
                 Arguments.of("another owner's", used.with("cylinder.owner", "the rowing club"), "otherOwner"),
-                Arguments.of("an unknown owner's", used.without("cylinder.owner"), "otherOwner"),
-                Arguments.of("for an unknown owner", used.without("system.owner"), "otherOwner"),
+                Arguments.of("an unknown owner's", used.without("cylinder.owner"), "notGiven otherOwner"),
+                Arguments.of("for an unknown owner", used.without("system.owner"), "notGiven otherOwner"),
                 Arguments.of(
                         "two unknown owners",
                         used.without("system.owner").without("cylinder.owner"),
-                        "otherOwner"),
+                        "notGiven otherOwner"),
                 Arguments.of(
                         "mixed", AVisit.shortOfCharge().with("cylinder.provenance", "mixed-recovered"), "mixedRecovered mixing"),
                 Arguments.of("of unknown origin", AVisit.shortOfCharge().without("cylinder.provenance"), "notGiven"));
@@ -240,6 +240,14 @@ class VisitSafetyTest {
     @MethodSource("belongings")
     void whatMayNotGoIntoThisSystemStaysInTheCylinder(String name, AVisit visit, String codes) {
         movesNothing(visit, ActionKind.PREPARE, codes);
+    }
+
+    @Test
+    void anOwnerWhoIsNotStatedIsAskedFor() {
+        AVisit used = AVisit.shortOfCharge().with("cylinder.provenance", "recovered");
+        assertThat(used.without("system.owner").without("cylinder.owner").report().ask())
+                .containsExactlyInAnyOrder("system.owner", "cylinder.owner");
+        assertThat(used.report().ask()).isEmpty();
     }
 
     @Test
@@ -299,6 +307,13 @@ class VisitSafetyTest {
                 AVisit.shortOfCharge().gauged("").with("cylinder.temperature", "41 degF"),
                 ActionKind.PREPARE,
                 "tooCloseToCall");
+    }
+
+    @Test
+    void anEmptyCylinderNeedsItsPressure() {
+        AVisit unread = AVisit.overcharged().evacuated().gauged("");
+        movesNothing(unread, ActionKind.PREPARE, "notGiven");
+        assertThat(unread.report().ask()).containsExactly("cylinder.pressure");
     }
 
     @Test
