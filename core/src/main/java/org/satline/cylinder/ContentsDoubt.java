@@ -90,8 +90,8 @@ final class ContentsDoubt {
     }
 
     /**
-     * Vapour too light to be saturated has a pressure that follows from mass, volume and temperature. A gauge that reads more than that, by more than the
-     * expanded uncertainties of gauge, scale and thermometer and the scatter of stamped tares together, contradicts the weight.
+     * Vapour too light to be saturated has a pressure that follows from mass, volume and temperature. A gauge that reads more than that,
+     * by more than the expanded uncertainties of gauge, scale and thermometer and the scatter of stamped tares together, contradicts it.
      */
     private void tooLightForItsPressure() {
         if (cylinder.pressure().isEmpty() || !facts.isVapourAlone()) {

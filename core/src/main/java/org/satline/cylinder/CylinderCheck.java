@@ -44,8 +44,6 @@ public final class CylinderCheck {
             FillingCode.TEST_PRESSURE_TOO_LOW,
             FillingCode.NOT_LISTED);
 
-    private static final String RETEST =
-            "49 CFR 180.205(c): a cylinder filled before its due date may stay in service until it is emptied (from memory)";
     private static final String ARITHMETIC = "arithmetic: contents = gross - tare";
     /** Freezing, 70 degF, a hot day, and the 131 degF of the fill rules, degC. */
     private static final List<Double> MET = List.of(0.0, 21.1, 40.0, 55.0);
@@ -106,7 +104,7 @@ public final class CylinderCheck {
             found.addAll(fill.answers().cautions());
             room = room(fill);
         } else {
-            gives(vessel);
+            found.addAll(SourceCheck.of(cylinder, facts, system.refrigerant(), vessel, day));
         }
         List<Finding> ordered = found.stream()
                 .distinct()
@@ -264,49 +262,5 @@ public final class CylinderCheck {
             add(Severity.FORBIDS, CylinderCode.FULL, facts.contentsFigure(), Figure.of("limit", allowed.limit()));
         }
         return Optional.of(room);
-    }
-
-    /** What speaks against drawing from it. */
-    private void gives(Optional<VesselStates> vessel) {
-        Optional<Provenance> provenance = cylinder.provenance();
-        String inSystem = system.refrigerant().designation();
-        if (!cylinder.label().map(Refrigerant::designation).orElse(inSystem).equals(inSystem)
-                || provenance.equals(Optional.of(Provenance.MIXED_RECOVERED))) {
-            add(Severity.FORBIDS, FillingCode.MIXING, Figure.of("from", facts.gas()), Figure.of("to", inSystem));
-        }
-        if (provenance.filter(Provenance::isUsed).isPresent()
-                && cylinder.stamps().refillable().equals(Optional.of(false))) {
-            found.add(Finding.of(Severity.FORBIDS, CylinderCode.RECOVERED_IN_NON_REFILLABLE, cylinder.subject())
-                    .citing("49 CFR 178.65(i)"));
-        }
-        boolean blend = facts.holds().filter(Refrigerant::isBlend).isPresent();
-        double scaleKg = facts.scaleMarginKg();
-        boolean noLiquid = facts.isVapourAlone()
-                || vessel.filter(states -> states.now().liquidVolumeFraction().isPresent()
-                                && states.liquid().kilograms() <= scaleKg)
-                        .isPresent();
-        if (facts.isWeighedEmpty() || (blend && facts.weight().isPresent() && noLiquid)) {
-            add(Severity.FORBIDS, CylinderCode.NOTHING_TO_GIVE, facts.contentsFigure());
-        }
-        if (!cylinder.stamps().refillable().equals(Optional.of(false))) {
-            sourceRetest();
-        }
-    }
-
-    /** Of a cylinder that is only drawn from; one that may not be refilled is never retested. */
-    private void sourceRetest() {
-        Optional<LocalDate> due = cylinder.stamps().retestDue();
-        if (due.isEmpty() || day.isEmpty()) {
-            found.add(Finding.of(Severity.CAUTION, FillingCode.RETEST_NOT_CHECKED, cylinder.subject())
-                    .citing(RETEST));
-        } else if (day.get().isAfter(due.get())) {
-            found.add(Finding.of(
-                            Severity.CAUTION,
-                            FillingCode.RETEST_PAST,
-                            cylinder.subject(),
-                            Figure.of("due", due.get().toString()),
-                            Figure.of("day", day.get().toString()))
-                    .citing(RETEST));
-        }
     }
 }

@@ -236,7 +236,7 @@ final class CylinderFacts {
                 .pascals();
     }
 
-    /** What its pressure says about what it holds; empty where it cannot say anything, and where an impossible weight makes it worthless. */
+    /** What its pressure says about what it holds; empty where it says nothing, and where an impossible weight makes it worthless. */
     Optional<ContentsFinding> byPressure() {
         if (holds.isEmpty() || !isOnLine() || isBrimful()) {
             return Optional.empty();

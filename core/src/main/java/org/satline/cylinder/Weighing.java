@@ -5,7 +5,10 @@ import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
 import org.satline.quantity.Parts;
 
-/** How a cylinder is weighed, with what the scale shows. The only place where contents are computed from a scale. Immutable, thread-safe. */
+/**
+ * How a cylinder is weighed, with what the scale shows: the only place where contents are computed from a scale. Immutable,
+ * thread-safe.
+ */
 public sealed interface Weighing {
     /** New and evacuated cylinders weigh their stamped tare within this share; common practice, no source. */
     double TARE_SCATTER = 0.01;
@@ -42,8 +45,8 @@ public sealed interface Weighing {
     MassDifference showsAfter(MassDifference into);
 
     /**
-     * How far from its tare a cylinder counts as empty: 1 % of the tare, the usual scatter of stamped tares (common practice, no source), and
-     * twice the expanded uncertainty of the weighing.
+     * How far from its tare a cylinder counts as empty: 1 % of the tare, the usual scatter of stamped tares (common practice, no
+     * source), and twice the expanded uncertainty of the weighing.
      *
      * @param tare the tare of the cylinder
      * @return kg

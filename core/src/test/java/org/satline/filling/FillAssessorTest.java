@@ -42,8 +42,8 @@ class FillAssessorTest {
     }
 
     /**
-     * Worked example in a trade article on AHRI Guideline K: water capacity 1000 lb, R-22 of specific gravity 1.197 at 77 degF, tare 380 lb:
-     * 957.6 lb, gross 1337.6 lb. The article's gravity is 0.5 % above that of the equation of state, which gives 1.191 against water at
+     * Worked example in a trade article on AHRI Guideline K: water capacity 1000 lb, R-22 of specific gravity 1.197 at 77 degF, tare
+     * 380 lb: 957.6 lb, gross 1337.6 lb. The article's gravity is 0.5 % above that of the equation of state, which gives 1.191 against water at
      * 60 degF, so the limits differ by that much.
      */
     @Test
@@ -178,7 +178,7 @@ class FillAssessorTest {
         assertThat(against(assessment)).contains(FillingCode.TEST_PRESSURE_TOO_LOW);
     }
 
-    /** R-410A has no entry: UN 3163, the formulas of P200(5)(c). By hand: 0.95 rho_l(50 degC) V is stricter than rho_l(60 degC) V or not. */
+    /** R-410A has no entry: UN 3163, the formulas of P200(5)(c): the least of 0.95 rho_l(50 degC) V and rho_l(60 degC) V. */
     @Test
     void aGasWithoutEntryFollowsTheFormulas() {
         CylinderStamps stamps = european(48);
