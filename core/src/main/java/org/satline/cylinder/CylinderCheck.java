@@ -3,7 +3,6 @@ package org.satline.cylinder;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -15,17 +14,10 @@ import org.satline.filling.FillAssessment;
 import org.satline.filling.FillAssessor;
 import org.satline.filling.FillQuestion;
 import org.satline.filling.FillQuestion.Purpose;
-import org.satline.filling.FillRule.Basis;
 import org.satline.filling.FillingCode;
 import org.satline.filling.Provenance;
-import org.satline.filling.RuleOutcome;
-import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
-import org.satline.quantity.Mass;
-import org.satline.quantity.MassDifference;
-import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.Parts;
-import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
@@ -45,8 +37,6 @@ public final class CylinderCheck {
             FillingCode.NOT_LISTED);
 
     private static final String ARITHMETIC = "arithmetic: contents = gross - tare";
-    /** Freezing, 70 degF, a hot day, and the 131 degF of the fill rules, degC. */
-    private static final List<Double> MET = List.of(0.0, 21.1, 40.0, 55.0);
 
     /** The tables are read once. */
     private static final class Tables {
@@ -92,13 +82,20 @@ public final class CylinderCheck {
                         : fill.objections().stream()
                                 .filter(each -> UNFIT.contains(each.code()))
                                 .toList());
-        overfilled(fill);
+        boolean asked = fill.answers()
+                .question()
+                .contents()
+                .get(0)
+                .refrigerant()
+                .equals(facts.curve().refrigerant());
+        FillAssessment ofContents = asked ? fill : Tables.ASSESSOR.assess(asItIs(facts.curve()));
+        OverfillCheck.of(cylinder, facts, ofContents.answers()).ifPresent(found::add);
         found.addAll(DangerCheck.of(cylinder, facts, site));
         weighed();
         Optional<ContentsFinding> byPressure = facts.byPressure();
         found.addAll(ContentsDoubt.of(cylinder, facts, byPressure));
         tooWarm();
-        Optional<VesselStates> vessel = vessel();
+        Optional<VesselStates> vessel = Warming.of(cylinder, facts, site);
         Optional<Room> room = Optional.empty();
         if (receives) {
             found.addAll(fill.answers().cautions());
@@ -157,41 +154,6 @@ public final class CylinderCheck {
                 purpose);
     }
 
-    /** Against the limit of what it holds: all rules for what was filled on site, the law alone for what a maker filled. */
-    private void overfilled(FillAssessment fill) {
-        if (facts.weight().isEmpty() || facts.holds().isEmpty()) {
-            return;
-        }
-        boolean filledOnSite = cylinder.role() == Role.RECEIVER
-                || cylinder.provenance().filter(Provenance::isUsed).isPresent();
-        boolean asked = fill.answers()
-                .question()
-                .contents()
-                .get(0)
-                .refrigerant()
-                .equals(facts.holds().get());
-        FillAssessment.Answers answers = (asked ? fill : Tables.ASSESSOR.assess(asItIs(facts.curve()))).answers();
-        Reading<MassDifference> inside = facts.weight().get();
-        double least = inside.value().kilograms() - inside.expandedUncertainty();
-        Optional<Mass> limit =
-                answers.limits(filledOnSite ? EnumSet.allOf(Basis.class) : EnumSet.of(Basis.LAW)).stream()
-                        .findFirst()
-                        .map(RuleOutcome.MassLimit::maximumContents);
-        boolean over = limit.filter(most -> least > most.kilograms()).isPresent();
-        if (over || facts.liquidFullOf(least).isBy(cylinder.warmest())) {
-            List<Figure> figures = new ArrayList<>(List.of(facts.contentsFigure()));
-            limit.ifPresent(most -> figures.add(Figure.of("limit", most)));
-            limit.ifPresent(most ->
-                    figures.add(Figure.of("excess", inside.value().minus(most.differenceFrom(Mass.ZERO)))));
-            found.add(new Finding(
-                    Severity.DANGER_NOW,
-                    CylinderCode.OVERFILLED,
-                    cylinder.subject(),
-                    figures,
-                    "49 CFR 173.304(b); common practice"));
-        }
-    }
-
     private void weighed() {
         if (cylinder.weighing().isEmpty()) {
             found.add(cylinder.notGiven("scaleReading"));
@@ -223,33 +185,6 @@ public final class CylinderCheck {
                     Figure.of("temperature", now),
                     Figure.of("end", Temperature.ofKelvins(facts.curve().maxTemperatureK())),
                     Figure.of("gas", facts.gas()));
-        }
-    }
-
-    private Optional<VesselStates> vessel() {
-        if (facts.vessel().isEmpty()) {
-            return Optional.empty();
-        }
-        ClosedVessel vessel = facts.vessel().get();
-        Optional<Pressure> mark = cylinder.stamps().servicePressure().map(gauge -> Pressure.ofGauge(gauge, site));
-        return condition(vessel, cylinder.temperature().value(), mark)
-                .map(now -> new VesselStates(
-                        facts.contents(),
-                        now,
-                        MET.stream()
-                                .flatMap(celsius -> condition(vessel, Temperature.ofCelsius(celsius), mark).stream())
-                                .toList(),
-                        vessel.liquidFull(),
-                        mark.map(vessel::reaches)));
-    }
-
-    /** Nothing where the equation does not reach: beyond its range of pressure, and close to the critical point, it tells none. */
-    private static Optional<VesselCondition> condition(
-            ClosedVessel vessel, Temperature temperature, Optional<Pressure> mark) {
-        try {
-            return Optional.of(vessel.at(temperature, mark));
-        } catch (OutOfValidityException e) {
-            return Optional.empty();
         }
     }
 

@@ -1,6 +1,5 @@
 package org.satline.cylinder;
 
-import java.util.List;
 import java.util.Optional;
 import org.satline.equilibrium.FluidModel;
 import org.satline.explanation.Figure;
@@ -12,37 +11,12 @@ import org.satline.quantity.MassDifference;
 import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
-import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
 /** What follows from label, weight, pressure and temperature of a cylinder without judging it. */
 final class CylinderFacts {
-    /** What stands in the cylinders of the trade; common practice, no source. */
-    private static final class InCylinders {
-        static final List<SaturationCurve> CURVES = List.of(
-                        "R-22",
-                        "R-32",
-                        "R-134a",
-                        "R-404A",
-                        "R-407A",
-                        "R-407C",
-                        "R-410A",
-                        "R-448A",
-                        "R-449A",
-                        "R-452B",
-                        "R-454B",
-                        "R-507A",
-                        "R-1234yf",
-                        "R-290",
-                        "R-600a")
-                .stream()
-                .map(Catalogue.standard()::find)
-                .map(SaturationCurves::of)
-                .toList();
-    }
-
     private final Cylinder cylinder;
     private final Optional<Refrigerant> holds;
     private final SaturationCurve curve;
@@ -248,7 +222,7 @@ final class CylinderFacts {
                 .filter(read -> read.value().pascals() > 0)
                 .map(read -> ContentsCheck.check(
                         curve,
-                        InCylinders.CURVES,
+                        TradeRefrigerants.CURVES,
                         new ContentsReading(read, cylinder.temperature(), cylinder.atRest(), density)));
     }
 

@@ -14,7 +14,7 @@ import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
 
 /** Works out the room left in a cylinder and the reading never to be passed, for both ways of weighing. */
-final class RoomFinder {
+public final class RoomFinder {
     private static final String ARITHMETIC = "arithmetic: gross = tare + contents";
 
     private RoomFinder() {}
@@ -29,7 +29,7 @@ final class RoomFinder {
      * @return the room, or that it is full or overfilled
      * @throws IllegalArgumentException if the cylinder weighs less than its tare by more than the usual scatter
      */
-    static Room find(FillAssessment.Allowed fill, Weighing weighing, Mass hoseContents) {
+    public static Room find(FillAssessment.Allowed fill, Weighing weighing, Mass hoseContents) {
         FillQuestion question = fill.answers().question();
         Mass tare = question.stamps().tare();
         if (weighing.isBelowTare(tare)) {

@@ -43,7 +43,8 @@ class TextsOfCylindersTest {
         Properties texts = texts("filling.properties");
         // stands among the duties
         assertThat(without(texts, "finding.", FillingCode.values())).containsExactly("finding.mixing");
-        assertThat(without(texts, "filling.reason.", RuleOutcome.Reason.values())).isEmpty();
+        assertThat(without(texts, "filling.reason.", RuleOutcome.Reason.values()))
+                .isEmpty();
         assertThat(without(texts, "filling.stamp.", Stamp.values())).isEmpty();
         assertThat(without(texts, "filling.kind.", CylinderSpecification.Kind.values()))
                 .isEmpty();
