@@ -122,6 +122,8 @@ class StampCheckTest {
         "DOT39NRC, NON_REFILLABLE, ",
         "DOT-39 NRC, NON_REFILLABLE, ",
         "39NRC, NON_REFILLABLE, ",
+        "DOT39NRC260/325, NON_REFILLABLE, 260",
+        "DOT-39 NRC 400/500 M1234, NON_REFILLABLE, 400",
         "39, NON_REFILLABLE, ",
         "tc-39m, NON_REFILLABLE, ",
         "DOT-39/TC-39M, NON_REFILLABLE, ",
