@@ -100,14 +100,14 @@ final class PlanFlows {
         boolean throttled = hand && state.cracked(parts.endValve[end]);
         boolean open = endPasses(end, tight);
         if (tight) {
-            if (open && passes(at, true)) {
-                if (state.couplingAir(end)) {
-                    if (state.content(hose) != PlanState.AIR && state.content(hose) != PlanState.NOTHING) {
-                        return false;
-                    }
-                    state.couplingAir(end, false);
-                    state.set(hose, PlanState.AIR, state.level(hose), state.origin(hose));
+            if (open && state.couplingAir(end)) {
+                if (state.content(hose) != PlanState.AIR && state.content(hose) != PlanState.NOTHING) {
+                    return false;
                 }
+                state.couplingAir(end, false);
+                state.set(hose, PlanState.AIR, state.level(hose), state.origin(hose));
+            }
+            if (open && passes(at, true)) {
                 behind(hose, at, throttled);
             }
             return true;

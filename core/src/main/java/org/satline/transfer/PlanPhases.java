@@ -84,7 +84,9 @@ final class PlanPhases {
             }
             return false;
         }
+        // R-744 goes in through a regulator, which is not among the parts
         return parts.low >= 0
+                && !parts.hookUp.gas().carbonDioxide()
                 && parts.certain(start.cylinderLevel(cylinder), parts.portLevel[parts.low])
                 && (parts.hookUp.running() || !parts.hookUp.gas().glide());
     }
@@ -167,20 +169,14 @@ final class PlanPhases {
         }
         node = also(node, Kind.OPEN, parts.highValve, PlanParts.NONE);
         node = also(node, Kind.CRACK, parts.lowValve, PlanParts.NONE);
-        int pumpHose = pumpConnection() != null && roles.pump >= 0 ? roles.pump : roles.centre;
-        if (pumpHose >= 0) {
-            node = also(node, Kind.CONNECT_TIGHT, 2 * pumpHose + 1, parts.connections.indexOf(HookUp.PUMP));
-            node = also(node, Kind.OPEN, parts.endValve[2 * pumpHose], PlanParts.NONE);
-            node = also(node, Kind.OPEN, parts.endValve[2 * pumpHose + 1], PlanParts.NONE);
-        }
-        node = also(node, Kind.OPEN, parts.valves.indexOf(Manifold.CHARGING_VALVE), PlanParts.NONE);
-        node = also(node, Kind.OPEN, parts.valves.indexOf(Manifold.VACUUM_VALVE), PlanParts.NONE);
-        node = also(node, Kind.START, 0, PlanParts.NONE);
+        node = pumping(node);
+        int pumpHose = pumpHose();
         PlanScope shutting = new PlanScope.Builder(node.state())
                 .valve(Manifold.LOW_VALVE, Kind.CLOSE)
                 .valve(Manifold.HIGH_VALVE, Kind.CLOSE)
                 .valve(Manifold.VACUUM_VALVE, Kind.CLOSE)
                 .hand(pumpHose, Kind.CLOSE)
+                .takeOff(PlanRoles.cylinder(pumpHose))
                 .pump()
                 .connect(PlanRoles.system(roles.high), portName(parts.high), false)
                 .connect(PlanRoles.system(roles.low), portName(parts.low), false)
@@ -196,6 +192,57 @@ final class PlanPhases {
         List<PlanMove> moves = new ArrayList<>(node.moves());
         moves.addAll(done.moves());
         return new Found(HookUpPlan.Phase.Kind.HOOK_UP, from, moves, done.state());
+    }
+
+    private int pumpHose() {
+        return pumpConnection() != null && roles.pump >= 0 ? roles.pump : roles.centre;
+    }
+
+    /** The pump on, its way open, running. */
+    private Node pumping(Node from) {
+        Node node = from;
+        int hose = pumpHose();
+        if (hose >= 0) {
+            node = also(node, Kind.CONNECT_TIGHT, 2 * hose + 1, parts.connections.indexOf(HookUp.PUMP));
+            node = also(node, Kind.OPEN, parts.endValve[2 * hose], PlanParts.NONE);
+            node = also(node, Kind.OPEN, parts.endValve[2 * hose + 1], PlanParts.NONE);
+        }
+        node = also(node, Kind.OPEN, parts.valves.indexOf(Manifold.CHARGING_VALVE), PlanParts.NONE);
+        node = also(node, Kind.START, 0, PlanParts.NONE);
+        return also(node, Kind.OPEN, parts.valves.indexOf(Manifold.VACUUM_VALVE), PlanParts.NONE);
+    }
+
+    /** The hose to the cylinder evacuated, at its place where the pump has its own connection, otherwise before it goes there. */
+    private @Nullable Found evacuatedHose(PlanState from, String at, String valve, Predicate<PlanState> goal) {
+        Node node = new Node(from, null, null, 0);
+        int near = PlanRoles.system(roles.centre);
+        int far = PlanRoles.cylinder(roles.centre);
+        boolean own = pumpHose() == roles.pump;
+        if (own) {
+            node = also(node, Kind.CONNECT_TIGHT, PlanRoles.system(roles.pump), parts.connections.indexOf(pumpConnection()));
+        }
+        node = also(node, Kind.CONNECT_TIGHT, near, parts.connections.indexOf(at));
+        if (own) {
+            node = also(node, Kind.CONNECT_TIGHT, far, parts.connections.indexOf(valve));
+            node = also(node, Kind.OPEN, parts.endValve[near], PlanParts.NONE);
+            node = also(node, Kind.OPEN, parts.endValve[far], PlanParts.NONE);
+        }
+        node = pumping(node);
+        PlanScope shutting = new PlanScope.Builder(node.state())
+                .valve(Manifold.VACUUM_VALVE, Kind.CLOSE)
+                .hand(pumpHose(), Kind.OPEN, Kind.CLOSE)
+                .takeOff(own ? PlanParts.NONE : far)
+                .pump()
+                .connect(far, valve, true)
+                .valve(valve, Kind.OPEN_SHORT)
+                .build();
+        Node done = search.find(node.state(), shutting, 9, goal);
+        if (done == null) {
+            return null;
+        }
+        List<PlanMove> moves = new ArrayList<>(node.moves());
+        moves.addAll(done.moves());
+        return new Found(HookUpPlan.Phase.Kind.PURGE, from, moves, done.state());
     }
 
     private PlanScope.Builder hooking(PlanState from) {
@@ -282,8 +329,11 @@ final class PlanPhases {
         }
         PlanScope sweeps = sweep.build();
         Node node = search.find(from, sweeps, 12, clean);
-        if (node == null && parts.hookUp.pump()) {
-            node = search.find(from, withPump(sweep).takeOff(far).build(), 18, clean);
+        if (node == null && parts.hookUp.pump() && roles.manifold) {
+            Found evacuated = evacuatedHose(from, at, valve, clean);
+            if (evacuated != null) {
+                return evacuated;
+            }
         }
         if (node == null && out) {
             node = search.find(from, sweeps, 12, mixedToo);
