@@ -1,15 +1,18 @@
 package org.satline.duty;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import org.satline.duty.Holder.Kind;
+import org.satline.explanation.Figure;
+import org.satline.explanation.Finding;
+import org.satline.explanation.Severity;
+import org.satline.explanation.Subject;
 import org.satline.filling.Provenance;
-import org.satline.quantity.Parts;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.resource.CsvResource;
 
@@ -24,30 +27,7 @@ public final class TransferRules {
 
     private final Map<String, Rule> rules;
 
-    private record Rule(String name, String text, String citation) {}
-
-    /** What a rule says about a transfer. */
-    public enum Answer {
-        /** Not allowed. */
-        FORBIDDEN,
-        /** Allowed under a condition that the person must see to. */
-        CONDITION
-    }
-
-    /**
-     * What one rule says.
-     *
-     * @param rule the name of the rule
-     * @param answer forbidden, or a condition
-     * @param text the rule and what it meets here
-     * @param citation where it stands
-     */
-    public record Finding(String rule, Answer answer, String text, String citation) {
-        /** {@inheritDoc} */
-        public Finding {
-            Parts.required("rule answer text citation", rule, answer, text, citation);
-        }
-    }
+    private record Rule(String citation) {}
 
     private TransferRules(Map<String, Rule> rules) {
         this.rules = rules;
@@ -61,99 +41,89 @@ public final class TransferRules {
     public static TransferRules standard() {
         Map<String, Rule> rules = new LinkedHashMap<>();
         CsvResource table =
-                CsvResource.read(TransferRules.class, "transfer-rules.csv", "name", "text", "citation", "confirmation");
+                CsvResource.read(TransferRules.class, "transfer-rules.csv", "name", "citation", "confirmation");
         for (CsvResource.Row row : table.rows()) {
             String citation = row.text("citation");
             boolean memory = row.text("confirmation").equals("memory") && !citation.contains("from memory");
-            rules.put(
-                    row.text("name"),
-                    new Rule(row.text("name"), row.text("text"), memory ? citation + " (from memory)" : citation));
+            rules.put(row.text("name"), new Rule(memory ? citation + " (from memory)" : citation));
         }
         return new TransferRules(rules);
     }
 
     /**
-     * Checks a transfer.
+     * Holds a transfer against the rules.
      *
-     * @param from where the refrigerant is; its refrigerant should be known
-     * @param to where it shall go
-     * @return what forbids it first, then the conditions; no finding that forbids means that no rule here is against it
+     * @param from where it comes from
+     * @param to where it would go
+     * @return what forbids it first, then the conditions; empty where no rule says anything
      */
     public List<Finding> check(Holder from, Holder to) {
-        List<Finding> forbidden = new ArrayList<>();
-        List<Finding> conditions = new ArrayList<>();
+        List<Finding> found = new ArrayList<>();
         if (from.refrigerant().isPresent()
                 && to.refrigerant().isPresent()
                 && !from.refrigerant().equals(to.refrigerant())
                 && to.kind() != Kind.RECLAIMER) {
-            forbidden.add(finding(
-                    "one-refrigerant",
-                    Answer.FORBIDDEN,
-                    name(from.refrigerant()) + " would meet " + name(to.refrigerant())));
+            found.add(of(
+                    Severity.FORBIDS,
+                    DutyCode.MIXING,
+                    to,
+                    Figure.of("from", from.refrigerant().get().designation()),
+                    Figure.of("to", to.refrigerant().get().designation())));
         }
         if (from.refrigerant().isEmpty() && to.kind() == Kind.SYSTEM) {
-            forbidden.add(finding("one-refrigerant", Answer.FORBIDDEN, "what would go into the system is not known"));
+            found.add(of(
+                    Severity.FORBIDS,
+                    DutyCode.MIXING,
+                    to,
+                    Figure.of("from", "?"),
+                    Figure.of(
+                            "to", to.refrigerant().map(Refrigerant::designation).orElse("?"))));
         }
-        intoSystem(from, to, forbidden, conditions);
+        if (to.kind() == Kind.SYSTEM) {
+            intoSystem(from, to, found);
+        }
         if (to.kind() == Kind.SOURCE_CYLINDER && (from.isUsed() || from.kind() == Kind.SYSTEM)) {
-            forbidden.add(finding("source-new-or-reclaimed", Answer.FORBIDDEN, "the refrigerant is used"));
+            found.add(of(Severity.FORBIDS, DutyCode.SOURCE_SPOILT, to));
         }
         if (to.kind() == Kind.NON_REFILLABLE_CYLINDER) {
-            forbidden.add(finding("refillable-receiver", Answer.FORBIDDEN, "the receiver may not be refilled"));
+            found.add(of(Severity.FORBIDS, DutyCode.NON_REFILLABLE_RECEIVER, to));
         }
         if (to.kind() == Kind.ATMOSPHERE) {
-            release(from, forbidden, conditions);
+            boolean exempt = from.refrigerant()
+                    .map(Refrigerant::designation)
+                    .filter(EXEMPT_IN_STATED_USES::contains)
+                    .isPresent();
+            found.add(
+                    exempt
+                            ? of(Severity.CAUTION, DutyCode.VENTING_EXEMPTION, from)
+                            : of(Severity.FORBIDS, DutyCode.VENTING, from));
         }
         if (from.kind() == Kind.SYSTEM) {
-            conditions.add(finding("certified-person", Answer.CONDITION, "refrigerant is taken out of a system"));
-            conditions.add(finding("recycled-same-undertaking", Answer.CONDITION, "where the rules of the EU hold"));
+            found.add(of(Severity.CAUTION, DutyCode.CERTIFIED_PERSON, from));
+            found.add(of(Severity.CAUTION, DutyCode.RECYCLED_SAME_UNDERTAKING, from));
         }
-        forbidden.addAll(conditions);
-        return List.copyOf(forbidden);
+        return found.stream().sorted(Comparator.comparing(Finding::severity)).toList();
     }
 
-    private void intoSystem(Holder from, Holder to, List<Finding> forbidden, List<Finding> conditions) {
-        if (to.kind() != Kind.SYSTEM) {
-            return;
-        }
+    /** An owner who is not stated may have back what is his own, and nobody else's: two that are not stated are not the same. */
+    private void intoSystem(Holder from, Holder to, List<Finding> found) {
         if (from.provenance() == Provenance.MIXED_RECOVERED) {
-            forbidden.add(
-                    finding("no-mixed-recovered", Answer.FORBIDDEN, "the cylinder is of mixed recovered refrigerant"));
+            found.add(of(Severity.FORBIDS, DutyCode.MIXED_RECOVERED, to));
         }
         if (from.isUsed()) {
-            boolean sameOwner = from.owner().equals(to.owner());
-            (sameOwner ? conditions : forbidden)
-                    .add(finding(
-                            "same-owner",
-                            sameOwner ? Answer.CONDITION : Answer.FORBIDDEN,
-                            sameOwner
-                                    ? "it goes back to " + to.owner() + "; see that it is clean and dry"
-                                    : "it belongs to " + from.owner() + ", the system to " + to.owner()));
+            found.add(of(
+                    from.owner().equals(to.owner()) ? Severity.CAUTION : Severity.FORBIDS,
+                    DutyCode.OTHER_OWNER,
+                    to,
+                    Figure.of("fromOwner", from.owner()),
+                    Figure.of("toOwner", to.owner())));
         }
     }
 
-    private void release(Holder from, List<Finding> forbidden, List<Finding> conditions) {
-        boolean exempt = from.refrigerant()
-                .map(Refrigerant::designation)
-                .filter(EXEMPT_IN_STATED_USES::contains)
-                .isPresent();
-        if (exempt) {
-            conditions.add(finding(
-                    "venting-exemption",
-                    Answer.CONDITION,
-                    name(from.refrigerant())
-                            + " may be among them; let out only in the open air and far from any flame"));
-        } else {
-            forbidden.add(finding("no-venting", Answer.FORBIDDEN, "it would be let out"));
-        }
-    }
-
-    private static String name(Optional<Refrigerant> refrigerant) {
-        return refrigerant.map(Refrigerant::designation).orElse("an unknown refrigerant");
-    }
-
-    private Finding finding(String name, Answer answer, String here) {
-        Rule rule = Objects.requireNonNull(rules.get(name), name);
-        return new Finding(name, answer, here + ": " + rule.text(), rule.citation());
+    private Finding of(Severity severity, DutyCode code, Holder subject, Figure... figures) {
+        Rule rule = Objects.requireNonNull(rules.get(code.rule()), code.rule());
+        Subject.Kind kind = subject.kind() == Kind.SYSTEM ? Subject.Kind.SYSTEM : Subject.Kind.CYLINDER;
+        return Finding.of(severity, code, new Subject(kind, subject.owner()), figures)
+                .citing(rule.citation());
     }
 }
