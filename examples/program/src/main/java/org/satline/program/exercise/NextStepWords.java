@@ -1,13 +1,18 @@
 package org.satline.program.exercise;
 
 import org.satline.charge.ChargeLevel;
-import org.satline.charge.StepAdvice;
+import org.satline.step.StepAdvice;
 import org.satline.explanation.Step;
 import org.satline.program.page.Printed;
+import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Refrigerant;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 /** What the key says about a next step. */
 final class NextStepWords {
+    private static final Wording WORDING = Wording.of(Language.ENGLISH, UnitSystem.SI);
+
     private NextStepWords() {}
 
     static String direction(ChargeLevel level) {
@@ -50,7 +55,7 @@ final class NextStepWords {
         return new Step(
                 "next step, with the doubt of the response weighed in",
                 "largest step whose probability of passing the far edge of the band stays within 5 %",
-                String.join("; ", advice.reasons()),
+                String.join("; ", advice.reasons().stream().map(WORDING::of).toList()),
                 result,
                 "Bayesian linear regression on the readings, prior of a typical unit");
     }

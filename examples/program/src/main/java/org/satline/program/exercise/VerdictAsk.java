@@ -2,9 +2,7 @@ package org.satline.program.exercise;
 
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.Criterion;
-import org.satline.charge.Deviation;
 import org.satline.charge.MeteringDevice;
-import org.satline.charge.Verdict;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.saturation.SaturationCurve;
 
@@ -29,7 +27,7 @@ final class VerdictAsk {
         this.metering = metering;
     }
 
-    void write(Difficulty difficulty, Deviation deviation, Verdict verdict, Given<TemperatureDifference> target) {
+    void write(Difficulty difficulty, CheckedCharge checked, Given<TemperatureDifference> target) {
         Criterion criterion = metering.judgedBy();
         draft.rule(Tolerances.rule(metering, readout));
         String unit = ", in " + readout.differenceUnit() + "?";
@@ -39,7 +37,7 @@ final class VerdictAsk {
         TemperatureDifference superheat = readings.workSuperheat(working);
         TemperatureDifference subcooling = readings.workSubcooling(working);
         TemperatureDifference measured = criterion == Criterion.SUPERHEAT ? superheat : subcooling;
-        TemperatureDifference value = deviation.value();
+        TemperatureDifference value = checked.deviation().value();
         if (difficulty == Difficulty.PRACTISED) {
             draft.part(
                     criterion.label() + ", other unit",
@@ -57,9 +55,9 @@ final class VerdictAsk {
                         "d = measured - target",
                         readout.text(measured) + " - " + target.text(),
                         readout.text(value));
-        boolean judged = verdict instanceof Verdict.Judged;
-        String level =
-                judged ? words(((Verdict.Judged) verdict).level()) : "no level: these readings contradict each other";
+        String level = checked.judged()
+                ? words(checked.deviation().level())
+                : "no level: these readings contradict each other";
         draft.part(
                         "level",
                         "Is the charge low, on target or high, or do these readings allow no level?",
@@ -67,10 +65,10 @@ final class VerdictAsk {
                 .sum(
                         "level",
                         "d against the band",
-                        readout.text(value) + " against +/- " + readout.text(deviation.tolerance()),
+                        readout.text(value) + " against +/- " + readout.text(checked.deviation().tolerance()),
                         level);
         if (difficulty != Difficulty.EXPERIENCED) {
-            advice(draft, advice(verdict));
+            advice(draft, checked.advice());
         }
         if (criterion == Criterion.SUPERHEAT) {
             draft.slip(
@@ -86,11 +84,5 @@ final class VerdictAsk {
     /** Asked last: with doubtful instruments it depends on how sure the level is. */
     static void advice(Exercise.Draft draft, String advice) {
         draft.part("advice", "What is to be done?", new Answer.Words(advice));
-    }
-
-    static String advice(Verdict verdict) {
-        return verdict instanceof Verdict.CannotTell none
-                ? none.reasons().get(none.reasons().size() - 1) + "; " + none.advice()
-                : verdict.advice();
     }
 }

@@ -2,14 +2,11 @@ package org.satline.program.exercise;
 
 import java.util.List;
 import java.util.Optional;
-import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.ChargeQuestion;
 import org.satline.charge.Criterion;
-import org.satline.charge.DecisionRule;
 import org.satline.charge.Deviation;
 import org.satline.charge.MeteringDevice;
-import org.satline.charge.Verdict;
 import org.satline.program.exercise.RunningSystems.Running;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Pressure;
@@ -73,9 +70,9 @@ final class VerdictMaker implements Maker {
         if (!Sane.target(running.metering(), target.value())) {
             return Optional.empty();
         }
-        Verdict verdict;
+        CheckedCharge checked;
         try {
-            verdict = ChargeJudge.judge(
+            checked = CheckedCharge.of(
                     curve,
                     hard
                             ? readings.typed(
@@ -86,10 +83,8 @@ final class VerdictMaker implements Maker {
         } catch (IllegalArgumentException e) {
             return Optional.empty(); // no running system reads so
         }
-        boolean judged = verdict instanceof Verdict.Judged;
-        Deviation deviation = judged
-                ? ((Verdict.Judged) verdict).deviation()
-                : ((Verdict.CannotTell) verdict).deviation().orElseThrow();
+        boolean judged = checked.judged();
+        Deviation deviation = checked.deviation();
         if (judged == faulty || !clear(readings, curve, running, deviation, hard)) {
             return Optional.empty();
         }
@@ -106,15 +101,15 @@ final class VerdictMaker implements Maker {
             draft.slip("Outdoor air and wet bulb are not needed, since the maker's target is given.");
         }
         new VerdictAsk(draft, readout, curve, readings, running.metering())
-                .write(difficulty, deviation, verdict, target);
-        if (hard && !doubt(draft, readout, gaugeDoubt, clampDoubt, deviation, judged)) {
+                .write(difficulty, checked, target);
+        if (hard && !doubt(draft, readout, gaugeDoubt, clampDoubt, checked)) {
             return Optional.empty();
         }
         if (hard) {
-            boolean undecided = judged && DecisionRule.usual().decide(deviation).isEmpty();
-            VerdictAsk.advice(draft, undecided ? UNDECIDED : VerdictAsk.advice(verdict));
+            boolean undecided = judged && checked.decided().isEmpty();
+            VerdictAsk.advice(draft, undecided ? UNDECIDED : checked.advice());
         }
-        draft.derive(verdict.steps());
+        draft.derive(checked.steps());
         return Optional.of(draft.done());
     }
 
@@ -158,13 +153,14 @@ final class VerdictMaker implements Maker {
             Readout readout,
             Given<PressureDifference> gaugeDoubt,
             Given<TemperatureDifference> clampDoubt,
-            Deviation deviation,
-            boolean judged) {
+            CheckedCharge checked) {
+        Deviation deviation = checked.deviation();
+        boolean judged = checked.judged();
         double u = deviation.standardUncertaintyK();
         double tolerance = deviation.tolerance().kelvins();
         double distance = Math.abs(deviation.value().kelvins());
         double ratio = Math.abs(distance - tolerance) / u;
-        Optional<ChargeLevel> decided = DecisionRule.usual().decide(deviation);
+        Optional<ChargeLevel> decided = checked.decided();
         boolean holds = ratio > 1.645;
         // the far edge must be out of reach, and the ratio clear of the quantile, so that one table value answers
         if (judged
