@@ -221,8 +221,8 @@ record AVisit(FieldValue.Fields fields) {
             return new FieldValue.Items(list.stream().map(AVisit::value).toList());
         } else if (value instanceof Boolean flag) {
             return new FieldValue.Flag(flag);
-        } else if (value instanceof java.lang.Number number) {
-            return new FieldValue.Number(number.doubleValue());
+        } else if (value instanceof Number number) {
+            return new FieldValue.Plain(number.doubleValue());
         }
         return new FieldValue.Text((String) value);
     }

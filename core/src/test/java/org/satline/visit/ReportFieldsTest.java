@@ -26,7 +26,7 @@ class ReportFieldsTest {
     }
 
     private static double number(FieldValue value) {
-        return ((FieldValue.Number) value).value();
+        return ((FieldValue.Plain) value).value();
     }
 
     private static List<FieldValue> items(FieldValue value) {
