@@ -38,7 +38,6 @@ final class ResultTypes {
             "refrigerant.Catalogue",
             "resource.CsvResource",
             "resource.CsvResource.Row",
-            "quantity.Parts",
             "resource.OnDemand",
             "resource.SealedResources",
             "safety.Cautions",
