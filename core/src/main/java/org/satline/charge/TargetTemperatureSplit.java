@@ -8,6 +8,7 @@ import org.satline.measurement.Reading;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
+import org.satline.resource.PrintedGrid;
 
 /**
  * Target temperature split of a cooling coil that has its airflow, from dry bulb (70 to 84 degF) and wet bulb (50 to 76 degF) of the
@@ -17,7 +18,8 @@ import org.satline.quantity.TemperatureDifference;
  */
 public final class TargetTemperatureSplit {
     private static final String SOURCE = "California Energy Code, Reference Appendix RA3.2 (2008), from memory";
-    private static final PublishedGrid GRID = PublishedGrid.read("target-temperature-split.csv", 50, 76, 1);
+    private static final PrintedGrid GRID =
+            PrintedGrid.read(TargetTemperatureSplit.class, "target-temperature-split.csv", 50, 76, 1);
 
     private TargetTemperatureSplit() {}
 
@@ -40,7 +42,7 @@ public final class TargetTemperatureSplit {
     public static Optional<Target> target(Reading<Temperature> returnDryBulb, Reading<Temperature> returnWetBulb) {
         double dryBulb = returnDryBulb.value().fahrenheit();
         double wetBulb = returnWetBulb.value().fahrenheit();
-        if (!(GRID.at(dryBulb, wetBulb) instanceof PublishedGrid.Value found)) {
+        if (!(GRID.at(dryBulb, wetBulb) instanceof PrintedGrid.Value found)) {
             return Optional.empty();
         }
         Step step = new Step(
