@@ -16,6 +16,7 @@ import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SettlingTest;
 import org.satline.quantity.Power;
+import org.satline.quantity.TemperatureDifference;
 import org.satline.quantity.VolumeFlow;
 
 /** Conditions of judging: limits of the California Energy Code, RA3.2 (2008); a wet suction line by common practice, no source. */
@@ -186,8 +187,7 @@ class GatesTest {
                         Reading.of(
                                 Case.R410A
                                         .dewTemperature(Case.SUCTION)
-                                        .plus(org.satline.quantity.TemperatureDifference.ofFahrenheitDegrees(
-                                                superheatF)),
+                                        .plus(TemperatureDifference.ofFahrenheitDegrees(superheatF)),
                                 uK,
                                 "clamp"));
         blocks(it, Gate.Kind.DRY_SUCTION);

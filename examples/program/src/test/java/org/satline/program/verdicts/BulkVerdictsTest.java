@@ -103,7 +103,8 @@ class BulkVerdictsTest {
         double uK = 0.7;
         VerdictAnswer now = BULK.answer(row("expansion-valve", 10, 14, uK));
         assertThat(now.level()).as(now.note()).isEqualTo("undecided");
-        Matcher printed = Pattern.compile("at most ([0-9.]+) times today's error").matcher(now.note());
+        Matcher printed =
+                Pattern.compile("at most ([0-9.]+) times today's error").matcher(now.note());
         assertThat(printed.find()).as(now.note()).isTrue();
         double share = Double.parseDouble(printed.group(1));
         assertThat(share).isLessThan(1);
