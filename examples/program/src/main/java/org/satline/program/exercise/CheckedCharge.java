@@ -63,7 +63,7 @@ record CheckedCharge(Deviation deviation, Optional<Finding> contradiction, List<
     String advice() {
         return contradiction
                 .map(WORDING::of)
-                .orElseGet(() ->
-                        WORDING.message("charge.levelAdvice." + deviation.level().word()));
+                .orElseGet(() -> WORDING.message(
+                        "charge.levelAdvice." + deviation.level().word()));
     }
 }

@@ -1,11 +1,11 @@
 package org.satline.program.exercise;
 
 import org.satline.charge.ChargeLevel;
-import org.satline.step.StepAdvice;
 import org.satline.explanation.Step;
 import org.satline.program.page.Printed;
 import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Refrigerant;
+import org.satline.step.StepAdvice;
 import org.satline.wording.Language;
 import org.satline.wording.Wording;
 

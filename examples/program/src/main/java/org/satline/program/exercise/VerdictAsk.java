@@ -65,7 +65,8 @@ final class VerdictAsk {
                 .sum(
                         "level",
                         "d against the band",
-                        readout.text(value) + " against +/- " + readout.text(checked.deviation().tolerance()),
+                        readout.text(value) + " against +/- "
+                                + readout.text(checked.deviation().tolerance()),
                         level);
         if (difficulty != Difficulty.EXPERIENCED) {
             advice(draft, checked.advice());

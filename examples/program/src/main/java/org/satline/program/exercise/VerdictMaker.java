@@ -100,8 +100,7 @@ final class VerdictMaker implements Maker {
                     readout.temperature("return air, wet bulb", running.air().returnWetBulb()));
             draft.slip("Outdoor air and wet bulb are not needed, since the maker's target is given.");
         }
-        new VerdictAsk(draft, readout, curve, readings, running.metering())
-                .write(difficulty, checked, target);
+        new VerdictAsk(draft, readout, curve, readings, running.metering()).write(difficulty, checked, target);
         if (hard && !doubt(draft, readout, gaugeDoubt, clampDoubt, checked)) {
             return Optional.empty();
         }

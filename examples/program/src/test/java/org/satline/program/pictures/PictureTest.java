@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.knowm.xchart.XYSeries;
 import org.satline.equilibrium.FluidModel;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Place;
+import org.satline.measurement.Reading;
 import org.satline.program.visit.VisitReader;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -131,7 +132,7 @@ class PictureTest {
         Picture picture = PressureEnthalpyPicture.of(
                 curve("R-410A"),
                 visit.readings().toBuilder()
-                        .dischargeLine(TemperatureReading.exact(Temperature.ofCelsius(82)))
+                        .put(Place.DISCHARGE_LINE, Reading.exact(Temperature.ofCelsius(82)))
                         .build(),
                 PictureUnits.SI);
         assertThat(series(picture, "read").getXData()).hasSize(3);
@@ -144,7 +145,7 @@ class PictureTest {
         Picture wet = PressureEnthalpyPicture.of(
                 curve("R-410A"),
                 visit.readings().toBuilder()
-                        .suctionLine(TemperatureReading.exact(Temperature.ofCelsius(4.2)))
+                        .put(Place.SUCTION_LINE, Reading.exact(Temperature.ofCelsius(4.2)))
                         .build(),
                 PictureUnits.SI);
         assertThat(wet.chart().getSeriesMap()).doesNotContainKey("cycle");
