@@ -7,7 +7,7 @@ import static org.satline.cylinder.Samples.question;
 import static org.satline.cylinder.Samples.recovery;
 
 import org.junit.jupiter.api.Test;
-import org.satline.cylinder.RuleOutcome.MassLimit;
+import org.satline.filling.RuleOutcome.MassLimit;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Temperature;
 
