@@ -2,7 +2,6 @@ package org.satline.program.exercise;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.satline.explanation.Step;
 import org.satline.quantity.Density;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
@@ -50,12 +49,12 @@ final class PurgeAsk {
             ask(NONE, NONE, "none; instead: " + none.instead(), new Answer.Words(NONE));
             int number = 1;
             for (String reason : none.reasons()) {
-                draft.work(new Step(
+                draft.work(
                         "way " + number++,
                         "who pushes, and who lets out",
                         reason,
                         "does not do",
-                        "rules of the question"));
+                        "rules of the question");
             }
         }
     }
@@ -84,12 +83,12 @@ final class PurgeAsk {
                         "V = pi/4 d^2 L",
                         "pi/4 x (" + bore.text() + ")^2 x " + length.text(),
                         hose.volume().in(readout.us() ? "in3" : "L", readout.us() ? 2 : 4))
-                .work(new Step(
+                .work(
                         "refrigerant released",
                         "m = 3 V rho_v",
                         "3 x " + hose.volume().in(readout.us() ? "ft3" : "L", 5) + " x " + density.text(),
                         purge.released().in(massUnit(), massUnit().equals("g") ? 2 : 3),
-                        "common practice, no source"))
+                        "common practice, no source")
                 .derive(purge.steps())
                 .slip("The vapour that counts is that of the side that pushes; what leaves comes out at the "
                         + purge.looseJoint() + ".");
