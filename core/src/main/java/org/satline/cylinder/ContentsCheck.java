@@ -89,13 +89,7 @@ public final class ContentsCheck {
     private static ContentsFinding found(
             Outcome outcome, Band own, List<Band> fitting, List<Step> steps, Finding... cautions) {
         return new ContentsFinding(
-                outcome,
-                fitting.stream().map(Band::candidate).toList(),
-                0,
-                0,
-                resolves(own),
-                List.of(cautions),
-                steps);
+                outcome, fitting.stream().map(Band::candidate).toList(), 0, 0, resolves(own), List.of(cautions), steps);
     }
 
     private static boolean covers(SaturationCurve curve, double t) {

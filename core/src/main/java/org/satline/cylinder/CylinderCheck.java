@@ -1,12 +1,5 @@
 package org.satline.cylinder;
 
-import org.satline.filling.FillAssessment;
-import org.satline.filling.RuleOutcome;
-import org.satline.filling.FillQuestion;
-import org.satline.filling.FillAssessor;
-import org.satline.filling.FillingCode;
-import org.satline.filling.Provenance;
-
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,12 +7,18 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.satline.filling.FillQuestion.Purpose;
-import org.satline.filling.FillRule.Basis;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.FindingCode;
 import org.satline.explanation.Severity;
+import org.satline.filling.FillAssessment;
+import org.satline.filling.FillAssessor;
+import org.satline.filling.FillQuestion;
+import org.satline.filling.FillQuestion.Purpose;
+import org.satline.filling.FillRule.Basis;
+import org.satline.filling.FillingCode;
+import org.satline.filling.Provenance;
+import org.satline.filling.RuleOutcome;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Mass;
@@ -120,8 +119,8 @@ public final class CylinderCheck {
                 byPressure,
                 vessel,
                 fill,
-                room.filter(some -> ordered.stream().allMatch(each -> each.severity() == Severity.CAUTION
-                        || each.code() == CylinderCode.FULL)),
+                room.filter(some -> ordered.stream()
+                        .allMatch(each -> each.severity() == Severity.CAUTION || each.code() == CylinderCode.FULL)),
                 ordered);
     }
 
@@ -166,9 +165,13 @@ public final class CylinderCheck {
         }
         boolean filledOnSite = cylinder.role() == Role.RECEIVER
                 || cylinder.provenance().filter(Provenance::isUsed).isPresent();
-        boolean asked = fill.answers().question().contents().get(0).refrigerant().equals(facts.holds().get());
-        FillAssessment.Answers answers =
-                (asked ? fill : Tables.ASSESSOR.assess(asItIs(facts.curve()))).answers();
+        boolean asked = fill.answers()
+                .question()
+                .contents()
+                .get(0)
+                .refrigerant()
+                .equals(facts.holds().get());
+        FillAssessment.Answers answers = (asked ? fill : Tables.ASSESSOR.assess(asItIs(facts.curve()))).answers();
         Reading<MassDifference> inside = facts.weight().get();
         double least = inside.value().kilograms() - inside.expandedUncertainty();
         Optional<Mass> limit =
@@ -179,8 +182,8 @@ public final class CylinderCheck {
         if (over || facts.liquidFullOf(least).isBy(cylinder.warmest())) {
             List<Figure> figures = new ArrayList<>(List.of(facts.contentsFigure()));
             limit.ifPresent(most -> figures.add(Figure.of("limit", most)));
-            limit.ifPresent(most -> figures.add(
-                    Figure.of("excess", inside.value().minus(most.differenceFrom(Mass.ZERO)))));
+            limit.ifPresent(most ->
+                    figures.add(Figure.of("excess", inside.value().minus(most.differenceFrom(Mass.ZERO)))));
             found.add(new Finding(
                     Severity.DANGER_NOW,
                     CylinderCode.OVERFILLED,
@@ -268,16 +271,11 @@ public final class CylinderCheck {
         String inSystem = system.refrigerant().designation();
         if (!cylinder.label().map(Refrigerant::designation).orElse(inSystem).equals(inSystem)
                 || provenance.equals(Optional.of(Provenance.MIXED_RECOVERED))) {
-            add(
-                    Severity.FORBIDS,
-                    FillingCode.MIXING,
-                    Figure.of("inside", facts.gas()),
-                    Figure.of("other", inSystem));
+            add(Severity.FORBIDS, FillingCode.MIXING, Figure.of("inside", facts.gas()), Figure.of("other", inSystem));
         }
         if (provenance.filter(Provenance::isUsed).isPresent()
                 && cylinder.stamps().refillable().equals(Optional.of(false))) {
-            found.add(Finding.of(
-                            Severity.FORBIDS, CylinderCode.RECOVERED_IN_NON_REFILLABLE, cylinder.subject())
+            found.add(Finding.of(Severity.FORBIDS, CylinderCode.RECOVERED_IN_NON_REFILLABLE, cylinder.subject())
                     .citing("49 CFR 178.65(i)"));
         }
         boolean blend = facts.holds().filter(Refrigerant::isBlend).isPresent();

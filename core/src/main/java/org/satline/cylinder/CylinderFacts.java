@@ -1,11 +1,10 @@
 package org.satline.cylinder;
 
-import org.satline.filling.VesselPoint;
-
 import java.util.List;
 import java.util.Optional;
 import org.satline.equilibrium.FluidModel;
 import org.satline.explanation.Figure;
+import org.satline.filling.VesselPoint;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Density;
 import org.satline.quantity.Mass;
@@ -26,8 +25,21 @@ final class CylinderFacts {
     /** What stands in the cylinders of the trade; common practice, no source. */
     private static final class InCylinders {
         static final List<SaturationCurve> CURVES = List.of(
-                        "R-22", "R-32", "R-134a", "R-404A", "R-407A", "R-407C", "R-410A", "R-448A", "R-449A", "R-452B",
-                        "R-454B", "R-507A", "R-1234yf", "R-290", "R-600a")
+                        "R-22",
+                        "R-32",
+                        "R-134a",
+                        "R-404A",
+                        "R-407A",
+                        "R-407C",
+                        "R-410A",
+                        "R-448A",
+                        "R-449A",
+                        "R-452B",
+                        "R-454B",
+                        "R-507A",
+                        "R-1234yf",
+                        "R-290",
+                        "R-600a")
                 .stream()
                 .map(Catalogue.standard()::find)
                 .map(SaturationCurves::of)
@@ -83,7 +95,8 @@ final class CylinderFacts {
     }
 
     private Optional<Reading<MassDifference>> before() {
-        return cylinder.weighing().map(each -> each.contentsBefore(cylinder.stamps().tare()));
+        return cylinder.weighing()
+                .map(each -> each.contentsBefore(cylinder.stamps().tare()));
     }
 
     private boolean isEmptyBefore() {
@@ -91,8 +104,7 @@ final class CylinderFacts {
     }
 
     private Optional<MassDifference> readBelowTare() {
-        return before()
-                .filter(each -> each.value().kilograms() < -toleranceKg(each))
+        return before().filter(each -> each.value().kilograms() < -toleranceKg(each))
                 .or(() -> cylinder.contents().filter(each -> each.value().kilograms() < -toleranceKg(each)))
                 .map(Reading::value);
     }
@@ -145,7 +157,8 @@ final class CylinderFacts {
     boolean isBrimful() {
         return holds.isPresent()
                 && weight.isPresent()
-                && liquidFullOf(contents().kilograms()).isBy(cylinder.temperature().value());
+                && liquidFullOf(contents().kilograms())
+                        .isBy(cylinder.temperature().value());
     }
 
     boolean isOnLine() {
@@ -179,8 +192,7 @@ final class CylinderFacts {
             double bubble = curve.bubblePressurePa(kelvins);
             double slope = (bubble - curve.bubblePressurePa(colder())) / Math.max(kelvins - colder(), 1e-9);
             return Optional.of(reading(
-                    bubble,
-                    kelvins > colder() ? slope * cylinder.temperature().standardUncertainty() : 0));
+                    bubble, kelvins > colder() ? slope * cylinder.temperature().standardUncertainty() : 0));
         }
         try {
             return Optional.of(byWeight());
@@ -218,7 +230,8 @@ final class CylinderFacts {
         if (!(kilograms > 0)) {
             return 0;
         }
-        return ClosedVessel.of(FluidModel.of(curve.refrigerant()), cylinder.stamps().volume(), Mass.ofKilograms(kilograms))
+        return ClosedVessel.of(
+                        FluidModel.of(curve.refrigerant()), cylinder.stamps().volume(), Mass.ofKilograms(kilograms))
                 .at(Temperature.ofKelvins(atKelvins))
                 .pressure()
                 .pascals();

@@ -1,8 +1,5 @@
 package org.satline.cylinder;
 
-import org.satline.filling.FillAssessment;
-import org.satline.filling.FillQuestion;
-
 import java.util.ArrayList;
 import java.util.List;
 import org.satline.explanation.Figure;
@@ -10,6 +7,8 @@ import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Step;
 import org.satline.explanation.Subject;
+import org.satline.filling.FillAssessment;
+import org.satline.filling.FillQuestion;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;

@@ -3,10 +3,10 @@ package org.satline.filling;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import org.satline.filling.FillRule.Basis;
-import org.satline.filling.RuleOutcome.MassLimit;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Step;
+import org.satline.filling.FillRule.Basis;
+import org.satline.filling.RuleOutcome.MassLimit;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Parts;
 

@@ -8,17 +8,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import org.satline.filling.FillAssessment.Answers;
-import org.satline.filling.FillAssessment.CandidateOutcome;
-import org.satline.filling.FillQuestion.Purpose;
-import org.satline.filling.RuleOutcome.MassLimit;
-import org.satline.filling.RuleOutcome.Reason;
 import org.satline.equilibrium.FluidModel;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Subject;
+import org.satline.filling.FillAssessment.Answers;
+import org.satline.filling.FillAssessment.CandidateOutcome;
+import org.satline.filling.FillQuestion.Purpose;
+import org.satline.filling.RuleOutcome.MassLimit;
+import org.satline.filling.RuleOutcome.Reason;
 import org.satline.quantity.PressureDifference;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
@@ -68,9 +68,8 @@ public final class FillAssessor {
         outcomes.stream()
                 .filter(each -> question.rules().contains(each.outcome().rule()))
                 .forEach(each -> found.addAll(byRule(question, each)));
-        Optional<MassLimit> governing =
-                new Answers(question, outcomes, List.of())
-                        .limits(EnumSet.allOf(FillRule.Basis.class)).stream().findFirst();
+        Optional<MassLimit> governing = new Answers(question, outcomes, List.of())
+                .limits(EnumSet.allOf(FillRule.Basis.class)).stream().findFirst();
         if (governing.isEmpty() && !question.contents().isEmpty()) {
             found.add(finding(
                     question,
@@ -102,14 +101,13 @@ public final class FillAssessor {
     private List<CandidateOutcome> outcomes(FillQuestion question) {
         List<CandidateOutcome> outcomes = new ArrayList<>();
         for (SaturationCurve curve : question.contents()) {
-            RuleCase it = new RuleCase(
-                    question, curve, () -> models.computeIfAbsent(curve.refrigerant(), FluidModel::of));
+            RuleCase it =
+                    new RuleCase(question, curve, () -> models.computeIfAbsent(curve.refrigerant(), FluidModel::of));
             Set<FillRule> asked = new LinkedHashSet<>(rules.all());
             asked.addAll(question.rules());
             for (FillRule rule : asked) {
-                RuleOutcome outcome = it.outOfScope(rule)
-                        .<RuleOutcome>map(reason -> reason)
-                        .orElseGet(() -> apply(rule, it));
+                RuleOutcome outcome =
+                        it.outOfScope(rule).<RuleOutcome>map(reason -> reason).orElseGet(() -> apply(rule, it));
                 outcomes.add(new CandidateOutcome(it.gas(), outcome));
             }
         }
@@ -133,8 +131,8 @@ public final class FillAssessor {
                     Figure.of("by", PressureDifference.ofPascals(-test.margin().pascals())));
         } else if (each.outcome() instanceof RuleOutcome.NotTested untested) {
             if (question.purpose() == Purpose.FILL && untested.missing().isPresent()) {
-                return List.of(notGiven(question, untested.missing().get().field())
-                        .citing(rule.source()));
+                return List.of(
+                        notGiven(question, untested.missing().get().field()).citing(rule.source()));
             }
             severity = question.purpose() == Purpose.FILL ? Severity.FORBIDS : Severity.CAUTION;
             code = FillingCode.RULE_NOT_TESTED;
@@ -142,8 +140,9 @@ public final class FillAssessor {
         } else {
             return List.of();
         }
-        return List.of(finding(question, severity, code, figures.stream().distinct().toArray(Figure[]::new))
-                .citing(rule.source()));
+        return List.of(
+                finding(question, severity, code, figures.stream().distinct().toArray(Figure[]::new))
+                        .citing(rule.source()));
     }
 
     private static Figure gas(CandidateOutcome each) {

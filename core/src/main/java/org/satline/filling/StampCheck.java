@@ -4,13 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.satline.filling.CylinderSpecification.Kind;
-import org.satline.filling.FillQuestion.Purpose;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Subject;
+import org.satline.filling.CylinderSpecification.Kind;
+import org.satline.filling.FillQuestion.Purpose;
 import org.satline.quantity.GaugePressure;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.refrigerant.SafetyGroup;
@@ -100,11 +100,14 @@ final class StampCheck {
     private void pressures() {
         Optional<GaugePressure> marked = stamps.specification().flatMap(CylinderSpecification::markedPressure);
         Optional<GaugePressure> separate = stamps.separateServicePressure();
-        // 1 psi: a mark in whole psi and the same pressure read in kPa or bar; a mark in whole bar is as coarse as half of one
+        // 1 psi: a mark in whole psi and the same pressure read in kPa or bar; a mark in whole bar is as coarse as half
+        // of one
         boolean canadian = stamps.specification()
                 .filter(mark -> mark.text().toUpperCase(java.util.Locale.ROOT).contains("TC"))
                 .isPresent();
-        double apart = canadian ? GaugePressure.ofBars(0.5).pascals() : GaugePressure.ofPsig(1).pascals();
+        double apart = canadian
+                ? GaugePressure.ofBars(0.5).pascals()
+                : GaugePressure.ofPsig(1).pascals();
         if (marked.isPresent()
                 && separate.isPresent()
                 && Math.abs(marked.get().pascals() - separate.get().pascals()) > apart) {

@@ -115,8 +115,7 @@ final class Forms {
 
         private static PlaceReading of(org.satline.measurement.Place place, SystemReadings readings) {
             return switch (place.kind()) {
-                case PRESSURE ->
-                    new PlaceReading(place, readings.pressure(place), Optional.empty(), Optional.empty());
+                case PRESSURE -> new PlaceReading(place, readings.pressure(place), Optional.empty(), Optional.empty());
                 case PIPE, AIR ->
                     new PlaceReading(place, Optional.empty(), readings.temperature(place), Optional.empty());
                 case DROP ->
@@ -136,8 +135,8 @@ final class Forms {
                         : each.temperature.isPresent() ? each.temperature : each.drop;
                 builder.put(
                         each.place,
-                        read.orElseThrow(() ->
-                                new IllegalArgumentException(each.place.field() + " has no reading; give one")));
+                        read.orElseThrow(
+                                () -> new IllegalArgumentException(each.place.field() + " has no reading; give one")));
             }
             return builder.build();
         }
@@ -173,8 +172,8 @@ final class Forms {
                 Object value = Stream.of(each.mass, each.pressure, each.mark, each.day, each.flag)
                         .flatMap(Optional::stream)
                         .findFirst()
-                        .orElseThrow(() -> new IllegalArgumentException(
-                                each.stamp.field() + " has no value; give one"));
+                        .orElseThrow(
+                                () -> new IllegalArgumentException(each.stamp.field() + " has no value; give one"));
                 values.put(each.stamp, value);
             }
             return new CylinderStamps(values);

@@ -81,22 +81,19 @@ final class PlanFlows {
                 behind(leak, c, false);
             }
         }
-        if (parts.hookUp.manifold().isPresent()) {
-            chambers(Manifold.LOW_CHAMBER, Manifold.LOW_VALVE);
-            chambers(Manifold.HIGH_CHAMBER, Manifold.HIGH_VALVE);
-        }
+        chambers(PlanParts.CHAMBER_LOW, parts.lowValve);
+        chambers(PlanParts.CHAMBER_HIGH, parts.highValve);
         return true;
     }
 
-    private void chambers(String chamber, String valve) {
-        int v = parts.valves.indexOf(valve);
-        if (state.isOpen(v)) {
-            link(parts.volumes.indexOf(chamber), parts.volumes.indexOf(Manifold.CENTRE_CHAMBER), state.cracked(v));
+    private void chambers(int which, int valve) {
+        if (valve >= 0 && state.isOpen(valve)) {
+            link(parts.chamber[which], parts.chamber[PlanParts.CHAMBER_CENTRE], state.cracked(valve));
         }
     }
 
     private boolean hoseEnd(int end) {
-        int hose = parts.volumes.indexOf(parts.hoses.get(end / 2).name());
+        int hose = parts.hoseVolume[end / 2];
         int at = state.at(end);
         boolean tight = at >= 0 && state.tight(end);
         boolean hand = state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE;
@@ -337,7 +334,7 @@ final class PlanFlows {
 
     private boolean holdsCleanHose(int g) {
         for (int h = 0; h < parts.hoses.size(); h++) {
-            int v = parts.volumes.indexOf(parts.hoses.get(h).name());
+            int v = parts.hoseVolume[h];
             if (group[v] == g && state.holdsRefrigerant(v) && state.content(v) != PlanState.AIR && state.clean(v)) {
                 return true;
             }
@@ -599,7 +596,7 @@ final class PlanFlows {
             return true;
         }
         if (exitEnd[giver] == AIR_END) {
-            if (state.liquid(v) || state.unknown(v)) {
+            if (state.liquid(v) || state.unknown(v) || state.holdsRefrigerant(v) && !parts.ventable) {
                 return false;
             }
             state.set(v, PlanState.AIR, target, state.origin(v));
@@ -694,7 +691,7 @@ final class PlanFlows {
             cleanHose |= state.holdsRefrigerant(v)
                     && state.content(v) != PlanState.AIR
                     && state.clean(v)
-                    && isHose(v);
+                    && parts.isHose[v];
             state.flag(v, PlanState.EXPOSED, false);
         }
         if (same) {
@@ -713,10 +710,6 @@ final class PlanFlows {
             }
         }
         return true;
-    }
-
-    private boolean isHose(int v) {
-        return parts.hookUp.hose(parts.volumes.get(v)).isPresent();
     }
 
     private boolean shutIn(int groups) {

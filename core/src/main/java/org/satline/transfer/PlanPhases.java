@@ -95,25 +95,59 @@ final class PlanPhases {
     // ---------------------------------------------------------------- phases
 
     private @Nullable Found hookUp(PlanState from) {
+        if (neverOff(roles.high, parts.high) || neverOff(roles.low, parts.low)) {
+            return null;
+        }
         Predicate<PlanState> goal = state -> hookedUp(state) && endProved(state);
-        PlanScope.Builder sweep = new PlanScope.Builder(parts)
+        PlanScope sweep = hooking(from).build();
+        Node node = search.find(from, sweep, 14, goal);
+        if (node != null || !parts.hookUp.pump()) {
+            return node == null ? null : found(HookUpPlan.Phase.Kind.HOOK_UP, from, node);
+        }
+        // the low hose first, so that only the high one is left to the pump
+        PlanScope open = hooking(from).uncap(Manifold.CENTRE).build();
+        Node low = search.find(from, open, 9, state -> quiet(state) && lowReady(state));
+        node = low == null ? null : search.find(low.state(), withPump(hooking(low.state())).build(), 14, goal);
+        if (low != null && node != null) {
+            List<PlanMove> moves = new ArrayList<>(low.moves());
+            moves.addAll(node.moves());
+            return new Found(HookUpPlan.Phase.Kind.HOOK_UP, from, moves, node.state());
+        }
+        node = search.find(from, withPump(hooking(from)).build(), 20, goal);
+        return node == null ? null : found(HookUpPlan.Phase.Kind.HOOK_UP, from, node);
+    }
+
+    private PlanScope.Builder hooking(PlanState from) {
+        return new PlanScope.Builder(from)
                 .force(PlanRoles.cylinder(roles.low), Manifold.LOW)
                 .force(PlanRoles.cylinder(roles.high), Manifold.HIGH)
                 .turn(roles.low)
                 .turn(roles.high)
                 .connect(PlanRoles.system(roles.high), portName(parts.high), true)
-                .connect(PlanRoles.system(roles.low), portName(parts.low), true)
-                .hand(roles.low, Kind.OPEN, Kind.CLOSE)
-                .hand(roles.high, Kind.OPEN, Kind.CLOSE)
-                .ports(Kind.OPEN, Kind.CLOSE)
+                .connect(PlanRoles.system(roles.low), portName(parts.low), from.at(PlanRoles.system(Math.max(roles.low, 0))) >= 0)
+                .handOpening(roles.low)
+                .handOpening(roles.high)
+                .opening(portName(parts.high))
+                .opening(portName(parts.low))
                 .valve(Manifold.HIGH_VALVE, Kind.OPEN, Kind.CLOSE)
-                .valve(Manifold.LOW_VALVE, Kind.CRACK, Kind.CLOSE)
-                .uncap(Manifold.CENTRE);
-        Node node = search.find(from, sweep.build(), 14, goal);
-        if (node == null && parts.hookUp.pump()) {
-            node = search.find(from, withPump(sweep).build(), 20, goal);
+                .valve(Manifold.LOW_VALVE, Kind.CRACK, Kind.CLOSE);
+    }
+
+    /** Whether neither end of a hose may go on that port: it could never come off again. */
+    private boolean neverOff(int hose, int port) {
+        if (hose < 0 || port < 0) {
+            return false;
         }
-        return node == null ? null : found(HookUpPlan.Phase.Kind.HOOK_UP, from, node);
+        ServiceHose ends = parts.hoses.get(hose);
+        boolean plain = ends.systemEnd() == EndFitting.PLAIN_FLARE && ends.cylinderEnd() == EndFitting.PLAIN_FLARE;
+        SystemPort at = parts.ports.get(port);
+        return !at.hasValve() && (!parts.ventable || at.liquid() && plain) || plain && !parts.ventable;
+    }
+
+    private boolean lowReady(PlanState state) {
+        return atPort(state, roles.low, parts.low)
+                && pure(state, parts.chamber[PlanParts.CHAMBER_LOW], true)
+                && pure(state, parts.chamber[PlanParts.CHAMBER_CENTRE], true);
     }
 
     /** The pump at a connection of its own, or at the end of the hose that later goes to the cylinder. */
@@ -149,15 +183,15 @@ final class PlanPhases {
             return null;
         }
         Predicate<PlanState> mixedToo = state -> ready(state, cylinder, at, out) && proved(state, cylinder, out);
-        Predicate<PlanState> clean = state -> pure(state, parts.hoses.get(roles.centre).name(), true)
-                && pure(state, Manifold.CENTRE_CHAMBER, true)
+        Predicate<PlanState> clean = state -> pure(state, parts.hoseVolume[roles.centre], true)
+                && pure(state, parts.chamber[PlanParts.CHAMBER_CENTRE], true)
                 && mixedToo.test(state);
-        PlanScope.Builder sweep = new PlanScope.Builder(parts)
+        PlanScope.Builder sweep = new PlanScope.Builder(from)
                 .turn(roles.centre)
                 .connect(near, at, true)
                 .connect(far, valve, true)
-                .hand(roles.centre, Kind.OPEN, Kind.CLOSE)
-                .valve(Manifold.CHARGING_VALVE, Kind.OPEN, Kind.CLOSE)
+                .handOpening(roles.centre)
+                .opening(Manifold.CHARGING_VALVE)
                 .valve(Manifold.LOW_VALVE, Kind.CRACK, Kind.CLOSE)
                 .valve(valve, Kind.OPEN_SHORT, Kind.CRACK, Kind.CLOSE);
         if (!roles.manifold) {
@@ -178,7 +212,7 @@ final class PlanPhases {
         PlanState fresh = from.copy();
         fresh.forgetMoved();
         String valve = valveOf(cylinder, out);
-        PlanScope.Builder builder = new PlanScope.Builder(parts);
+        PlanScope.Builder builder = new PlanScope.Builder(from);
         if (out) {
             builder.valve(Manifold.HIGH_VALVE, Kind.OPEN, Kind.CLOSE)
                     .valve(Manifold.LOW_VALVE, Kind.CRACK, Kind.CLOSE)
@@ -221,7 +255,7 @@ final class PlanPhases {
 
     private @Nullable Found leave(PlanState from) {
         int far = PlanRoles.cylinder(roles.centre);
-        PlanScope.Builder builder = emptying().takeOff(far);
+        PlanScope.Builder builder = emptying(from).takeOff(far);
         if (!roles.manifold) {
             builder.takeOff(PlanRoles.system(roles.centre));
         }
@@ -229,8 +263,8 @@ final class PlanPhases {
         return node == null ? null : found(HookUpPlan.Phase.Kind.LEAVE, from, node);
     }
 
-    private PlanScope.Builder emptying() {
-        PlanScope.Builder builder = new PlanScope.Builder(parts);
+    private PlanScope.Builder emptying(PlanState from) {
+        PlanScope.Builder builder = new PlanScope.Builder(from);
         for (ServiceCylinder cylinder : parts.cylinders) {
             cylinder.connections().forEach(name -> builder.valve(name, Kind.CLOSE));
         }
@@ -243,30 +277,70 @@ final class PlanPhases {
         return builder;
     }
 
+    /** First what holds liquid is emptied into the running suction, then everything comes off in a fixed order. */
     private @Nullable Found end(PlanState from) {
-        PlanScope.Builder builder = emptying()
-                .hand(roles.low, Kind.CLOSE)
-                .hand(roles.high, Kind.CLOSE)
-                .ports(Kind.CLOSE)
-                .pump();
-        for (int hose = parts.hoses.size() - 1; hose >= 0; hose--) {
-            builder.takeOff(2 * hose).takeOff(2 * hose + 1);
+        int centre = PlanRoles.system(roles.centre);
+        PlanScope.Builder builder = emptying(from).pump();
+        if (parts.high >= 0) {
+            builder.valve(portName(parts.high), Kind.CLOSE);
         }
-        builder.cap(Manifold.CENTRE);
-        PlanScope scope = builder.build();
-        List<PlanMove> useful = scope.moves().stream()
-                .filter(move -> move.kind() != Kind.TAKE_OFF || usefulOff(move.target(), from))
-                .toList();
-        Node node = search.find(from, new PlanScope(List.of(), List.of(), useful), 16, this::off);
-        return node == null ? null : found(HookUpPlan.Phase.Kind.TAKE_OFF, from, node);
+        for (int hose : new int[] {roles.high, roles.manifold ? PlanParts.NONE : roles.centre}) {
+            builder.hand(hose, Kind.CLOSE).takeOff(PlanRoles.system(hose));
+        }
+        if (roles.manifold && centre >= 0 && from.at(centre) >= 0) {
+            builder.takeOff(centre).cap(Manifold.CENTRE);
+        }
+        Node node = search.find(from, builder.build(), 12, state -> noLiquid(state) && takenOff(state) != null);
+        Node off = node == null ? null : takenOff(node.state());
+        if (node == null || off == null) {
+            return null;
+        }
+        List<PlanMove> moves = new ArrayList<>(node.moves());
+        moves.addAll(off.moves());
+        return new Found(HookUpPlan.Phase.Kind.TAKE_OFF, from, moves, off.state());
     }
 
-    private boolean usefulOff(int end, PlanState from) {
-        int at = from.at(end);
-        return at >= 0
-                && (parts.behind[at] == Behind.PORT
-                        || parts.behind[at] == Behind.CYLINDER
-                        || parts.connections.get(at).equals(Manifold.CENTRE));
+    private @Nullable Node takenOff(PlanState from) {
+        Node node = new Node(from, null, null, 0);
+        List<Integer> order = new ArrayList<>();
+        for (int hose : new int[] {roles.centre, roles.high, roles.low}) {
+            if (hose >= 0) {
+                order.add(PlanRoles.cylinder(hose));
+                order.add(PlanRoles.system(hose));
+            }
+        }
+        for (int end = 0; end < parts.ends.size(); end++) {
+            if (!order.contains(end)) {
+                order.add(end);
+            }
+        }
+        for (int end : order) {
+            int at = node.state().at(end);
+            if (at < 0 || parts.behind[at] == Behind.VOLUME || parts.behind[at] == Behind.PUMP) {
+                continue;
+            }
+            node = also(node, Kind.CLOSE, parts.connectionValve[at]);
+            if (node.state().fitting(end) == EndFitting.OPEN_CLOSE_VALVE) {
+                node = also(node, Kind.CLOSE, parts.endValve[end]);
+            }
+            node = also(node, Kind.TAKE_OFF, end);
+        }
+        return off(node.state()) ? node : null;
+    }
+
+    private Node also(Node node, Kind kind, int target) {
+        PlanMove move = new PlanMove(kind, target, PlanParts.NONE);
+        PlanState next = target < 0 ? null : hand.after(node.state(), move);
+        return next == null ? node : new Node(next, node, move, node.depth() + 1);
+    }
+
+    private boolean noLiquid(PlanState state) {
+        for (int v = 0; v < parts.volumes.size(); v++) {
+            if (state.content(v) == PlanState.LIQUID) {
+                return false;
+            }
+        }
+        return quiet(state);
     }
 
     // ---------------------------------------------------------------- goals
@@ -275,9 +349,9 @@ final class PlanPhases {
         return quiet(state)
                 && atPort(state, roles.low, parts.low)
                 && atPort(state, roles.high, parts.high)
-                && pure(state, Manifold.CENTRE_CHAMBER, true)
-                && (roles.low < 0 || pure(state, Manifold.LOW_CHAMBER, true))
-                && (roles.high < 0 || pure(state, Manifold.HIGH_CHAMBER, true));
+                && pure(state, parts.chamber[PlanParts.CHAMBER_CENTRE], true)
+                && (roles.low < 0 || pure(state, parts.chamber[PlanParts.CHAMBER_LOW], true))
+                && (roles.high < 0 || pure(state, parts.chamber[PlanParts.CHAMBER_HIGH], true));
     }
 
     private boolean atPort(PlanState state, int hose, int port) {
@@ -285,21 +359,26 @@ final class PlanPhases {
             return true;
         }
         int end = 2 * hose;
-        int at = parts.connections.indexOf(portName(port));
+        boolean core = !parts.ports.get(port).hasValve();
+        boolean plain = state.fitting(end) == EndFitting.PLAIN_FLARE;
+        if (plain && (core && parts.ports.get(port).liquid() || !parts.ventable)) {
+            // it could never come off again
+            return false;
+        }
+        int at = parts.portConnection[port];
         return state.at(end) == at
                 && state.tight(end)
                 && (parts.connectionValve[at] < 0 || state.isOpen(parts.connectionValve[at]))
                 && handOpen(state, end)
                 && handOpen(state, end + 1)
-                && pure(state, parts.hoses.get(hose).name(), true);
+                && pure(state, parts.hoseVolume[hose], true);
     }
 
     private boolean handOpen(PlanState state, int end) {
         return state.fitting(end) != EndFitting.OPEN_CLOSE_VALVE || state.isOpen(parts.endValve[end]);
     }
 
-    private boolean pure(PlanState state, String volume, boolean clean) {
-        int v = parts.volumes.indexOf(volume);
+    private boolean pure(PlanState state, int v, boolean clean) {
         return v < 0 || state.content(v) != PlanState.AIR && !state.unknown(v) && (!clean || state.clean(v));
     }
 
@@ -310,11 +389,8 @@ final class PlanPhases {
                 return false;
             }
         }
-        for (String valve : parts.valves) {
-            boolean stays = parts.ends.contains(valve)
-                    || parts.hookUp.port(valve).isPresent()
-                    || valve.equals(Manifold.CHARGING_VALVE);
-            if (!stays && state.isOpen(parts.valves.indexOf(valve))) {
+        for (int valve = 0; valve < parts.valves.size(); valve++) {
+            if (state.isOpen(valve) && !parts.mayStayOpen[valve]) {
                 return false;
             }
         }
@@ -332,8 +408,8 @@ final class PlanPhases {
                 && handOpen(state, near)
                 && handOpen(state, far)
                 && (charging < 0 || state.isOpen(charging))
-                && pure(state, parts.hoses.get(roles.centre).name(), !own)
-                && pure(state, Manifold.CENTRE_CHAMBER, !own);
+                && pure(state, parts.hoseVolume[roles.centre], !own)
+                && pure(state, parts.chamber[PlanParts.CHAMBER_CENTRE], !own);
     }
 
     private boolean stepped(PlanState state, int cylinder, byte way, boolean out) {
@@ -347,7 +423,7 @@ final class PlanPhases {
     }
 
     private boolean dry(PlanState state, int hose) {
-        return hose < 0 || !state.liquid(parts.volumes.indexOf(parts.hoses.get(hose).name()));
+        return hose < 0 || !state.liquid(parts.hoseVolume[hose]);
     }
 
     private boolean off(PlanState state) {
@@ -366,7 +442,7 @@ final class PlanPhases {
             }
         }
         for (int i = 0; i < parts.ports.size(); i++) {
-            int valve = parts.connectionValve[parts.connections.indexOf(parts.ports.get(i).name())];
+            int valve = parts.connectionValve[parts.portConnection[i]];
             if (valve >= 0 && state.isOpen(valve)) {
                 return false;
             }
