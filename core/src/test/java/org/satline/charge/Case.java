@@ -1,9 +1,12 @@
 package org.satline.charge;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.time.Duration;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.FindingCode;
 import org.satline.measurement.Place;
@@ -15,6 +18,9 @@ import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
+import org.satline.wording.Language;
+import org.satline.quantity.UnitSystem;
+import org.satline.wording.Wording;
 
 /** A running R-410A system at about 118 and 365 psig, 76 degF dry bulb and 64 degF wet bulb indoors, 85 degF outdoors, and alterations of it. Immutable. */
 record Case(
@@ -23,6 +29,7 @@ record Case(
         ChargeQuestion question,
         OperatingConditions conditions,
         double standardUncertaintyK) {
+    private static final Wording WORDING = Wording.of(Language.ENGLISH, UnitSystem.US);
     static final SaturationCurve R410A =
             SaturationCurves.solving(Catalogue.standard().find("R-410A"));
     static final Pressure SUCTION = Pressure.ofPascals(915_000);
@@ -104,8 +111,17 @@ record Case(
         return new ChargeCase(curve, readings, question, conditions);
     }
 
+    /** The judgement, all of which can be put into words. */
     Judgement judged() {
-        return ChargeJudge.usual().judge(made());
+        Judgement judgement = ChargeJudge.usual().judge(made());
+        judgement.evidence().findings().forEach(finding -> assertThat(WORDING.lacking(finding))
+                .as("%s", finding)
+                .isEmpty());
+        judgement.evidence().gates().forEach(gate -> assertThat(
+                        WORDING.message(gate.textKey(), gate.figures().toArray(Figure[]::new)))
+                .contains(" ")
+                .doesNotContain(WORDING.message("figure.absent")));
+        return judgement;
     }
 
     Gate gate(Gate.Kind kind) {

@@ -13,6 +13,9 @@ import org.satline.charge.MeteringDevice;
 import org.satline.explanation.Finding;
 import org.satline.explanation.FindingCode;
 import org.satline.quantity.Mass;
+import org.satline.wording.Language;
+import org.satline.quantity.UnitSystem;
+import org.satline.wording.Wording;
 
 /** The advice step by step, and its bounds. */
 class StepAdvisorTest {
@@ -26,7 +29,11 @@ class StepAdvisorTest {
         return new StepReading(kg, deviationK, 0.2, true);
     }
 
+    private static final Wording WORDING = Wording.of(Language.ENGLISH, UnitSystem.US);
+
+    /** What is found, all of which can be put into words. */
     private static List<FindingCode> codes(StepAdvice advice) {
+        advice.reasons().forEach(reason -> assertThat(WORDING.lacking(reason)).isEmpty());
         return advice.reasons().stream().map(Finding::code).toList();
     }
 
