@@ -21,7 +21,7 @@ import org.satline.quantity.Pressure;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
-import org.satline.visit.VisitInput;
+import org.satline.visit.Visit;
 import org.satline.visit.VisitReporter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -109,7 +109,7 @@ final class PictureCommand implements Callable<Integer> {
     }
 
     private Picture drawn() {
-        Optional<VisitInput> read = visit.map(VisitReader::read);
+        Optional<Visit> read = visit.map(VisitReader::read);
         if (read.isPresent() == refrigerant.isPresent()) {
             throw new BadInputException("name either a refrigerant, such as R-410A, or --visit with a file");
         }
@@ -125,7 +125,7 @@ final class PictureCommand implements Callable<Integer> {
         return SaturationCurves.of(Catalogue.standard().find(name));
     }
 
-    private Picture ofVisit(VisitInput input) {
+    private Picture ofVisit(Visit input) {
         SaturationCurve curve = SaturationCurves.of(input.system().refrigerant());
         return switch (kind) {
             case "pressure-temperature" ->
