@@ -56,7 +56,7 @@ public final class TargetTemperatureSplit {
                         Figure.of("WB", returnWetBulb.value()),
                         Figure.of("cells", found.cells())),
                 Figure.of("target", TemperatureDifference.ofFahrenheitDegrees(found.value())),
-                SOURCE);
+                "California Energy Code, Reference Appendix RA3.2 (2008), from memory");
         return Optional.of(new Target(
                 TemperatureDifference.ofFahrenheitDegrees(found.value()),
                 returnDryBulb
