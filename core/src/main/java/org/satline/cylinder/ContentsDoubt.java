@@ -90,8 +90,8 @@ final class ContentsDoubt {
     }
 
     /**
-     * Vapour too light to be saturated has a pressure that follows from mass, volume and temperature. A gauge that reads more than that, by more than the
-     * expanded uncertainties of gauge, scale and thermometer and the scatter of stamped tares together, contradicts the weight.
+     * Vapour too light to be saturated has a pressure that follows from mass, volume and temperature. A gauge that reads more than that,
+     * by more than the expanded uncertainties of gauge, scale and thermometer and the scatter of stamped tares together, contradicts it.
      */
     private void tooLightForItsPressure() {
         if (cylinder.pressure().isEmpty() || !facts.isVapourAlone()) {
@@ -101,7 +101,7 @@ final class ContentsDoubt {
         try {
             Reading<Pressure> byWeight = facts.byWeight();
             double scatterPa = facts.pressureOfMorePa(
-                    CylinderFacts.TARE_SCATTER * cylinder.stamps().tare().kilograms());
+                    Weighing.TARE_SCATTER * cylinder.stamps().tare().kilograms());
             double expanded =
                     Math.hypot(Math.hypot(read.expandedUncertainty(), byWeight.expandedUncertainty()), scatterPa);
             PressureDifference more = read.value().minus(byWeight.value());

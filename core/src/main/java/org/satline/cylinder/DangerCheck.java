@@ -46,9 +46,8 @@ final class DangerCheck {
                 facts.contentsFigure(),
                 Figure.of("waterCapacity", cylinder.stamps().waterCapacity()),
                 Figure.of("temperature", now)));
-        if (full instanceof VesselPoint.At at) {
-            figures.add(Figure.of("fullAt", at.temperature()));
-        }
+        Temperature fullAt = full instanceof VesselPoint.At at ? at.temperature() : now;
+        figures.add(Figure.of("fullAt", fullAt));
         found.add(new Finding(Severity.DANGER_NOW, CylinderCode.LIQUID_FULL, cylinder.subject(), figures, VESSEL));
         Optional<Reading<Pressure>> vapour = cylinder.pressure()
                 .filter(read -> facts.isOnLine()

@@ -10,7 +10,10 @@ import org.satline.filling.RuleOutcome.MassLimit;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Parts;
 
-/** How much a cylinder may hold: allowed up to a limit, refused, or open until something is supplied. Made by {@link FillAssessor}. Immutable. */
+/**
+ * How much a cylinder may hold: allowed up to a limit, refused, or open until something is supplied. Made by {@link FillAssessor}.
+ * Immutable, thread-safe.
+ */
 public sealed interface FillAssessment {
     /**
      * What the rules say, side by side, whatever came out; for showing it.

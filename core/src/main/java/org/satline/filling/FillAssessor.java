@@ -2,6 +2,7 @@ package org.satline.filling;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -91,7 +92,12 @@ public final class FillAssessor {
     }
 
     private static List<Finding> weighing(Set<Finding> found, Severity severity) {
-        return found.stream().filter(each -> each.severity() == severity).toList();
+        // two rules that ask for the same stamp ask once
+        Set<Subject> asked = new HashSet<>();
+        return found.stream()
+                .filter(each -> each.severity() == severity)
+                .filter(each -> each.code() != CommonCode.NOT_GIVEN || asked.add(each.subject()))
+                .toList();
     }
 
     private static Finding finding(FillQuestion question, Severity severity, FillingCode code, Figure... figures) {
@@ -124,7 +130,9 @@ public final class FillAssessor {
         Severity severity = Severity.FORBIDS;
         FillingCode code = FillingCode.PRESSURE_TOO_LOW;
         if (each.outcome() instanceof RuleOutcome.Forbidden forbidden) {
-            code = forbidden.reason() == Reason.CYLINDER_NOT_NAMED ? FillingCode.NOT_LISTED : code;
+            code = forbidden.reason() == Reason.CYLINDER_NOT_NAMED
+                    ? FillingCode.NOT_LISTED
+                    : FillingCode.TEST_PRESSURE_TOO_LOW;
             figures.addAll(forbidden.figures());
         } else if (each.outcome() instanceof RuleOutcome.PressureTest test && !test.passed()) {
             figures.add(

@@ -3,6 +3,7 @@ package org.satline.filling;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
@@ -103,7 +104,7 @@ final class StampCheck {
         // 1 psi: a mark in whole psi and the same pressure read in kPa or bar; a mark in whole bar is as coarse as half
         // of one
         boolean canadian = stamps.specification()
-                .filter(mark -> mark.text().toUpperCase(java.util.Locale.ROOT).contains("TC"))
+                .filter(mark -> mark.text().toUpperCase(Locale.ROOT).contains("TC"))
                 .isPresent();
         double apart = canadian
                 ? GaugePressure.ofBars(0.5).pascals()
@@ -207,7 +208,7 @@ final class StampCheck {
                 .ifPresent(coming -> forbid(
                         FillingCode.MIXING,
                         Finding.PRACTICE,
-                        Figure.of("inside", inside.orElseThrow().designation()),
-                        Figure.of("other", coming.designation())));
+                        Figure.of("from", coming.designation()),
+                        Figure.of("to", inside.orElseThrow().designation())));
     }
 }

@@ -100,14 +100,14 @@ final class PlanFlows {
         boolean throttled = hand && state.cracked(parts.endValve[end]);
         boolean open = endPasses(end, tight);
         if (tight) {
-            if (open && passes(at, true)) {
-                if (state.couplingAir(end)) {
-                    if (state.content(hose) != PlanState.AIR && state.content(hose) != PlanState.NOTHING) {
-                        return false;
-                    }
-                    state.couplingAir(end, false);
-                    state.set(hose, PlanState.AIR, state.level(hose), state.origin(hose));
+            if (open && state.couplingAir(end)) {
+                if (state.content(hose) != PlanState.AIR && state.content(hose) != PlanState.NOTHING) {
+                    return false;
                 }
+                state.couplingAir(end, false);
+                state.set(hose, PlanState.AIR, state.level(hose), state.origin(hose));
+            }
+            if (open && passes(at, true)) {
                 behind(hose, at, throttled);
             }
             return true;
@@ -253,6 +253,9 @@ final class PlanFlows {
                 highest = i;
             }
         }
+        if (airAtCylinder(g, highest)) {
+            return false;
+        }
         boolean spoilt = spoilt(g, highest);
         if (spoilt && holdsCleanHose(g)) {
             return false;
@@ -313,6 +316,28 @@ final class PlanFlows {
             state.flag(v, PlanState.EXPOSED, false);
         }
         return true;
+    }
+
+    /** Air open to a cylinder that does not drive it away wanders in. */
+    private boolean airAtCylinder(int g, int highest) {
+        boolean air = false;
+        for (int v = 0; v < volumes; v++) {
+            air |= group[v] == g && state.content(v) == PlanState.AIR;
+        }
+        for (int i = 0; air && i < exits; i++) {
+            if (group[exitNode[i]] == g && exitEnd[i] >= CYLINDER_END && levelOf(i) == levelOf(highest)
+                    && exitEnd[i] != exitEnd[highest]) {
+                return true;
+            }
+            if (group[exitNode[i]] == g && exitEnd[i] >= CYLINDER_END && exitEnd[i] == exitEnd[highest]) {
+                for (int v = 0; v < volumes; v++) {
+                    if (group[v] == g && state.content(v) == PlanState.AIR && state.level(v) >= levelOf(highest)) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
     }
 
     private boolean spoilt(int g, int highest) {

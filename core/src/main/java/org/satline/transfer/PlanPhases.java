@@ -23,7 +23,7 @@ final class PlanPhases {
 
     private final PlanParts parts;
     private final PlanState start;
-    private final PlanRoles roles;
+    private PlanRoles roles;
     private final PlanHand hand;
     private final PlanSearch search;
     private final Map<PlanState, Boolean> proved = new HashMap<>();
@@ -40,6 +40,22 @@ final class PlanPhases {
 
     @Nullable List<Found> connect(String cylinder) {
         int index = index(cylinder);
+        if (!flows(index)) {
+            return null;
+        }
+        List<Found> both = connect(index);
+        boolean highFree = roles.high >= 0 && start.at(PlanRoles.system(roles.high)) < 0;
+        if (both != null || !highFree) {
+            return both;
+        }
+        // the low side alone may do
+        roles = roles.withoutHigh();
+        proved.clear();
+        ends.clear();
+        return connect(index);
+    }
+
+    private @Nullable List<Found> connect(int index) {
         List<Found> found = new ArrayList<>();
         PlanState from = start;
         if (roles.manifold && (roles.low >= 0 || roles.high >= 0)) {
@@ -56,6 +72,23 @@ final class PlanPhases {
         }
         found.add(purged);
         return found;
+    }
+
+    /** Whether anything can flow where it should at all. */
+    private boolean flows(int cylinder) {
+        if (parts.cylinders.get(cylinder).use() == ServiceCylinder.Use.RECEIVER) {
+            for (SystemPort port : parts.ports) {
+                if (port.pressure().pascals() > parts.feedsPa[cylinder]) {
+                    return true;
+                }
+            }
+            return false;
+        }
+        // R-744 goes in through a regulator, which is not among the parts
+        return parts.low >= 0
+                && !parts.hookUp.gas().carbonDioxide()
+                && parts.certain(start.cylinderLevel(cylinder), parts.portLevel[parts.low])
+                && (parts.hookUp.running() || !parts.hookUp.gas().glide());
     }
 
     @Nullable List<Found> step(String cylinder, boolean out) {
@@ -79,7 +112,7 @@ final class PlanPhases {
             found.add(left);
             from = left.end();
         }
-        Found purged = purge(from, index);
+        Found purged = flows(index) ? purge(from, index) : null;
         if (purged == null) {
             return null;
         }
@@ -95,7 +128,11 @@ final class PlanPhases {
     // ---------------------------------------------------------------- phases
 
     private @Nullable Found hookUp(PlanState from) {
-        if (neverOff(roles.high, parts.high) || neverOff(roles.low, parts.low)) {
+        boolean liquidHigh = roles.high >= 0 && parts.high >= 0 && parts.ports.get(parts.high).liquid();
+        if (neverOff(roles.high, parts.high)
+                || neverOff(roles.low, parts.low)
+                || liquidHigh && parts.hookUp.gas().carbonDioxide()
+                || !parts.ventable && !parts.hookUp.pump()) {
             return null;
         }
         Predicate<PlanState> goal = state -> hookedUp(state) && endProved(state);
@@ -113,8 +150,99 @@ final class PlanPhases {
             moves.addAll(node.moves());
             return new Found(HookUpPlan.Phase.Kind.HOOK_UP, from, moves, node.state());
         }
-        node = search.find(from, withPump(hooking(from)).build(), 20, goal);
-        return node == null ? null : found(HookUpPlan.Phase.Kind.HOOK_UP, from, node);
+        return evacuated(from, goal);
+    }
+
+    /** Everything on and open to the pump at once, as far as it goes; then what is shut, and in which order, is searched. */
+    private @Nullable Found evacuated(PlanState from, Predicate<PlanState> goal) {
+        PlanScope pump = withPump(hooking(from)).build();
+        Node node = new Node(from, null, null, 0);
+        for (PlanMove move : pump.forced()) {
+            node = also(node, move.kind(), move.target(), move.to());
+        }
+        for (int hose : new int[] {roles.low, roles.high}) {
+            int port = hose == roles.low ? parts.low : parts.high;
+            if (hose >= 0 && port >= 0 && parts.ports.get(port).hasValve()) {
+                node = also(node, Kind.CONNECT_TIGHT, 2 * hose, parts.portConnection[port]);
+                node = also(node, Kind.OPEN, parts.endValve[2 * hose], PlanParts.NONE);
+            }
+        }
+        node = also(node, Kind.OPEN, parts.highValve, PlanParts.NONE);
+        node = also(node, Kind.CRACK, parts.lowValve, PlanParts.NONE);
+        node = pumping(node);
+        int pumpHose = pumpHose();
+        PlanScope shutting = new PlanScope.Builder(node.state())
+                .valve(Manifold.LOW_VALVE, Kind.CLOSE)
+                .valve(Manifold.HIGH_VALVE, Kind.CLOSE)
+                .valve(Manifold.VACUUM_VALVE, Kind.CLOSE)
+                .hand(pumpHose, Kind.CLOSE)
+                .takeOff(PlanRoles.cylinder(pumpHose))
+                .pump()
+                .connect(PlanRoles.system(roles.high), portName(parts.high), false)
+                .connect(PlanRoles.system(roles.low), portName(parts.low), false)
+                .handOpening(roles.low)
+                .handOpening(roles.high)
+                .valve(portName(parts.high), Kind.OPEN)
+                .valve(portName(parts.low), Kind.OPEN)
+                .build();
+        Node done = search.find(node.state(), shutting, 12, goal);
+        if (done == null) {
+            return null;
+        }
+        List<PlanMove> moves = new ArrayList<>(node.moves());
+        moves.addAll(done.moves());
+        return new Found(HookUpPlan.Phase.Kind.HOOK_UP, from, moves, done.state());
+    }
+
+    private int pumpHose() {
+        return pumpConnection() != null && roles.pump >= 0 ? roles.pump : roles.centre;
+    }
+
+    /** The pump on, its way open, running. */
+    private Node pumping(Node from) {
+        Node node = from;
+        int hose = pumpHose();
+        if (hose >= 0) {
+            node = also(node, Kind.CONNECT_TIGHT, 2 * hose + 1, parts.connections.indexOf(HookUp.PUMP));
+            node = also(node, Kind.OPEN, parts.endValve[2 * hose], PlanParts.NONE);
+            node = also(node, Kind.OPEN, parts.endValve[2 * hose + 1], PlanParts.NONE);
+        }
+        node = also(node, Kind.OPEN, parts.valves.indexOf(Manifold.CHARGING_VALVE), PlanParts.NONE);
+        node = also(node, Kind.START, 0, PlanParts.NONE);
+        return also(node, Kind.OPEN, parts.valves.indexOf(Manifold.VACUUM_VALVE), PlanParts.NONE);
+    }
+
+    /** The hose to the cylinder evacuated, at its place where the pump has its own connection, otherwise before it goes there. */
+    private @Nullable Found evacuatedHose(PlanState from, String at, String valve, Predicate<PlanState> goal) {
+        Node node = new Node(from, null, null, 0);
+        int near = PlanRoles.system(roles.centre);
+        int far = PlanRoles.cylinder(roles.centre);
+        boolean own = pumpHose() == roles.pump;
+        if (own) {
+            node = also(node, Kind.CONNECT_TIGHT, PlanRoles.system(roles.pump), parts.connections.indexOf(pumpConnection()));
+        }
+        node = also(node, Kind.CONNECT_TIGHT, near, parts.connections.indexOf(at));
+        if (own) {
+            node = also(node, Kind.CONNECT_TIGHT, far, parts.connections.indexOf(valve));
+            node = also(node, Kind.OPEN, parts.endValve[near], PlanParts.NONE);
+            node = also(node, Kind.OPEN, parts.endValve[far], PlanParts.NONE);
+        }
+        node = pumping(node);
+        PlanScope shutting = new PlanScope.Builder(node.state())
+                .valve(Manifold.VACUUM_VALVE, Kind.CLOSE)
+                .hand(pumpHose(), Kind.OPEN, Kind.CLOSE)
+                .takeOff(own ? PlanParts.NONE : far)
+                .pump()
+                .connect(far, valve, true)
+                .valve(valve, Kind.OPEN_SHORT)
+                .build();
+        Node done = search.find(node.state(), shutting, 9, goal);
+        if (done == null) {
+            return null;
+        }
+        List<PlanMove> moves = new ArrayList<>(node.moves());
+        moves.addAll(done.moves());
+        return new Found(HookUpPlan.Phase.Kind.PURGE, from, moves, done.state());
     }
 
     private PlanScope.Builder hooking(PlanState from) {
@@ -154,7 +282,9 @@ final class PlanPhases {
     private PlanScope.Builder withPump(PlanScope.Builder builder) {
         boolean own = roles.pump >= 0 && pumpConnection() != null;
         if (own) {
-            builder.force(PlanRoles.system(roles.pump), pumpConnection()).force(PlanRoles.cylinder(roles.pump), HookUp.PUMP);
+            builder.force(PlanRoles.system(roles.pump), pumpConnection())
+                    .force(PlanRoles.cylinder(roles.pump), HookUp.PUMP)
+                    .hand(roles.pump, Kind.OPEN, Kind.CLOSE);
         } else {
             builder.force(PlanRoles.system(roles.centre), Manifold.CENTRE)
                     .connect(PlanRoles.cylinder(roles.centre), HookUp.PUMP, false)
@@ -199,8 +329,11 @@ final class PlanPhases {
         }
         PlanScope sweeps = sweep.build();
         Node node = search.find(from, sweeps, 12, clean);
-        if (node == null && parts.hookUp.pump()) {
-            node = search.find(from, withPump(sweep).takeOff(far).build(), 18, clean);
+        if (node == null && parts.hookUp.pump() && roles.manifold) {
+            Found evacuated = evacuatedHose(from, at, valve, clean);
+            if (evacuated != null) {
+                return evacuated;
+            }
         }
         if (node == null && out) {
             node = search.find(from, sweeps, 12, mixedToo);
@@ -329,7 +462,12 @@ final class PlanPhases {
     }
 
     private Node also(Node node, Kind kind, int target) {
-        PlanMove move = new PlanMove(kind, target, PlanParts.NONE);
+        return also(node, kind, target, PlanParts.NONE);
+    }
+
+    /** The move made where it can be; where not, as before. */
+    private Node also(Node node, Kind kind, int target, int to) {
+        PlanMove move = new PlanMove(kind, target, to);
         PlanState next = target < 0 ? null : hand.after(node.state(), move);
         return next == null ? node : new Node(next, node, move, node.depth() + 1);
     }

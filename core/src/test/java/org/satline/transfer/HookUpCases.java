@@ -73,7 +73,7 @@ final class HookUpCases {
             }
             hoses.add(hose(direct ? "direct-hose" : "centre-hose", system, cylinder));
             if (pump && !direct) {
-                hoses.add(hose("pump-hose", EndFitting.PLAIN_FLARE, EndFitting.PLAIN_FLARE));
+                hoses.add(hose("pump-hose", EndFitting.PLAIN_FLARE, EndFitting.OPEN_CLOSE_VALVE));
             }
             List<SystemPort> ports = List.of(
                     new SystemPort(

@@ -41,7 +41,7 @@ public final class VerdictWithUncertainty {
         ChargeQuestion question =
                 ChargeQuestion.of(MeteringDevice.EXPANSION_VALVE, Optional.of(TemperatureDifference.ofKelvins(5)));
         Judgement judgement = ChargeJudge.usual()
-                .judge(new ChargeCase(curve, readings, question, OperatingConditions.unknown()));
+                .judge(new ChargeCase(curve, readings, question, OperatingConditions.unknown().withOutdoorMinimumMet(true)));
         judgement.evidence().deviation().ifPresent(deviation -> {
             System.out.printf(
                     Locale.ROOT,

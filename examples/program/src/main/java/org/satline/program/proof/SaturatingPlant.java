@@ -3,7 +3,7 @@ package org.satline.program.proof;
 import java.util.Random;
 import org.satline.charge.ChargeEstimate.Constants;
 import org.satline.charge.MeteringDevice;
-import org.satline.charge.StepReading;
+import org.satline.step.StepReading;
 import org.satline.quantity.Mass;
 
 /**

@@ -6,7 +6,7 @@ import org.satline.charge.ChargeEstimate.Constants;
 import org.satline.charge.Criterion;
 import org.satline.charge.Margins;
 import org.satline.charge.MeteringDevice;
-import org.satline.charge.StepReading;
+import org.satline.step.StepReading;
 import org.satline.quantity.Mass;
 import org.satline.saturation.SaturationCurves;
 import org.satline.simulation.ImposedFault;

@@ -1,10 +1,10 @@
 package org.satline.program.proof;
 
 import java.util.List;
-import org.satline.charge.StepAdvice;
-import org.satline.charge.StepAdvisor;
-import org.satline.charge.StepLimits;
-import org.satline.charge.StepReading;
+import org.satline.step.StepAdvice;
+import org.satline.step.StepAdvisor;
+import org.satline.step.StepLimits;
+import org.satline.step.StepReading;
 import org.satline.quantity.Mass;
 
 /** A way to bring a charge to its target. */

@@ -28,7 +28,7 @@ final class ChargeSolver {
                 none
                         ? "no refrigerant is moved: "
                         : level.equals("low")
-                                ? "find and mend the leak first, then add"
+                                ? "add refrigerant"
                                 : level.equals("high") ? "take refrigerant out" : "leave");
         if (it.states("standard uncertainty of either gauge")) {
             TemperatureDifference u = HandSolver.uncertainty(
