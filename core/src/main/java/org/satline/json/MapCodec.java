@@ -21,7 +21,7 @@ record MapCodec<K, V>(Codec.Text<K> key, Codec<V> value) implements Codec<Map<K,
             throw Codec.expected("an object", node, at);
         }
         Map<K, V> values = new LinkedHashMap<>();
-        node.fields().forEachRemaining(each -> {
+        node.properties().forEach(each -> {
             Place place = at.in(each.getKey());
             values.put(
                     Codec.guarded(place, () -> key.ofText().apply(each.getKey())), value.read(each.getValue(), place));

@@ -113,7 +113,7 @@ public final class ReportFields {
     private static void readThen(VisitReport report, Map<String, FieldValue> fields) {
         List<FieldValue> then = new ArrayList<>();
         if (report.action() instanceof NextAction.Move move) {
-            fields.put("waitS", number(move.step().settling().toSeconds()));
+            fields.put("waitS", number((double) move.step().settling().toSeconds()));
             for (Place place :
                     List.of(Place.SUCTION_PRESSURE, Place.SUCTION_LINE, Place.LIQUID_PRESSURE, Place.LIQUID_LINE)) {
                 then.add(new FieldValue.Text(place.path()));
@@ -189,7 +189,7 @@ public final class ReportFields {
     }
 
     private static FieldValue number(double value) {
-        return new FieldValue.Number(value);
+        return new FieldValue.Plain(value);
     }
 
     private static FieldValue items(List<? extends FieldValue> values) {
