@@ -252,8 +252,9 @@ public final class FillAnswers {
                 String.join("; ", notes));
     }
 
+    /** The code first, for programs that read the note. */
     private static String says(Finding finding) {
-        return Shown.line(WORDS.of(finding));
+        return finding.code().word() + ": " + Shown.line(WORDS.of(finding));
     }
 
     private static String line(FillRule rule) {
