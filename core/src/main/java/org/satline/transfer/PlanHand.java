@@ -14,8 +14,7 @@ final class PlanHand {
     }
 
     /** The state after a move; null where it cannot be made or is forbidden. */
-    @Nullable
-    PlanState after(PlanState before, PlanMove move) {
+    @Nullable PlanState after(PlanState before, PlanMove move) {
         if (!possible(before, move)) {
             return null;
         }

@@ -28,20 +28,17 @@ final class PlanParts {
     final List<ServiceCylinder> cylinders;
     /** For each hose end its hand valve, for each connection its valve, or {@link #NONE}. */
     final int[] endValve;
-
     final int[] connectionValve;
     final Behind[] behind;
     final int[] behindIndex;
     final double[] litres;
     /** Pressures that occur, rising, Pa. */
     final double[] levels;
-
     final int airLevel;
     final int[] portLevel;
     final boolean[] portCold;
     /** The pressure that each cylinder's contents have once it holds liquid, and the least that certainly feeds it, Pa. */
     final int[] restLevel;
-
     final double[] feedsPa;
     final boolean ventable;
     final int low;
@@ -58,9 +55,7 @@ final class PlanParts {
         hookUp.volumes().keySet().stream()
                 .filter(name -> hookUp.cylinder(name).isEmpty())
                 .forEach(volumes::add);
-        litres = volumes.stream()
-                .mapToDouble(name -> hookUp.volumes().get(name).litres())
-                .toArray();
+        litres = volumes.stream().mapToDouble(name -> hookUp.volumes().get(name).litres()).toArray();
         endValve = ends.stream().mapToInt(valves::indexOf).toArray();
         behind = new Behind[connections.size()];
         behindIndex = new int[connections.size()];
@@ -73,9 +68,7 @@ final class PlanParts {
         high = Math.max(port(SystemPort.Role.LIQUID_LINE), port(SystemPort.Role.DISCHARGE));
         levels = levels(state);
         airLevel = level(hookUp.atmosphere().pressure().pascals());
-        portLevel = ports.stream()
-                .mapToInt(port -> level(port.pressure().pascals()))
-                .toArray();
+        portLevel = ports.stream().mapToInt(port -> level(port.pressure().pascals())).toArray();
         portCold = new boolean[ports.size()];
         for (int i = 0; i < portCold.length; i++) {
             portCold[i] = ports.get(i).temperature().compareTo(hookUp.ambient()) < 0;
@@ -129,8 +122,7 @@ final class PlanParts {
     }
 
     private double[] levels(HookUpState state) {
-        TreeSet<Double> all =
-                new TreeSet<>(List.of(0.0, hookUp.atmosphere().pressure().pascals()));
+        TreeSet<Double> all = new TreeSet<>(List.of(0.0, hookUp.atmosphere().pressure().pascals()));
         ports.forEach(port -> all.add(port.pressure().pascals()));
         state.volumes().values().forEach(volume -> all.add(volume.pressure().pascals()));
         cylinders.forEach(each -> all.add(saturationPa(state.volume(each.name()), 0)));
@@ -151,7 +143,9 @@ final class PlanParts {
     }
 
     private double saturationPa(VolumeState cylinder, double warmerK) {
-        return hookUp.gas().properties().bubblePressurePa(cylinder.temperature().kelvins() + warmerK);
+        return hookUp.gas()
+                .properties()
+                .bubblePressurePa(cylinder.temperature().kelvins() + warmerK);
     }
 
     /** What stands above a cylinder's pressure in spite of errors of the gauges and of less than 3 K. */
@@ -159,8 +153,8 @@ final class PlanParts {
         double own = cylinder.pressure().pascals();
         double apart = HookUp.certainPa();
         if (cylinder.refrigerant().kilograms() > 0) {
-            double three =
-                    saturationPa(cylinder, HookUpPractice.EQUAL_TEMPERATURES_K.value()) - saturationPa(cylinder, 0);
+            double three = saturationPa(cylinder, HookUpPractice.EQUAL_TEMPERATURES_K.value())
+                    - saturationPa(cylinder, 0);
             apart = Math.max(apart, three);
         }
         return own + apart;
@@ -171,8 +165,7 @@ final class PlanParts {
     }
 
     boolean sweeps(int level) {
-        double more = Pressure.ofBars(HookUpPractice.SWEEP_ABOVE_ATMOSPHERE_BAR.value())
-                .pascals();
+        double more = Pressure.ofBars(HookUpPractice.SWEEP_ABOVE_ATMOSPHERE_BAR.value()).pascals();
         return levels[level] - levels[airLevel] > more;
     }
 

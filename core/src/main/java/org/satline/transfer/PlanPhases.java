@@ -38,8 +38,7 @@ final class PlanPhases {
 
     // ---------------------------------------------------------------- tasks
 
-    @Nullable
-    List<Found> connect(String cylinder) {
+    @Nullable List<Found> connect(String cylinder) {
         int index = index(cylinder);
         List<Found> found = new ArrayList<>();
         PlanState from = start;
@@ -59,8 +58,7 @@ final class PlanPhases {
         return found;
     }
 
-    @Nullable
-    List<Found> step(String cylinder, boolean out) {
+    @Nullable List<Found> step(String cylinder, boolean out) {
         int index = index(cylinder);
         if ((parts.cylinders.get(index).use() == ServiceCylinder.Use.RECEIVER) != out) {
             return null;
@@ -69,8 +67,7 @@ final class PlanPhases {
         return step == null ? null : List.of(step);
     }
 
-    @Nullable
-    List<Found> changeOver(String cylinder) {
+    @Nullable List<Found> changeOver(String cylinder) {
         int index = index(cylinder);
         List<Found> found = new ArrayList<>();
         PlanState from = start;
@@ -90,8 +87,7 @@ final class PlanPhases {
         return found;
     }
 
-    @Nullable
-    List<Found> end() {
+    @Nullable List<Found> end() {
         Found end = end(start);
         return end == null ? null : List.of(end);
     }
@@ -124,8 +120,7 @@ final class PlanPhases {
     private PlanScope.Builder withPump(PlanScope.Builder builder) {
         boolean own = roles.pump >= 0 && pumpConnection() != null;
         if (own) {
-            builder.force(PlanRoles.system(roles.pump), pumpConnection())
-                    .force(PlanRoles.cylinder(roles.pump), HookUp.PUMP);
+            builder.force(PlanRoles.system(roles.pump), pumpConnection()).force(PlanRoles.cylinder(roles.pump), HookUp.PUMP);
         } else {
             builder.force(PlanRoles.system(roles.centre), Manifold.CENTRE)
                     .connect(PlanRoles.cylinder(roles.centre), HookUp.PUMP, false)
@@ -154,10 +149,9 @@ final class PlanPhases {
             return null;
         }
         Predicate<PlanState> mixedToo = state -> ready(state, cylinder, at, out) && proved(state, cylinder, out);
-        Predicate<PlanState> clean =
-                state -> pure(state, parts.hoses.get(roles.centre).name(), true)
-                        && pure(state, Manifold.CENTRE_CHAMBER, true)
-                        && mixedToo.test(state);
+        Predicate<PlanState> clean = state -> pure(state, parts.hoses.get(roles.centre).name(), true)
+                && pure(state, Manifold.CENTRE_CHAMBER, true)
+                && mixedToo.test(state);
         PlanScope.Builder sweep = new PlanScope.Builder(parts)
                 .turn(roles.centre)
                 .connect(near, at, true)
@@ -190,7 +184,9 @@ final class PlanPhases {
                     .valve(Manifold.LOW_VALVE, Kind.CRACK, Kind.CLOSE)
                     .valve(valve, Kind.OPEN_SHORT, Kind.CLOSE);
         } else {
-            builder.invert(cylinder, true).valve(valve, Kind.OPEN, Kind.CLOSE).valve(Manifold.HIGH_VALVE, Kind.CLOSE);
+            builder.invert(cylinder, true)
+                    .valve(valve, Kind.OPEN, Kind.CLOSE)
+                    .valve(Manifold.HIGH_VALVE, Kind.CLOSE);
             if (roles.manifold) {
                 builder.valve(Manifold.LOW_VALVE, Kind.OPEN_SHORT, Kind.CLOSE);
             } else {
@@ -229,8 +225,7 @@ final class PlanPhases {
         if (!roles.manifold) {
             builder.takeOff(PlanRoles.system(roles.centre));
         }
-        Node node = search.find(
-                from, builder.build(), 12, state -> state.at(far) < 0 && quiet(state) && dry(state, roles.centre));
+        Node node = search.find(from, builder.build(), 12, state -> state.at(far) < 0 && quiet(state) && dry(state, roles.centre));
         return node == null ? null : found(HookUpPlan.Phase.Kind.LEAVE, from, node);
     }
 
@@ -352,8 +347,7 @@ final class PlanPhases {
     }
 
     private boolean dry(PlanState state, int hose) {
-        return hose < 0
-                || !state.liquid(parts.volumes.indexOf(parts.hoses.get(hose).name()));
+        return hose < 0 || !state.liquid(parts.volumes.indexOf(parts.hoses.get(hose).name()));
     }
 
     private boolean off(PlanState state) {
@@ -372,8 +366,7 @@ final class PlanPhases {
             }
         }
         for (int i = 0; i < parts.ports.size(); i++) {
-            int valve = parts.connectionValve[
-                    parts.connections.indexOf(parts.ports.get(i).name())];
+            int valve = parts.connectionValve[parts.connections.indexOf(parts.ports.get(i).name())];
             if (valve >= 0 && state.isOpen(valve)) {
                 return false;
             }

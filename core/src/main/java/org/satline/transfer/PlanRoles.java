@@ -11,7 +11,6 @@ final class PlanRoles {
     final int high;
     /** The hose to the cylinder. */
     final int centre;
-
     final int pump;
     final boolean manifold;
     private final PlanParts parts;
