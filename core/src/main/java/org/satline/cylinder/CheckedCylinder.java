@@ -1,5 +1,7 @@
 package org.satline.cylinder;
 
+import org.satline.filling.FillAssessment;
+
 import java.util.List;
 import java.util.Optional;
 import org.satline.explanation.Finding;

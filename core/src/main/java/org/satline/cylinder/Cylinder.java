@@ -1,5 +1,10 @@
 package org.satline.cylinder;
 
+import org.satline.filling.FillQuestion;
+import org.satline.filling.Jurisdiction;
+import org.satline.filling.CylinderStamps;
+import org.satline.filling.Provenance;
+
 import java.util.Optional;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Finding;
@@ -56,15 +61,7 @@ public record Cylinder(
         Parts.required("name field role valve stamps label", name, field, role, valve, stamps, label);
         Parts.required("provenance owner temperature pressure", provenance, owner, temperature, pressure);
         Parts.required("weighing warmest jurisdiction hoseContents", weighing, warmest, jurisdiction, hoseContents);
-        checkWarmest(path(field, "warmest"), warmest);
-    }
-
-    /** Refuses a warmest temperature that no cylinder is filled for. */
-    static void checkWarmest(String what, Temperature warmest) {
-        if (!(warmest.celsius() >= -50 && warmest.celsius() <= 70)) {
-            throw OutOfValidityException.of(
-                    what, warmest.celsius(), "degC", -50, 70, "the fill rules", "130 degF (54.4 degC) is usual");
-        }
+        FillQuestion.checkWarmest(path(field, "warmest"), warmest);
     }
 
     private static String path(String field, String part) {

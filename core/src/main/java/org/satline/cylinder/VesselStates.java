@@ -1,5 +1,7 @@
 package org.satline.cylinder;
 
+import org.satline.filling.VesselPoint;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 /**
- * What a refrigerant cylinder may hold: its stamps, the fill rules of law and of the trade, the room left by the scale, the cylinder as a
- * closed vessel, and whether its contents are what the label says. Read {@link org.satline.cylinder.FillAssessment} first.
+ * A cylinder on site: how it is weighed, what it holds, its states as a closed vessel, the room left in it, and all that was found, worked
+ * out once. Read {@link org.satline.cylinder.CylinderCheck} first.
  *
  * <p>The figures help a licensed person; the rule text in force and the local code govern.
  */

@@ -1,7 +1,7 @@
 package org.satline.duty;
 
 import java.util.Optional;
-import org.satline.cylinder.Provenance;
+import org.satline.filling.Provenance;
 import org.satline.quantity.Parts;
 import org.satline.refrigerant.Refrigerant;
 

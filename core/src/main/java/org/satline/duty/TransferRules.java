@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import org.satline.cylinder.Provenance;
+import org.satline.filling.Provenance;
 import org.satline.duty.Holder.Kind;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.satline.cylinder.Provenance;
+import org.satline.filling.Provenance;
 import org.satline.duty.Holder.Kind;
 import org.satline.duty.TransferRules.Answer;
 import org.satline.duty.TransferRules.Finding;

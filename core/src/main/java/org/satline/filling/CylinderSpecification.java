@@ -1,4 +1,4 @@
-package org.satline.cylinder;
+package org.satline.filling;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -171,8 +171,12 @@ public record CylinderSpecification(String text, Kind kind, String type, Optiona
         return kind == Kind.PORTABLE_TANK;
     }
 
-    /** The largest service pressure of its type, where it is of a type that states one. */
-    Optional<GaugePressure> largestPressure() {
+    /**
+     * The largest service pressure of its type.
+     *
+     * @return gauge pressure, where it is of a type that states one
+     */
+    public Optional<GaugePressure> largestPressure() {
         return Optional.ofNullable(PRESSURES.get(type)).map(bounds -> GaugePressure.ofPsig(bounds[1]));
     }
 
@@ -181,8 +185,12 @@ public record CylinderSpecification(String text, Kind kind, String type, Optiona
         return Optional.ofNullable(PRESSURES.get(type)).map(bounds -> GaugePressure.ofPsig(bounds[0]));
     }
 
-    /** Whether the pressure within the mark is none that its specification knows. */
-    boolean isImpossible() {
+    /**
+     * Whether the pressure within the mark is none that its specification knows.
+     *
+     * @return true where the mark was misread, or is no mark
+     */
+    public boolean isImpossible() {
         return markedPressure
                 .filter(marked -> largestPressure()
                                 .filter(most -> marked.pascals() > most.pascals() * (1 + ROUNDING))

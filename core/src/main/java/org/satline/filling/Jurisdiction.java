@@ -1,4 +1,4 @@
-package org.satline.cylinder;
+package org.satline.filling;
 
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,9 @@
-package org.satline.cylinder;
+package org.satline.filling;
 
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Refrigerant;
@@ -51,7 +52,21 @@ public record FillQuestion(
         Parts.required("maximumTemperature fillDate alreadyInside", maximumTemperature, fillDate, alreadyInside);
         Parts.required("provenance purpose", provenance, purpose);
         contents = List.copyOf(contents);
-        Cylinder.checkWarmest(field + ".warmest", maximumTemperature);
+        checkWarmest(field + ".warmest", maximumTemperature);
+    }
+
+    /**
+     * Refuses a warmest temperature that no cylinder is filled for.
+     *
+     * @param field where it stands
+     * @param warmest the temperature
+     * @throws OutOfValidityException if it is outside [-50, 70] degC
+     */
+    public static void checkWarmest(String field, Temperature warmest) {
+        if (!(warmest.celsius() >= -50 && warmest.celsius() <= 70)) {
+            throw OutOfValidityException.of(
+                    field, warmest.celsius(), "degC", -50, 70, "the fill rules", "130 degF (54.4 degC) is usual");
+        }
     }
 
     /**

@@ -1,10 +1,10 @@
-package org.satline.cylinder;
+package org.satline.filling;
 
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import org.satline.cylinder.FillRule.Basis;
-import org.satline.cylinder.RuleOutcome.MassLimit;
+import org.satline.filling.FillRule.Basis;
+import org.satline.filling.RuleOutcome.MassLimit;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;

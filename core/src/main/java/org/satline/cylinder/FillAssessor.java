@@ -1,4 +1,0 @@
-package org.satline.cylinder;
-
-/** Applies the book of fill rules. */
-public final class FillAssessor {}
