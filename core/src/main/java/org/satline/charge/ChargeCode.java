@@ -8,8 +8,10 @@ public enum ChargeCode implements FindingCode {
     AGAINST_TARGET,
     /** How likely each level is with these instruments. */
     PROBABILITIES,
-    /** The risk that goes with a decided level. */
-    ACCEPTED_RISK,
+    /** The consumer's risk of JCGM 106: a wrong charge is left as it is. */
+    CONSUMERS_RISK,
+    /** The producer's risk of JCGM 106: a sound charge is touched. */
+    PRODUCERS_RISK,
     /** No level reaches the wanted probability. */
     NOT_DECIDED,
     /** Inside the band as read, and more certain only with a better instrument: good enough. */
@@ -35,7 +37,5 @@ public enum ChargeCode implements FindingCode {
     /** A fault beside the charge explains the readings better. */
     FAULT_LIKELIER,
     /** A condition of judging is not met. */
-    GATE_NOT_MET,
-    /** A condition of judging was not read. */
-    GATE_NOT_READ
+    GATE_NOT_MET
 }

@@ -25,15 +25,9 @@ public final class ChargeJudge {
     private final DecisionRule rule;
     private final Expectations expectations;
 
-    /**
-     * Makes a judge.
-     *
-     * @param rule the risks that are accepted
-     * @param expectations what a sound system shows
-     */
-    public ChargeJudge(DecisionRule rule, Expectations expectations) {
-        this.rule = Objects.requireNonNull(rule, "rule");
-        this.expectations = Objects.requireNonNull(expectations, "expectations");
+    private ChargeJudge(DecisionRule rule, Expectations expectations) {
+        this.rule = rule;
+        this.expectations = expectations;
     }
 
     /**
@@ -46,10 +40,22 @@ public final class ChargeJudge {
     }
 
     /**
+     * The same judge with other accepted risks.
+     *
+     * @param producers largest accepted probability of touching a sound charge; in (0, 0.5)
+     * @param consumers largest accepted probability of leaving a wrong charge; in (0, 0.5)
+     * @return the changed judge
+     * @throws IllegalArgumentException if a risk is outside its interval
+     */
+    public ChargeJudge accepting(double producers, double consumers) {
+        return new ChargeJudge(new DecisionRule(producers, consumers), expectations);
+    }
+
+    /**
      * The same judge with other expectations.
      *
-     * @param symptom which quantity
-     * @param kelvins its fault-free value, K
+     * @param symptom which quantity; the evaporating temperature counts from the dry bulb of the return air, the condensing temperature from the condenser air
+     * @param kelvins its fault-free value, K; discharge: degC
      * @param standardUncertaintyK its standard uncertainty, K
      * @return the changed judge
      */
@@ -67,8 +73,7 @@ public final class ChargeJudge {
      */
     public Judgement judge(ChargeCase it) {
         Objects.requireNonNull(it, "case");
-        Margins margins = Margins.of(it.curve(), it.readings());
-        Plausibility.check(it, margins);
+        Margins margins = Plausibility.checked(it);
         List<Step> steps = new ArrayList<>();
         margins.superheat().ifPresent(m -> steps.addAll(m.steps()));
         margins.subcooling().ifPresent(m -> steps.addAll(m.steps()));
@@ -76,11 +81,11 @@ public final class ChargeJudge {
         Criterion criterion = it.question().metering().judgedBy();
         Optional<LineMargin> measured = margins.get(criterion);
         if (measured.isEmpty()) {
-            return undecided(margins, gates, notRead(criterion), steps);
+            return withoutDeviation(it, margins, gates, notRead(criterion), steps);
         }
         ChargeTarget target = target(it);
         if (target instanceof ChargeTarget.Missing missing) {
-            return undecided(margins, gates, missing.why(), steps);
+            return withoutDeviation(it, margins, gates, missing.why(), steps);
         }
         ChargeTarget.Found found = (ChargeTarget.Found) target;
         steps.addAll(found.steps());
@@ -107,11 +112,17 @@ public final class ChargeJudge {
                 .made();
     }
 
-    private static Judgement undecided(Margins margins, List<Gate> gates, List<Finding> why, List<Step> steps) {
-        return new Judgement.Undecided(
-                Optional.empty(),
-                Optional.empty(),
-                new Judgement.Evidence(margins, Optional.empty(), gates, List.of(), why, steps));
+    /** A condition that is not met says so even where there is nothing to judge by. */
+    private Judgement withoutDeviation(
+            ChargeCase it, Margins margins, List<Gate> gates, List<Finding> why, List<Step> steps) {
+        Judgement.Evidence evidence =
+                new Judgement.Evidence(margins, Optional.empty(), gates, List.of(), why, steps);
+        Optional<RestEvidence> rest = RestEvidence.of(it.curve(), it.conditions());
+        List<FaultLikelihood> faults = FaultRanking.of(
+                it.question().metering(), expectations.residuals(it.curve(), it.readings(), margins), rest);
+        return new NotMet(it, rest, faults, evidence)
+                .judgement()
+                .orElseGet(() -> new Judgement.Undecided(Optional.empty(), Optional.empty(), evidence));
     }
 
     private static List<Finding> notRead(Criterion criterion) {

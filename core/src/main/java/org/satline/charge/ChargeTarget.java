@@ -9,7 +9,7 @@ import org.satline.quantity.Parts;
 import org.satline.quantity.TemperatureDifference;
 
 /** The target of a charge check, or why there is none for these conditions. */
-public sealed interface ChargeTarget {
+sealed interface ChargeTarget {
     /** Where a target comes from. */
     enum Basis implements Coded {
         /** The maker's figure on the plate or in the manual. */

@@ -23,16 +23,28 @@ record Contradiction(Finding finding, double excessK) {
 
     static Optional<Contradiction> between(Margins margins, MeteringDevice metering, Deviation deviation) {
         return metering == MeteringDevice.EXPANSION_VALVE
-                ? margins.superheat().flatMap(s -> withValve(s.value(), deviation.level()))
+                ? margins.superheat()
+                        .flatMap(s -> flooding(s).or(() -> withValve(s.value(), deviation.level())))
                 : margins.subcooling().flatMap(s -> withOrifice(s.value(), deviation.level()));
+    }
+
+    /** An expansion valve whose superheat, as read, lies below the least at which it controls. */
+    static Optional<Contradiction> flooding(LineMargin superheat) {
+        double least = PublishedLimits.leastValveSuperheatK();
+        double read = superheat.value().kelvins();
+        return read < least
+                ? of(
+                        ChargeCode.VALVE_FLOODS,
+                        superheat.value(),
+                        least - read,
+                        least,
+                        PublishedLimits.mostValveSuperheatK())
+                : Optional.empty();
     }
 
     private static Optional<Contradiction> withValve(TemperatureDifference superheat, ChargeLevel level) {
         double least = PublishedLimits.leastValveSuperheatK();
         double most = PublishedLimits.mostValveSuperheatK();
-        if (superheat.kelvins() < least) {
-            return of(ChargeCode.VALVE_FLOODS, superheat, least - superheat.kelvins(), least, most);
-        }
         return superheat.kelvins() > most && level != ChargeLevel.LOW
                 ? of(ChargeCode.EVAPORATOR_STARVES, superheat, superheat.kelvins() - most, least, most)
                 : Optional.empty();

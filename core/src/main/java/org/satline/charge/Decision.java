@@ -34,7 +34,7 @@ record Decision(
     private static final double CONDENSING_BEYOND = 4;
 
     Judgement made() {
-        Optional<Judgement> closed = notMet();
+        Optional<Judgement> closed = new NotMet(it, rest, faults, evidence(List.of())).judgement();
         if (closed.isPresent()) {
             return closed.get();
         }
@@ -62,51 +62,6 @@ record Decision(
 
     private static Finding notGiven(Place place) {
         return Finding.of(Severity.MUST_BE_SUPPLIED, CommonCode.NOT_GIVEN, Subject.reading(place.path()));
-    }
-
-    /** A condition that is not met lets no charge advice through; it names a fault only where the readings prove it. */
-    private Optional<Judgement> notMet() {
-        for (Gate gate : gates) {
-            if (gate.state() != Gate.State.NOT_MET) {
-                continue;
-            }
-            Finding finding = new Finding(
-                    Severity.FORBIDS,
-                    ChargeCode.GATE_NOT_MET,
-                    Subject.reading(gate.kind().word()),
-                    gate.figures(),
-                    PublishedLimits.SOURCE);
-            switch (gate.kind()) {
-                case AIRFLOW -> {
-                    double low = Airflows.probabilityOfLow(it.readings(), it.conditions());
-                    return Optional.of(
-                            low > 0
-                                    ? otherFault(Fault.LOW_EVAPORATOR_AIRFLOW, low, List.of(finding))
-                                    : undecided(Optional.empty(), List.of(finding)));
-                }
-                case NAMEPLATE -> {
-                    boolean gas = rest.filter(found -> found.excessK() > 0).isPresent();
-                    return Optional.of(
-                            gas
-                                    ? otherFault(
-                                            Fault.NON_CONDENSABLE_GAS,
-                                            probability(Fault.NON_CONDENSABLE_GAS),
-                                            List.of(finding))
-                                    : undecided(Optional.empty(), List.of(finding)));
-                }
-                case DRY_SUCTION -> {
-                    // with a fixed orifice superheat pinned at zero is what too much refrigerant looks like; the level
-                    // says so by itself
-                    if (it.question().metering() == MeteringDevice.EXPANSION_VALVE) {
-                        return Optional.of(undecided(Optional.empty(), List.of(finding)));
-                    }
-                }
-                default -> {
-                    return Optional.of(undecided(Optional.empty(), List.of(finding)));
-                }
-            }
-        }
-        return Optional.empty();
     }
 
     /** A contradiction within the doubt of its readings is none yet: undecided; beyond it, another fault is at work. */
@@ -252,6 +207,7 @@ record Decision(
                 severity,
                 code,
                 new Subject(Subject.Kind.SYSTEM, fault.fault().label()),
+                Figure.of("fault", fault.fault().word()),
                 Figure.of("probability", fault.probability(), "1"));
     }
 
@@ -278,8 +234,8 @@ record Decision(
     private Finding risk(ChargeLevel level) {
         return new Finding(
                 Severity.CAUTION,
-                ChargeCode.ACCEPTED_RISK,
-                Subject.reading(level.label()),
+                level == ChargeLevel.ON_TARGET ? ChargeCode.CONSUMERS_RISK : ChargeCode.PRODUCERS_RISK,
+                Subject.reading(deviation.criterion().label()),
                 List.of(
                         Figure.of("risk", 1 - deviation.probability(level), "1"),
                         Figure.of("accepted", 1 - rule.wanted(level), "1")),

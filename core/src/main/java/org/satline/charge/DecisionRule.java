@@ -14,7 +14,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param producersRisk largest accepted probability of touching a sound charge; in (0, 0.5)
  * @param consumersRisk largest accepted probability of leaving a wrong charge; in (0, 0.5)
  */
-public record DecisionRule(double producersRisk, double consumersRisk) {
+record DecisionRule(double producersRisk, double consumersRisk) {
     /** Leaves 1E-15 of the first interval. */
     private static final int HALVINGS = 50;
 

@@ -19,7 +19,7 @@ import org.satline.saturation.SaturationCurve;
  * Fault-free values against which symptoms are read. Immutable, thread-safe. From a model or the maker's data where there are any; otherwise
  * {@link #usual()}, wide ranges of common practice without a source.
  */
-public final class Expectations {
+final class Expectations {
     /** A sound system may show a split within the published tolerance, 3 degF either way, taken as limits (JCGM 100:2008, 4.3.7). */
     private static final double SPLIT_DOUBT_K =
             TemperatureDifference.ofFahrenheitDegrees(PublishedLimits.high("temperature split minus target"))

@@ -17,7 +17,7 @@ import org.satline.resource.OnDemand;
  * together by the charge that they point to (Li and Braun, virtual refrigerant charge sensor), and the pressure at rest, which speaks for or against foreign
  * gas. Errors of the charge count four times as frequent beforehand as each other fault (our choice: they are what a service call most often finds).
  */
-public final class FaultRanking {
+final class FaultRanking {
     private static final double CHARGE_WEIGHT = 4;
     private static final OnDemand<List<CsvResource.Row>> SIGNATURES = new OnDemand<>() {
         @Override

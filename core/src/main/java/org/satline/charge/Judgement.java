@@ -1,5 +1,7 @@
 package org.satline.charge;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.satline.explanation.Finding;
@@ -44,8 +46,17 @@ public sealed interface Judgement {
             Parts.required("margins deviation", margins, deviation);
             gates = List.copyOf(gates);
             faults = List.copyOf(faults);
-            findings = List.copyOf(findings);
+            findings = findings.stream()
+                    .sorted(Comparator.comparing(Finding::severity))
+                    .toList();
             steps = List.copyOf(steps);
+        }
+
+        /** The same with more findings. */
+        Evidence with(List<Finding> more) {
+            List<Finding> all = new ArrayList<>(findings);
+            all.addAll(more);
+            return new Evidence(margins, deviation, gates, faults, all, steps);
         }
     }
 

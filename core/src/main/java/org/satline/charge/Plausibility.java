@@ -23,8 +23,8 @@ final class Plausibility {
     private final Optional<Coil> evaporating;
     private final Optional<Coil> condensing;
 
-    /** Saturation at a pressure that was read: bubble and dew temperature, and the standard uncertainty that the gauge brings, K. */
-    private record Coil(double bubbleK, double dewK, double standardUncertaintyK, String field) {}
+    /** Saturation at a pressure that was read, with the standard uncertainties that the gauge brings, K. */
+    private record Coil(double bubbleK, double dewK, double bubbleDoubtK, double dewDoubtK, String field) {}
 
     private Plausibility(SaturationCurve curve, SystemReadings readings) {
         this.curve = curve;
@@ -33,14 +33,17 @@ final class Plausibility {
         this.condensing = coil(Place.LIQUID_PRESSURE);
     }
 
-    static void check(ChargeCase it, Margins margins) {
+    /** Superheat and subcooling of readings that a running system can show. */
+    static Margins checked(ChargeCase it) {
+        pressures(it.readings());
+        wetBulb(it.readings());
         Plausibility plausibility = new Plausibility(it.curve(), it.readings());
-        plausibility.pressures();
-        plausibility.wetBulb();
         plausibility.coils();
         plausibility.lines();
+        Margins margins = Margins.of(it.curve(), it.readings());
         plausibility.margins(margins);
         plausibility.target(it.question());
+        return margins;
     }
 
     private Optional<Coil> coil(Place place) {
@@ -49,12 +52,13 @@ final class Plausibility {
             return new Coil(
                     curve.bubbleTemperatureK(pa),
                     curve.dewTemperatureK(pa),
-                    read.standardUncertainty() * Math.max(Margins.dewSlope(curve, pa), Margins.bubbleSlope(curve, pa)),
+                    read.standardUncertainty() * Margins.bubbleSlope(curve, pa),
+                    read.standardUncertainty() * Margins.dewSlope(curve, pa),
                     place.path());
         });
     }
 
-    private void pressures() {
+    private static void pressures(SystemReadings readings) {
         Optional<Reading<Pressure>> suction = readings.pressure(Place.SUCTION_PRESSURE);
         Optional<Reading<Pressure>> liquid = readings.pressure(Place.LIQUID_PRESSURE);
         if (suction.isPresent()
@@ -68,9 +72,9 @@ final class Plausibility {
         }
     }
 
-    private void wetBulb() {
-        air(Place.RETURN_WET_BULB)
-                .ifPresent(wet -> air(Place.RETURN_DRY_BULB).ifPresent(dry -> {
+    private static void wetBulb(SystemReadings readings) {
+        readings.temperature(Place.RETURN_WET_BULB).ifPresent(wet -> readings.temperature(Place.RETURN_DRY_BULB)
+                .ifPresent(dry -> {
                     double excess = wet.value().kelvins() - dry.value().kelvins();
                     if (!(excess <= BEYOND * wet.budget().minus(dry.budget()).combined() + 0.05)) {
                         throw new ImplausibleReadingException(
@@ -88,14 +92,14 @@ final class Plausibility {
                 .ifPresent(air -> refuseColder(
                         coil.dewK(),
                         air,
-                        coil.standardUncertaintyK(),
+                        coil.dewDoubtK(),
                         "condensing temperature ",
                         " is below the air entering the condenser, ",
                         "; no condenser rejects heat to warmer air: check the gauge, the probe and which refrigerant is in the system",
                         coil.field(),
                         Place.OUTDOOR_AIR.path())));
         evaporating.ifPresent(coil -> air(Place.RETURN_DRY_BULB).ifPresent(air -> {
-            double doubtK = doubtK(coil.standardUncertaintyK(), air);
+            double doubtK = doubtK(coil.bubbleDoubtK(), air);
             if (!(coil.bubbleK() <= air.value().kelvins() + doubtK)) {
                 throw new ImplausibleReadingException(
                         "evaporating temperature " + Temperature.ofKelvins(coil.bubbleK())
@@ -120,7 +124,7 @@ final class Plausibility {
                             Place.LIQUID_LINE.path(),
                             Place.OUTDOOR_AIR.path()));
             evaporating.ifPresent(coil -> {
-                double doubtK = doubtK(coil.standardUncertaintyK(), line);
+                double doubtK = doubtK(coil.bubbleDoubtK(), line);
                 if (!(line.value().kelvins() >= coil.bubbleK() - doubtK)) {
                     throw new ImplausibleReadingException(
                             "liquid line " + line.value() + " is colder than the evaporating temperature "
@@ -133,7 +137,7 @@ final class Plausibility {
         });
         air(Place.DISCHARGE_LINE)
                 .ifPresent(line -> condensing.ifPresent(coil -> {
-                    double doubtK = doubtK(coil.standardUncertaintyK(), line);
+                    double doubtK = doubtK(coil.bubbleDoubtK(), line);
                     if (!(line.value().kelvins() >= coil.bubbleK() - doubtK)) {
                         throw new ImplausibleReadingException(
                                 "discharge line " + line.value() + " is colder than the condensing temperature "
@@ -206,7 +210,7 @@ final class Plausibility {
             double most = subcooled
                     ? coil.get().bubbleK() - air.value().kelvins()
                     : air.value().kelvins() - coil.get().dewK();
-            double doubtK = doubtK(coil.get().standardUncertaintyK(), air);
+            double doubtK = doubtK(subcooled ? coil.get().bubbleDoubtK() : coil.get().dewDoubtK(), air);
             if (!(target.get().kelvins() <= most + doubtK)) {
                 throw new ImplausibleReadingException(
                         "target " + question.metering().judgedBy().label() + " " + target.get()

@@ -20,7 +20,7 @@ import org.satline.resource.OnDemand;
  * <p>Source: superheat charging table in whole degrees printed in air-conditioner installation manuals; it agrees within 1 degF with the
  * table of the California Energy Code, Reference Appendix RA3.2 (2008).
  */
-public final class TargetSuperheatChart {
+final class TargetSuperheatChart {
     private static final String SOURCE = "superheat charging table printed in air-conditioner installation manuals";
     private static final OnDemand<PublishedGrid> GRID = new OnDemand<>() {
         @Override

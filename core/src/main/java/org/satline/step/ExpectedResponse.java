@@ -11,7 +11,7 @@ import org.satline.charge.MeteringDevice;
  * @param relativeDoubt relative standard deviation of that response; in ]0, 1]
  * @param levelling share by which the response is larger well below the target and smaller well above it; in [0, 0.5]
  */
-public record ExpectedResponse(double kelvins, double relativeDoubt, double levelling) {
+record ExpectedResponse(double kelvins, double relativeDoubt, double levelling) {
     /** {@inheritDoc} */
     public ExpectedResponse {
         if (!(kelvins > 0
@@ -39,7 +39,7 @@ public record ExpectedResponse(double kelvins, double relativeDoubt, double leve
      * @param metering metering device
      * @return the expected response
      */
-    public static ExpectedResponse typical(MeteringDevice metering) {
+    static ExpectedResponse typical(MeteringDevice metering) {
         return metering == MeteringDevice.EXPANSION_VALVE
                 ? new ExpectedResponse(33.5, 0.33, 0.1)
                 : new ExpectedResponse(39, 0.6, 0);
@@ -54,7 +54,7 @@ public record ExpectedResponse(double kelvins, double relativeDoubt, double leve
      * @param constants constants of {@link ChargeEstimate}, fitted on this unit; their ratio above 0 for a fixed orifice
      * @return the expected response
      */
-    public static ExpectedResponse fitted(MeteringDevice metering, ChargeEstimate.Constants constants) {
+    static ExpectedResponse fitted(MeteringDevice metering, ChargeEstimate.Constants constants) {
         boolean valve = metering == MeteringDevice.EXPANSION_VALVE;
         if (!constants.fitted() || (!valve && constants.ratio() == 0)) {
             throw new IllegalArgumentException(

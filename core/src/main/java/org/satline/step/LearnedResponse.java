@@ -17,7 +17,7 @@ import java.util.Locale;
  * @param covariance covariance of deviation and response, K2/kg
  * @param informativeReadings number of readings that carried a signal
  */
-public record LearnedResponse(
+record LearnedResponse(
         double deviationK,
         double deviationVariance,
         double kelvinsPerKilogram,
@@ -118,7 +118,7 @@ public record LearnedResponse(
      * @param risk accepted probability
      * @return signed step, kg; 0 where even the smallest step is too risky
      */
-    public double largestStepKg(double toleranceK, double repeatabilityK, double risk) {
+    double largestStepKg(double toleranceK, double repeatabilityK, double risk) {
         double wanted = Math.max(0, Math.abs(deviationK) - SHORT_OF_TARGET * toleranceK);
         double whole = -Math.signum(deviationK) * wanted / kelvinsPerKilogram;
         if (passing(whole, toleranceK, repeatabilityK) <= risk) {

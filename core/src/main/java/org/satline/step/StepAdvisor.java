@@ -5,40 +5,36 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.satline.charge.ChargeEstimate;
 import org.satline.charge.Criterion;
 import org.satline.charge.MeteringDevice;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
-import org.satline.explanation.Subject;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Parts;
-import org.satline.quantity.TemperatureDifference;
 
 /**
  * Advises how much refrigerant to move next, from the answers to the steps so far. Immutable, thread-safe.
  *
- * <p>Before the first step the response is the {@link ExpectedResponse}; each settled reading sharpens it ({@link LearnedResponse}). The step is the
+ * <p>Before the first step the response is a typical one, or what was fitted on the unit; each settled reading sharpens it. The step is the
  * largest one, meant to end a little short of the target, whose probability of carrying the next reading past the far edge of the band stays within the
  * accepted risk: passing it costs a cylinder swap, another purge and a start over. No step is larger than half of the full charge. The probability is that
  * of the response as believed; what it came to on simulated systems stands in the guide of the core module.
- *
- * @param fullCharge full charge of the system, from the plate
- * @param criterion what is judged
- * @param toleranceK half-width of the band, K
- * @param expected response before any step
  */
-public record StepAdvisor(Mass fullCharge, Criterion criterion, double toleranceK, ExpectedResponse expected) {
+public final class StepAdvisor {
     /** No single step is larger than this share of the full charge; our choice, no source. */
     private static final double LARGEST_SHARE = 0.5;
 
-    private static final String BASIS =
-            "Bayesian linear regression over the steps so far; prior: how typical systems answer, our choice";
     private static final NormalDistribution STANDARD = new NormalDistribution(null, 0, 1);
 
-    /** {@inheritDoc} */
-    public StepAdvisor {
-        Parts.required("criterion expected", criterion, expected);
+    private final Mass fullCharge;
+    private final Criterion criterion;
+    private final double toleranceK;
+    private final ExpectedResponse expected;
+
+    private StepAdvisor(Mass fullCharge, Criterion criterion, double toleranceK, ExpectedResponse expected) {
+        Parts.required("fullCharge", fullCharge);
         if (!(fullCharge.kilograms() > 0 && toleranceK > 0 && toleranceK < 1e3)) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
@@ -46,18 +42,39 @@ public record StepAdvisor(Mass fullCharge, Criterion criterion, double tolerance
                     fullCharge,
                     toleranceK));
         }
+        this.fullCharge = fullCharge;
+        this.criterion = criterion;
+        this.toleranceK = toleranceK;
+        this.expected = expected;
     }
 
     /**
-     * Returns an advisor for a unit that nothing was fitted on.
+     * Returns an advisor for a unit that nothing was fitted on: it expects 33.5 K for the whole charge behind an expansion valve and 39 K at a fixed
+     * orifice, with wide doubt; our choice, no source.
      *
      * @param fullCharge full charge, from the plate
      * @param metering metering device
      * @param toleranceK half-width of the band, K
-     * @return the advisor, with {@link ExpectedResponse#typical}
+     * @return the advisor
      */
     public static StepAdvisor typical(Mass fullCharge, MeteringDevice metering, double toleranceK) {
         return new StepAdvisor(fullCharge, metering.judgedBy(), toleranceK, ExpectedResponse.typical(metering));
+    }
+
+    /**
+     * Returns an advisor for a unit whose constants were fitted, which it believes within 15 %.
+     *
+     * @param fullCharge full charge, from the plate
+     * @param metering metering device
+     * @param toleranceK half-width of the band, K
+     * @param constants fitted on this unit; their ratio above 0 for a fixed orifice
+     * @return the advisor
+     * @throws IllegalArgumentException if the constants were not fitted, or the ratio is 0 for a fixed orifice
+     */
+    public static StepAdvisor fitted(
+            Mass fullCharge, MeteringDevice metering, double toleranceK, ChargeEstimate.Constants constants) {
+        return new StepAdvisor(
+                fullCharge, metering.judgedBy(), toleranceK, ExpectedResponse.fitted(metering, constants));
     }
 
     /**
@@ -76,14 +93,14 @@ public record StepAdvisor(Mass fullCharge, Criterion criterion, double tolerance
         LearnedResponse learned = learned(readings, prior);
         double onTarget = onTarget(learned);
         if (now.signal() && inside(now) && onTarget >= limits.confidence()) {
-            return new StepAdvice.Done(onTarget, List.of(standing(now), chance(StepCode.CHANCE_ON_TARGET, onTarget)));
+            return new StepAdvice.Done(onTarget, List.of(StepFindings.standing(criterion, now, toleranceK), StepFindings.chance(StepCode.CHANCE_ON_TARGET, onTarget)));
         }
         StepAnswers answers = new StepAnswers(readings, informative(readings), fullCharge);
         if (answers.none(prior) || answers.tooMuchMoved()) {
-            return new StepAdvice.NotCharge(List.of(of(Severity.FORBIDS, StepCode.NO_ANSWER)));
+            return new StepAdvice.NotCharge(List.of(StepFindings.of(Severity.FORBIDS, StepCode.NO_ANSWER)));
         }
         if (answers.contradictory(prior, learned)) {
-            return new StepAdvice.Blocked(List.of(of(Severity.FORBIDS, StepCode.READINGS_APART), standing(now)));
+            return new StepAdvice.Blocked(List.of(StepFindings.of(Severity.FORBIDS, StepCode.READINGS_APART), StepFindings.standing(criterion, now, toleranceK)));
         }
         double step = learned.largestStepKg(toleranceK, now.repeatabilityK(), limits.risk());
         return bounded(readings, now, learned, step, onTarget, limits);
@@ -108,38 +125,38 @@ public record StepAdvisor(Mass fullCharge, Criterion criterion, double tolerance
             double onTarget,
             StepLimits limits) {
         List<Finding> reasons = new ArrayList<>();
-        reasons.add(standing(now));
-        reasons.add(of(
+        reasons.add(StepFindings.standing(criterion, now, toleranceK));
+        reasons.add(StepFindings.of(
                 Severity.CAUTION,
                 StepCode.RESPONSE,
                 Figure.of("response", learned.kelvinsPerKilogram(), "K/kg"),
                 Figure.of("u", Math.sqrt(learned.responseVariance()), "K/kg"),
                 Figure.of("readings", learned.informativeReadings(), "1")));
         if (!now.signal()) {
-            reasons.add(of(Severity.CAUTION, StepCode.NO_SIGNAL));
+            reasons.add(StepFindings.of(Severity.CAUTION, StepCode.NO_SIGNAL));
         }
         boolean adds = learned.deviationK() < 0;
         boolean turns = turns(readings, adds);
         if (inside(now) && (turns || Math.abs(step) < limits.smallest().kilograms())) {
-            reasons.add(of(Severity.CAUTION, StepCode.WITHIN_BAND));
+            reasons.add(StepFindings.of(Severity.CAUTION, StepCode.WITHIN_BAND));
             return new StepAdvice.Done(onTarget, reasons);
         }
         double most = (adds ? limits.available() : limits.room()).kilograms();
         if (most < limits.smallest().kilograms()) {
-            reasons.add(of(Severity.FORBIDS, adds ? StepCode.SOURCE_SPENT : StepCode.NO_ROOM_FOR_STEP));
+            reasons.add(StepFindings.of(Severity.FORBIDS, adds ? StepCode.SOURCE_SPENT : StepCode.NO_ROOM_FOR_STEP));
             return new StepAdvice.Blocked(reasons);
         }
         double wanted = Math.min(Math.abs(step), LARGEST_SHARE * fullCharge.kilograms());
         double amount = Math.min(Math.max(wanted, limits.smallest().kilograms()), most);
         double passing = learned.passing(adds ? amount : -amount, toleranceK, now.repeatabilityK());
         if (passing > limits.risk() && Math.abs(step) < limits.smallest().kilograms()) {
-            reasons.add(of(Severity.FORBIDS, StepCode.TOO_COARSE));
+            reasons.add(StepFindings.of(Severity.FORBIDS, StepCode.TOO_COARSE));
             return new StepAdvice.Blocked(reasons);
         }
         if (turns) {
-            reasons.add(of(Severity.MUST_BE_SUPPLIED, StepCode.TURNS_ROUND));
+            reasons.add(StepFindings.of(Severity.MUST_BE_SUPPLIED, StepCode.TURNS_ROUND));
         }
-        reasons.add(chance(StepCode.CHANCE_OF_PASSING, passing));
+        reasons.add(StepFindings.chance(StepCode.CHANCE_OF_PASSING, passing));
         return new StepAdvice.Move(
                 adds ? StepAdvice.Direction.ADD : StepAdvice.Direction.REMOVE,
                 Mass.ofKilograms(amount),
@@ -176,22 +193,5 @@ public record StepAdvisor(Mass fullCharge, Criterion criterion, double tolerance
         double spread = Math.sqrt(Math.max(learned.deviationVariance(), 1e-12));
         return STANDARD.cumulativeProbability((toleranceK - learned.deviationK()) / spread)
                 - STANDARD.cumulativeProbability((-toleranceK - learned.deviationK()) / spread);
-    }
-
-    private Finding standing(StepReading now) {
-        double actual = criterion.directionWithCharge() * now.deviationK();
-        return of(
-                Severity.CAUTION,
-                StepCode.OFF_TARGET,
-                Figure.of("off", TemperatureDifference.ofKelvins(actual)),
-                Figure.of("band", TemperatureDifference.ofKelvins(toleranceK)));
-    }
-
-    private static Finding chance(StepCode code, double probability) {
-        return of(Severity.CAUTION, code, Figure.of("probability", probability, "1"));
-    }
-
-    private static Finding of(Severity severity, StepCode code, Figure... figures) {
-        return Finding.of(severity, code, Subject.reading("moved"), figures).citing(BASIS);
     }
 }

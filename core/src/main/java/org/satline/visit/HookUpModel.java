@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.Judgement;
 import org.satline.cylinder.CheckedCylinder;
-import org.satline.cylinder.Provenance;
+import org.satline.filling.Provenance;
 import org.satline.cylinder.Role;
 import org.satline.cylinder.Valve;
 import org.satline.measurement.Place;

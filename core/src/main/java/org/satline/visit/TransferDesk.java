@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.satline.charge.Judgement;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.Cylinder;
-import org.satline.cylinder.Provenance;
+import org.satline.filling.Provenance;
 import org.satline.cylinder.Role;
 import org.satline.cylinder.Valve;
 import org.satline.duty.Holder;

@@ -8,7 +8,7 @@ import org.satline.charge.ChargeLevel;
 import org.satline.charge.Judgement;
 import org.satline.charge.LineMargin;
 import org.satline.cylinder.CheckedCylinder;
-import org.satline.cylinder.FillAssessment;
+import org.satline.filling.FillAssessment;
 import org.satline.cylinder.Room;
 import org.satline.cylinder.VesselStates;
 import org.satline.explanation.Finding;

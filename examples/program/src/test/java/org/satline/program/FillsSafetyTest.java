@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.satline.cylinder.FillAssessor;
+import org.satline.filling.FillAssessor;
 import org.satline.program.fills.FillAnswers;
 
 /** A rule asked for by name does not silence what the law says of the cylinder, and stamps left out are named. */

@@ -2,11 +2,11 @@ package org.satline.program.exercise;
 
 import java.util.List;
 import java.util.Optional;
-import org.satline.cylinder.CylinderStamps;
-import org.satline.cylinder.FillAssessment;
+import org.satline.filling.CylinderStamps;
+import org.satline.filling.FillAssessment;
 import org.satline.cylinder.Refusal;
-import org.satline.cylinder.RuleOutcome.MassLimit;
-import org.satline.cylinder.RuleOutcome.PressureTest;
+import org.satline.filling.RuleOutcome.MassLimit;
+import org.satline.filling.RuleOutcome.PressureTest;
 import org.satline.explanation.Step;
 import org.satline.program.page.Printed;
 import org.satline.quantity.Mass;

@@ -9,7 +9,7 @@ import org.knowm.xchart.style.Styler.YAxisPosition;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 import org.satline.cylinder.ClosedVessel;
 import org.satline.cylinder.VesselCondition;
-import org.satline.cylinder.VesselPoint;
+import org.satline.filling.VesselPoint;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
 import org.satline.program.page.Printed;

@@ -2,7 +2,7 @@ package org.satline.program.pictures;
 
 import java.util.Objects;
 import java.util.Optional;
-import org.satline.cylinder.CylinderStamps;
+import org.satline.filling.CylinderStamps;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;

@@ -1,14 +1,14 @@
 package org.satline.program.visit;
 
 import java.util.Optional;
-import org.satline.cylinder.CylinderStamps;
-import org.satline.cylinder.FillAssessment;
-import org.satline.cylinder.FillAssessment.CandidateOutcome;
-import org.satline.cylinder.FillRule;
+import org.satline.filling.CylinderStamps;
+import org.satline.filling.FillAssessment;
+import org.satline.filling.FillAssessment.CandidateOutcome;
+import org.satline.filling.FillRule;
 import org.satline.cylinder.Refusal;
 import org.satline.cylinder.Room;
-import org.satline.cylinder.RuleOutcome;
-import org.satline.cylinder.RuleOutcome.MassLimit;
+import org.satline.filling.RuleOutcome;
+import org.satline.filling.RuleOutcome.MassLimit;
 import org.satline.program.page.Page;
 import org.satline.program.page.Printed;
 import org.satline.quantity.Mass;

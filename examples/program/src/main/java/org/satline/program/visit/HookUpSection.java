@@ -6,7 +6,7 @@ import org.satline.cylinder.ContentsFinding;
 import org.satline.cylinder.ContentsFinding.Candidate;
 import org.satline.cylinder.Refusal;
 import org.satline.cylinder.VesselCondition;
-import org.satline.cylinder.VesselPoint;
+import org.satline.filling.VesselPoint;
 import org.satline.program.page.Page;
 import org.satline.program.page.Printed;
 import org.satline.transfer.PurgeAction;
