@@ -47,7 +47,7 @@ final class HookUpModel {
     private static final String CYLINDER = "cylinder";
     /** Where no safety group is published the strictest cautions hold. */
     private static final SafetyGroup UNKNOWN_GROUP = SafetyGroup.B3;
-    /** Hoses to the system that nobody described: 1/4 in, plain ends, 5 ft; common practice, no source. */
+    /** Hoses to the system that nobody described: 1/4 in, 5 ft, with a low-loss end at the system; common practice, no source. */
     private static final Length USUAL_BORE = Length.ofMillimetres(4.8);
 
     private static final Length USUAL_LENGTH = Length.ofFeet(5);
@@ -164,7 +164,7 @@ final class HookUpModel {
     }
 
     private static ServiceHose usual(String name) {
-        return new ServiceHose(name, EndFitting.PLAIN_FLARE, EndFitting.PLAIN_FLARE, USUAL_BORE, USUAL_LENGTH);
+        return new ServiceHose(name, EndFitting.SELF_SEALING, EndFitting.PLAIN_FLARE, USUAL_BORE, USUAL_LENGTH);
     }
 
     private HookUpGas gas() {

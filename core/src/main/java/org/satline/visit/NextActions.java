@@ -230,23 +230,26 @@ final class NextActions {
                 move.settlingTime().isZero() ? Duration.ofMinutes(15) : move.settlingTime());
     }
 
-    private static VisitReporter.Decided hold(ActionKind kind, List<Finding> because, List<Finding> unread) {
+    private VisitReporter.Decided hold(ActionKind kind, List<Finding> because, List<Finding> unread) {
         List<Finding> all = Stream.concat(because.stream(), unread.stream())
                 .distinct()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
-        return with(new NextAction.Hold(kind, all), asked(all), all);
+        return with(new NextAction.Hold(kind, all), asked(kind, all), all);
     }
 
     private static VisitReporter.Decided with(NextAction action, List<String> ask, List<Finding> findings) {
         return new VisitReporter.Decided(action, ask, findings);
     }
 
-    private static List<String> asked(List<Finding> findings) {
-        return findings.stream()
-                .filter(each -> each.code() == CommonCode.NOT_GIVEN)
-                .map(each -> each.subject().name())
-                .distinct()
-                .toList();
+    /** What is to be prepared is asked for whatever stands in the way; else only what was not given. */
+    private List<String> asked(ActionKind kind, List<Finding> findings) {
+        return new Asked(connected, desk.plan())
+                .of(
+                        kind == ActionKind.PREPARE
+                                ? findings
+                                : findings.stream()
+                                        .filter(each -> each.code() == CommonCode.NOT_GIVEN)
+                                        .toList());
     }
 }

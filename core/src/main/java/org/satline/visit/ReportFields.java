@@ -54,6 +54,12 @@ public final class ReportFields {
         readThen(report, fields);
         fields.put("ask", items(report.ask().stream().map(FieldValue.Text::new).toList()));
         fields.put("plan", plan(report));
+        noPlan(report, fields);
+        fields.put(
+                "cautions",
+                items(report.leadingCautions().stream()
+                        .map(each -> new FieldValue.Text(each.id()))
+                        .toList()));
         fields.put(
                 "findings",
                 items(report.findings().stream().map(ReportFields::finding).toList()));
@@ -126,18 +132,22 @@ public final class ReportFields {
     }
 
     private static FieldValue plan(VisitReport report) {
-        if (!(report.plan().orElse(null) instanceof HookUpPlan.Planned planned)
-                || report.action() instanceof NextAction.MakeSafe
-                || report.action() instanceof NextAction.Done) {
-            return new FieldValue.Items(List.of());
-        }
         List<FieldValue> acts = new ArrayList<>();
-        for (HookUpPlan.Phase phase : planned.phases()) {
+        for (HookUpPlan.Phase phase : report.actsNow().map(HookUpPlan.Planned::phases).orElse(List.of())) {
             for (Act act : phase.acts()) {
                 acts.add(act(phase, act));
             }
         }
         return new FieldValue.Items(acts);
+    }
+
+    private static void noPlan(VisitReport report, Map<String, FieldValue> fields) {
+        report.noPlan().filter(each -> report.action().kind() == ActionKind.PREPARE).ifPresent(each -> {
+            Map<String, FieldValue> none = new LinkedHashMap<>();
+            none.put("reason", text(each.reason()));
+            none.put("part", text(each.part()));
+            fields.put("noPlan", new FieldValue.Fields(none));
+        });
     }
 
     private static FieldValue act(HookUpPlan.Phase phase, Act act) {
