@@ -185,6 +185,16 @@ public final class Wording {
                 .orElseGet(() -> KeyWords.ofLast(key));
     }
 
+    /** Whether there is a text under a key, in this language or in English. */
+    boolean has(String key) {
+        return find(key).isPresent();
+    }
+
+    /** The name of a field of a visit file, or its path where it has none; one of several cylinders has the names of the only one. */
+    String field(String path) {
+        return subject(Subject.reading(path));
+    }
+
     /**
      * A figure by itself.
      *
@@ -241,7 +251,8 @@ public final class Wording {
 
     private String subject(Subject subject) {
         if (subject.kind() == Subject.Kind.READING) {
-            String key = "field." + subject.name();
+            String path = subject.name().replaceAll("^cylinders\\[\\d+]", "cylinder");
+            String key = "field." + path;
             return find(key).isPresent() ? message(key) : subject.name();
         }
         return subject.name().isEmpty() ? name(subject.kind()) : subject.name();
