@@ -65,11 +65,11 @@ final class Airflows {
     }
 
     private static TemperatureDifference tolerance() {
-        return TemperatureDifference.ofFahrenheitDegrees(PublishedLimits.high("temperature split minus target"));
+        return TemperatureDifference.ofFahrenheitDegrees(PublishedLimits.high("split minus target"));
     }
 
     private static Gate byFlow(OperatingConditions.Airflow airflow) {
-        double least = PublishedLimits.low("airflow per ton of nominal cooling");
+        double least = PublishedLimits.low("airflow per ton");
         double cfmPerTon =
                 airflow.flow().cubicFeetPerMinute() / airflow.nominalCooling().tonsOfRefrigeration();
         return Gate.of(

@@ -12,8 +12,10 @@ public enum ChargeCode implements FindingCode {
     CONSUMERS_RISK,
     /** The producer's risk of JCGM 106: a sound charge is touched. */
     PRODUCERS_RISK,
-    /** No level reaches the wanted probability. */
+    /** No level reaches the wanted probability; a better instrument would decide it. */
     NOT_DECIDED,
+    /** No level reaches the wanted probability, so near to the edge of the band that no instrument decides it. */
+    EDGE_OF_BAND,
     /** Inside the band as read, and more certain only with a better instrument: good enough. */
     GOOD_ENOUGH,
     /** Return wet bulb and condenser air reach a dash of the target-superheat chart. */

@@ -27,6 +27,11 @@ public record ChargeEstimate(double fraction, double standardUncertainty, Step s
     /** Relative doubt of typical constants for a unit on which they were not fitted; our choice. */
     static final double CONSTANT_DOUBT = 0.3;
 
+    private static final String SOURCE_FITTED =
+            "virtual refrigerant charge sensor after Li and Braun, structure; constants fitted on this unit";
+    private static final String SOURCE_TYPICAL =
+            "virtual refrigerant charge sensor after Li and Braun, structure and typical constants from memory";
+
     /** {@inheritDoc} */
     public ChargeEstimate {
         Objects.requireNonNull(step, "step");
@@ -108,10 +113,7 @@ public record ChargeEstimate(double fraction, double standardUncertainty, Step s
                         Figure.of("k_ch", constants.kelvinsPerFraction(), "K"),
                         Figure.of("u", u, "1")),
                 Figure.of("chargeError", fraction, "1"),
-                "virtual refrigerant charge sensor after Li and Braun, structure"
-                        + (constants.fitted()
-                                ? "; constants fitted on this unit"
-                                : " and typical constants from memory"));
+                constants.fitted() ? SOURCE_FITTED : SOURCE_TYPICAL);
         return new ChargeEstimate(fraction, u, step);
     }
 }

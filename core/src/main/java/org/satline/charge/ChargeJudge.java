@@ -22,6 +22,8 @@ import org.satline.quantity.TemperatureDifference;
  * adjusted to hide it. The outcome supports licensed practice and does not replace it.
  */
 public final class ChargeJudge {
+    private static final String MAKERS_SOURCE = "maker's charging data of this system";
+
     private final DecisionRule rule;
     private final Expectations expectations;
 
@@ -145,7 +147,7 @@ public final class ChargeJudge {
                     criterion == Criterion.SUPERHEAT ? "SH_target" : "SC_target",
                     List.of(),
                     Figure.of("target", makers.get()),
-                    "maker's charging data of this system");
+                    MAKERS_SOURCE);
             return new ChargeTarget.Found(
                     criterion, makers.get(), UncertaintyBudget.none(), ChargeTarget.Basis.MAKER, List.of(step));
         }

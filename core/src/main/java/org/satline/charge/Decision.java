@@ -107,7 +107,9 @@ record Decision(
         boolean enough = deviation.level() == ChargeLevel.ON_TARGET && deviation.likeliest() == ChargeLevel.ON_TARGET;
         findings.add(new Finding(
                 enough ? Severity.CAUTION : Severity.FORBIDS,
-                enough ? ChargeCode.GOOD_ENOUGH : ChargeCode.NOT_DECIDED,
+                enough
+                        ? ChargeCode.GOOD_ENOUGH
+                        : deciding.attainable() ? ChargeCode.NOT_DECIDED : ChargeCode.EDGE_OF_BAND,
                 new Subject(Subject.Kind.INSTRUMENT, String.join(", ", deciding.origins())),
                 List.of(Figure.of("share", deciding.largestShare(), "1")),
                 "JCGM 106:2012"));

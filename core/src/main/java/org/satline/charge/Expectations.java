@@ -22,7 +22,7 @@ import org.satline.saturation.SaturationCurve;
 final class Expectations {
     /** A sound system may show a split within the published tolerance, 3 degF either way, taken as limits (JCGM 100:2008, 4.3.7). */
     private static final double SPLIT_DOUBT_K =
-            TemperatureDifference.ofFahrenheitDegrees(PublishedLimits.high("temperature split minus target"))
+            TemperatureDifference.ofFahrenheitDegrees(PublishedLimits.high("split minus target"))
                             .kelvins()
                     / Math.sqrt(3);
 
@@ -72,7 +72,7 @@ final class Expectations {
     public Expectations with(Symptom symptom, double kelvins, double standardUncertaintyK) {
         Objects.requireNonNull(symptom, "symptom");
         if (!(Double.isFinite(kelvins) && standardUncertaintyK >= 0 && standardUncertaintyK < 1e6)) {
-            throw new IllegalArgumentException("expected " + symptom.label() + " " + kelvins + " K with u = "
+            throw new IllegalArgumentException("expected " + symptom.word() + " " + kelvins + " K with u = "
                     + standardUncertaintyK + " K is not usable; give finite numbers");
         }
         Map<Symptom, Value> changed = new EnumMap<>(values);

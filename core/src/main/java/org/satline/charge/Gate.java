@@ -1,6 +1,7 @@
 package org.satline.charge;
 
 import java.util.List;
+import java.util.Set;
 import org.satline.explanation.Coded;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
@@ -18,6 +19,8 @@ import org.satline.quantity.Parts;
  * @param missing paths of the fields of a visit file that would tell; none unless it was not read
  */
 public record Gate(Kind kind, State state, List<Figure> figures, List<String> missing) {
+    private static final Set<Kind> SEVERAL_WAYS = Set.of(Kind.SETTLED, Kind.OUTDOOR_AIR, Kind.AIRFLOW);
+
     /** Conditions, in the order of work. */
     public enum Kind implements Coded {
         /** The readings have settled. */
@@ -66,6 +69,18 @@ public record Gate(Kind kind, State state, List<Figure> figures, List<String> mi
      */
     public boolean blocksUnread() {
         return state == State.NOT_READ && kind != Kind.NAMEPLATE;
+    }
+
+    /**
+     * Key of its text for people: a condition that can be checked in several ways has a text for each.
+     *
+     * @return such as {@code gate.runningTime.met} or, by the first figure, {@code gate.airflow.notMet.split}
+     */
+    public String textKey() {
+        String key = "gate." + kind.word() + "." + state.word();
+        return SEVERAL_WAYS.contains(kind) && !figures.isEmpty()
+                ? key + "." + figures.get(0).name()
+                : key;
     }
 
     /**

@@ -80,7 +80,7 @@ final class Gates {
         Figure least = Figure.of("least", Temperature.ofFahrenheit(PublishedLimits.low("outdoor air")));
         if (conditions.outdoorMinimumMet().isPresent()
                 && !conditions.outdoorMinimumMet().get()) {
-            return Gate.of(Gate.Kind.OUTDOOR_AIR, false, least);
+            return Gate.of(Gate.Kind.OUTDOOR_AIR, false);
         }
         return readings.temperature(Place.OUTDOOR_AIR)
                 .map(air -> Gate.of(
@@ -90,7 +90,7 @@ final class Gates {
                         Figure.of("outdoorAir", air.value()),
                         least))
                 .orElseGet(() -> conditions.outdoorMinimumMet().isPresent()
-                        ? Gate.of(Gate.Kind.OUTDOOR_AIR, true, least)
+                        ? Gate.of(Gate.Kind.OUTDOOR_AIR, true)
                         : Gate.notRead(Gate.Kind.OUTDOOR_AIR, Place.OUTDOOR_AIR.path()));
     }
 

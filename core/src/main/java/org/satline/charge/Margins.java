@@ -31,6 +31,9 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
     /** Relative step of the difference quotient for dT/dp; its error is below 1E-6 of the slope. */
     private static final double STEP = 1e-3;
 
+    private static final String SOURCE_SUPERHEAT = "definition; superheat counts from the dew line";
+    private static final String SOURCE_SUBCOOLING = "definition; subcooling counts from the bubble line";
+
     /** {@inheritDoc} */
     public Margins {
         Parts.required("superheat subcooling", superheat, subcooling);
@@ -86,7 +89,7 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
                                         Figure.of("T_line", line.value()),
                                         Figure.of("T_dew", Temperature.ofKelvins(dewK))),
                                 Figure.of("SH", TemperatureDifference.ofKelvins(superheatK)),
-                                "definition; superheat counts from the dew line")));
+                                SOURCE_SUPERHEAT)));
     }
 
     private static LineMargin subcooling(
@@ -110,7 +113,7 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
                                         Figure.of("T_bubble", Temperature.ofKelvins(bubbleK)),
                                         Figure.of("T_line", line.value())),
                                 Figure.of("SC", TemperatureDifference.ofKelvins(subcoolingK)),
-                                "definition; subcooling counts from the bubble line")));
+                                SOURCE_SUBCOOLING)));
     }
 
     private static double coilPressurePa(Reading<Pressure> pressure, PressureDifference drop, String side) {

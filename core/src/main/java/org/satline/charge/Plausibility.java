@@ -88,16 +88,16 @@ final class Plausibility {
 
     /** Neither coil can stand on the wrong side of its air. */
     private void coils() {
-        condensing.ifPresent(coil -> air(Place.OUTDOOR_AIR)
-                .ifPresent(air -> refuseColder(
-                        coil.dewK(),
-                        air,
-                        coil.dewDoubtK(),
-                        "condensing temperature ",
-                        " is below the air entering the condenser, ",
-                        "; no condenser rejects heat to warmer air: check the gauge, the probe and which refrigerant is in the system",
+        condensing.ifPresent(coil -> air(Place.OUTDOOR_AIR).ifPresent(air -> {
+            if (isColder(coil.dewK(), air, coil.dewDoubtK())) {
+                throw new ImplausibleReadingException(
+                        "condensing temperature " + Temperature.ofKelvins(coil.dewK())
+                                + " is below the air entering the condenser, " + air.value()
+                                + "; no condenser rejects heat to warmer air: check the gauge, the probe and which refrigerant is in the system",
                         coil.field(),
-                        Place.OUTDOOR_AIR.path())));
+                        Place.OUTDOOR_AIR.path());
+            }
+        }));
         evaporating.ifPresent(coil -> air(Place.RETURN_DRY_BULB).ifPresent(air -> {
             double doubtK = doubtK(coil.bubbleDoubtK(), air);
             if (!(coil.bubbleK() <= air.value().kelvins() + doubtK)) {
@@ -113,16 +113,16 @@ final class Plausibility {
 
     private void lines() {
         air(Place.LIQUID_LINE).ifPresent(line -> {
-            air(Place.OUTDOOR_AIR)
-                    .ifPresent(air -> refuseColder(
-                            line.value().kelvins(),
-                            air,
-                            line.standardUncertainty(),
-                            "liquid line ",
-                            " is colder than the air entering the condenser, ",
-                            "; no condenser cools below its air: check which clamp is on which line, and the probe in the air",
+            air(Place.OUTDOOR_AIR).ifPresent(air -> {
+                if (isColder(line.value().kelvins(), air, line.standardUncertainty())) {
+                    throw new ImplausibleReadingException(
+                            "liquid line " + line.value() + " is colder than the air entering the condenser, "
+                                    + air.value()
+                                    + "; no condenser cools below its air: check which clamp is on which line, and the probe in the air",
                             Place.LIQUID_LINE.path(),
-                            Place.OUTDOOR_AIR.path()));
+                            Place.OUTDOOR_AIR.path());
+                }
+            });
             evaporating.ifPresent(coil -> {
                 double doubtK = doubtK(coil.bubbleDoubtK(), line);
                 if (!(line.value().kelvins() >= coil.bubbleK() - doubtK)) {
@@ -171,29 +171,32 @@ final class Plausibility {
     }
 
     private void margins(Margins margins) {
-        margins.superheat()
-                .ifPresent(m -> refuseBelow(
-                        m,
-                        ALLOWANCE_K + BEYOND * m.standardUncertaintyK(),
-                        Place.SUCTION_LINE,
-                        Place.SUCTION_PRESSURE,
-                        "suction line",
-                        "colder than the dew point",
-                        "the clamp, the gauge and which"));
+        margins.superheat().ifPresent(m -> {
+            double doubtK = ALLOWANCE_K + BEYOND * m.standardUncertaintyK();
+            if (!(m.value().kelvins() >= -doubtK)) {
+                throw new ImplausibleReadingException(
+                        "suction line is " + m.value().negated() + " colder than the dew point at its pressure, "
+                                + m.saturation() + ", more than the " + TemperatureDifference.ofKelvins(doubtK)
+                                + " of doubt allow; check the clamp, the gauge and which refrigerant is in the system",
+                        Place.SUCTION_LINE.path(),
+                        Place.SUCTION_PRESSURE.path());
+            }
+        });
         margins.subcooling().ifPresent(m -> {
-            double glide = curve.glide(readings.pressure(Place.LIQUID_PRESSURE)
-                            .orElseThrow()
-                            .value())
-                    .kelvins();
+            Pressure pressure =
+                    readings.pressure(Place.LIQUID_PRESSURE).orElseThrow().value();
             // no liquid is that warm; a mixture with vapour is, up to the dew point: the system is short of refrigerant
-            refuseBelow(
-                    m,
-                    CURVE_K + glide + m.budget().expanded(),
-                    Place.LIQUID_LINE,
-                    Place.LIQUID_PRESSURE,
-                    "liquid line",
-                    "warmer than the bubble point",
-                    "the clamp, the gauge, whether hot gas reaches the liquid port, and which");
+            double doubtK =
+                    CURVE_K + curve.glide(pressure).kelvins() + m.budget().expanded();
+            if (!(m.value().kelvins() >= -doubtK)) {
+                throw new ImplausibleReadingException(
+                        "liquid line is " + m.value().negated() + " warmer than the bubble point at its pressure, "
+                                + m.saturation() + ", more than the " + TemperatureDifference.ofKelvins(doubtK)
+                                + " of doubt allow; check the clamp, the gauge, whether hot gas reaches the liquid port, "
+                                + "and which refrigerant is in the system",
+                        Place.LIQUID_LINE.path(),
+                        Place.LIQUID_PRESSURE.path());
+            }
         });
     }
 
@@ -232,30 +235,7 @@ final class Plausibility {
         return ALLOWANCE_K + BEYOND * Math.hypot(standardUncertaintyK, other.standardUncertainty());
     }
 
-    private static void refuseColder(
-            double kelvins,
-            Reading<Temperature> air,
-            double standardUncertaintyK,
-            String what,
-            String relation,
-            String advice,
-            String... fields) {
-        if (!(kelvins >= air.value().kelvins() - doubtK(standardUncertaintyK, air))) {
-            throw new ImplausibleReadingException(
-                    what + Temperature.ofKelvins(kelvins) + relation + air.value() + advice, fields);
-        }
-    }
-
-    private static void refuseBelow(
-            LineMargin margin, double doubtK, Place line, Place pressure, String what, String relation, String advice) {
-        if (!(margin.value().kelvins() >= -doubtK)) {
-            throw new ImplausibleReadingException(
-                    what + " is " + margin.value().negated() + " " + relation + " at its pressure, "
-                            + margin.saturation() + ", more than the "
-                            + TemperatureDifference.ofKelvins(doubtK) + " of doubt allow; check " + advice
-                            + " refrigerant is in the system",
-                    line.path(),
-                    pressure.path());
-        }
+    private static boolean isColder(double kelvins, Reading<Temperature> air, double standardUncertaintyK) {
+        return !(kelvins >= air.value().kelvins() - doubtK(standardUncertaintyK, air));
     }
 }

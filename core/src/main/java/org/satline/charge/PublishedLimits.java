@@ -25,11 +25,11 @@ final class PublishedLimits {
 
     /** Superheat at which an expansion valve is held to control, K. */
     static double leastValveSuperheatK() {
-        return kelvins(row("superheat with an expansion valve").number("low"));
+        return kelvins(row("valve superheat").number("low"));
     }
 
     static double mostValveSuperheatK() {
-        return kelvins(row("superheat with an expansion valve").number("high"));
+        return kelvins(row("valve superheat").number("high"));
     }
 
     /** Lower limit of an item, in the unit of its row. */

@@ -8,39 +8,28 @@ import org.satline.explanation.Coded;
  */
 public enum Symptom implements Coded {
     /** Evaporating temperature. */
-    EVAPORATING("evaporating temperature", "evaporating", 4, 1.5),
+    EVAPORATING("evaporating", 4, 1.5),
     /** Suction superheat. */
-    SUPERHEAT("superheat", "superheat", 6, 2),
+    SUPERHEAT("superheat", 6, 2),
     /** Condensing temperature over the air entering the condenser. */
-    CONDENSING("condensing temperature over ambient", "condensing", 5, 1.5),
+    CONDENSING("condensing", 5, 1.5),
     /** Liquid subcooling. */
-    SUBCOOLING("subcooling", "subcooling", 4, 1.2),
+    SUBCOOLING("subcooling", 4, 1.2),
     /** Discharge temperature. */
-    DISCHARGE("discharge temperature", "discharge", 10, 3),
+    DISCHARGE("discharge", 10, 3),
     /** Temperature rise of the air over the condenser. */
-    CONDENSER_AIR_RISE("air temperature rise over the condenser", "condenser_air_rise", 3, 1),
+    CONDENSER_AIR_RISE("condenser_air_rise", 3, 1),
     /** Temperature drop of the air over the evaporator. */
-    EVAPORATOR_AIR_DROP("air temperature drop over the evaporator", "evaporator_air_drop", 3, 1);
+    EVAPORATOR_AIR_DROP("evaporator_air_drop", 3, 1);
 
-    private final String label;
     private final String column;
     private final double typicalK;
     private final double noneK;
 
-    Symptom(String label, String column, double typicalK, double noneK) {
-        this.label = label;
+    Symptom(String column, double typicalK, double noneK) {
         this.column = column;
         this.typicalK = typicalK;
         this.noneK = noneK;
-    }
-
-    /**
-     * Name in texts.
-     *
-     * @return for example {@code superheat}
-     */
-    public String label() {
-        return label;
     }
 
     String column() {

@@ -36,7 +36,7 @@ public record DigitalGauge(String name, double percentOfReading, PressureDiffere
      * @return a digital gauge with that limit
      */
     public static DigitalGauge ra32SuctionLine() {
-        return new DigitalGauge("digital gauge, suction line", 0, PressureDifference.ofPsi(3.5));
+        return new DigitalGauge("suction-line digital gauge", 0, PressureDifference.ofPsi(3.5));
     }
 
     /**
@@ -45,7 +45,7 @@ public record DigitalGauge(String name, double percentOfReading, PressureDiffere
      * @return a digital gauge with that limit
      */
     public static DigitalGauge ra32LiquidLine() {
-        return new DigitalGauge("digital gauge, liquid line", 0, PressureDifference.ofPsi(7.0));
+        return new DigitalGauge("liquid-line digital gauge", 0, PressureDifference.ofPsi(7.0));
     }
 
     @Override

@@ -17,7 +17,7 @@ public final class StandardUncertainty {
      * @return u
      */
     public static double ofLimits(double halfWidth) {
-        return notNegative(halfWidth, "half-width of the limits") / Math.sqrt(3);
+        return notNegative(halfWidth, "half-width of limits") / Math.sqrt(3);
     }
 
     /**
@@ -27,7 +27,7 @@ public final class StandardUncertainty {
      * @return u
      */
     public static double ofTriangle(double halfWidth) {
-        return notNegative(halfWidth, "half-width of the triangle") / Math.sqrt(6);
+        return notNegative(halfWidth, "half-width of triangle") / Math.sqrt(6);
     }
 
     /**
@@ -70,7 +70,7 @@ public final class StandardUncertainty {
         for (double reading : readings) {
             squares += (reading - mean) * (reading - mean);
         }
-        return notNegative(Math.sqrt(squares / (readings.length - 1) / readings.length), "spread of the readings");
+        return notNegative(Math.sqrt(squares / (readings.length - 1) / readings.length), "spread of readings");
     }
 
     private static double notNegative(double value, String what) {

@@ -19,6 +19,9 @@ import org.satline.resource.CsvResource;
  */
 public record CopperTube(
         String nominalSize, Temper temper, Length outsideDiameter, Length insideDiameter, boolean fromMemory) {
+    private static final String SOURCE = "ASTM B280";
+    private static final String SOURCE_FROM_MEMORY = "ASTM B280 (wall from memory)";
+
     /** How the tube is delivered; the wall differs. */
     public enum Temper {
         /** Soft, in coils. */
@@ -98,6 +101,6 @@ public record CopperTube(
 
     /** Where the dimensions come from. */
     String source() {
-        return fromMemory ? "ASTM B280 (wall from memory)" : "ASTM B280";
+        return fromMemory ? SOURCE_FROM_MEMORY : SOURCE;
     }
 }

@@ -25,6 +25,8 @@ import org.satline.saturation.SaturationCurve;
  * @param steps the derivation
  */
 public record LineCharge(Mass mass, List<Finding> cautions, List<Step> steps) {
+    private static final String EQUATION_SOURCE = "equation of state of ";
+
     /** {@inheritDoc} */
     public LineCharge {
         Objects.requireNonNull(mass, "mass");
@@ -60,7 +62,7 @@ public record LineCharge(Mass mass, List<Finding> cautions, List<Step> steps) {
      */
     public static Filling liquid(SaturationCurve curve, Temperature temperature) {
         return found(
-                curve.bubbleLiquidDensity(temperature), "rho_l(T) at the bubble point", temperature, curve.source());
+                curve.bubbleLiquidDensity(temperature), "rho_l(T, x = 0)", temperature, curve.source());
     }
 
     /**
@@ -71,7 +73,7 @@ public record LineCharge(Mass mass, List<Finding> cautions, List<Step> steps) {
      * @return the filling
      */
     public static Filling saturatedVapour(SaturationCurve curve, Temperature temperature) {
-        return found(curve.dewVapourDensity(temperature), "rho_v(T) at the dew point", temperature, curve.source());
+        return found(curve.dewVapourDensity(temperature), "rho_v(T, x = 1)", temperature, curve.source());
     }
 
     /**
@@ -90,7 +92,7 @@ public record LineCharge(Mass mass, List<Finding> cautions, List<Step> steps) {
                 Density.ofKilogramsPerCubicMetre(density),
                 "rho(T, p)",
                 temperature,
-                "equation of state of " + model.refrigerant().designation());
+                EQUATION_SOURCE + model.refrigerant().designation());
     }
 
     private static Filling found(Density density, String formula, Temperature temperature, String source) {

@@ -172,7 +172,8 @@ final class NextActions {
             return hold(ActionKind.READ_AGAIN, context, unread);
         }
         List<Finding> because =
-                Stream.concat(context.stream(), move.reasons().stream()).toList();
+                Stream.concat(context.stream(), move.reasons().stream().map(each -> each.as(Severity.CAUTION)))
+                        .toList();
         Permit.Granted granted = (Permit.Granted) permit;
         return with(
                 new NextAction.Move(

@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.satline.charge.Judgement;
+import org.satline.cylinder.Weighing;
 import org.satline.explanation.Coded;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
+import org.satline.explanation.Subject;
 import org.satline.quantity.Parts;
 import org.satline.transfer.Act;
 import org.satline.transfer.HookUpPlan;
@@ -170,7 +172,11 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
     /** Writes the lines of one report. */
     private record Writer(VisitReport report, Wording wording) {
         VisitLines written() {
-            return new VisitLines(top(), plan(), supply(report.ask()), because());
+            List<String> inFull = report.ask().stream()
+                    .map(path -> wording.of(Subject.reading(path)))
+                    .distinct()
+                    .toList();
+            return new VisitLines(top(), plan(), inFull, because());
         }
 
         private List<Line> top() {
@@ -187,12 +193,14 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
             if (action instanceof NextAction.Move move) {
                 addStep(lines, move);
             }
-            add(lines, Topic.HOSE, hose(), 1);
+            if (action.movesNow() || action.kind() == ActionKind.PREPARE) {
+                add(lines, Topic.HOSE, hose(), 1);
+            }
             if (action instanceof NextAction.Move move) {
                 addAfterwards(lines, move.step());
             }
             if (!report.ask().isEmpty()) {
-                add(lines, Topic.SUPPLY, String.join(", ", supply(report.ask())), ROWS_OF_SUPPLY);
+                add(lines, Topic.SUPPLY, String.join(", ", supply()), ROWS_OF_SUPPLY);
             }
             report.leadingCautions().forEach(each -> {
                 String key = "brief.caution." + each.id();
@@ -282,15 +290,24 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
                     lines,
                     Topic.STOP_READING,
                     wording.message(
-                            out ? "visit.stop.out" : "visit.stop.in",
+                            (out ? "visit.stop.out" : "visit.stop.in") + zeroed(),
                             Figure.of("reading", step.stopReading().value())),
                     1);
             add(
                     lines,
                     Topic.NEVER_PASS,
                     wording.message(
-                            out ? "visit.never.out" : "visit.never.in", Figure.of("reading", step.neverPass())),
+                            (out ? "visit.never.out" : "visit.never.in") + zeroed(),
+                            Figure.of("reading", step.neverPass())),
                     1);
+        }
+
+        private String zeroed() {
+            return report.connected()
+                    .flatMap(each -> each.cylinder().weighing())
+                    .filter(Weighing.SinceZero.class::isInstance)
+                    .map(each -> ".zeroed")
+                    .orElse("");
         }
 
         private String hose() {
@@ -352,8 +369,8 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
             return wording.has(key) ? wording.message(key) : name;
         }
 
-        private List<String> supply(List<String> paths) {
-            return paths.stream().map(path -> wording.field(path)).distinct().toList();
+        private List<String> supply() {
+            return report.ask().stream().map(wording::field).distinct().toList();
         }
 
         private List<String> because() {

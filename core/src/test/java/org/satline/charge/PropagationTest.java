@@ -8,6 +8,7 @@ import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;

@@ -11,6 +11,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -36,7 +37,7 @@ class SameVerdictProperties {
         return Refrigerant.blend("nearly pure", Composition.ofMassFractions(mass));
     }
 
-    private static Verdict.Judged judged(
+    private static Deviation judged(
             SaturationCurve curve,
             Pressure suction,
             Temperature suctionLine,
@@ -47,8 +48,15 @@ class SameVerdictProperties {
                 .suction(Reading.of(suction, 3000, "low side"), Reading.of(suctionLine, 0.4, "suction"))
                 .liquid(Reading.of(liquid, 5000, "high side"), Reading.of(liquidLine, 0.4, "liquid"))
                 .build();
-        return (Verdict.Judged) ChargeJudge.judge(
-                curve, readings, ChargeQuestion.of(MeteringDevice.EXPANSION_VALVE, Optional.of(target)));
+        return ChargeJudge.usual()
+                .judge(new ChargeCase(
+                        curve,
+                        readings,
+                        ChargeQuestion.of(MeteringDevice.EXPANSION_VALVE, Optional.of(target)),
+                        OperatingConditions.unknown()))
+                .evidence()
+                .deviation()
+                .orElseThrow();
     }
 
     @Property(tries = 300)
@@ -57,14 +65,14 @@ class SameVerdictProperties {
             @ForAll @DoubleRange(min = 330, max = 420) double liquidPsig,
             @ForAll @DoubleRange(min = 52, max = 60) double suctionLineF,
             @ForAll @DoubleRange(min = 70, max = 100) double liquidLineF) {
-        Verdict.Judged trade = judged(
+        Deviation trade = judged(
                 PURE,
                 Pressure.parse(text("%.1f psig", suctionPsig), SITE),
                 Temperature.parse(text("%.1f degF", suctionLineF)),
                 Pressure.parse(text("%.1f psig", liquidPsig), SITE),
                 Temperature.parse(text("%.1f degF", liquidLineF)),
                 TemperatureDifference.parse("10 degF"));
-        Verdict.Judged si = judged(
+        Deviation si = judged(
                 PURE,
                 Pressure.ofPascals(101325 + PSI * tenths(suctionPsig)),
                 Temperature.ofKelvins((tenths(suctionLineF) + 459.67) / 1.8),
@@ -74,8 +82,8 @@ class SameVerdictProperties {
         assertThat(si.level()).isEqualTo(trade.level());
         // the conversions are exact; what is left is the round-off of some 1e-13 of 300 K over u = 0.4 K
         for (ChargeLevel level : ChargeLevel.values()) {
-            assertThat(si.deviation().probability(level))
-                    .isCloseTo(trade.deviation().probability(level), within(1e-9));
+            assertThat(si.probability(level))
+                    .isCloseTo(trade.probability(level), within(1e-9));
         }
     }
 
@@ -92,11 +100,11 @@ class SameVerdictProperties {
         Temperature suctionLine = Temperature.ofFahrenheit(60);
         Temperature liquidLine = Temperature.ofFahrenheit(liquidLineF);
         TemperatureDifference target = TemperatureDifference.ofKelvins(5.5);
-        Verdict.Judged pure = judged(PURE, suction, suctionLine, liquid, liquidLine, target);
-        Verdict.Judged nearly = judged(NEARLY_PURE, suction, suctionLine, liquid, liquidLine, target);
+        Deviation pure = judged(PURE, suction, suctionLine, liquid, liquidLine, target);
+        Deviation nearly = judged(NEARLY_PURE, suction, suctionLine, liquid, liquidLine, target);
         for (ChargeLevel level : ChargeLevel.values()) {
-            assertThat(nearly.deviation().probability(level))
-                    .isCloseTo(pure.deviation().probability(level), within(7e-4));
+            assertThat(nearly.probability(level))
+                    .isCloseTo(pure.probability(level), within(7e-4));
         }
     }
 

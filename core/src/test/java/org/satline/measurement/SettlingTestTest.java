@@ -2,6 +2,7 @@ package org.satline.measurement;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -29,6 +30,20 @@ class SettlingTestTest {
         // an exponential approach is moving early and settled late
         assertThat(test.apply(series(20, t -> 5 * Math.exp(-t / 4)))).isInstanceOf(SettlingTest.Moving.class);
         assertThat(test.apply(series(80, t -> 5 * Math.exp(-t / 4)))).isInstanceOf(SettlingTest.Settled.class);
+    }
+
+    /** A straight line has the slope that it was given and no spread; the window holds eleven readings of half a minute each. */
+    @Test
+    void tellsSlopeSpreadAndMean() {
+        SettlingTest.Outcome outcome = SettlingTest.forLineTemperatures().apply(series(20, t -> 5 + 0.1 * t));
+        assertThat(outcome).isInstanceOfSatisfying(SettlingTest.Moving.class, moving -> {
+            assertThat(moving.slopePerMinute()).isCloseTo(0.1, within(1e-12));
+            assertThat(moving.spread()).isCloseTo(0, within(1e-12));
+        });
+        assertThat(SettlingTest.forLineTemperatures().apply(series(20, t -> 5)))
+                .isEqualTo(new SettlingTest.Settled(5, 0, 0));
+        assertThat(SettlingTest.forLineTemperatures().apply(series(5, t -> 5)))
+                .isEqualTo(new SettlingTest.TooShort(300, 5, 5));
     }
 
     @Test

@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.satline.charge.Fault;
-import org.satline.charge.FaultRanking;
 import org.satline.charge.MeteringDevice;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
@@ -43,7 +42,7 @@ class PublishedSignaturesReferenceTest {
     @TestFactory
     Stream<DynamicTest> eachReadingMovesAsPublished() {
         return CsvResource.read(
-                        FaultRanking.class,
+                        Fault.class,
                         "fault-signatures.csv",
                         Stream.of(Stream.of("metering", "fault"), SYMPTOMS.stream(), Stream.of("source"))
                                 .flatMap(s -> s)

@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.satline.charge.MeteringDevice;
+import org.satline.measurement.Place;
 import org.satline.quantity.Mass;
 import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.Pressure;
@@ -186,7 +187,7 @@ class SimulatedSystemTest {
         SimulatedSystem system = Systems.typical("R-410A", MeteringDevice.EXPANSION_VALVE);
         SteadyState state = Systems.at(system, 1, ImposedFault.none());
         assertThat(state.exactReadings(AirConditions.rated())
-                        .liquidLine()
+                        .temperature(Place.LIQUID_LINE)
                         .orElseThrow()
                         .value())
                 .isEqualTo(state.liquidLine());

@@ -8,16 +8,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.satline.equilibrium.FluidModel;
+import org.satline.explanation.Finding;
 import org.satline.quantity.Length;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
+import org.satline.quantity.Volume;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.step.CopperTube.Temper;
-import org.satline.transfer.EndFitting;
-import org.satline.transfer.Hose;
 
 class LineChargeTest {
     private static final Refrigerant R134A = Catalogue.standard().find("R-134a");
@@ -75,7 +75,7 @@ class LineChargeTest {
         CopperTube large = CopperTube.of("5/8", Temper.ANNEALED);
         LineCharge extra = LineCharge.additional(small, liquid, large, vapour, Length.ofMetres(5), Length.ofMetres(15));
         assertThat(extra.mass().kilograms()).isCloseTo(0.562 + 0.0226, within(0.001)); // the two tests above
-        assertThat(extra.cautions().get(0).text()).contains("maker");
+        assertThat(extra.cautions()).extracting(Finding::code).containsExactly(StepCode.MAKERS_FIGURE_FIRST);
         assertThatThrownBy(() ->
                         LineCharge.additional(small, liquid, large, vapour, Length.ofMetres(15), Length.ofMetres(5)))
                 .hasMessageContaining("nothing is added");
@@ -90,9 +90,9 @@ class LineChargeTest {
 
     @Test
     void aHoseHoldsLiquidToo() {
-        Hose hose = new Hose(
-                EndFitting.PLAIN_FLARE, EndFitting.SELF_SEALING, Length.ofMillimetres(4.8), Length.ofMetres(1.5));
-        LineCharge charge = LineCharge.of(hose.volume(), LineCharge.liquid(CURVE, Temperature.ofCelsius(40)));
+        // 4.8 mm bore, 1.5 m long
+        Volume hose = Volume.ofCubicMetres(Math.PI / 4 * 0.0048 * 0.0048 * 1.5);
+        LineCharge charge = LineCharge.of(hose, LineCharge.liquid(CURVE, Temperature.ofCelsius(40)));
         assertThat(charge.mass().grams()).isCloseTo(31.1, within(0.1)); // 0.027143 L over 0.0008720 m3/kg
     }
 }

@@ -18,6 +18,10 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.satline.charge.ChargeLevel;
+import org.satline.charge.Fault;
+import org.satline.charge.Gate;
+import org.satline.measurement.Place;
 import org.satline.duty.TransferRules;
 import org.satline.explanation.Coded;
 import org.satline.explanation.FindingCode;
@@ -76,6 +80,17 @@ class TextsTest {
                 .keySet();
     }
 
+    /** Condition and state, such as {@code airflow.notMet}. */
+    private static Set<String> gates() {
+        Set<String> words = new TreeSet<>();
+        for (Gate.Kind kind : Gate.Kind.values()) {
+            for (Gate.State state : Gate.State.values()) {
+                words.add(kind.word() + "." + state.word());
+            }
+        }
+        return words;
+    }
+
     private static Set<String> keysUnder(String prefix) {
         return ENGLISH.keys().stream()
                 .filter(key -> key.startsWith(prefix))
@@ -111,6 +126,21 @@ class TextsTest {
     }
 
     @Test
+    void everyStateOfAConditionAndEveryFaultHaveATextThatSaysWhatToDo() {
+        assertThat(keysUnder("gate.")).containsAll(gates());
+        for (Fault fault : Fault.values()) {
+            assertThat(ENGLISH.find("charge.faultAdvice." + fault.word())).isPresent();
+            assertThat(ENGLISH.find("word." + fault.word())).isPresent();
+        }
+        for (ChargeLevel level : ChargeLevel.values()) {
+            assertThat(ENGLISH.find("charge.levelAdvice." + level.word())).isPresent();
+        }
+        for (Place place : Place.values()) {
+            assertThat(ENGLISH.find("field." + place.path())).isPresent();
+        }
+    }
+
+    @Test
     void everyTextIsUsed() {
         Set<String> used = new TreeSet<>();
         constantsOf(Coded.class).map(TextsTest::nameKey).forEach(used::add);
@@ -123,6 +153,9 @@ class TextsTest {
                     || switch (parts[0]) {
                         case "finding" -> codes.contains(parts[1].split("\\.", 2)[0]);
                         case "step" -> WRITTEN.contains(parts[1]);
+                        case "gate" -> gates().stream().anyMatch(gate -> (parts[1] + ".").startsWith(gate + "."));
+                        case "charge" ->
+                            used.contains(key.replace("faultAdvice", "fault").replace("levelAdvice", "chargeLevel"));
                         case "rule" ->
                             data(TransferRules.class, "transfer-rules.csv", "name", "citation", "text", "confirmation")
                                     .containsKey(parts[1]);

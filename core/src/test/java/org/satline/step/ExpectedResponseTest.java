@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.step;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -8,6 +8,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.satline.charge.ChargeEstimate;
+import org.satline.charge.MeteringDevice;
+import org.satline.quantity.Mass;
 
 /** The response before any step; constants of Li and Braun from memory. */
 class ExpectedResponseTest {
@@ -27,6 +30,9 @@ class ExpectedResponseTest {
                         ExpectedResponse.fitted(MeteringDevice.EXPANSION_VALVE, ChargeEstimate.Constants.typical(5.6)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("fitted on this unit");
+        assertThatThrownBy(() -> StepAdvisor.fitted(
+                        Mass.ofKilograms(3), MeteringDevice.EXPANSION_VALVE, 1, ChargeEstimate.Constants.typical(5.6)))
+                .isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> ExpectedResponse.fitted(
                         MeteringDevice.FIXED_ORIFICE, new ChargeEstimate.Constants(0, 30, true)))
                 .isInstanceOf(IllegalArgumentException.class)

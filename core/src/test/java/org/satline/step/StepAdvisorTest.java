@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.step;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -9,7 +9,13 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
+import org.satline.charge.MeteringDevice;
+import org.satline.explanation.Finding;
+import org.satline.explanation.FindingCode;
 import org.satline.quantity.Mass;
+import org.satline.wording.Language;
+import org.satline.quantity.UnitSystem;
+import org.satline.wording.Wording;
 
 /** The advice step by step, and its bounds. */
 class StepAdvisorTest {
@@ -23,23 +29,34 @@ class StepAdvisorTest {
         return new StepReading(kg, deviationK, 0.2, true);
     }
 
+    private static final Wording WORDING = Wording.of(Language.ENGLISH, UnitSystem.US);
+
+    /** What is found, all of which can be put into words. */
+    private static List<FindingCode> codes(StepAdvice advice) {
+        advice.reasons().forEach(reason -> assertThat(WORDING.lacking(reason)).isEmpty());
+        return advice.reasons().stream().map(Finding::code).toList();
+    }
+
     @Test
     void saysSoWhereItStartsWithoutASignal() {
         StepAdvice first = ADVISOR.next(List.of(new StepReading(0, -5.6, 0.2, false)), AMPLE);
         assertThat(first).isInstanceOf(StepAdvice.Move.class);
-        assertThat(first.reasons().toString()).contains("stands at zero");
+        assertThat(codes(first)).contains(StepCode.OFF_TARGET, StepCode.RESPONSE, StepCode.NO_SIGNAL);
     }
 
     @Test
     void stopsOnTarget() {
-        assertThat(ADVISOR.next(List.of(reading(0, 0.3)), AMPLE)).isInstanceOf(StepAdvice.Done.class);
+        StepAdvice advice = ADVISOR.next(List.of(reading(0, 0.3)), AMPLE);
+        assertThat(advice).isInstanceOf(StepAdvice.Done.class);
+        assertThat(codes(advice)).containsExactly(StepCode.OFF_TARGET, StepCode.CHANCE_ON_TARGET);
     }
 
     @Test
     void saysSoWhenTheAnswerContradictsACharge() {
         // 0.4 kg of 3 kg should have moved subcooling by some 4 K; it did not move
-        assertThat(ADVISOR.next(List.of(reading(0, 6), reading(-0.2, 6.1), reading(-0.4, 6.0)), AMPLE))
-                .isInstanceOf(StepAdvice.NotCharge.class);
+        StepAdvice advice = ADVISOR.next(List.of(reading(0, 6), reading(-0.2, 6.1), reading(-0.4, 6.0)), AMPLE);
+        assertThat(advice).isInstanceOf(StepAdvice.NotCharge.class);
+        assertThat(codes(advice)).containsExactly(StepCode.NO_ANSWER);
         List<StepReading> pinned = new ArrayList<>();
         for (int i = 0; i <= 4; i++) {
             pinned.add(new StepReading(0.4 * i, -5.6, 0.2, false));
@@ -65,9 +82,10 @@ class StepAdvisorTest {
     @Test
     void asksForAnotherReadingWhereTheReadingsDoNotBelongTogether() {
         // 24 K for 0.14 kg is 180 K/kg, where some 10 K/kg are expected
-        assertThat(ADVISOR.next(
-                        List.of(new StepReading(0, 28, 1.2, true), new StepReading(-0.14, 3.4, 1.2, true)), AMPLE))
-                .isInstanceOf(StepAdvice.Blocked.class);
+        StepAdvice advice = ADVISOR.next(
+                List.of(new StepReading(0, 28, 1.2, true), new StepReading(-0.14, 3.4, 1.2, true)), AMPLE);
+        assertThat(advice).isInstanceOf(StepAdvice.Blocked.class);
+        assertThat(codes(advice)).contains(StepCode.READINGS_APART);
         // the same mass read 6 K apart
         assertThat(ADVISOR.next(
                         List.of(new StepReading(-0.14, -2.8, 1.2, true), new StepReading(-0.14, 3.4, 1.2, true)),
@@ -90,13 +108,25 @@ class StepAdvisorTest {
 
     @Test
     void avoidsTurningRoundInsideTheBand() {
-        assertThat(ADVISOR.next(List.of(reading(0, 6), reading(-0.6, -1.5)), AMPLE))
-                .isInstanceOf(StepAdvice.Done.class);
+        StepAdvice inside = ADVISOR.next(List.of(reading(0, 6), reading(-0.6, -1.5)), AMPLE);
+        assertThat(inside).isInstanceOf(StepAdvice.Done.class);
         StepAdvice outside = ADVISOR.next(List.of(reading(0, 6), reading(-0.6, -4)), AMPLE);
         assertThat(outside).isInstanceOfSatisfying(StepAdvice.Move.class, move -> {
             assertThat(move.changesDirection()).isTrue();
             assertThat(move.direction()).isEqualTo(StepAdvice.Direction.ADD);
         });
+        assertThat(codes(outside)).contains(StepCode.TURNS_ROUND, StepCode.CHANCE_OF_PASSING);
+    }
+
+    @Test
+    void saysWhatStandsInTheWayOfAStep() {
+        StepLimits none = StepLimits.usual(Mass.ofGrams(5), Mass.ofGrams(5), Mass.ofGrams(10));
+        assertThat(codes(ADVISOR.next(List.of(reading(0, 6)), none))).contains(StepCode.NO_ROOM_FOR_STEP);
+        assertThat(codes(ADVISOR.next(List.of(reading(0, -6)), none))).contains(StepCode.SOURCE_SPENT);
+        StepLimits coarse = StepLimits.usual(Mass.ofKilograms(20), Mass.ofKilograms(20), Mass.ofKilograms(1));
+        StepAdvice advice = ADVISOR.next(List.of(reading(0, 3)), coarse);
+        assertThat(advice).isInstanceOf(StepAdvice.Blocked.class);
+        assertThat(codes(advice)).contains(StepCode.TOO_COARSE);
     }
 
     @Property(tries = 500)
@@ -113,6 +143,7 @@ class StepAdvisorTest {
         } else {
             assertThat(advice).isInstanceOf(StepAdvice.Blocked.class);
             assertThat(roomKg).isLessThan(0.01);
+            assertThat(codes(advice)).contains(high ? StepCode.NO_ROOM_FOR_STEP : StepCode.SOURCE_SPENT);
         }
     }
 
