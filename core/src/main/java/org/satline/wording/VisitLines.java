@@ -189,7 +189,7 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
             if (action instanceof NextAction.Hold) {
                 addReasons(lines);
             }
-            add(lines, Topic.LEVEL, level(), 1);
+            add(lines, Topic.LEVEL, level(), 2);
             if (action instanceof NextAction.Move move) {
                 addStep(lines, move);
             }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import org.satline.charge.Gate;
 import org.satline.explanation.Coded;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
@@ -106,6 +107,21 @@ public final class Wording {
         names.remove("subject");
         finding.figures().forEach(figure -> names.remove(figure.name()));
         return names;
+    }
+
+    /**
+     * A condition of judging a charge in words: what was checked and how it stands.
+     *
+     * @param gate the condition
+     * @return one line, never empty
+     */
+    public String of(Gate gate) {
+        Parts.required("gate", gate);
+        String key = "gate." + gate.kind().word() + "." + gate.state().word();
+        String special = gate.figures().isEmpty()
+                ? key
+                : key + "." + gate.figures().get(0).name();
+        return message(has(special) ? special : key, gate.figures().toArray(Figure[]::new));
     }
 
     /**
