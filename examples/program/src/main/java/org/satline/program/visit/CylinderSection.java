@@ -11,6 +11,7 @@ import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.filling.FillAssessment.CandidateOutcome;
+import org.satline.filling.Jurisdiction;
 import org.satline.filling.RuleOutcome;
 import org.satline.filling.VesselPoint;
 import org.satline.program.page.Block;
@@ -87,7 +88,8 @@ final class CylinderSection {
     }
 
     private static boolean isAsked(CheckedCylinder checked, RuleOutcome outcome) {
-        return checked.fill().answers().question().rules().contains(outcome.rule());
+        Jurisdiction rules = checked.fill().answers().question().jurisdiction();
+        return rules.rules().contains(outcome.rule()) || rules.forRecovered().contains(outcome.rule());
     }
 
     private Optional<String> answer(RuleOutcome outcome) {
