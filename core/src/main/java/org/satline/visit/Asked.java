@@ -1,13 +1,17 @@
 package org.satline.visit;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.satline.cylinder.CheckedCylinder;
+import org.satline.cylinder.CylinderCode;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Finding;
 import org.satline.explanation.FindingCode;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Subject;
+import org.satline.filling.FillingCode;
 import org.satline.transfer.HookUpPlan;
 import org.satline.transfer.PlanPart;
 import org.satline.transfer.TransferCode;
@@ -15,34 +19,45 @@ import org.satline.transfer.TransferCode;
 /** The fields of a visit file that are to be supplied or changed before the reasons to hold are gone. */
 record Asked(Optional<CheckedCylinder> connected, Optional<HookUpPlan> plan) {
     private static final String CYLINDER = "cylinder";
+    private static final String HOSES = "hoses";
+    /** The field of the cylinder whose other value would take the reason away. */
+    private static final Map<FindingCode, String> PARTS = Map.ofEntries(
+            Map.entry(TransferCode.HOSE_NOT_PURGED, HOSES),
+            Map.entry(TransferCode.HOSE_CANNOT_BE_PURGED, HOSES),
+            Map.entry(TransferCode.HOSE_UNKNOWN, HOSES),
+            Map.entry(TransferCode.WRONG_PORT, HOSES),
+            Map.entry(TransferCode.TRAPPED_LIQUID, HOSES),
+            Map.entry(TransferCode.BACKFLOW, "pressure"),
+            Map.entry(TransferCode.TOO_CLOSE_TO_CALL, "pressure"),
+            Map.entry(TransferCode.WRONG_PHASE, "valve"),
+            Map.entry(CylinderCode.BELOW_TARE, "scaleReading"),
+            Map.entry(CylinderCode.WEIGHT_MISFITS_PRESSURE, "scaleReading"),
+            Map.entry(CylinderCode.NOT_AT_REST, "atRest"),
+            Map.entry(CylinderCode.WARMER_THAN_WARMEST, "warmest"),
+            Map.entry(FillingCode.TARE_MISFITS_CAPACITY, "waterCapacity"),
+            Map.entry(FillingCode.MARK_IMPOSSIBLE, "specification"));
 
     List<String> of(List<Finding> findings) {
         return findings.stream()
                 .filter(each -> each.severity() != Severity.CAUTION)
-                .flatMap(each -> of(each).stream())
+                .flatMap(this::of)
                 .distinct()
                 .toList();
     }
 
-    private Optional<String> of(Finding finding) {
+    private Stream<String> of(Finding finding) {
         FindingCode code = finding.code();
         if (code == CommonCode.NOT_GIVEN) {
-            return Optional.of(finding.subject().name());
-        } else if (code == TransferCode.HOSE_NOT_PURGED) {
-            return Optional.empty(); // the plan says what to do
-        } else if (code == TransferCode.HOSE_CANNOT_BE_PURGED) {
-            return Optional.of(plan.orElse(null) instanceof HookUpPlan.NoPlan none ? of(none.part()) : part("hoses"));
-        } else if (code == TransferCode.HOSE_UNKNOWN
-                || code == TransferCode.WRONG_PORT
-                || code == TransferCode.TRAPPED_LIQUID) {
-            return Optional.of(part("hoses"));
-        } else if (code == TransferCode.BACKFLOW || code == TransferCode.TOO_CLOSE_TO_CALL) {
-            return Optional.of(part("pressure"));
-        } else if (code == TransferCode.WRONG_PHASE) {
-            return Optional.of(part("valve"));
+            return Stream.of(finding.subject().name());
+        } else if (code == TransferCode.HOSE_CANNOT_BE_PURGED && plan.orElse(null) instanceof HookUpPlan.NoPlan none) {
+            return Stream.of(part(HOSES), of(none.part()));
+        }
+        String part = PARTS.get(code);
+        if (part != null) {
+            return Stream.of(part(part));
         }
         boolean ofCylinder = finding.subject().kind() == Subject.Kind.CYLINDER || code instanceof TransferCode;
-        return ofCylinder ? Optional.of(field(finding)) : Optional.empty();
+        return ofCylinder ? Stream.of(field(finding)) : Stream.empty();
     }
 
     /** Another cylinder, or what is stamped on it, read again. */
@@ -64,7 +79,7 @@ record Asked(Optional<CheckedCylinder> connected, Optional<HookUpPlan> plan) {
             case RECOVERY_MACHINE -> "recoveryMachine";
             case MANIFOLD -> "manifold";
             case CORE_TOOL -> "ports";
-            case SHUT_OFF_AT_PORT, OTHER_HOSE, REGULATOR -> part("hoses");
+            case SHUT_OFF_AT_PORT, OTHER_HOSE, REGULATOR -> part(HOSES);
             case COLD_CYLINDER, OTHER_CYLINDER -> part("name");
             case WARM_SOURCE -> part("temperature");
             case RUNNING_SYSTEM -> "conditions.running";

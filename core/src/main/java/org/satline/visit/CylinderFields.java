@@ -149,10 +149,6 @@ final class CylinderFields {
 
     private static Optional<Weighing> weighing(FieldReader fields, Instruments with) {
         if (!fields.has("scaleReading")) {
-            if (fields.has("grossBefore")) {
-                throw fields.refused(
-                        "scaleReading", "is missing; grossBefore says that the scale was zeroed after hook-up");
-            }
             return Optional.empty();
         }
         WeighingScale scale = with.scale()

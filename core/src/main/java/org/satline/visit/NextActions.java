@@ -91,11 +91,30 @@ final class NextActions {
         if (advice.orElse(null) instanceof StepAdvice.NotCharge not) {
             return hold(ActionKind.MEND_FIRST, not.reasons(), List.of());
         }
+        if (isColdLineUnproved()) {
+            Finding outdoor =
+                    Finding.of(Severity.MUST_BE_SUPPLIED, CommonCode.NOT_GIVEN, Subject.reading(Place.OUTDOOR_AIR.path()));
+            return hold(
+                    ActionKind.READ_AGAIN,
+                    Stream.concat(Stream.of(outdoor), judged.stream()).toList(),
+                    unread());
+        }
         ChargeLevel level = ((Judgement.Decided) judgement).level();
         if (level == ChargeLevel.ON_TARGET) {
-            return with(new NextAction.Done(judged), List.of(), judged);
+            return done(judged);
         }
         return moving(level == ChargeLevel.HIGH ? Direction.OUT : Direction.IN, judged);
+    }
+
+    /** A liquid line colder than the return air is right in cold weather alone, and the weather was not read. */
+    private boolean isColdLineUnproved() {
+        Optional<Temperature> line =
+                visit.readings().temperature(Place.LIQUID_LINE).map(Reading::value);
+        Optional<Temperature> room =
+                visit.readings().temperature(Place.RETURN_DRY_BULB).map(Reading::value);
+        return visit.readings().temperature(Place.OUTDOOR_AIR).isEmpty()
+                && line.isPresent()
+                && room.filter(air -> line.get().kelvins() < air.kelvins()).isPresent();
     }
 
     private List<Finding> dangers() {
@@ -164,7 +183,7 @@ final class NextActions {
         }
         if (!(advice.orElse(null) instanceof StepAdvice.Move move)) {
             return advice.orElse(null) instanceof StepAdvice.Done done
-                    ? with(new NextAction.Done(done.reasons()), List.of(), context)
+                    ? done(Stream.concat(done.reasons().stream(), context.stream()).toList())
                     : hold(ActionKind.READ_AGAIN, context, unread);
         }
         boolean turned = (move.direction() == StepAdvice.Direction.REMOVE) != (direction == Direction.OUT);
@@ -229,6 +248,15 @@ final class NextActions {
                         : permit.flow().from().kind(),
                 permit.flow().medium(),
                 move.settlingTime().isZero() ? Duration.ofMinutes(15) : move.settlingTime());
+    }
+
+    /** What was not read is asked for, and leaves it done. */
+    private VisitReporter.Decided done(List<Finding> because) {
+        List<Finding> unread = unread();
+        return with(
+                new NextAction.Done(because),
+                asked(ActionKind.DONE, unread),
+                Stream.concat(because.stream(), unread.stream()).distinct().toList());
     }
 
     private VisitReporter.Decided hold(ActionKind kind, List<Finding> because, List<Finding> unread) {

@@ -134,6 +134,16 @@ final class TransferDesk {
                         CommonCode.NOT_GIVEN,
                         Subject.reading(each.cylinder().path("provenance"))));
             }
+            // of a source that may be refilled the date was to be read before it was filled
+            if (direction == Direction.IN
+                    && each.cylinder().role() == Role.SOURCE
+                    && each.cylinder().stamps().retestDue().isEmpty()
+                    && !disposable) {
+                found.add(Finding.of(
+                        Severity.MUST_BE_SUPPLIED,
+                        CommonCode.NOT_GIVEN,
+                        Subject.reading(each.cylinder().path("retestDue"))));
+            }
             if (visit.hookUp().hoses().isEmpty()) {
                 found.add(Finding.of(
                         Severity.MUST_BE_SUPPLIED,
