@@ -2,12 +2,12 @@ package org.satline.program.exercise;
 
 import java.util.List;
 import java.util.Optional;
-import org.satline.cylinder.Refusal;
-import org.satline.explanation.Step;
 import org.satline.filling.CylinderStamps;
 import org.satline.filling.FillAssessment;
+import org.satline.cylinder.Refusal;
 import org.satline.filling.RuleOutcome.MassLimit;
 import org.satline.filling.RuleOutcome.PressureTest;
+import org.satline.explanation.Step;
 import org.satline.program.page.Printed;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;

@@ -7,17 +7,21 @@ import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.Styler.YAxisPosition;
 import org.knowm.xchart.style.markers.SeriesMarkers;
+import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.ClosedVessel;
 import org.satline.cylinder.VesselCondition;
+import org.satline.filling.VesselPoint;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
-import org.satline.filling.VesselPoint;
 import org.satline.program.page.Printed;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
+import org.satline.quantity.UnitSystem;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.visit.VisitReport;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 /** Pressure and liquid level of a closed cylinder against its temperature. */
 public final class CylinderPicture {
@@ -34,7 +38,7 @@ public final class CylinderPicture {
     private final ClosedVessel vessel;
     private final double lowK;
     private final double highK;
-    private final double endK;
+    private final Wording words;
 
     private CylinderPicture(SaturationCurve curve, FilledCylinder cylinder, PictureUnits units) {
         this.curve = curve;
@@ -44,7 +48,7 @@ public final class CylinderPicture {
         this.vessel = ClosedVessel.of(model, cylinder.volume(), cylinder.contents());
         this.lowK = Math.max(COLDEST_K, model.minTemperatureK() + 1e-6);
         this.highK = WARMEST_K;
-        this.endK = model.maxTemperatureK();
+        this.words = Wording.of(Language.ENGLISH, units == PictureUnits.SI ? UnitSystem.SI : UnitSystem.US);
     }
 
     /**
@@ -69,8 +73,8 @@ public final class CylinderPicture {
      */
     public static Optional<Picture> of(VisitReport visit, PictureUnits units) {
         return FilledCylinder.of(visit)
-                .flatMap(cylinder -> visit.hookUp()
-                        .flatMap(hookUp -> hookUp.cylinder().holding())
+                .flatMap(cylinder -> visit.connected()
+                        .flatMap(CheckedCylinder::holds)
                         .map(held -> of(SaturationCurves.of(held), cylinder, units)));
     }
 
@@ -81,9 +85,7 @@ public final class CylinderPicture {
         for (VesselCondition each : all) {
             double t = units.temperature(each.temperature().kelvins());
             pressure.add(t, units.pressure(each.pressure().pascals()));
-            if (each.temperature().kelvins() <= endK) { // beyond it nothing can be told apart as liquid
-                level.add(t, 100 * each.liquidVolumeFraction());
-            }
+            each.liquidVolumeFraction().ifPresent(share -> level.add(t, 100 * share));
         }
         if (pressure.isEmpty()) {
             throw new IllegalArgumentException(
@@ -129,7 +131,7 @@ public final class CylinderPicture {
                         && !each.cautions().isEmpty())
                 .reduce((first, last) -> last)
                 .ifPresent(warmest -> warmest.cautions()
-                        .forEach(caution -> notes.add("CAUTION: " + caution.text() + " [" + caution.basis() + "]")));
+                        .forEach(caution -> notes.add("CAUTION: " + words.of(caution) + " [" + caution.basis() + "]")));
         notes.add(
                 "CAUTION: this shows how the contents behave; what may go in is for the fill rules, the marks on the cylinder and local codes to say.");
         return new Picture(chart, String.join(" ", notes), Sources.notes(curve, notes));
@@ -181,11 +183,14 @@ public final class CylinderPicture {
         double p = units.pressure(condition.pressure().pascals());
         Look.marks(chart, "now", Points.of(t, p), SeriesMarkers.DIAMOND, Look.RUST);
         notes.add(Printed.figure(
-                "Now, at %.1f %s: %s, liquid fills %.0f %%.",
+                "Now, at %.1f %s: %s%s.",
                 t,
                 units.temperatureUnit(),
                 units.pressureText(condition.pressure().pascals()),
-                100 * condition.liquidVolumeFraction()));
+                condition
+                        .liquidVolumeFraction()
+                        .map(share -> Printed.figure(", liquid fills %.0f %%", 100 * share))
+                        .orElse("")));
     }
 
     private void liquidFull(XYChart chart, double top, List<String> notes) {
@@ -219,6 +224,6 @@ public final class CylinderPicture {
             return Printed.figure(
                     "already at %.1f %s", units.temperature(always.coldest().kelvins()), units.temperatureUnit());
         }
-        return "nowhere: " + ((VesselPoint.Never) point).reason();
+        return "nowhere up to " + words.of(((VesselPoint.Never) point).bound());
     }
 }
