@@ -135,6 +135,13 @@ final class TransferDesk {
                     && !disposable) {
                 found.add(notGiven(each.cylinder().path("provenance")));
             }
+            // of a source that may be refilled the date was to be read before it was filled
+            if (direction == Direction.IN
+                    && each.cylinder().role() == Role.SOURCE
+                    && each.cylinder().stamps().retestDue().isEmpty()
+                    && !disposable) {
+                found.add(notGiven(each.cylinder().path("retestDue")));
+            }
             boolean used = each.cylinder().provenance().filter(Provenance::isUsed).isPresent();
             if (direction == Direction.IN && used) {
                 owners(each).map(TransferDesk::notGiven).forEach(found::add);
