@@ -296,7 +296,8 @@ final class PlanFlows {
     /** Through a standing pump air comes in, where that does no harm. */
     private boolean airDrawn(int g, int highest, boolean more) {
         for (int v = 0; v < volumes; v++) {
-            if (group[v] == g && state.holdsRefrigerant(v) && state.content(v) != PlanState.AIR) {
+            boolean harmless = state.content(v) == PlanState.AIR && !state.unknown(v) && parts.ventable;
+            if (group[v] == g && state.holdsRefrigerant(v) && !harmless) {
                 return false;
             }
         }
@@ -307,6 +308,9 @@ final class PlanFlows {
     private boolean expose(int v, boolean atAir) {
         if (atAir && state.holdsRefrigerant(v) && state.content(v) != PlanState.AIR) {
             if (wide || afterShort || state.has(v, PlanState.EXPOSED)) {
+                if (state.liquid(v) || state.unknown(v) || !parts.ventable) {
+                    return false;
+                }
                 state.set(v, PlanState.AIR, parts.airLevel, GasOrigin.NONE.ordinal());
                 state.flag(v, PlanState.EXPOSED, false);
             } else {
@@ -726,7 +730,7 @@ final class PlanFlows {
             return false;
         }
         byte content = air ? PlanState.AIR : liquid ? PlanState.LIQUID : origin == 0 ? PlanState.NOTHING : PlanState.VAPOUR;
-        if (air && liquid) {
+        if (air && (liquid || origin != 0 && !parts.ventable)) {
             return false;
         }
         for (int v = 0; v < volumes; v++) {

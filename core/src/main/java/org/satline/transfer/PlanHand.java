@@ -92,7 +92,8 @@ final class PlanHand {
                 boolean tight = move.kind() == Act.Kind.CONNECT_TIGHT;
                 state.join(end, move.to(), tight);
                 state.cap(move.to(), false);
-                boolean shutByHand = state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE
+                // where nothing may be vented the coupling's half millilitre is the lesser evil
+                boolean shutByHand = parts.ventable && state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE
                         && !state.isOpen(parts.endValve[end])
                         && parts.behind[move.to()] != Behind.PUMP;
                 state.couplingAir(end, shutByHand);
@@ -112,7 +113,7 @@ final class PlanHand {
                     state.couplingAir(end, false);
                     state.part(end);
                 } else {
-                    state.couplingAir(end, state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE && !open(before, end));
+                    state.couplingAir(end, parts.ventable && state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE && !open(before, end));
                     state.join(end, at, false);
                 }
                 return true;

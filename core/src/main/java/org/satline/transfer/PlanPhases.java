@@ -202,13 +202,18 @@ final class PlanPhases {
     private Node pumping(Node from) {
         Node node = from;
         int hose = pumpHose();
+        int pump = parts.connections.indexOf(HookUp.PUMP);
         if (hose >= 0) {
-            node = also(node, Kind.CONNECT_TIGHT, 2 * hose + 1, parts.connections.indexOf(HookUp.PUMP));
+            node = also(node, Kind.CONNECT_TIGHT, 2 * hose + 1, pump);
+        }
+        node = also(node, Kind.START, 0, PlanParts.NONE);
+        if (hose >= 0) {
+            // a hose that may not be open to a pump that stands still goes on the running one
+            node = also(node, Kind.CONNECT_TIGHT, 2 * hose + 1, pump);
             node = also(node, Kind.OPEN, parts.endValve[2 * hose], PlanParts.NONE);
             node = also(node, Kind.OPEN, parts.endValve[2 * hose + 1], PlanParts.NONE);
         }
         node = also(node, Kind.OPEN, parts.valves.indexOf(Manifold.CHARGING_VALVE), PlanParts.NONE);
-        node = also(node, Kind.START, 0, PlanParts.NONE);
         return also(node, Kind.OPEN, parts.valves.indexOf(Manifold.VACUUM_VALVE), PlanParts.NONE);
     }
 
@@ -401,9 +406,9 @@ final class PlanPhases {
         for (ServiceCylinder cylinder : parts.cylinders) {
             cylinder.connections().forEach(name -> builder.valve(name, Kind.CLOSE));
         }
-        builder.hand(roles.centre, Kind.CLOSE)
-                .valve(Manifold.HIGH_VALVE, Kind.OPEN, Kind.CLOSE)
-                .valve(Manifold.LOW_VALVE, Kind.CRACK, Kind.CLOSE);
+        builder.valve(Manifold.HIGH_VALVE, Kind.OPEN, Kind.CLOSE)
+                .valve(Manifold.LOW_VALVE, Kind.CRACK, Kind.CLOSE)
+                .hand(roles.centre, Kind.CLOSE);
         for (int i = 0; i < parts.cylinders.size(); i++) {
             builder.invert(i, false);
         }
@@ -413,7 +418,7 @@ final class PlanPhases {
     /** First what holds liquid is emptied into the running suction, then everything comes off in a fixed order. */
     private @Nullable Found end(PlanState from) {
         int centre = PlanRoles.system(roles.centre);
-        PlanScope.Builder builder = emptying(from).pump();
+        PlanScope.Builder builder = emptying(from);
         if (parts.high >= 0) {
             builder.valve(portName(parts.high), Kind.CLOSE);
         }
