@@ -361,9 +361,13 @@ final class PlanPhases {
                     .valve(Manifold.HIGH_VALVE, Kind.CLOSE);
             if (roles.manifold) {
                 builder.valve(Manifold.LOW_VALVE, Kind.OPEN_SHORT, Kind.CLOSE);
-            } else {
-                builder.valve(valve, Kind.OPEN_SHORT);
             }
+        }
+        if (!roles.manifold) {
+            // without a manifold any valve on the way meters
+            builder.valve(valve, Kind.OPEN_SHORT)
+                    .hand(roles.centre, Kind.OPEN_SHORT)
+                    .ports(Kind.OPEN_SHORT);
         }
         builder.hand(roles.centre, Kind.OPEN)
                 .hand(roles.low, Kind.OPEN)
@@ -409,6 +413,12 @@ final class PlanPhases {
         builder.valve(Manifold.HIGH_VALVE, Kind.OPEN, Kind.CLOSE)
                 .valve(Manifold.LOW_VALVE, Kind.CRACK, Kind.CLOSE)
                 .hand(roles.centre, Kind.CLOSE);
+        if (!roles.manifold) {
+            // the hose is emptied into the cylinder that it is on
+            for (ServiceCylinder cylinder : parts.cylinders) {
+                builder.valve(cylinder.connections().get(0), Kind.OPEN_SHORT);
+            }
+        }
         for (int i = 0; i < parts.cylinders.size(); i++) {
             builder.invert(i, false);
         }
