@@ -30,8 +30,7 @@ public final class HookUpPlanner {
                     + hookUp.cylinders().stream().map(ServiceCylinder::name).toList());
         }
         Optional<List<HookUpPlan.Phase>> phases = attempt(hookUp, state, task);
-        return phases.<HookUpPlan>map(HookUpPlan.Planned::new)
-                .orElseGet(() -> PlanDiagnosis.of(hookUp, state, task));
+        return phases.<HookUpPlan>map(HookUpPlan.Planned::new).orElseGet(() -> PlanDiagnosis.of(hookUp, state, task));
     }
 
     /** The plan without a reason where there is none. */

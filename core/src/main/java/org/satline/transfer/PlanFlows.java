@@ -13,6 +13,7 @@ final class PlanFlows {
     private static final int PUMP_END = 101;
     /** A pump that stands still lets air in; nothing is blown through it. */
     private static final int STANDING_END = 102;
+
     private static final int CYLINDER_END = 200;
 
     private final PlanParts parts;
@@ -211,7 +212,9 @@ final class PlanFlows {
         int end = exitEnd[exit];
         return end == AIR_END || end == STANDING_END
                 ? parts.airLevel
-                : end == PUMP_END ? 0 : end >= CYLINDER_END ? state.cylinderLevel(end - CYLINDER_END) : parts.portLevel[end];
+                : end == PUMP_END
+                        ? 0
+                        : end >= CYLINDER_END ? state.cylinderLevel(end - CYLINDER_END) : parts.portLevel[end];
     }
 
     private boolean flow(int g) {
@@ -283,7 +286,11 @@ final class PlanFlows {
         for (int v = 0; v < volumes; v++) {
             if (group[v] == g) {
                 if (spoilt && state.holdsRefrigerant(v)) {
-                    state.set(v, state.content(v), state.level(v), Math.max(state.origin(v), GasOrigin.RECOVERED.ordinal()));
+                    state.set(
+                            v,
+                            state.content(v),
+                            state.level(v),
+                            Math.max(state.origin(v), GasOrigin.RECOVERED.ordinal()));
                 }
                 if (!expose(v, !sinks && exitEnd[highest] == AIR_END)) {
                     return false;
@@ -329,7 +336,9 @@ final class PlanFlows {
             air |= group[v] == g && state.content(v) == PlanState.AIR;
         }
         for (int i = 0; air && i < exits; i++) {
-            if (group[exitNode[i]] == g && exitEnd[i] >= CYLINDER_END && levelOf(i) == levelOf(highest)
+            if (group[exitNode[i]] == g
+                    && exitEnd[i] >= CYLINDER_END
+                    && levelOf(i) == levelOf(highest)
                     && exitEnd[i] != exitEnd[highest]) {
                 return true;
             }
@@ -425,7 +434,11 @@ final class PlanFlows {
             }
             boolean upstream = taker == AIR_END || i < narrow;
             boolean liquid = upstream && exitLiquid[from];
-            state.set(v, liquid ? PlanState.LIQUID : PlanState.VAPOUR, upstream ? levelOf(from) : levelOf(to), originOf(from));
+            state.set(
+                    v,
+                    liquid ? PlanState.LIQUID : PlanState.VAPOUR,
+                    upstream ? levelOf(from) : levelOf(to),
+                    originOf(from));
             state.flag(v, PlanState.COLD, liquid && cold(giver));
         }
         return true;
@@ -435,8 +448,12 @@ final class PlanFlows {
         if (end >= CYLINDER_END) {
             // a source or receiver colder than the air around gives cold liquid
             int level = state.cylinderLevel(end - CYLINDER_END);
-            return parts.levels[level] < parts.hookUp.gas().properties()
-                    .bubblePressurePa(parts.hookUp.ambient().kelvins()) - 300;
+            return parts.levels[level]
+                    < parts.hookUp
+                                    .gas()
+                                    .properties()
+                                    .bubblePressurePa(parts.hookUp.ambient().kelvins())
+                            - 300;
         }
         return end < parts.ports.size() && parts.portCold[end];
     }
@@ -487,7 +504,8 @@ final class PlanFlows {
         }
         if (giver >= CYLINDER_END) {
             VolumeContent held = state.cylinderHolds(giver - CYLINDER_END);
-            if (held == VolumeContent.AIR || held == VolumeContent.NOTHING
+            if (held == VolumeContent.AIR
+                    || held == VolumeContent.NOTHING
                     || state.cylinderOrigin(giver - CYLINDER_END) == GasOrigin.UNKNOWN.ordinal()) {
                 return false;
             }
@@ -499,7 +517,8 @@ final class PlanFlows {
             if (v < volumes) {
                 coupling = false;
                 litres += parts.litres[v];
-                dirty |= state.content(v) == PlanState.AIR || state.holdsRefrigerant(v) && !state.clean(v) && state.origin(v) != originOf(from);
+                dirty |= state.content(v) == PlanState.AIR
+                        || state.holdsRefrigerant(v) && !state.clean(v) && state.origin(v) != originOf(from);
                 if (state.liquid(v) || state.unknown(v)) {
                     return false;
                 }
@@ -561,7 +580,8 @@ final class PlanFlows {
     }
 
     private boolean cylinderTakes(int v, int cylinder) {
-        boolean own = state.cylinderOrigin(cylinder) != 0 && state.cylinderOrigin(cylinder) < GasOrigin.RECOVERED.ordinal();
+        boolean own =
+                state.cylinderOrigin(cylinder) != 0 && state.cylinderOrigin(cylinder) < GasOrigin.RECOVERED.ordinal();
         if (state.content(v) == PlanState.AIR || state.unknown(v) || own && !state.clean(v)) {
             return false;
         }
@@ -717,10 +737,8 @@ final class PlanFlows {
             origin = Math.max(origin, state.origin(v));
             lowest = Math.min(lowest, state.level(v));
             top = Math.max(top, state.level(v));
-            cleanHose |= state.holdsRefrigerant(v)
-                    && state.content(v) != PlanState.AIR
-                    && state.clean(v)
-                    && parts.isHose[v];
+            cleanHose |=
+                    state.holdsRefrigerant(v) && state.content(v) != PlanState.AIR && state.clean(v) && parts.isHose[v];
             state.flag(v, PlanState.EXPOSED, false);
         }
         if (same) {
@@ -729,7 +747,8 @@ final class PlanFlows {
         if (cleanHose && origin >= GasOrigin.RECOVERED.ordinal()) {
             return false;
         }
-        byte content = air ? PlanState.AIR : liquid ? PlanState.LIQUID : origin == 0 ? PlanState.NOTHING : PlanState.VAPOUR;
+        byte content =
+                air ? PlanState.AIR : liquid ? PlanState.LIQUID : origin == 0 ? PlanState.NOTHING : PlanState.VAPOUR;
         if (air && (liquid || origin != 0 && !parts.ventable)) {
             return false;
         }

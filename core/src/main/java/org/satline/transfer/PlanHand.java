@@ -14,7 +14,8 @@ final class PlanHand {
     }
 
     /** The state after a move; null where it cannot be made or is forbidden. */
-    @Nullable PlanState after(PlanState before, PlanMove move) {
+    @Nullable
+    PlanState after(PlanState before, PlanMove move) {
         if (!possible(before, move)) {
             return null;
         }
@@ -93,7 +94,8 @@ final class PlanHand {
                 state.join(end, move.to(), tight);
                 state.cap(move.to(), false);
                 // where nothing may be vented the coupling's half millilitre is the lesser evil
-                boolean shutByHand = parts.ventable && state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE
+                boolean shutByHand = parts.ventable
+                        && state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE
                         && !state.isOpen(parts.endValve[end])
                         && parts.behind[move.to()] != Behind.PUMP;
                 state.couplingAir(end, shutByHand);
@@ -113,7 +115,9 @@ final class PlanHand {
                     state.couplingAir(end, false);
                     state.part(end);
                 } else {
-                    state.couplingAir(end, parts.ventable && state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE && !open(before, end));
+                    state.couplingAir(
+                            end,
+                            parts.ventable && state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE && !open(before, end));
                     state.join(end, at, false);
                 }
                 return true;

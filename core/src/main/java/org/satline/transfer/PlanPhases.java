@@ -38,7 +38,8 @@ final class PlanPhases {
 
     // ---------------------------------------------------------------- tasks
 
-    @Nullable List<Found> connect(String cylinder) {
+    @Nullable
+    List<Found> connect(String cylinder) {
         int index = index(cylinder);
         if (!flows(index)) {
             return null;
@@ -91,7 +92,8 @@ final class PlanPhases {
                 && (parts.hookUp.running() || !parts.hookUp.gas().glide());
     }
 
-    @Nullable List<Found> step(String cylinder, boolean out) {
+    @Nullable
+    List<Found> step(String cylinder, boolean out) {
         int index = index(cylinder);
         if ((parts.cylinders.get(index).use() == ServiceCylinder.Use.RECEIVER) != out) {
             return null;
@@ -100,7 +102,8 @@ final class PlanPhases {
         return step == null ? null : List.of(step);
     }
 
-    @Nullable List<Found> changeOver(String cylinder) {
+    @Nullable
+    List<Found> changeOver(String cylinder) {
         int index = index(cylinder);
         List<Found> found = new ArrayList<>();
         PlanState from = start;
@@ -120,7 +123,8 @@ final class PlanPhases {
         return found;
     }
 
-    @Nullable List<Found> end() {
+    @Nullable
+    List<Found> end() {
         Found end = end(start);
         return end == null ? null : List.of(end);
     }
@@ -128,7 +132,9 @@ final class PlanPhases {
     // ---------------------------------------------------------------- phases
 
     private @Nullable Found hookUp(PlanState from) {
-        boolean liquidHigh = roles.high >= 0 && parts.high >= 0 && parts.ports.get(parts.high).liquid();
+        boolean liquidHigh = roles.high >= 0
+                && parts.high >= 0
+                && parts.ports.get(parts.high).liquid();
         if (neverOff(roles.high, parts.high)
                 || neverOff(roles.low, parts.low)
                 || liquidHigh && parts.hookUp.gas().carbonDioxide()
@@ -144,7 +150,9 @@ final class PlanPhases {
         // the low hose first, so that only the high one is left to the pump
         PlanScope open = hooking(from).uncap(Manifold.CENTRE).build();
         Node low = search.find(from, open, 9, state -> quiet(state) && lowReady(state));
-        node = low == null ? null : search.find(low.state(), withPump(hooking(low.state())).build(), 14, goal);
+        node = low == null
+                ? null
+                : search.find(low.state(), withPump(hooking(low.state())).build(), 14, goal);
         if (low != null && node != null) {
             List<PlanMove> moves = new ArrayList<>(low.moves());
             moves.addAll(node.moves());
@@ -224,7 +232,11 @@ final class PlanPhases {
         int far = PlanRoles.cylinder(roles.centre);
         boolean own = pumpHose() == roles.pump;
         if (own) {
-            node = also(node, Kind.CONNECT_TIGHT, PlanRoles.system(roles.pump), parts.connections.indexOf(pumpConnection()));
+            node = also(
+                    node,
+                    Kind.CONNECT_TIGHT,
+                    PlanRoles.system(roles.pump),
+                    parts.connections.indexOf(pumpConnection()));
         }
         node = also(node, Kind.CONNECT_TIGHT, near, parts.connections.indexOf(at));
         if (own) {
@@ -257,7 +269,10 @@ final class PlanPhases {
                 .turn(roles.low)
                 .turn(roles.high)
                 .connect(PlanRoles.system(roles.high), portName(parts.high), true)
-                .connect(PlanRoles.system(roles.low), portName(parts.low), from.at(PlanRoles.system(Math.max(roles.low, 0))) >= 0)
+                .connect(
+                        PlanRoles.system(roles.low),
+                        portName(parts.low),
+                        from.at(PlanRoles.system(Math.max(roles.low, 0))) >= 0)
                 .handOpening(roles.low)
                 .handOpening(roles.high)
                 .opening(portName(parts.high))
@@ -356,9 +371,7 @@ final class PlanPhases {
                     .valve(Manifold.LOW_VALVE, Kind.CRACK, Kind.CLOSE)
                     .valve(valve, Kind.OPEN_SHORT, Kind.CLOSE);
         } else {
-            builder.invert(cylinder, true)
-                    .valve(valve, Kind.OPEN, Kind.CLOSE)
-                    .valve(Manifold.HIGH_VALVE, Kind.CLOSE);
+            builder.invert(cylinder, true).valve(valve, Kind.OPEN, Kind.CLOSE).valve(Manifold.HIGH_VALVE, Kind.CLOSE);
             if (roles.manifold) {
                 builder.valve(Manifold.LOW_VALVE, Kind.OPEN_SHORT, Kind.CLOSE);
             }
@@ -401,7 +414,8 @@ final class PlanPhases {
         if (!roles.manifold) {
             builder.takeOff(PlanRoles.system(roles.centre));
         }
-        Node node = search.find(from, builder.build(), 12, state -> state.at(far) < 0 && quiet(state) && dry(state, roles.centre));
+        Node node = search.find(
+                from, builder.build(), 12, state -> state.at(far) < 0 && quiet(state) && dry(state, roles.centre));
         return node == null ? null : found(HookUpPlan.Phase.Kind.LEAVE, from, node);
     }
 
@@ -461,6 +475,9 @@ final class PlanPhases {
             if (!order.contains(end)) {
                 order.add(end);
             }
+        }
+        for (int port = 0; port < parts.ports.size(); port++) {
+            node = also(node, Kind.CLOSE, parts.connectionValve[parts.portConnection[port]]);
         }
         for (int end : order) {
             int at = node.state().at(end);

@@ -9,6 +9,7 @@ final class PlanState {
     static final byte VAPOUR = 2;
     /** A part of it liquid, with room to expand. */
     static final byte PARTLY = 3;
+
     static final byte LIQUID = 4;
 
     /** At a loose joint at the pressure of the air, for one act. */
@@ -54,8 +55,8 @@ final class PlanState {
         PlanState made = new PlanState(parts, new byte[0]);
         for (int end = 0; end < parts.ends.size(); end++) {
             int at = end;
-            state.joint(parts.ends.get(end)).ifPresent(joint ->
-                    made.join(at, parts.connections.indexOf(joint.at()), joint.tight()));
+            state.joint(parts.ends.get(end))
+                    .ifPresent(joint -> made.join(at, parts.connections.indexOf(joint.at()), joint.tight()));
         }
         for (int i = 0; i < parts.valves.size(); i++) {
             made.open(i, state.valve(parts.valves.get(i)));
@@ -64,8 +65,12 @@ final class PlanState {
             String name = parts.volumes.get(i);
             VolumeState volume = state.volume(name);
             double full = volume.refrigerant().kilograms()
-                    / parts.hookUp.gas().properties().liquidDensity(volume.temperature().kelvins())
-                    / parts.litres[i] * 1000;
+                    / parts.hookUp
+                            .gas()
+                            .properties()
+                            .liquidDensity(volume.temperature().kelvins())
+                    / parts.litres[i]
+                    * 1000;
             // what fills more than three quarters has no room worth counting on
             byte content = switch (volume.content()) {
                 case AIR -> AIR;
@@ -74,7 +79,11 @@ final class PlanState {
                 case LIQUID -> full > 0.75 ? LIQUID : PARTLY;
             };
             boolean cold = volume.temperature().compareTo(parts.hookUp.ambient()) < 0;
-            made.set(i, content, parts.level(volume.pressure().pascals()), volume.origin().ordinal());
+            made.set(
+                    i,
+                    content,
+                    parts.level(volume.pressure().pascals()),
+                    volume.origin().ordinal());
             made.flag(i, COLD, cold && content == LIQUID);
             made.flag(i, SHUT_IN, state.liquidShutIn().contains(name));
         }
@@ -88,7 +97,8 @@ final class PlanState {
             made.row[at + 3] = (byte) (state.inverted().contains(name) ? 1 : 0);
         }
         for (int i = 0; i < parts.hoses.size(); i++) {
-            made.row[made.turned0 + i] = (byte) (state.turned().contains(parts.hoses.get(i).name()) ? 1 : 0);
+            made.row[made.turned0 + i] =
+                    (byte) (state.turned().contains(parts.hoses.get(i).name()) ? 1 : 0);
         }
         for (int i = 0; i < parts.connections.size(); i++) {
             made.row[made.cap0 + i] = (byte) (state.capped().contains(parts.connections.get(i)) ? 1 : 0);

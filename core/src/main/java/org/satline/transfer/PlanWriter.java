@@ -21,10 +21,11 @@ final class PlanWriter {
             }
             acts.add(Act.of(Act.Kind.READ_SCALE, "scale"));
         }
-        task.amount().ifPresent(most -> acts.replaceAll(
-                act -> act.kind() == Act.Kind.OPEN_SHORT && found.kind() == HookUpPlan.Phase.Kind.STEP
-                        ? act.until(most)
-                        : act));
+        task.amount()
+                .ifPresent(most -> acts.replaceAll(
+                        act -> act.kind() == Act.Kind.OPEN_SHORT && found.kind() == HookUpPlan.Phase.Kind.STEP
+                                ? act.until(most)
+                                : act));
         double vented = Math.max(0, found.end().ventedGrams - found.start().ventedGrams);
         return new HookUpPlan.Phase(found.kind(), acts, Mass.ofGrams(vented), notes(found, acts, vented));
     }

@@ -43,8 +43,9 @@ final class BlindTrial {
         HookUpPlan plan = HookUpPlanner.plan(hookUp, start, task);
         if (plan instanceof HookUpPlan.NoPlan none) {
             searched++;
-            search(hookUp, start, task).ifPresent(node ->
-                    found.add(none.reason() + " " + task.kind() + " " + task.cylinder() + " " + site + " " + node.acts()));
+            search(hookUp, start, task)
+                    .ifPresent(node -> found.add(none.reason() + " " + task.kind() + " " + task.cylinder() + " " + site
+                            + " " + node.acts()));
         }
     }
 
@@ -65,7 +66,8 @@ final class BlindTrial {
                 boolean moved = node.moved() || moves(hookUp, start, outcome.effects(), task);
                 if (outcome.effects().violations().isEmpty() && seen.add(key(outcome.state(), moved))) {
                     List<String> acts = new ArrayList<>(node.acts());
-                    acts.add(act.kind() + " " + act.target() + act.to().map(to -> ">" + to).orElse(""));
+                    acts.add(act.kind() + " " + act.target()
+                            + act.to().map(to -> ">" + to).orElse(""));
                     Node next = new Node(outcome.state(), node.depth() + 1, moved, acts);
                     if (isDone(hookUp, start, next, task)) {
                         return Optional.of(next);
@@ -118,7 +120,7 @@ final class BlindTrial {
         return !step
                 || node.moved()
                         && HookUpPlanner.plan(hookUp, state, PlanTask.of(PlanTask.Kind.END_OF_JOB, ""))
-                        instanceof HookUpPlan.Planned;
+                                instanceof HookUpPlan.Planned;
     }
 
     /** A step goes from port to cylinder, or from source to low side, as one flow; a hose emptied by itself is none. */
@@ -130,15 +132,24 @@ final class BlindTrial {
         boolean certain = hookUp.ports().stream()
                 .anyMatch(port -> Math.abs(port.pressure().pascals() - cylinder) > HookUp.certainPa());
         boolean out = task.kind() == PlanTask.Kind.STEP_OUT;
-        return certain && effects.transfers().stream().anyMatch(transfer -> out
-                ? hookUp.port(transfer.from()).isPresent() && transfer.to().equals(task.cylinder())
-                : transfer.from().equals(task.cylinder()) && transfer.to().equals(HookUpFixture.LOW_PORT));
+        return certain
+                && effects.transfers().stream()
+                        .anyMatch(transfer -> out
+                                ? hookUp.port(transfer.from()).isPresent()
+                                        && transfer.to().equals(task.cylinder())
+                                : transfer.from().equals(task.cylinder())
+                                        && transfer.to().equals(HookUpFixture.LOW_PORT));
     }
 
     private static Object key(HookUpState state, boolean moved) {
         TreeMap<String, Object> volumes = new TreeMap<>();
-        state.volumes().forEach((name, volume) -> volumes.put(
-                name, List.of(volume.content(), volume.origin(), Math.round(volume.pressure().bars() * 2))));
+        state.volumes()
+                .forEach((name, volume) -> volumes.put(
+                        name,
+                        List.of(
+                                volume.content(),
+                                volume.origin(),
+                                Math.round(volume.pressure().bars() * 2))));
         return List.of(
                 state.valves(),
                 state.joints(),

@@ -163,7 +163,8 @@ final class HookUpCases {
         for (Kit kit : Kit.values()) {
             for (EndFitting system : EndFitting.values()) {
                 for (EndFitting cylinder : EndFitting.values()) {
-                    for (EndFitting port : kit == Kit.DIRECT ? new EndFitting[] {EndFitting.PLAIN_FLARE} : EndFitting.values()) {
+                    for (EndFitting port :
+                            kit == Kit.DIRECT ? new EndFitting[] {EndFitting.PLAIN_FLARE} : EndFitting.values()) {
                         for (SystemPort.Fitting fitting : SystemPort.Fitting.values()) {
                             for (Held held : Held.values()) {
                                 for (Gas gas : Gas.values()) {

@@ -14,7 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.refrigerant.SafetyGroup;
-import org.satline.transfer.Act.Kind;
 import org.satline.transfer.HookUpPlan.NoPlan;
 import org.satline.transfer.HookUpPlan.Phase;
 import org.satline.transfer.HookUpPlan.Planned;
@@ -44,9 +43,14 @@ class HookUpPlannerTest {
 
     /** Plans a task, plays it without a violation, and gives the state after it. */
     private HookUpState after(HookUpState state, PlanTask task) {
-        List<HookUpSimulator.Outcome> outcomes =
-                new HookUpSimulator(fixture.hookUp()).play(state, planned(state, task).acts());
-        assertThat(HookUpSimulator.violations(outcomes)).as(() -> planned(state, task).acts().stream().map(HookUpPlannerTest::name).toList().toString()).isEmpty();
+        List<HookUpSimulator.Outcome> outcomes = new HookUpSimulator(fixture.hookUp())
+                .play(state, planned(state, task).acts());
+        assertThat(HookUpSimulator.violations(outcomes))
+                .as(() -> planned(state, task).acts().stream()
+                        .map(HookUpPlannerTest::name)
+                        .toList()
+                        .toString())
+                .isEmpty();
         return outcomes.isEmpty() ? state : outcomes.get(outcomes.size() - 1).state();
     }
 
@@ -66,7 +70,8 @@ class HookUpPlannerTest {
     }
 
     private static String name(Act act) {
-        return act.kind().code() + " " + act.target() + act.to().map(to -> " " + to).orElse("");
+        return act.kind().code() + " " + act.target()
+                + act.to().map(to -> " " + to).orElse("");
     }
 
     private void refused(HookUpState state, PlanTask task, PlanReason reason, PlanPart part) {
@@ -157,8 +162,7 @@ class HookUpPlannerTest {
     void aHoseChargedWithThisSystemsVapourNeedsNoSweep() {
         bothSeal();
         fixture.pump = false;
-        fixture.known.put(
-                "centre-hose", fixture.hookUp().vapour("centre-hose", Pressure.ofBars(9), GasOrigin.SYSTEM));
+        fixture.known.put("centre-hose", fixture.hookUp().vapour("centre-hose", Pressure.ofBars(9), GasOrigin.SYSTEM));
         assertThat(acts(fixture.start(), TO_RECOVERY, Phase.Kind.PURGE))
                 .containsExactly(
                         "connectTight centre-hose.system manifold.centre",
@@ -174,8 +178,7 @@ class HookUpPlannerTest {
     void aHoseOfUnknownContentIsEvacuated() {
         fixture.centreCylinderEnd = EndFitting.OPEN_CLOSE_VALVE;
         fixture.centreSystemEnd = EndFitting.SELF_SEALING;
-        fixture.known.put(
-                "centre-hose", fixture.hookUp().vapour("centre-hose", Pressure.ofBars(4), GasOrigin.UNKNOWN));
+        fixture.known.put("centre-hose", fixture.hookUp().vapour("centre-hose", Pressure.ofBars(4), GasOrigin.UNKNOWN));
         assertThat(acts(fixture.start(), TO_RECOVERY, Phase.Kind.PURGE)).contains("start pump");
         fixture.pump = false;
         refused(fixture.start(), TO_RECOVERY, PlanReason.UNKNOWN_CONTENTS, PlanPart.VACUUM_PUMP);
@@ -434,9 +437,11 @@ class HookUpPlannerTest {
         HookUp hookUp = fixture.hookUp();
         HookUpState start = fixture.start();
         assertThat(HoseState.of(hookUp, start, Optional.empty())).isEqualTo(HoseState.UNKNOWN);
-        assertThat(HoseState.of(hookUp, start, Optional.of(plan(start, TO_RECOVERY)))).isEqualTo(HoseState.NOT_PURGED);
+        assertThat(HoseState.of(hookUp, start, Optional.of(plan(start, TO_RECOVERY))))
+                .isEqualTo(HoseState.NOT_PURGED);
         HookUpState ready = after(start, TO_RECOVERY);
-        assertThat(HoseState.of(hookUp, ready, Optional.of(plan(ready, TO_RECOVERY)))).isEqualTo(HoseState.READY);
+        assertThat(HoseState.of(hookUp, ready, Optional.of(plan(ready, TO_RECOVERY))))
+                .isEqualTo(HoseState.READY);
         fixture.highPortEnd = EndFitting.PLAIN_FLARE;
         assertThat(HoseState.of(hookUp, start, Optional.of(plan(start, TO_RECOVERY))))
                 .isEqualTo(HoseState.CANNOT_BE_PURGED);

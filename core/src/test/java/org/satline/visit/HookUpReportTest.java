@@ -13,8 +13,6 @@ import org.satline.charge.Diagnosis;
 import org.satline.charge.MeteringDevice;
 import org.satline.charge.OperatingConditions;
 import org.satline.charge.StepAdvice;
-import org.satline.measurement.Place;
-import org.satline.measurement.SystemReadings;
 import org.satline.cylinder.ContentsFinding;
 import org.satline.cylinder.CylinderSpecification;
 import org.satline.cylinder.CylinderStamps;
@@ -23,7 +21,9 @@ import org.satline.cylinder.FillRules;
 import org.satline.cylinder.Scale;
 import org.satline.cylinder.VesselPoint;
 import org.satline.duty.Holder.Provenance;
+import org.satline.measurement.Place;
 import org.satline.measurement.PressureReading;
+import org.satline.measurement.SystemReadings;
 import org.satline.measurement.TemperatureReading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Length;
@@ -179,8 +179,9 @@ class HookUpReportTest {
     @Test
     void farTooHotCondensingIsNotCalledTooMuchRefrigerant() {
         // condensing 114 degF over outdoor air of 60 degF; the airside expects about 22 degF
-        SystemReadings readings =
-                readings("98 degF", "53 degF").put(Place.OUTDOOR_AIR, at("60 degF")).build();
+        SystemReadings readings = readings("98 degF", "53 degF")
+                .put(Place.OUTDOOR_AIR, at("60 degF"))
+                .build();
         VisitReport report = VisitReporter.report(new VisitInput(
                 "a visit",
                 Optional.empty(),
@@ -199,8 +200,9 @@ class HookUpReportTest {
 
     @Test
     void aSuctionLineWarmerThanTheReturnAirIsQuestioned() {
-        SystemReadings readings =
-                readings("98 degF", "90 degF").put(Place.RETURN_DRY_BULB, at("78 degF")).build();
+        SystemReadings readings = readings("98 degF", "90 degF")
+                .put(Place.RETURN_DRY_BULB, at("78 degF"))
+                .build();
         assertThat(VisitDoubts.of(visit(readings, Optional.empty(), MovedSoFar.nothing(), Optional.empty())))
                 .singleElement()
                 .satisfies(caution -> assertThat(caution.text()).contains("warmer than the return air"));

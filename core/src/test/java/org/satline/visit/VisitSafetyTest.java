@@ -11,15 +11,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.satline.charge.Diagnosis;
 import org.satline.charge.MeteringDevice;
-import org.satline.measurement.Place;
-import org.satline.measurement.SystemReadings;
 import org.satline.cylinder.CylinderSpecification;
 import org.satline.cylinder.CylinderStamps;
 import org.satline.cylinder.FillQuestion;
 import org.satline.cylinder.FillRules;
 import org.satline.cylinder.Refusal.Reason;
 import org.satline.cylinder.Scale;
+import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
@@ -104,8 +104,9 @@ class VisitSafetyTest {
     @Test
     void theSameReadingsByGoodInstrumentsAreDecidedAndByBadOnesAreNot() {
         assertThat(report(overfull().build(), Optional.empty()).diagnosis()).isInstanceOf(Diagnosis.Decided.class);
-        SystemReadings poor =
-                overfull().put(Place.LIQUID_PRESSURE, gauge("388 psig", 400_000)).build();
+        SystemReadings poor = overfull()
+                .put(Place.LIQUID_PRESSURE, gauge("388 psig", 400_000))
+                .build();
         VisitReport report = report(poor, Optional.empty());
         assertThat(report.diagnosis()).isInstanceOf(Diagnosis.Undecided.class);
         movesNothing(report);
@@ -113,8 +114,10 @@ class VisitSafetyTest {
 
     @Test
     void aLiquidLineColderThanTheCondenserAirIsRefused() {
-        SystemReadings readings =
-                overfull().put(Place.LIQUID_LINE, at("60 degF")).put(Place.OUTDOOR_AIR, at("91 degF")).build();
+        SystemReadings readings = overfull()
+                .put(Place.LIQUID_LINE, at("60 degF"))
+                .put(Place.OUTDOOR_AIR, at("91 degF"))
+                .build();
         assertThatThrownBy(() -> report(readings, Optional.empty()))
                 .hasMessageContaining("liquid line")
                 .hasMessageContaining("colder than the air entering the condenser");
@@ -122,7 +125,8 @@ class VisitSafetyTest {
 
     @Test
     void aDischargeLineColderThanCondensingIsRefused() {
-        SystemReadings readings = overfull().put(Place.DISCHARGE_LINE, at("80 degF")).build();
+        SystemReadings readings =
+                overfull().put(Place.DISCHARGE_LINE, at("80 degF")).build();
         assertThatThrownBy(() -> report(readings, Optional.empty())).hasMessageContaining("discharge line");
     }
 
@@ -138,7 +142,8 @@ class VisitSafetyTest {
         assertThat(warm.diagnosis()).isNotInstanceOf(Diagnosis.Decided.class);
         movesNothing(warm);
         // California Energy Code RA3.2 (2008): at least 55 degF outdoors
-        VisitReport cool = report(overfull().put(Place.OUTDOOR_AIR, at("20 degF")).build(), Optional.empty());
+        VisitReport cool =
+                report(overfull().put(Place.OUTDOOR_AIR, at("20 degF")).build(), Optional.empty());
         assertThat(cool.diagnosis()).isInstanceOf(Diagnosis.Undecided.class);
         movesNothing(cool);
     }
@@ -200,7 +205,11 @@ class VisitSafetyTest {
 
     private static VisitReport shortOfCharge(CylinderOnSite held) {
         return report(
-                overfull().put(Place.LIQUID_LINE, at("113 degF")).put(Place.SUCTION_LINE, at("68 degF")).build(), Optional.of(source(held)));
+                overfull()
+                        .put(Place.LIQUID_LINE, at("113 degF"))
+                        .put(Place.SUCTION_LINE, at("68 degF"))
+                        .build(),
+                Optional.of(source(held)));
     }
 
     @Test
