@@ -57,7 +57,8 @@ final class PlanDiagnosis {
     }
 
     private Optional<HookUpPlan.NoPlan> sites() {
-        boolean wrongWay = task.kind() == PlanTask.Kind.STEP_OUT && !out || task.kind() == PlanTask.Kind.STEP_IN && out;
+        boolean wrongWay =
+                (task.kind() == PlanTask.Kind.STEP_OUT && !out) || (task.kind() == PlanTask.Kind.STEP_IN && out);
         return when(low.isEmpty() && (high.isEmpty() || !out), PlanReason.NO_PORT, PlanPart.SERVICE_PORT)
                 .or(() -> when(roles.centre < 0, PlanReason.NO_HOSE, PlanPart.OTHER_HOSE))
                 .or(() -> when(wrongWay, PlanReason.CYLINDER_NOT_SUITED, PlanPart.OTHER_CYLINDER));

@@ -97,11 +97,7 @@ final class PlanFlows extends PlanThrough {
         for (int v = 0; v < volumes; v++) {
             if (group[v] == g) {
                 if (spoilt && state.holdsRefrigerant(v)) {
-                    state.set(
-                            v,
-                            state.content(v),
-                            state.level(v),
-                            Math.max(state.origin(v), GasOrigin.RECOVERED.ordinal()));
+                    state.set(v, state.content(v), state.level(v), Math.max(state.origin(v), PlanState.GAS_RECOVERED));
                 }
                 if (!expose(v, !sinks && exitEnd[highest] == AIR_END)) {
                     return false;
@@ -129,7 +125,7 @@ final class PlanFlows extends PlanThrough {
                 if (state.liquid(v) || state.unknown(v) || !parts.ventable) {
                     return false;
                 }
-                state.set(v, PlanState.AIR, parts.airLevel, GasOrigin.NONE.ordinal());
+                state.set(v, PlanState.AIR, parts.airLevel, PlanState.GAS_NONE);
                 state.flag(v, PlanState.EXPOSED, false);
             } else {
                 state.flag(v, PlanState.EXPOSED, true);
@@ -173,7 +169,7 @@ final class PlanFlows extends PlanThrough {
             int cylinder = exitEnd[i] - CYLINDER_END;
             if (group[exitNode[i]] == g
                     && cylinder >= 0
-                    && state.cylinderOrigin(cylinder) >= GasOrigin.RECOVERED.ordinal()
+                    && state.cylinderOrigin(cylinder) >= PlanState.GAS_RECOVERED
                     && !parts.certain(top, state.cylinderLevel(cylinder))) {
                 return true;
             }
@@ -220,7 +216,7 @@ final class PlanFlows extends PlanThrough {
             return true;
         }
         if (exitEnd[giver] == AIR_END) {
-            if (state.liquid(v) || state.unknown(v) || state.holdsRefrigerant(v) && !parts.ventable) {
+            if (state.liquid(v) || state.unknown(v) || (state.holdsRefrigerant(v) && !parts.ventable)) {
                 return false;
             }
             state.set(v, PlanState.AIR, target, state.origin(v));
@@ -245,7 +241,7 @@ final class PlanFlows extends PlanThrough {
         boolean air = state.content(v) == PlanState.AIR;
         boolean refrigerant = state.holdsRefrigerant(v);
         if (to == AIR_END) {
-            if (state.liquid(v) || refrigerant && (!parts.ventable || state.unknown(v))) {
+            if (state.liquid(v) || (refrigerant && (!parts.ventable || state.unknown(v)))) {
                 return false;
             }
             state.ventedGrams += refrigerant ? parts.vapourGrams(parts.litres[v], state.level(v)) : 0;
@@ -305,12 +301,12 @@ final class PlanFlows extends PlanThrough {
         if (same) {
             return true;
         }
-        if (cleanHose && origin >= GasOrigin.RECOVERED.ordinal()) {
+        if (cleanHose && origin >= PlanState.GAS_RECOVERED) {
             return false;
         }
         byte content =
                 air ? PlanState.AIR : liquid ? PlanState.LIQUID : origin == 0 ? PlanState.NOTHING : PlanState.VAPOUR;
-        if (air && (liquid || origin != 0 && !parts.ventable)) {
+        if (air && (liquid || (origin != 0 && !parts.ventable))) {
             return false;
         }
         for (int v = 0; v < volumes; v++) {

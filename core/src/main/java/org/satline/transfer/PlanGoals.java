@@ -53,7 +53,7 @@ abstract class PlanGoals {
         int end = 2 * hose;
         boolean core = !parts.ports.get(port).hasValve();
         boolean plain = state.fitting(end) == EndFitting.PLAIN_FLARE;
-        if (plain && (core && parts.ports.get(port).liquid() || !parts.ventable)) {
+        if (plain && ((core && parts.ports.get(port).liquid()) || !parts.ventable)) {
             // it could never come off again
             return false;
         }
@@ -71,7 +71,7 @@ abstract class PlanGoals {
     }
 
     boolean pure(PlanState state, int v, boolean clean) {
-        return v < 0 || state.content(v) != PlanState.AIR && !state.unknown(v) && (!clean || state.clean(v));
+        return v < 0 || (state.content(v) != PlanState.AIR && !state.unknown(v) && (!clean || state.clean(v)));
     }
 
     /** Nothing shut in, nothing loose, no valve open but at ports and by hand at hose ends, the pump still. */
@@ -92,7 +92,7 @@ abstract class PlanGoals {
     boolean ready(PlanState state, int cylinder, String at, boolean out) {
         int near = PlanRoles.system(roles.centre);
         int far = PlanRoles.cylinder(roles.centre);
-        boolean own = out && state.cylinderOrigin(cylinder) >= GasOrigin.RECOVERED.ordinal();
+        boolean own = out && state.cylinderOrigin(cylinder) >= PlanState.GAS_RECOVERED;
         int charging = parts.valves.indexOf(Manifold.CHARGING_VALVE);
         return quiet(state)
                 && state.at(near) == parts.connections.indexOf(at)

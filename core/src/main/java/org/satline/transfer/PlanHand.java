@@ -108,7 +108,7 @@ final class PlanHand {
             case LOOSEN, TAKE_OFF -> {
                 int at = before.at(end);
                 boolean wasTight = before.tight(end);
-                if (wasTight && !coreTurns(at) || !partsDry(before, end, at, wasTight)) {
+                if ((wasTight && !coreTurns(at)) || !partsDry(before, end, at, wasTight)) {
                     return false;
                 }
                 if (move.kind() == Act.Kind.TAKE_OFF) {
@@ -143,7 +143,7 @@ final class PlanHand {
             // what a hand valve can keep is not let go
             return false;
         }
-        if (open && before.liquid(hose) || !open && wasTight && before.unknown(hose)) {
+        if ((open && before.liquid(hose)) || (!open && wasTight && before.unknown(hose))) {
             return false;
         }
         int valve = parts.connectionValve[at];

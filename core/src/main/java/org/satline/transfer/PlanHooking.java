@@ -13,14 +13,15 @@ abstract class PlanHooking extends PlanGoals {
         super(hookUp, state);
     }
 
-    @Nullable PlanFound hookUp(PlanState from) {
+    @Nullable
+    PlanFound hookUp(PlanState from) {
         boolean liquidHigh = roles.high >= 0
                 && parts.high >= 0
                 && parts.ports.get(parts.high).liquid();
         if (neverOff(roles.high, parts.high)
                 || neverOff(roles.low, parts.low)
-                || liquidHigh && parts.hookUp.gas().carbonDioxide()
-                || !parts.ventable && !parts.hookUp.pump()) {
+                || (liquidHigh && parts.hookUp.gas().carbonDioxide())
+                || (!parts.ventable && !parts.hookUp.pump())) {
             return null;
         }
         Predicate<PlanState> goal = state -> hookedUp(state) && endProved(state);
@@ -44,7 +45,8 @@ abstract class PlanHooking extends PlanGoals {
     }
 
     /** Everything on and open to the pump at once, as far as it goes; then what is shut, and in which order, is searched. */
-    @Nullable PlanFound evacuated(PlanState from, Predicate<PlanState> goal) {
+    @Nullable
+    PlanFound evacuated(PlanState from, Predicate<PlanState> goal) {
         PlanScope pump = withPump(hooking(from)).build();
         Node node = new Node(from, null, null, 0);
         for (PlanMove move : pump.forced()) {
@@ -108,7 +110,8 @@ abstract class PlanHooking extends PlanGoals {
     }
 
     /** The hose to the cylinder evacuated, at its place where the pump has its own connection, otherwise before it goes there. */
-    @Nullable PlanFound evacuatedHose(PlanState from, String at, String valve, Predicate<PlanState> goal) {
+    @Nullable
+    PlanFound evacuatedHose(PlanState from, String at, String valve, Predicate<PlanState> goal) {
         Node node = new Node(from, null, null, 0);
         int near = PlanRoles.system(roles.centre);
         int far = PlanRoles.cylinder(roles.centre);
@@ -171,7 +174,7 @@ abstract class PlanHooking extends PlanGoals {
         ServiceHose ends = parts.hoses.get(hose);
         boolean plain = ends.systemEnd() == EndFitting.PLAIN_FLARE && ends.cylinderEnd() == EndFitting.PLAIN_FLARE;
         SystemPort at = parts.ports.get(port);
-        return !at.hasValve() && (!parts.ventable || at.liquid() && plain) || plain && !parts.ventable;
+        return (!at.hasValve() && (!parts.ventable || (at.liquid() && plain))) || (plain && !parts.ventable);
     }
 
     boolean lowReady(PlanState state) {

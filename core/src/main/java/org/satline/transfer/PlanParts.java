@@ -75,9 +75,7 @@ final class PlanParts {
         hookUp.volumes().keySet().stream()
                 .filter(name -> hookUp.cylinder(name).isEmpty())
                 .forEach(volumes::add);
-        litres = volumes.stream()
-                .mapToDouble(name -> hookUp.volumes().get(name).litres())
-                .toArray();
+        litres = volumes.stream().mapToDouble(name -> hookUp.size(name) * 1000).toArray();
         endValve = ends.stream().mapToInt(valves::indexOf).toArray();
         behind = new Behind[connections.size()];
         behindIndex = new int[connections.size()];

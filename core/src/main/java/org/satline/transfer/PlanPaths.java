@@ -116,7 +116,7 @@ abstract class PlanPaths {
 
     void behind(int node, int connection, boolean alsoThrottled) {
         int valve = parts.connectionValve[connection];
-        boolean throttled = alsoThrottled || valve >= 0 && state.cracked(valve);
+        boolean throttled = alsoThrottled || (valve >= 0 && state.cracked(valve));
         int index = parts.behindIndex[connection];
         switch (parts.behind[connection]) {
             case PORT -> exit(node, index, throttled, parts.ports.get(index).liquid());
@@ -129,7 +129,7 @@ abstract class PlanPaths {
     boolean liquidAt(PlanState at, int connection) {
         int cylinder = parts.behindIndex[connection];
         VolumeContent held = at.cylinderHolds(cylinder);
-        boolean maybe = held == VolumeContent.LIQUID || held == VolumeContent.AIR && at.cylinderOrigin(cylinder) != 0;
+        boolean maybe = held == VolumeContent.LIQUID || (held == VolumeContent.AIR && at.cylinderOrigin(cylinder) != 0);
         return maybe
                 && parts.cylinders.get(cylinder).liquidAt(parts.connections.get(connection), at.inverted(cylinder));
     }
@@ -193,7 +193,7 @@ abstract class PlanPaths {
         int end = exitEnd[exit];
         return end >= CYLINDER_END
                 ? state.cylinderOrigin(end - CYLINDER_END)
-                : end < parts.ports.size() ? GasOrigin.SYSTEM.ordinal() : GasOrigin.NONE.ordinal();
+                : end < parts.ports.size() ? PlanState.GAS_SYSTEM : PlanState.GAS_NONE;
     }
 
     boolean cold(int end) {
@@ -212,7 +212,7 @@ abstract class PlanPaths {
 
     boolean throttledBetween(int a, int b) {
         for (int i = 0; i < links; i++) {
-            if (linkA[i] == a && linkB[i] == b || linkA[i] == b && linkB[i] == a) {
+            if ((linkA[i] == a && linkB[i] == b) || (linkA[i] == b && linkB[i] == a)) {
                 return linkThrottled[i];
             }
         }

@@ -60,7 +60,7 @@ abstract class PlanThrough extends PlanPaths {
             VolumeContent held = state.cylinderHolds(giver - CYLINDER_END);
             if (held == VolumeContent.AIR
                     || held == VolumeContent.NOTHING
-                    || state.cylinderOrigin(giver - CYLINDER_END) == GasOrigin.UNKNOWN.ordinal()) {
+                    || state.cylinderOrigin(giver - CYLINDER_END) == PlanState.GAS_UNKNOWN) {
                 return false;
             }
         }
@@ -72,7 +72,7 @@ abstract class PlanThrough extends PlanPaths {
                 coupling = false;
                 litres += parts.litres[v];
                 dirty |= state.content(v) == PlanState.AIR
-                        || state.holdsRefrigerant(v) && !state.clean(v) && state.origin(v) != originOf(from);
+                        || (state.holdsRefrigerant(v) && !state.clean(v) && state.origin(v) != originOf(from));
                 if (state.liquid(v) || state.unknown(v)) {
                     return false;
                 }
@@ -108,7 +108,7 @@ abstract class PlanThrough extends PlanPaths {
     }
 
     boolean mayBePumped(int v) {
-        if (state.liquid(v) || state.holdsRefrigerant(v) && !parts.ventable) {
+        if (state.liquid(v) || (state.holdsRefrigerant(v) && !parts.ventable)) {
             return false;
         }
         state.ventedGrams += state.holdsRefrigerant(v) ? parts.vapourGrams(parts.litres[v], state.level(v)) : 0;
@@ -120,7 +120,7 @@ abstract class PlanThrough extends PlanPaths {
         if (giver >= parts.ports.size()
                 || parts.cylinders.get(cylinder).use() != ServiceCylinder.Use.RECEIVER
                 || parts.levels[levelOf(from)] <= parts.feedsPa[cylinder]
-                || state.cylinderHolds(cylinder) == VolumeContent.AIR && state.cylinderOrigin(cylinder) == 0) {
+                || (state.cylinderHolds(cylinder) == VolumeContent.AIR && state.cylinderOrigin(cylinder) == 0)) {
             return false;
         }
         for (int v : way) {
@@ -128,15 +128,14 @@ abstract class PlanThrough extends PlanPaths {
                 return false;
             }
         }
-        takes(cylinder, GasOrigin.SYSTEM.ordinal());
+        takes(cylinder, PlanState.GAS_SYSTEM);
         state.moved(exitLiquid[from] ? PlanState.OUT_LIQUID : PlanState.OUT_VAPOUR);
         return true;
     }
 
     boolean cylinderTakes(int v, int cylinder) {
-        boolean own =
-                state.cylinderOrigin(cylinder) != 0 && state.cylinderOrigin(cylinder) < GasOrigin.RECOVERED.ordinal();
-        if (state.content(v) == PlanState.AIR || state.unknown(v) || own && !state.clean(v)) {
+        boolean own = state.cylinderOrigin(cylinder) != 0 && state.cylinderOrigin(cylinder) < PlanState.GAS_RECOVERED;
+        if (state.content(v) == PlanState.AIR || state.unknown(v) || (own && !state.clean(v))) {
             return false;
         }
         takes(cylinder, state.origin(v));
@@ -159,7 +158,7 @@ abstract class PlanThrough extends PlanPaths {
         if (port != parts.low
                 || cylinder < 0
                 || state.cylinderOrigin(cylinder) == 0
-                || state.cylinderOrigin(cylinder) >= GasOrigin.RECOVERED.ordinal()
+                || state.cylinderOrigin(cylinder) >= PlanState.GAS_RECOVERED
                 || state.cylinderHolds(cylinder) == VolumeContent.AIR
                 || !parts.certain(levelOf(from), parts.portLevel[port])) {
             return false;
