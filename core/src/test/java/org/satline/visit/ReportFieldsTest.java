@@ -61,6 +61,7 @@ class ReportFieldsTest {
                         "readThen",
                         "ask",
                         "plan",
+                        "cautions",
                         "findings",
                         "dataVersion");
         assertThat(number(fields.get("schemaVersion"))).isEqualTo(ReportFields.SCHEMA_VERSION);
@@ -137,8 +138,8 @@ class ReportFieldsTest {
                 .doesNotContainKeys(
                         "amountKg", "stopReadingKg", "neverPassReadingKg", "port", "valve", "phase", "waitS");
         assertThat(items(fields.get("readThen"))).isEmpty();
-        assertThat(items(fields.get("plan")).isEmpty())
-                .isEqualTo(kind == ActionKind.DONE || kind == ActionKind.MAKE_SAFE);
+        // a hose that can be swept is swept before anything else is known
+        assertThat(items(fields.get("plan")).isEmpty()).isEqualTo(kind != ActionKind.PREPARE);
         if (kind == ActionKind.READ_AGAIN) {
             assertThat(texts(fields.get("ask"))).containsExactly("conditions.running");
         }

@@ -234,7 +234,7 @@ class VisitFileTest {
         refused(VISIT.with("manifold.valves", 3), "manifold.valves");
         refused(VISIT.with("manifold.valves", 2.5), "manifold.valves");
         refused(VISIT.with("cylinder.hoses[0].port", "top"), "cylinder.hoses[0].port");
-        refused(VISIT.without("cylinder.hoses[0].holds"), "cylinder.hoses[0].contentsFrom");
+        refused(VISIT.with("cylinder.hoses[0].holds", "air"), "cylinder.hoses[0].contentsFrom");
         refused(VISIT.with("ports.roof.fitting", "stem"), "ports.roof");
     }
 
