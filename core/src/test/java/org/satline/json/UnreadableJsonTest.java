@@ -58,7 +58,7 @@ class UnreadableJsonTest {
     void wrongCases() {
         assertThatThrownBy(() -> json.read("{\"reason\": \"x\"}", VesselPoint.class))
                 .hasMessageContaining("JSON at /type: expected one of [Always, At, Never], found nothing");
-        assertThatThrownBy(() -> json.read("{\"type\": \"At\", \"reason\": \"x\"}", VesselPoint.Never.class))
+        assertThatThrownBy(() -> json.read("{\"type\": \"At\", \"bound\": \"x\"}", VesselPoint.Never.class))
                 .hasMessageContaining("expected \"Never\", found \"At\"");
         assertThatThrownBy(() -> json.read(
                         "{\"type\": \"Done\", \"probabilityOnTarget\": 1, \"reasons\": [1]}", StepAdvice.class))
@@ -102,7 +102,7 @@ class UnreadableJsonTest {
     @Test
     void amongOtherTypesThePlaceIsKnownToo() {
         ObjectMapper mapper = new ObjectMapper().registerModule(new SatlineModule());
-        assertThatThrownBy(() -> mapper.readValue("[{\"name\": \"x\"}]", Step[].class))
+        assertThatThrownBy(() -> mapper.readValue("[{\"key\": \"x\"}]", Step[].class))
                 .isInstanceOf(JsonMappingException.class)
                 .hasRootCauseInstanceOf(UnreadableJsonException.class)
                 .hasMessageContaining("JSON at /formula: is missing");

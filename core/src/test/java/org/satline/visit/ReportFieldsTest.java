@@ -82,11 +82,11 @@ class ReportFieldsTest {
         assertThat(number(fields.get("waitS"))).isEqualTo(step.settling().toSeconds());
         assertThat(texts(fields.get("readThen")))
                 .containsExactly(
+                        "cylinder.scaleReading",
                         "readings.suctionPressure",
                         "readings.suctionLine",
                         "readings.liquidPressure",
-                        "readings.liquidLine",
-                        "cylinder.scaleReading");
+                        "readings.liquidLine");
         assertThat(items(fields.get("ask"))).isEmpty();
         assertThat(items(fields.get("plan"))).isNotEmpty();
         assertThat(text(fields.get("dataVersion")))
