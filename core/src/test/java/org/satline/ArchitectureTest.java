@@ -107,16 +107,18 @@ class ArchitectureTest {
     /** What nobody outside of a room uses is not public there. */
     @TestFactory
     Stream<DynamicTest> fewTypesOfTheNewRoomsArePublic() {
-        return Stream.of("charge", "cylinder", "transfer", "step", "visit").map(room -> DynamicTest.dynamicTest(room, () -> {
-            List<JavaClass> types = CORE.stream()
-                    .filter(type -> type.getPackageName().equals("org.satline." + room))
-                    .filter(type -> type.getEnclosingClass().isEmpty() && !type.getSimpleName().equals("package-info"))
-                    .toList();
-            long open = types.stream()
-                    .filter(type -> type.getModifiers().contains(JavaModifier.PUBLIC))
-                    .count();
-            assertThat(open).as("public of " + types.size()).isLessThanOrEqualTo(60L * types.size() / 100);
-        }));
+        return Stream.of("charge", "cylinder", "transfer", "step", "visit")
+                .map(room -> DynamicTest.dynamicTest(room, () -> {
+                    List<JavaClass> types = CORE.stream()
+                            .filter(type -> type.getPackageName().equals("org.satline." + room))
+                            .filter(type -> type.getEnclosingClass().isEmpty()
+                                    && !type.getSimpleName().equals("package-info"))
+                            .toList();
+                    long open = types.stream()
+                            .filter(type -> type.getModifiers().contains(JavaModifier.PUBLIC))
+                            .count();
+                    assertThat(open).as("public of " + types.size()).isLessThanOrEqualTo(60L * types.size() / 100);
+                }));
     }
 
     @Test

@@ -142,7 +142,8 @@ final class TransferDesk {
                     && !disposable) {
                 found.add(notGiven(each.cylinder().path("retestDue")));
             }
-            boolean used = each.cylinder().provenance().filter(Provenance::isUsed).isPresent();
+            boolean used =
+                    each.cylinder().provenance().filter(Provenance::isUsed).isPresent();
             if (direction == Direction.IN && used) {
                 owners(each).map(TransferDesk::notGiven).forEach(found::add);
             }
@@ -160,7 +161,9 @@ final class TransferDesk {
     private Stream<String> owners(CheckedCylinder held) {
         return Stream.of(
                         visit.system().owner().isPresent() ? "" : SYSTEM_OWNER,
-                        held.cylinder().owner().isPresent() ? "" : held.cylinder().path("owner"))
+                        held.cylinder().owner().isPresent()
+                                ? ""
+                                : held.cylinder().path("owner"))
                 .filter(each -> !each.isEmpty());
     }
 

@@ -164,9 +164,7 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
                     Figure.of("field", wording.field(finding.subject().name())));
         }
         String key = "brief." + finding.code().word();
-        return wording.has(key)
-                ? wording.message(key, finding.figures().toArray(Figure[]::new))
-                : wording.of(finding);
+        return wording.has(key) ? wording.message(key, finding.figures().toArray(Figure[]::new)) : wording.of(finding);
     }
 
     /** Writes the lines of one report. */
@@ -259,7 +257,10 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
 
         private String likeliest(Judgement judgement) {
             return judgement instanceof Judgement.Undecided undecided
-                    ? undecided.likeliest().map(each -> wording.message("visit.level." + each.word())).orElse("")
+                    ? undecided
+                            .likeliest()
+                            .map(each -> wording.message("visit.level." + each.word()))
+                            .orElse("")
                     : "";
         }
 
@@ -323,11 +324,7 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
 
         private void addAfterwards(List<Line> lines, StepOrder step) {
             Duration wait = step.settling();
-            add(
-                    lines,
-                    Topic.WAIT,
-                    wording.message("visit.wait", Figure.of("wait", wait.toSeconds(), "s")),
-                    1);
+            add(lines, Topic.WAIT, wording.message("visit.wait", Figure.of("wait", wait.toSeconds(), "s")), 1);
             List<String> fields = new ArrayList<>();
             for (String path : ReportFields.readThen(report)) {
                 fields.add(wording.field(path));

@@ -103,7 +103,11 @@ class TransferRulesTest {
     @Test
     void everyRuleHasItsCitation() {
         Holder carbonDioxide = holder(Kind.SYSTEM, "dairy", CATALOGUE.find("R-744"), Provenance.NEW);
-        assertThat(Stream.of(BAKERY, DAIRY, carbonDioxide, holder(Kind.RECOVERY_CYLINDER, "x", R32, Provenance.MIXED_RECOVERED))
+        assertThat(Stream.of(
+                                BAKERY,
+                                DAIRY,
+                                carbonDioxide,
+                                holder(Kind.RECOVERY_CYLINDER, "x", R32, Provenance.MIXED_RECOVERED))
                         .flatMap(from -> Stream.of(Kind.values())
                                 .map(kind -> holder(kind, "y", R410A, Provenance.NEW))
                                 .flatMap(to -> RULES.check(from, to).stream())))

@@ -214,11 +214,13 @@ final class AnyInstance {
         SystemReadings.Builder builder = SystemReadings.builder();
         for (org.satline.measurement.Place place : org.satline.measurement.Place.values()) {
             if (random.nextBoolean()) {
-                builder.put(place, switch (place.kind()) {
-                    case PRESSURE -> new Reading<>(of(Pressure.class), budget(), Optional.empty());
-                    case PIPE, AIR -> new Reading<>(of(Temperature.class), budget(), Optional.empty());
-                    case DROP -> Reading.exact(PressureDifference.ofPascals(1e4 * random.nextDouble()));
-                });
+                builder.put(
+                        place,
+                        switch (place.kind()) {
+                            case PRESSURE -> new Reading<>(of(Pressure.class), budget(), Optional.empty());
+                            case PIPE, AIR -> new Reading<>(of(Temperature.class), budget(), Optional.empty());
+                            case DROP -> Reading.exact(PressureDifference.ofPascals(1e4 * random.nextDouble()));
+                        });
             }
         }
         return builder.build();

@@ -64,7 +64,9 @@ class RoundTripTest {
                 .flatMap(type -> Stream.<Object>of(type.getEnumConstants()))
                 .toList();
         assertThat(codes).hasSizeGreaterThan(100);
-        assertThat(FindingCodes.all()).containsExactlyInAnyOrderElementsOf(codes.stream().map(FindingCode.class::cast).toList());
+        assertThat(FindingCodes.all())
+                .containsExactlyInAnyOrderElementsOf(
+                        codes.stream().map(FindingCode.class::cast).toList());
     }
 
     @TestFactory

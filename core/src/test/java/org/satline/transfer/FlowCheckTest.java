@@ -46,8 +46,7 @@ class FlowCheckTest {
     void theLowSideOfARunningSystemWouldTakeTheCylinderBackIn() {
         Flow.OneWay flow = oneWay(FlowCheck.between(
                 gauge(PointKind.LOW_SIDE_PORT, 118), gauge(PointKind.RECOVERY_CYLINDER_LIQUID_VALVE, 200)));
-        assertThat(flow.warnings())
-                .containsExactlyInAnyOrder(TransferCode.BACKFLOW, TransferCode.LIQUID_TO_SUCTION);
+        assertThat(flow.warnings()).containsExactlyInAnyOrder(TransferCode.BACKFLOW, TransferCode.LIQUID_TO_SUCTION);
     }
 
     @Test

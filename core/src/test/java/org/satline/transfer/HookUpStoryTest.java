@@ -17,7 +17,6 @@ import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
-import org.satline.measurement.Reading;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.Volume;

@@ -50,7 +50,8 @@ class PermitProperties {
                         .ask(new PermitRequest(
                                 Direction.OUT,
                                 List.of(point(
-                                        atLiquidPort ? PointKind.HIGH_SIDE_LIQUID_PORT : PointKind.LOW_SIDE_PORT, port)),
+                                        atLiquidPort ? PointKind.HIGH_SIDE_LIQUID_PORT : PointKind.LOW_SIDE_PORT,
+                                        port)),
                                 Optional.empty(),
                                 Optional.of(point(PointKind.RECOVERY_CYLINDER_VAPOUR_VALVE, cylinder)),
                                 HookUpFixture.RECOVERY,
@@ -67,7 +68,6 @@ class PermitProperties {
     }
 
     private static Holder holder(Holder.Kind kind) {
-        return new Holder(
-                kind, "club", Optional.of(Catalogue.standard().find("R-32")), Provenance.RECOVERED);
+        return new Holder(kind, "club", Optional.of(Catalogue.standard().find("R-32")), Provenance.RECOVERED);
     }
 }

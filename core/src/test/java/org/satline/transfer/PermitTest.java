@@ -54,7 +54,16 @@ class PermitTest {
     private static PermitRequest request(
             Direction direction, Optional<PointKind> hoseAt, ConnectionPoint cylinder, Holder held, HoseState hose) {
         return new PermitRequest(
-                direction, PORTS, hoseAt, Optional.of(cylinder), "cylinder", SYSTEM, Optional.of(held), List.of(), true, hose);
+                direction,
+                PORTS,
+                hoseAt,
+                Optional.of(cylinder),
+                "cylinder",
+                SYSTEM,
+                Optional.of(held),
+                List.of(),
+                true,
+                hose);
     }
 
     /** Sorted by weight, and among the same weight in the order in which they were found. */
@@ -111,10 +120,12 @@ class PermitTest {
         Holder held = holder(
                 receiver ? Holder.Kind.RECOVERY_CYLINDER : Holder.Kind.SOURCE_CYLINDER, owner, label, provenance);
         Optional<PointKind> port = hoseAt.isEmpty() ? ANY_PORT : Optional.of(PointKind.valueOf(hoseAt));
-        assertThat(answer(request(direction, port, point(valve, psig), held, hose))).isEqualTo(answer);
+        assertThat(answer(request(direction, port, point(valve, psig), held, hose)))
+                .isEqualTo(answer);
     }
 
-    private static final Holder RECEIVER = holder(Holder.Kind.RECOVERY_CYLINDER, "club", "R-410A", Provenance.RECOVERED);
+    private static final Holder RECEIVER =
+            holder(Holder.Kind.RECOVERY_CYLINDER, "club", "R-410A", Provenance.RECOVERED);
 
     private static PermitRequest out(List<Finding> ofCylinder) {
         return new PermitRequest(
@@ -159,11 +170,14 @@ class PermitTest {
     void everyReasonIsGivenAtOnceTheHeaviestFirst() {
         Holder other = holder(Holder.Kind.RECOVERY_CYLINDER, "other", "R-22", Provenance.MIXED_RECOVERED);
         Permit.Refused refused = (Permit.Refused) OFFICE.ask(request(
-                Direction.IN, ANY_PORT, point(PointKind.SOURCE_CYLINDER_VAPOUR_VALVE, 60), other, HoseState.NOT_PURGED));
+                Direction.IN,
+                ANY_PORT,
+                point(PointKind.SOURCE_CYLINDER_VAPOUR_VALVE, 60),
+                other,
+                HoseState.NOT_PURGED));
         List<String> codes =
                 refused.findings().stream().map(each -> each.code().word()).toList();
-        assertThat(codes)
-                .contains("mixing", "mixedRecovered", "otherOwner", "backflow", "wrongPhase", "hoseNotPurged");
+        assertThat(codes).contains("mixing", "mixedRecovered", "otherOwner", "backflow", "wrongPhase", "hoseNotPurged");
         assertThat(refused.findings().stream().map(Finding::severity)).isSorted();
     }
 
@@ -188,7 +202,8 @@ class PermitTest {
     void withoutACylinderOrItsPressureNothingIsGranted() {
         assertThat(answer(without(Optional.empty(), List.of()))).isEqualTo("noCylinder");
         assertThat(answer(without(Optional.of(RECEIVER), List.of()))).isEqualTo("noCylinder");
-        Finding pressure = Finding.of(Severity.MUST_BE_SUPPLIED, TransferCode.TOXIC, Subject.reading("cylinder.pressure"));
+        Finding pressure =
+                Finding.of(Severity.MUST_BE_SUPPLIED, TransferCode.TOXIC, Subject.reading("cylinder.pressure"));
         assertThat(answer(without(Optional.of(RECEIVER), List.of(pressure)))).isEqualTo("toxic");
     }
 

@@ -19,13 +19,24 @@ class HookUpModelTest {
         AVisit in = AVisit.shortOfCharge();
         return Stream.of(
                 Arguments.of("swept with the system's own", out, HoseState.READY),
-                Arguments.of("evacuated", out.withAirInTheHose().with("cylinder.hoses[0].holds", "evacuated"), HoseState.READY),
-                Arguments.of("recovered, to a receiver", out.with("cylinder.hoses[0].contentsFrom", "recovered"), HoseState.READY),
-                Arguments.of("recovered, to the system", in.with("cylinder.hoses[0].contentsFrom", "recovered"), HoseState.NOT_PURGED),
-                Arguments.of("of the source itself", in.with("cylinder.hoses[0].contentsFrom", "source"), HoseState.READY),
+                Arguments.of(
+                        "evacuated",
+                        out.withAirInTheHose().with("cylinder.hoses[0].holds", "evacuated"),
+                        HoseState.READY),
+                Arguments.of(
+                        "recovered, to a receiver",
+                        out.with("cylinder.hoses[0].contentsFrom", "recovered"),
+                        HoseState.READY),
+                Arguments.of(
+                        "recovered, to the system",
+                        in.with("cylinder.hoses[0].contentsFrom", "recovered"),
+                        HoseState.NOT_PURGED),
+                Arguments.of(
+                        "of the source itself", in.with("cylinder.hoses[0].contentsFrom", "source"), HoseState.READY),
                 Arguments.of("air", out.withAirInTheHose(), HoseState.NOT_PURGED),
                 Arguments.of("air in the manifold", out.with("manifold.holds", "air"), HoseState.NOT_PURGED),
-                Arguments.of("a centre hose, of its manifold nothing said", out.without("manifold"), HoseState.NOT_PURGED),
+                Arguments.of(
+                        "a centre hose, of its manifold nothing said", out.without("manifold"), HoseState.NOT_PURGED),
                 Arguments.of(
                         "air between two ends that seal",
                         in.hoseAt("low-side").withAirInTheHose().with("cylinder.hoses[0].cylinderEnd", "self-sealing"),
@@ -64,7 +75,11 @@ class HookUpModelTest {
         assertThat(AVisit.overcharged().weighing("75 lb").report().plan()).isEmpty();
         assertThat(AVisit.overcharged().low().report().plan()).isEmpty();
         assertThat(AVisit.overcharged().withoutCylinder().report().plan()).isEmpty();
-        assertThat(AVisit.overcharged().without("cylinder.hoses").without("manifold").report().plan())
+        assertThat(AVisit.overcharged()
+                        .without("cylinder.hoses")
+                        .without("manifold")
+                        .report()
+                        .plan())
                 .isEmpty();
     }
 

@@ -46,21 +46,32 @@ class NextActionsTest {
         AVisit high = AVisit.overcharged();
         return Stream.of(
                 Arguments.of("a danger before done", AVisit.onTarget().weighing("75 lb"), ActionKind.MAKE_SAFE),
-                Arguments.of("a danger before another fault", warmSuctionLine(high.weighing("75 lb")), ActionKind.MAKE_SAFE),
-                Arguments.of("a danger before reading again", justStarted(high.weighing("75 lb")), ActionKind.MAKE_SAFE),
-                Arguments.of("a danger before preparing", high.weighing("75 lb").withAirInTheHose(), ActionKind.MAKE_SAFE),
+                Arguments.of(
+                        "a danger before another fault", warmSuctionLine(high.weighing("75 lb")), ActionKind.MAKE_SAFE),
+                Arguments.of(
+                        "a danger before reading again", justStarted(high.weighing("75 lb")), ActionKind.MAKE_SAFE),
+                Arguments.of(
+                        "a danger before preparing", high.weighing("75 lb").withAirInTheHose(), ActionKind.MAKE_SAFE),
                 Arguments.of("a danger beside the connected cylinder", high.withBeside(OVERFULL), ActionKind.MAKE_SAFE),
-                Arguments.of("a danger in heating", high.weighing("75 lb").with("system.mode", "heating"), ActionKind.MAKE_SAFE),
-                Arguments.of("another fault before preparing", warmSuctionLine(high.withoutCylinder()), ActionKind.MEND_FIRST),
+                Arguments.of(
+                        "a danger in heating",
+                        high.weighing("75 lb").with("system.mode", "heating"),
+                        ActionKind.MAKE_SAFE),
+                Arguments.of(
+                        "another fault before preparing",
+                        warmSuctionLine(high.withoutCylinder()),
+                        ActionKind.MEND_FIRST),
                 Arguments.of(
                         "another fault before a gate that was not read",
                         warmSuctionLine(high.without("conditions.running")),
                         ActionKind.MEND_FIRST),
-                Arguments.of("reading again before preparing", justStarted(high.withoutCylinder()), ActionKind.READ_AGAIN),
+                Arguments.of(
+                        "reading again before preparing", justStarted(high.withoutCylinder()), ActionKind.READ_AGAIN),
                 Arguments.of("reading again in heating", high.with("system.mode", "heating"), ActionKind.READ_AGAIN),
                 Arguments.of("reading again before done", justStarted(AVisit.onTarget()), ActionKind.READ_AGAIN),
                 Arguments.of("preparing before a step out", high.withoutCylinder(), ActionKind.PREPARE),
-                Arguments.of("preparing before a step in", AVisit.shortOfCharge().withAirInTheHose(), ActionKind.PREPARE),
+                Arguments.of(
+                        "preparing before a step in", AVisit.shortOfCharge().withAirInTheHose(), ActionKind.PREPARE),
                 Arguments.of(
                         "preparing before a gate that was not read",
                         high.withoutCylinder().without("conditions.running"),
@@ -177,7 +188,9 @@ class NextActionsTest {
     @Test
     void whatThePersonTookOutIsGivenBackAndIsNoLeak() {
         AVisit taken = AVisit.shortOfCharge().moved("-0.5 lb", List.of(AVisit.earlier("0 lb", "12 degF")));
-        assertThat(codes(AVisit.shortOfCharge())).contains(VisitCode.LEAK_LIKELY).doesNotContain(VisitCode.OWN_REMOVAL);
+        assertThat(codes(AVisit.shortOfCharge()))
+                .contains(VisitCode.LEAK_LIKELY)
+                .doesNotContain(VisitCode.OWN_REMOVAL);
         assertThat(codes(taken)).contains(VisitCode.OWN_REMOVAL).doesNotContain(VisitCode.LEAK_LIKELY);
     }
 

@@ -14,8 +14,8 @@ import org.satline.refrigerant.Catalogue;
 
 /** The fields of a report, which programs read: their names, their types and that none of them is a sentence. */
 class ReportFieldsTest {
-    private static final Set<String> GIVEN_BY_THE_PERSON =
-            Set.of("cylinder no. 4", "split air conditioner", "digital gauge", "pipe clamps", "the sailing club", "scale");
+    private static final Set<String> GIVEN_BY_THE_PERSON = Set.of(
+            "cylinder no. 4", "split air conditioner", "digital gauge", "pipe clamps", "the sailing club", "scale");
 
     private static Map<String, FieldValue> of(AVisit visit) {
         return ReportFields.of(visit.report()).values();
@@ -96,19 +96,20 @@ class ReportFieldsTest {
     @Test
     void aFindingHasItsWeightCodeSubjectAndNumbers() {
         Map<String, FieldValue> fields = of(AVisit.overcharged().weighing("75 lb"));
-        FieldValue.Fields danger = (FieldValue.Fields) items(fields.get("findings")).get(0);
+        FieldValue.Fields danger =
+                (FieldValue.Fields) items(fields.get("findings")).get(0);
         assertThat(danger.values().keySet()).containsExactly("severity", "code", "subject", "numbers");
         assertThat(text(danger.values().get("severity"))).isEqualTo("dangerNow");
         assertThat(text(danger.values().get("code"))).isEqualTo("overfilled");
         FieldValue.Fields subject = (FieldValue.Fields) danger.values().get("subject");
         assertThat(text(subject.values().get("kind"))).isEqualTo("cylinder");
         assertThat(text(subject.values().get("name"))).isEqualTo("cylinder no. 4");
-        Map<String, FieldValue> contents = ((FieldValue.Fields)
-                        items(danger.values().get("numbers")).get(0))
-                .values();
+        Map<String, FieldValue> contents =
+                ((FieldValue.Fields) items(danger.values().get("numbers")).get(0)).values();
         assertThat(contents.keySet()).containsExactly("name", "value", "unit");
         // by hand: (75 - 27.4) lb of 0.45359237 kg (exact)
-        assertThat(number(contents.get("value"))).isEqualTo((75 - 27.4) * 0.45359237, org.assertj.core.data.Offset.offset(1e-9));
+        assertThat(number(contents.get("value")))
+                .isEqualTo((75 - 27.4) * 0.45359237, org.assertj.core.data.Offset.offset(1e-9));
         assertThat(text(contents.get("unit"))).isEqualTo("kg");
     }
 

@@ -63,10 +63,15 @@ class VisitFileTest {
 
     @ParameterizedTest
     @CsvSource({
-        "txv, EXPANSION_VALVE", "eev, EXPANSION_VALVE", "piston, FIXED_ORIFICE", "capillary-tube, FIXED_ORIFICE", "fixed-orifice, FIXED_ORIFICE"
+        "txv, EXPANSION_VALVE",
+        "eev, EXPANSION_VALVE",
+        "piston, FIXED_ORIFICE",
+        "capillary-tube, FIXED_ORIFICE",
+        "fixed-orifice, FIXED_ORIFICE"
     })
     void meteringByTheWordsOfTheTrade(String word, MeteringDevice device) {
-        assertThat(VISIT.with("system.metering", word).read().system().metering()).isEqualTo(device);
+        assertThat(VISIT.with("system.metering", word).read().system().metering())
+                .isEqualTo(device);
     }
 
     @Test
@@ -101,11 +106,14 @@ class VisitFileTest {
 
     @Test
     void moved() {
-        MovedSoFar moved = VISIT.moved("-0.3 lb", List.of(AVisit.earlier("0 lb", "18.9 degF"))).read().moved();
+        MovedSoFar moved = VISIT.moved("-0.3 lb", List.of(AVisit.earlier("0 lb", "18.9 degF")))
+                .read()
+                .moved();
         assertThat(moved.net().pounds()).isCloseTo(-0.3, within(1e-9));
         assertThat(moved.earlier())
                 .singleElement()
-                .satisfies(each -> assertThat(each.measured().fahrenheitDegrees()).isCloseTo(18.9, within(1e-9)));
+                .satisfies(
+                        each -> assertThat(each.measured().fahrenheitDegrees()).isCloseTo(18.9, within(1e-9)));
         refused(VISIT.moved("-0.3 lb", List.of()), "moved.net");
         assertThat(VISIT.read().moved()).isEqualTo(MovedSoFar.nothing());
     }
@@ -116,16 +124,16 @@ class VisitFileTest {
                 .extracting(each -> each.kind())
                 .containsExactly(PointKind.HIGH_SIDE_LIQUID_PORT, PointKind.LOW_SIDE_PORT);
         AVisit named = VISIT.with("openPorts", List.of(Map.of("port", "high-side-vapour", "pressure", "390 psig")));
-        assertThat(named.read().openPorts())
-                .singleElement()
-                .satisfies(each -> {
-                    assertThat(each.kind()).isEqualTo(PointKind.HIGH_SIDE_VAPOUR_PORT);
-                    assertThat(each.pressure().value().psia()).isCloseTo(390 + 14.69595, within(1e-4));
-                });
+        assertThat(named.read().openPorts()).singleElement().satisfies(each -> {
+            assertThat(each.kind()).isEqualTo(PointKind.HIGH_SIDE_VAPOUR_PORT);
+            assertThat(each.pressure().value().psia()).isCloseTo(390 + 14.69595, within(1e-4));
+        });
         refused(
-                VISIT.with("openPorts", List.of(
-                        Map.of("port", "low-side", "pressure", "118 psig"),
-                        Map.of("port", "low-side", "pressure", "118 psig"))),
+                VISIT.with(
+                        "openPorts",
+                        List.of(
+                                Map.of("port", "low-side", "pressure", "118 psig"),
+                                Map.of("port", "low-side", "pressure", "118 psig"))),
                 "");
         refused(VISIT.with("openPorts", List.of(Map.of("port", "side", "pressure", "118 psig"))), "openPorts[0].port");
     }
@@ -153,7 +161,9 @@ class VisitFileTest {
         assertThat(cylinder.stamps().retestDue()).contains(LocalDate.of(2029, 4, 30));
         // the liquid in 5 ft of 4.8 mm bore: 27.6 ml of about 1.04 kg/l (from memory of trade charts)
         assertThat(cylinder.hoseContents().grams()).isBetween(25.0, 32.0);
-        assertThat(cylinder(VISIT.with("cylinder.hoseContents", "0.1 lb")).hoseContents().pounds())
+        assertThat(cylinder(VISIT.with("cylinder.hoseContents", "0.1 lb"))
+                        .hoseContents()
+                        .pounds())
                 .isCloseTo(0.1, within(1e-9));
         refused(VISIT.with("cylinder.hoseContents", "2 lb"), "cylinder.hoseContents");
         refused(VISIT.with("cylinder.valve", "vapour"), "cylinder.valve");
@@ -163,7 +173,10 @@ class VisitFileTest {
 
     @ParameterizedTest
     @CsvSource({
-        "recovery-vapour, RECEIVER, VAPOUR", "recovery-liquid, RECEIVER, LIQUID", "source-vapour, SOURCE, VAPOUR", "source-liquid, SOURCE, LIQUID"
+        "recovery-vapour, RECEIVER, VAPOUR",
+        "recovery-liquid, RECEIVER, LIQUID",
+        "source-vapour, SOURCE, VAPOUR",
+        "source-liquid, SOURCE, LIQUID"
     })
     void theValveSaysWhatTheCylinderIsFor(String word, Role role, Valve valve) {
         Cylinder cylinder = cylinder(VISIT.with("cylinder.valve", word));
@@ -176,11 +189,14 @@ class VisitFileTest {
         for (Stamp stamp : Stamp.values()) {
             Object value = stamp.type() == Boolean.class ? (Object) true : stamp.example();
             if (stamp == Stamp.REFILLABLE) {
-                assertThat(cylinder(VISIT.with("cylinder." + stamp.field(), value)).stamps().refillable())
+                assertThat(cylinder(VISIT.with("cylinder." + stamp.field(), value))
+                                .stamps()
+                                .refillable())
                         .contains(true);
                 refused(VISIT.with("cylinder." + stamp.field(), "yes"), "cylinder." + stamp.field());
             } else if (stamp.type() != Boolean.class) {
-                assertThat(VISIT.with("cylinder." + stamp.field(), value).read()).isNotNull();
+                assertThat(VISIT.with("cylinder." + stamp.field(), value).read())
+                        .isNotNull();
                 if (stamp != Stamp.SPECIFICATION) { // any mark may stand on a cylinder
                     refused(VISIT.with("cylinder." + stamp.field(), "?"), "cylinder." + stamp.field());
                 }
@@ -192,13 +208,17 @@ class VisitFileTest {
     @ParameterizedTest
     @CsvSource({"21.6 L", "21.6 l", "21.6 litres", "21.6 liters"})
     void aWaterCapacityInLitresIsAVolume(String text) {
-        assertThat(cylinder(VISIT.with("cylinder.waterCapacity", text)).stamps().volume().litres())
+        assertThat(cylinder(VISIT.with("cylinder.waterCapacity", text))
+                        .stamps()
+                        .volume()
+                        .litres())
                 .isCloseTo(21.6, within(1e-9));
     }
 
     @Test
     void aScaleZeroedAfterHookUpMayShowBelowZero() {
-        AVisit zeroed = VISIT.withSource().with("cylinder.grossBefore", "41.35 lb").with("cylinder.scaleReading", "-0.55 lb");
+        AVisit zeroed =
+                VISIT.withSource().with("cylinder.grossBefore", "41.35 lb").with("cylinder.scaleReading", "-0.55 lb");
         Weighing.SinceZero weighing =
                 (Weighing.SinceZero) cylinder(zeroed).weighing().orElseThrow();
         assertThat(weighing.shown().value().pounds()).isCloseTo(-0.55, within(1e-9));
@@ -228,7 +248,8 @@ class VisitFileTest {
             assertThat(each.origin()).isEqualTo(GasOrigin.SYSTEM);
         });
         assertThat(facts.manifold()).contains(new HookUpFacts.ManifoldOnSite(4, VolumeContent.VAPOUR));
-        assertThat(facts.fittings()).containsExactly(Map.entry(PointKind.HIGH_SIDE_LIQUID_PORT, SystemPort.Fitting.CORE_TOOL));
+        assertThat(facts.fittings())
+                .containsExactly(Map.entry(PointKind.HIGH_SIDE_LIQUID_PORT, SystemPort.Fitting.CORE_TOOL));
         assertThat(facts.vacuumPump()).isTrue();
         assertThat(facts.recoveryMachine()).isTrue();
         refused(VISIT.with("manifold.valves", 3), "manifold.valves");
@@ -247,17 +268,38 @@ class VisitFileTest {
         refused(VISIT.with("instruments.thermometer.pipeContact", "20 K"), "instruments.thermometer.pipeContact");
         refused(VISIT.with("instruments.scale.percentOfReading", "five"), "instruments.scale.percentOfReading");
         refused(VISIT.without("instruments.liquidGauge"), "instruments.liquidGauge");
-        assertThat(cylinder(VISIT).contents().orElseThrow().standardUncertainty()).isPositive();
-        double digital = VISIT.read().readings().pressure(Place.SUCTION_PRESSURE).orElseThrow().standardUncertainty();
-        double dialled = dial.read().readings().pressure(Place.SUCTION_PRESSURE).orElseThrow().standardUncertainty();
+        assertThat(cylinder(VISIT).contents().orElseThrow().standardUncertainty())
+                .isPositive();
+        double digital = VISIT.read()
+                .readings()
+                .pressure(Place.SUCTION_PRESSURE)
+                .orElseThrow()
+                .standardUncertainty();
+        double dialled = dial.read()
+                .readings()
+                .pressure(Place.SUCTION_PRESSURE)
+                .orElseThrow()
+                .standardUncertainty();
         assertThat(dialled).isGreaterThan(digital);
     }
 
     @Test
     void severalCylindersAndTheOneThatIsConnected() {
         AVisit two = VISIT.withBeside(Map.of(
-                "name", "drum", "valve", "source-liquid", "tare", "7 lb", "waterCapacity", "30 lb", "holding", "R-410A",
-                "temperature", "84 degF", "scaleReading", "20 lb"));
+                "name",
+                "drum",
+                "valve",
+                "source-liquid",
+                "tare",
+                "7 lb",
+                "waterCapacity",
+                "30 lb",
+                "holding",
+                "R-410A",
+                "temperature",
+                "84 degF",
+                "scaleReading",
+                "20 lb"));
         Visit visit = two.read();
         assertThat(visit.cylinders()).extracting(Cylinder::name).containsExactly("cylinder no. 4", "drum");
         assertThat(visit.connected()).contains("cylinder no. 4");
@@ -314,8 +356,19 @@ class VisitFileTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"site", "system", "instruments", "readings", "system.refrigerant", "system.metering", "site.altitude", "cylinder.tare",
-        "cylinder.waterCapacity", "cylinder.temperature", "cylinder.valve"})
+    @CsvSource({
+        "site",
+        "system",
+        "instruments",
+        "readings",
+        "system.refrigerant",
+        "system.metering",
+        "site.altitude",
+        "cylinder.tare",
+        "cylinder.waterCapacity",
+        "cylinder.temperature",
+        "cylinder.valve"
+    })
     void whatMustBeThereIsAskedForByItsPath(String field) {
         refused(VISIT.without(field), field.equals("site.altitude") ? "site" : field);
     }
@@ -336,7 +389,8 @@ class VisitFileTest {
         assertThat(codes(overfull.without("site").with("colour", "red"))).containsExactly("overfilled");
         assertThat(codes(overfull.without("instruments"))).containsExactly("overfilled");
         assertThat(codes(overfull.without("system"))).containsExactly("overfilled");
-        assertThat(codes(VISIT.withBeside(Map.of()).with("cylinders[0].scaleReading", "75 lb"))).containsExactly("overfilled");
+        assertThat(codes(VISIT.withBeside(Map.of()).with("cylinders[0].scaleReading", "75 lb")))
+                .containsExactly("overfilled");
         assertThat(codes(VISIT.with("readings.liquidLine", "many"))).isEmpty();
         assertThat(codes(overfull.with("cylinder.tare", "light"))).isEmpty();
         assertThat(codes(overfull.with("cylinder", "a drum"))).isEmpty();
@@ -350,8 +404,10 @@ class VisitFileTest {
 
     @Test
     void whatTheSentenceSaysIsOnOneLineWithoutControls() {
-        assertThatThrownBy(() -> VISIT.with("readings.liquidLine", "9\u001b[31m8\n degF").read())
+        assertThatThrownBy(() ->
+                        VISIT.with("readings.liquidLine", "9\u001b[31m8\n degF").read())
                 .isInstanceOf(FieldException.class)
-                .satisfies(e -> assertThat(e.getMessage().chars().filter(Character::isISOControl)).isEmpty());
+                .satisfies(e -> assertThat(e.getMessage().chars().filter(Character::isISOControl))
+                        .isEmpty());
     }
 }

@@ -47,7 +47,8 @@ class VisitReporterTest {
         List<Flow> flows = AVisit.overcharged().report().flows();
         assertThat(flows).hasSize(2);
         assertThat(flows)
-                .anyMatch(each -> each instanceof Flow.OneWay way && way.warnings().contains(TransferCode.BACKFLOW));
+                .anyMatch(each ->
+                        each instanceof Flow.OneWay way && way.warnings().contains(TransferCode.BACKFLOW));
         assertThat(AVisit.overcharged().withoutCylinder().report().flows()).isEmpty();
         assertThat(AVisit.overcharged().evacuated().report().flows())
                 .hasSize(2)
@@ -97,7 +98,9 @@ class VisitReporterTest {
     @Test
     void findingsAndCautionsComeOnceTheHeaviestFirst() {
         for (AVisit visit : List.of(
-                AVisit.overcharged(), AVisit.shortOfCharge().weighing("20 lb"), AVisit.overcharged().weighing("75 lb"))) {
+                AVisit.overcharged(),
+                AVisit.shortOfCharge().weighing("20 lb"),
+                AVisit.overcharged().weighing("75 lb"))) {
             VisitReport report = visit.report();
             assertThat(report.cautions()).isNotEmpty().doesNotHaveDuplicates();
             assertThat(report.findings()).isNotEmpty().doesNotHaveDuplicates();
@@ -108,8 +111,7 @@ class VisitReporterTest {
 
     @Test
     void theVesselIsThatOfTheWeighedContents() {
-        VesselStates vessel =
-                cylinder(AVisit.overcharged().gauged("")).vessel().orElseThrow();
+        VesselStates vessel = cylinder(AVisit.overcharged().gauged("")).vessel().orElseThrow();
         // by hand: 41.35 lb - 27.4 lb
         assertThat(vessel.contents().pounds()).isCloseTo(13.95, offset(1e-9));
         // about 252 psig by trade charts (from memory)

@@ -75,7 +75,8 @@ class VisitSafetyTest {
     /** No vessel of the world holds 62.6 lb of R-410A in 47.7 lb of water: what it weighs is an error, and what it holds is not told. */
     @Test
     void anImpossibleWeightGivesNoPressureAndNoFittingLabel() {
-        var cylinder = AVisit.overcharged().weighing("90 lb").report().connected().orElseThrow();
+        var cylinder =
+                AVisit.overcharged().weighing("90 lb").report().connected().orElseThrow();
         assertThat(cylinder.vessel()).isEmpty();
         assertThat(cylinder.byPressure()).isEmpty();
     }
@@ -179,7 +180,8 @@ class VisitSafetyTest {
         return Stream.of(
                 Arguments.of(source.with("cylinder.specification", "DOT-4BA240"), "pressureTooLow"),
                 Arguments.of(
-                        strong.with("cylinder.servicePressure", "240 psig"), "pressureTooLow servicePressureMisfitsMark"),
+                        strong.with("cylinder.servicePressure", "240 psig"),
+                        "pressureTooLow servicePressureMisfitsMark"),
                 Arguments.of(strong.with("cylinder.testPressure", "300 psig"), "testBelowService"),
                 Arguments.of(AVisit.overcharged().with("cylinder.retestDue", "2020-01-01"), "retestPast"),
                 Arguments.of(AVisit.overcharged().without("date"), "notGiven"));
@@ -231,7 +233,9 @@ class VisitSafetyTest {
                         used.without("system.owner").without("cylinder.owner"),
                         "notGiven otherOwner"),
                 Arguments.of(
-                        "mixed", AVisit.shortOfCharge().with("cylinder.provenance", "mixed-recovered"), "mixedRecovered mixing"),
+                        "mixed",
+                        AVisit.shortOfCharge().with("cylinder.provenance", "mixed-recovered"),
+                        "mixedRecovered mixing"),
                 Arguments.of("of unknown origin", AVisit.shortOfCharge().without("cylinder.provenance"), "notGiven"));
     }
 
@@ -245,7 +249,10 @@ class VisitSafetyTest {
     @Test
     void anOwnerWhoIsNotStatedIsAskedFor() {
         AVisit used = AVisit.shortOfCharge().with("cylinder.provenance", "recovered");
-        assertThat(used.without("system.owner").without("cylinder.owner").report().ask())
+        assertThat(used.without("system.owner")
+                        .without("cylinder.owner")
+                        .report()
+                        .ask())
                 .containsExactlyInAnyOrder("system.owner", "cylinder.owner");
         assertThat(used.report().ask()).isEmpty();
     }
@@ -266,20 +273,34 @@ class VisitSafetyTest {
                 Arguments.of("no source connected", AVisit.overcharged().low().withoutCylinder(), "noCylinder"),
                 Arguments.of("a receiver where charge is wanted", out.low(), "otherCylinderNeeded"),
                 Arguments.of("a source where charge is too much", out.withSource(), "otherCylinderNeeded"),
-                Arguments.of("nothing known of a hose", out.without("cylinder.hoses").without("manifold"), "hoseUnknown notGiven"),
+                Arguments.of(
+                        "nothing known of a hose",
+                        out.without("cylinder.hoses").without("manifold"),
+                        "hoseUnknown notGiven"),
                 Arguments.of("air in the hose", out.withAirInTheHose(), "hoseNotPurged"),
                 Arguments.of("air in the hose of a source", in.withAirInTheHose(), "hoseNotPurged"),
                 Arguments.of("air in the manifold", out.with("manifold.holds", "air"), "hoseNotPurged"),
                 Arguments.of(
                         "air shut in between self-sealing ends",
-                        in.hoseAt("low-side").with("cylinder.hoses[0].cylinderEnd", "self-sealing").withAirInTheHose(),
+                        in.hoseAt("low-side")
+                                .with("cylinder.hoses[0].cylinderEnd", "self-sealing")
+                                .withAirInTheHose(),
                         "hoseCannotBePurged"),
                 Arguments.of("a blend at the vapour valve", in.with("cylinder.valve", "source-vapour"), "wrongPhase"),
-                Arguments.of("a source colder than the system", in.gauged("").with("cylinder.temperature", "20 degF"), "backflow"),
-                Arguments.of("a receiver warmer than the system", out.gauged("").with("cylinder.temperature", "125 degF"), "backflow"),
+                Arguments.of(
+                        "a source colder than the system",
+                        in.gauged("").with("cylinder.temperature", "20 degF"),
+                        "backflow"),
+                Arguments.of(
+                        "a receiver warmer than the system",
+                        out.gauged("").with("cylinder.temperature", "125 degF"),
+                        "backflow"),
                 Arguments.of("a hose at the low side", out.hoseAt("low-side"), "wrongPort"),
                 Arguments.of("a source's hose at the liquid line", in.hoseAt("high-side-liquid"), "wrongPort"),
-                Arguments.of("a cylinder not at rest", out.with("cylinder.atRest", false).gauged("300 psig"), "notAtRest"),
+                Arguments.of(
+                        "a cylinder not at rest",
+                        out.with("cylinder.atRest", false).gauged("300 psig"),
+                        "notAtRest"),
                 Arguments.of(
                         "a hose that holds more than the step",
                         out.with("cylinder.hoses[0].length", "60 ft").with("cylinder.hoses[0].bore", "19 mm"),
@@ -295,7 +316,8 @@ class VisitSafetyTest {
 
     @Test
     void whatAHoseHoldsOfUnknownOriginIsNotCalledReady() {
-        VisitReport report = AVisit.overcharged().without("cylinder.hoses[0].contentsFrom").report();
+        VisitReport report =
+                AVisit.overcharged().without("cylinder.hoses[0].contentsFrom").report();
         assertThat(report.action().kind()).isEqualTo(ActionKind.PREPARE);
         assertThat(AVisit.because(report)).containsAnyOf("hoseNotPurged", "hoseCannotBePurged");
     }
@@ -326,15 +348,21 @@ class VisitSafetyTest {
     static Stream<Arguments> readings() {
         AVisit out = AVisit.overcharged();
         return Stream.of(
-                Arguments.of("a poor gauge", out.with("instruments.liquidGauge.limitOfError", "60 psi"), ActionKind.READ_AGAIN, "notDecided"),
+                Arguments.of(
+                        "a poor gauge",
+                        out.with("instruments.liquidGauge.limitOfError", "60 psi"),
+                        ActionKind.READ_AGAIN,
+                        "notDecided"),
                 Arguments.of(
                         "a supply air warmer than the return",
                         out.with("readings.supplyDryBulb", "85 degF"),
                         ActionKind.READ_AGAIN,
                         "faultNotRuledOut"),
                 // California Energy Code RA3.2 (2008): at least 55 degF outdoors
-                Arguments.of("a cold day", out.with("readings.outdoorAir", "20 degF"), ActionKind.READ_AGAIN, "gateNotMet"),
-                Arguments.of("just started", out.with("conditions.running", "5 min"), ActionKind.READ_AGAIN, "gateNotMet"),
+                Arguments.of(
+                        "a cold day", out.with("readings.outdoorAir", "20 degF"), ActionKind.READ_AGAIN, "gateNotMet"),
+                Arguments.of(
+                        "just started", out.with("conditions.running", "5 min"), ActionKind.READ_AGAIN, "gateNotMet"),
                 Arguments.of(
                         "a series that ends elsewhere than the readings",
                         out.settlingAt("16.1 degF").with("readings.liquidLine", "110 degF"),
@@ -366,7 +394,11 @@ class VisitSafetyTest {
 
     @Test
     void aSeriesThatEndsWhereTheReadingsAreIsSettled() {
-        assertThat(AVisit.overcharged().settlingAt("16.1 degF").report().action().movesNow())
+        assertThat(AVisit.overcharged()
+                        .settlingAt("16.1 degF")
+                        .report()
+                        .action()
+                        .movesNow())
                 .isTrue();
     }
 
