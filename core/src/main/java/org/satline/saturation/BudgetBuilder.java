@@ -109,8 +109,8 @@ final class BudgetBuilder {
         for (int i = 0; i < liquid.length; i++) {
             for (int j = i + 1; j < liquid.length; j++) {
                 PairInteraction pair = pairs.get(k++);
-                UncertaintyFigures.Figure figure = UncertaintyFigures.STANDARD.pair(
-                        pair, isGas(components.get(i)) || isGas(components.get(j)));
+                UncertaintyFigures.Figure figure =
+                        UncertaintyFigures.STANDARD.pair(pair, isGas(components.get(i)) || isGas(components.get(j)));
                 double both = liquid[i] * liquid[j];
                 double weight = bubble ? Math.abs(vapour[i] * liquid[j] + vapour[j] * liquid[i] - both) : both;
                 add(

@@ -39,7 +39,15 @@ final class UncertaintyFigures {
             }
         }
         pairs = CsvResource.read(
-                        UncertaintyFigures.class, PAIRS, "first", "second", "status", "source", "percent", "gas_percent", "basis")
+                        UncertaintyFigures.class,
+                        PAIRS,
+                        "first",
+                        "second",
+                        "status",
+                        "source",
+                        "percent",
+                        "gas_percent",
+                        "basis")
                 .rows();
     }
 

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.satline.certificate.OnePhaseGibbs;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
@@ -70,41 +71,11 @@ class RetrogradeRegionTest {
         }
         double two = (1 - split.vapourFraction()) * liquid.specificGibbsEnergy()
                 + split.vapourFraction() * vapour.specificGibbsEnergy();
-        assertThat(two).isLessThan(lowestHomogeneous(model, temperature, pressure));
+        assertThat(two).isLessThan(OnePhaseGibbs.least(model, temperature, pressure));
     }
 
     private static double molarMass(FluidState phase) {
         return phase.density() / phase.molarDensity();
-    }
-
-    /** Gibbs energy, J/kg, of the best homogeneous root: densities on a fine grid, each crossing of the pressure refined by halving. */
-    private static double lowestHomogeneous(FluidModel model, double temperature, double pressure) {
-        double least = Double.POSITIVE_INFINITY;
-        double most = 3 * model.equation().reducingDensity();
-        for (double rho = most / 4000; rho < most; rho += most / 4000) {
-            double low = rho;
-            double high = rho + most / 4000;
-            if ((pressureAt(model, temperature, low) - pressure) * (pressureAt(model, temperature, high) - pressure)
-                    > 0) {
-                continue;
-            }
-            for (int i = 0; i < 50; i++) {
-                double middle = (low + high) / 2;
-                boolean left = (pressureAt(model, temperature, low) - pressure)
-                                * (pressureAt(model, temperature, middle) - pressure)
-                        <= 0;
-                low = left ? low : middle;
-                high = left ? middle : high;
-            }
-            least = Math.min(
-                    least,
-                    model.state(model.equation(), temperature, low, Double.NaN).specificGibbsEnergy());
-        }
-        return least;
-    }
-
-    private static double pressureAt(FluidModel model, double temperature, double rho) {
-        return model.state(model.equation(), temperature, rho, Double.NaN).pressurePa();
     }
 
     @ParameterizedTest

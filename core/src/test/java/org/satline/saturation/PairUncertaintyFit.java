@@ -67,14 +67,13 @@ public final class PairUncertaintyFit {
     }
 
     private double classFigure(PairStatus status, boolean gas) {
-        double base =
-                switch (status) {
-                    case FITTED -> fitted;
-                    // rest on published blends, see the table of figures
-                    case ADJUSTED -> 0.04;
-                    case ESTIMATED -> 0.075;
-                    case DEFAULTED -> 0.12;
-                };
+        double base = switch (status) {
+            case FITTED -> fitted;
+            // rest on published blends, see the table of figures
+            case ADJUSTED -> 0.04;
+            case ESTIMATED -> 0.075;
+            case DEFAULTED -> 0.12;
+        };
         return gas ? base * gasRatio() : base;
     }
 
@@ -93,8 +92,8 @@ public final class PairUncertaintyFit {
 
     /** Rows of the table of figures, one for each pair with measured sets that entered no fit of this project. */
     List<String> rows() {
-        Map<String, List<MeasuredPoint>> byPair =
-                points.stream().collect(Collectors.groupingBy(MeasuredPoint::pairName, TreeMap::new, Collectors.toList()));
+        Map<String, List<MeasuredPoint>> byPair = points.stream()
+                .collect(Collectors.groupingBy(MeasuredPoint::pairName, TreeMap::new, Collectors.toList()));
         List<String> rows = new ArrayList<>();
         byPair.forEach((pair, own) -> {
             PairStatus status = own.get(0).status();
@@ -134,9 +133,8 @@ public final class PairUncertaintyFit {
         }
         List<Coverage> result = new ArrayList<>();
         byClass.forEach((name, outcomes) -> result.add(coverage(name, outcomes)));
-        result.add(coverage(
-                "all",
-                byClass.values().stream().flatMap(List::stream).toList()));
+        result.add(
+                coverage("all", byClass.values().stream().flatMap(List::stream).toList()));
         return result;
     }
 
