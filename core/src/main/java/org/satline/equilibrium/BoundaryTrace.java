@@ -110,6 +110,10 @@ final class BoundaryTrace {
             }
             first = next;
         }
+        if (first.logTemperature() < Math.log(coldest)) {
+            throw new ConvergenceException("phase boundary: ends below " + coldest
+                    + " K, the coldest temperature of the components' equations");
+        }
         return around(first);
     }
 
