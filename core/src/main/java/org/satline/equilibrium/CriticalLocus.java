@@ -81,7 +81,7 @@ public record CriticalLocus(Refrigerant first, Refrigerant second, List<Point> p
             stride = Math.min(step, stride * 1.5);
             if (next == due) {
                 points.add(new Point(next, last));
-                due = step * (points.size());
+                due = step * points.size();
             }
         }
         points.add(new Point(1, pure(first)));

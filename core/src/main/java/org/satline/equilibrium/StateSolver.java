@@ -109,7 +109,9 @@ final class StateSolver {
         boolean known = ends.size() == 2
                 && temperature <= envelope.bubble.maxTemperature()
                 && temperature <= envelope.dew.maxTemperature();
-        if (pure || known || temperature > envelope.warmest().temperatureK() * (1 + AT_THE_LIMIT)) {
+        boolean outside = temperature > envelope.warmest().temperatureK() * (1 + AT_THE_LIMIT)
+                || pressure > envelope.highest().pressurePa() * (1 + SURELY);
+        if (pure || known || outside) {
             return Solution.onePhase(temperature, rho).at(pressure);
         }
         Stability stability = new Stability(composition);

@@ -9,7 +9,6 @@ import org.satline.equation.PairStatus;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
-import org.satline.equilibrium.TwoLiquidsException;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
@@ -91,10 +90,8 @@ public record MeasuredPoint(
                         4 * Math.abs(y * (1 - x) + (1 - y) * x - x * (1 - x)),
                         temperature > critical,
                         row.text("adjusted").equals("yes")));
-            } catch (TwoLiquidsException | ConvergenceException outside) {
-                continue;
-            } catch (IllegalArgumentException beyondTheEnd) {
-                continue;
+            } catch (ConvergenceException | IllegalArgumentException outside) {
+                // two liquids, or beyond the end of the computed line: the certificate counts them
             }
         }
         return List.copyOf(points);

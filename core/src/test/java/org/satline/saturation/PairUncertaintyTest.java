@@ -52,9 +52,7 @@ class PairUncertaintyTest {
         for (String line : Files.readAllLines(FILE, StandardCharsets.UTF_8)) {
             if (line.startsWith("#") || line.startsWith("first,")) {
                 lines.add(line);
-            } else if (MARK.matcher(line).find()) {
-                continue;
-            } else {
+            } else if (!MARK.matcher(line).find()) {
                 if (!written) {
                     lines.addAll(fit.rows());
                     written = true;
