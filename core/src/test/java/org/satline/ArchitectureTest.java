@@ -37,6 +37,7 @@ class ArchitectureTest {
             "equilibrium",
             "saturation",
             "measurement",
+            "filling",
             "cylinder",
             "duty",
             "transfer",

@@ -10,6 +10,8 @@ import org.satline.explanation.Severity;
 import org.satline.explanation.Step;
 import org.satline.explanation.Subject;
 import org.satline.measurement.Place;
+import org.satline.measurement.Reading;
+import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 
 /**
@@ -38,18 +40,9 @@ record Decision(
         if (closed.isPresent()) {
             return closed.get();
         }
-        if (it.readings().temperature(Place.OUTDOOR_AIR).isEmpty()
-                && it.readings().temperature(Place.RETURN_DRY_BULB).isEmpty()
-                && it.conditions().outdoorMinimumMet().isEmpty()) {
-            return undecided(
-                    Optional.empty(),
-                    List.of(
-                            Finding.of(
-                                    Severity.FORBIDS,
-                                    ChargeCode.MODE_NOT_KNOWN,
-                                    Subject.reading(Place.OUTDOOR_AIR.path())),
-                            notGiven(Place.OUTDOOR_AIR),
-                            notGiven(Place.RETURN_DRY_BULB)));
+        List<Finding> unknownMode = modeNotKnown();
+        if (!unknownMode.isEmpty()) {
+            return undecided(Optional.empty(), unknownMode);
         }
         Optional<Contradiction> contradiction =
                 Contradiction.between(margins, it.question().metering(), deviation);
@@ -58,6 +51,30 @@ record Decision(
         }
         Judgement judgement = byProbability();
         return judgement instanceof Judgement.OtherFault ? judgement : condensingChecked(judgement);
+    }
+
+    /** Without the outdoor air: whether the system cools at all, or a liquid line colder than the return air is one. */
+    private List<Finding> modeNotKnown() {
+        if (it.readings().temperature(Place.OUTDOOR_AIR).isPresent()
+                || it.conditions().outdoorMinimumMet().isPresent()) {
+            return List.of();
+        }
+        Optional<Reading<Temperature>> returned = it.readings().temperature(Place.RETURN_DRY_BULB);
+        Optional<Reading<Temperature>> liquid = it.readings().temperature(Place.LIQUID_LINE);
+        boolean colder = returned.isPresent()
+                && liquid.isPresent()
+                && returned.get().value().minus(liquid.get().value()).kelvins()
+                        > returned.get().budget().minus(liquid.get().budget()).expanded();
+        if (returned.isPresent() && !colder) {
+            return List.of();
+        }
+        List<Finding> findings = new ArrayList<>(List.of(
+                Finding.of(Severity.FORBIDS, ChargeCode.MODE_NOT_KNOWN, Subject.reading(Place.OUTDOOR_AIR.path())),
+                notGiven(Place.OUTDOOR_AIR)));
+        if (returned.isEmpty()) {
+            findings.add(notGiven(Place.RETURN_DRY_BULB));
+        }
+        return findings;
     }
 
     private static Finding notGiven(Place place) {
@@ -110,7 +127,7 @@ record Decision(
                 enough
                         ? ChargeCode.GOOD_ENOUGH
                         : deciding.attainable() ? ChargeCode.NOT_DECIDED : ChargeCode.EDGE_OF_BAND,
-                new Subject(Subject.Kind.INSTRUMENT, String.join(", ", deciding.origins())),
+                new Subject(Subject.Kind.INSTRUMENT, String.join(" + ", deciding.origins())),
                 List.of(Figure.of("share", deciding.largestShare(), "1")),
                 "JCGM 106:2012"));
         if (enough) {

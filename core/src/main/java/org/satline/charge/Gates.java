@@ -71,8 +71,8 @@ final class Gates {
                 .map(ran -> Gate.of(
                         Gate.Kind.RUNNING_TIME,
                         ran.compareTo(least) >= 0,
-                        Figure.of("running", ran.toMinutes(), "min"),
-                        Figure.of("least", least.toMinutes(), "min")))
+                        Figure.of("running", (double) ran.toMinutes(), "min"),
+                        Figure.of("least", (double) least.toMinutes(), "min")))
                 .orElseGet(() -> Gate.notRead(Gate.Kind.RUNNING_TIME, "conditions.running"));
     }
 

@@ -16,8 +16,12 @@ import org.satline.quantity.TemperatureDifference;
  * <p>Source: California Energy Code, Reference Appendix RA3.2 (2008), target temperature split table, from memory.
  */
 public final class TargetTemperatureSplit {
-    private static final String SOURCE = "California Energy Code, Reference Appendix RA3.2 (2008), from memory";
-    private static final PublishedGrid GRID = PublishedGrid.read("target-temperature-split.csv", 50, 76, 1);
+    private static final OnDemand<PublishedGrid> GRID = new OnDemand<>() {
+        @Override
+        protected PublishedGrid read() {
+            return PublishedGrid.read("target-temperature-split.csv", 50, 76, 1);
+        }
+    };
 
     private TargetTemperatureSplit() {}
 
@@ -51,7 +55,7 @@ public final class TargetTemperatureSplit {
                         Figure.of("WB", returnWetBulb.value()),
                         Figure.of("cells", found.cells())),
                 Figure.of("target", TemperatureDifference.ofFahrenheitDegrees(found.value())),
-                SOURCE);
+                "California Energy Code, Reference Appendix RA3.2 (2008), from memory");
         return Optional.of(new Target(
                 TemperatureDifference.ofFahrenheitDegrees(found.value()),
                 returnDryBulb

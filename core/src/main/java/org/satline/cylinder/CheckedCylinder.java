@@ -1,11 +1,10 @@
 package org.satline.cylinder;
 
-import org.satline.filling.FillAssessment;
-
 import java.util.List;
 import java.util.Optional;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
+import org.satline.filling.FillAssessment;
 import org.satline.measurement.Reading;
 import org.satline.quantity.MassDifference;
 import org.satline.quantity.Parts;

@@ -1,7 +1,5 @@
 package org.satline.cylinder;
 
-import org.satline.filling.VesselPoint;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -15,6 +13,7 @@ import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Step;
 import org.satline.explanation.Subject;
+import org.satline.filling.VesselPoint;
 import org.satline.quantity.Density;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;

@@ -19,9 +19,9 @@ import org.satline.saturation.SaturationCurve;
  * Holds the pressure of a cylinder at rest against the saturation pressure of what its label says. A blend fits anywhere between dew and
  * bubble pressure, since the liquid level decides where. Stateless, thread-safe.
  */
-public final class ContentsCheck {
+final class ContentsCheck {
     /** Limit of non-condensable gas in the vapour, mole fraction; AHRI 700-2006 addendum 1. */
-    public static final double NON_CONDENSABLES_LIMIT = 0.015;
+    static final double NON_CONDENSABLES_LIMIT = 0.015;
 
     private static final String PURITY = "AHRI Standard 700-2006, addendum 1";
 
@@ -51,7 +51,7 @@ public final class ContentsCheck {
      * @return what follows from it
      * @throws org.satline.quantity.OutOfValidityException if the temperature is outside the saturation line of the label
      */
-    public static ContentsFinding check(SaturationCurve label, List<SaturationCurve> others, ContentsReading reading) {
+    static ContentsFinding check(SaturationCurve label, List<SaturationCurve> others, ContentsReading reading) {
         Band own = band(label, reading);
         List<Step> steps = List.of(step(own, reading));
         if (!reading.settled()) {
@@ -89,13 +89,7 @@ public final class ContentsCheck {
     private static ContentsFinding found(
             Outcome outcome, Band own, List<Band> fitting, List<Step> steps, Finding... cautions) {
         return new ContentsFinding(
-                outcome,
-                fitting.stream().map(Band::candidate).toList(),
-                0,
-                0,
-                resolves(own),
-                List.of(cautions),
-                steps);
+                outcome, fitting.stream().map(Band::candidate).toList(), 0, 0, resolves(own), List.of(cautions), steps);
     }
 
     private static boolean covers(SaturationCurve curve, double t) {

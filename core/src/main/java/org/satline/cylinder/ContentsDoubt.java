@@ -20,7 +20,8 @@ final class ContentsDoubt {
     /** Up to this it may be air that came in; above it another gas is in it. */
     private static final double AIR_UP_TO_PA = 3 * EVACUATED_BELOW_PA;
 
-    private static final String EVACUATION = "40 CFR 82 subpart B, appendix A; half an atmosphere: common practice, no source";
+    private static final String EVACUATION =
+            "40 CFR 82 subpart B, appendix A; half an atmosphere: common practice, no source";
     private static final String VESSEL = "closed vessel: mass, volume and temperature; JCGM 100, 5.1.2, k = 2";
 
     private final Cylinder cylinder;
@@ -53,8 +54,7 @@ final class ContentsDoubt {
     private void saidToBeEmpty() {
         Optional<Pressure> read = cylinder.pressure().map(Reading::value);
         boolean heavy = facts.isHeavierThanEmpty();
-        boolean pressed =
-                read.filter(each -> each.pascals() > AIR_UP_TO_PA).isPresent();
+        boolean pressed = read.filter(each -> each.pascals() > AIR_UP_TO_PA).isPresent();
         if (heavy || pressed) {
             found.add(cylinder.notGiven("holding"));
             List<Figure> figures = new ArrayList<>(List.of(facts.contentsFigure()));
@@ -90,8 +90,8 @@ final class ContentsDoubt {
     }
 
     /**
-     * Vapour too light to be saturated has a pressure that follows from mass, volume and temperature. A gauge that reads more than that, by more than the
-     * expanded uncertainties of gauge, scale and thermometer and the scatter of stamped tares together, contradicts the weight.
+     * Vapour too light to be saturated has a pressure that follows from mass, volume and temperature. A gauge that reads more than that,
+     * by more than the expanded uncertainties of gauge, scale and thermometer and the scatter of stamped tares together, contradicts it.
      */
     private void tooLightForItsPressure() {
         if (cylinder.pressure().isEmpty() || !facts.isVapourAlone()) {
@@ -101,9 +101,9 @@ final class ContentsDoubt {
         try {
             Reading<Pressure> byWeight = facts.byWeight();
             double scatterPa = facts.pressureOfMorePa(
-                    CylinderFacts.TARE_SCATTER * cylinder.stamps().tare().kilograms());
-            double expanded = Math.hypot(
-                    Math.hypot(read.expandedUncertainty(), byWeight.expandedUncertainty()), scatterPa);
+                    Weighing.TARE_SCATTER * cylinder.stamps().tare().kilograms());
+            double expanded =
+                    Math.hypot(Math.hypot(read.expandedUncertainty(), byWeight.expandedUncertainty()), scatterPa);
             PressureDifference more = read.value().minus(byWeight.value());
             if (more.pascals() > expanded) {
                 wrong(

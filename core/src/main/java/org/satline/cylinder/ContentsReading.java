@@ -15,13 +15,13 @@ import org.satline.quantity.Temperature;
  * @param settled whether the cylinder has stood long enough at an even temperature, out of the sun, valves shut
  * @param overallDensity contents over volume, where the cylinder was weighed
  */
-public record ContentsReading(
+record ContentsReading(
         Reading<Pressure> pressure,
         Reading<Temperature> temperature,
         boolean settled,
         Optional<Density> overallDensity) {
     /** {@inheritDoc} */
-    public ContentsReading {
+    ContentsReading {
         Parts.required("pressure temperature overallDensity", pressure, temperature, overallDensity);
         if (!(pressure.value().pascals() > 0)) {
             throw new IllegalArgumentException(

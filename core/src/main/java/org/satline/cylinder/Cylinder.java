@@ -1,19 +1,17 @@
 package org.satline.cylinder;
 
-import org.satline.filling.FillQuestion;
-import org.satline.filling.Jurisdiction;
-import org.satline.filling.CylinderStamps;
-import org.satline.filling.Provenance;
-
 import java.util.Optional;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Subject;
+import org.satline.filling.CylinderStamps;
+import org.satline.filling.FillQuestion;
+import org.satline.filling.Jurisdiction;
+import org.satline.filling.Provenance;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
-import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;

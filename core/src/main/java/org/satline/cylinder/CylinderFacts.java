@@ -1,11 +1,9 @@
 package org.satline.cylinder;
 
-import org.satline.filling.VesselPoint;
-
-import java.util.List;
 import java.util.Optional;
 import org.satline.equilibrium.FluidModel;
 import org.satline.explanation.Figure;
+import org.satline.filling.VesselPoint;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Density;
 import org.satline.quantity.Mass;
@@ -13,27 +11,12 @@ import org.satline.quantity.MassDifference;
 import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
-import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
 /** What follows from label, weight, pressure and temperature of a cylinder without judging it. */
 final class CylinderFacts {
-    /** New and evacuated cylinders weigh their tare within this share; common practice, no source. */
-    static final double TARE_SCATTER = 0.01;
-
-    /** What stands in the cylinders of the trade; common practice, no source. */
-    private static final class InCylinders {
-        static final List<SaturationCurve> CURVES = List.of(
-                        "R-22", "R-32", "R-134a", "R-404A", "R-407A", "R-407C", "R-410A", "R-448A", "R-449A", "R-452B",
-                        "R-454B", "R-507A", "R-1234yf", "R-290", "R-600a")
-                .stream()
-                .map(Catalogue.standard()::find)
-                .map(SaturationCurves::of)
-                .toList();
-    }
-
     private final Cylinder cylinder;
     private final Optional<Refrigerant> holds;
     private final SaturationCurve curve;
@@ -72,18 +55,20 @@ final class CylinderFacts {
         return curve.refrigerant().designation();
     }
 
-    /** How far from its tare a cylinder counts as empty, kg: the scatter of stamped tares, or twice the doubt of the scale. */
-    private double toleranceKg(Reading<MassDifference> inside) {
-        return Math.max(TARE_SCATTER * cylinder.stamps().tare().kilograms(), 2 * inside.expandedUncertainty());
+    private double toleranceKg() {
+        return cylinder.weighing()
+                .map(each -> each.toleranceKg(cylinder.stamps().tare()))
+                .orElse(0.0);
     }
 
     private boolean isWithinTare(Optional<Reading<MassDifference>> inside) {
-        return inside.filter(each -> Math.abs(each.value().kilograms()) <= toleranceKg(each))
+        return inside.filter(each -> Math.abs(each.value().kilograms()) <= toleranceKg())
                 .isPresent();
     }
 
     private Optional<Reading<MassDifference>> before() {
-        return cylinder.weighing().map(each -> each.contentsBefore(cylinder.stamps().tare()));
+        return cylinder.weighing()
+                .map(each -> each.contentsBefore(cylinder.stamps().tare()));
     }
 
     private boolean isEmptyBefore() {
@@ -91,10 +76,10 @@ final class CylinderFacts {
     }
 
     private Optional<MassDifference> readBelowTare() {
-        return before()
-                .filter(each -> each.value().kilograms() < -toleranceKg(each))
-                .or(() -> cylinder.contents().filter(each -> each.value().kilograms() < -toleranceKg(each)))
-                .map(Reading::value);
+        Mass tare = cylinder.stamps().tare();
+        return cylinder.weighing()
+                .filter(each -> each.isBelowTare(tare))
+                .map(each -> each.contents(tare).value());
     }
 
     /** Contents below zero by more than the scatter of stamped tares and the doubt of the scale; the weight then says nothing. */
@@ -110,7 +95,7 @@ final class CylinderFacts {
     /** Whether by its weight it holds more than an empty cylinder with what its hoses hold. */
     boolean isHeavierThanEmpty() {
         return before().filter(each -> each.value().kilograms()
-                        > toleranceKg(each) + cylinder.hoseContents().kilograms())
+                        > toleranceKg() + cylinder.hoseContents().kilograms())
                 .isPresent();
     }
 
@@ -145,7 +130,8 @@ final class CylinderFacts {
     boolean isBrimful() {
         return holds.isPresent()
                 && weight.isPresent()
-                && liquidFullOf(contents().kilograms()).isBy(cylinder.temperature().value());
+                && liquidFullOf(contents().kilograms())
+                        .isBy(cylinder.temperature().value());
     }
 
     boolean isOnLine() {
@@ -179,8 +165,7 @@ final class CylinderFacts {
             double bubble = curve.bubblePressurePa(kelvins);
             double slope = (bubble - curve.bubblePressurePa(colder())) / Math.max(kelvins - colder(), 1e-9);
             return Optional.of(reading(
-                    bubble,
-                    kelvins > colder() ? slope * cylinder.temperature().standardUncertainty() : 0));
+                    bubble, kelvins > colder() ? slope * cylinder.temperature().standardUncertainty() : 0));
         }
         try {
             return Optional.of(byWeight());
@@ -218,13 +203,14 @@ final class CylinderFacts {
         if (!(kilograms > 0)) {
             return 0;
         }
-        return ClosedVessel.of(FluidModel.of(curve.refrigerant()), cylinder.stamps().volume(), Mass.ofKilograms(kilograms))
+        return ClosedVessel.of(
+                        FluidModel.of(curve.refrigerant()), cylinder.stamps().volume(), Mass.ofKilograms(kilograms))
                 .at(Temperature.ofKelvins(atKelvins))
                 .pressure()
                 .pascals();
     }
 
-    /** What its pressure says about what it holds; empty where it cannot say anything, and where an impossible weight makes it worthless. */
+    /** What its pressure says about what it holds; empty where it says nothing, and where an impossible weight makes it worthless. */
     Optional<ContentsFinding> byPressure() {
         if (holds.isEmpty() || !isOnLine() || isBrimful()) {
             return Optional.empty();
@@ -236,7 +222,7 @@ final class CylinderFacts {
                 .filter(read -> read.value().pascals() > 0)
                 .map(read -> ContentsCheck.check(
                         curve,
-                        InCylinders.CURVES,
+                        TradeRefrigerants.CURVES,
                         new ContentsReading(read, cylinder.temperature(), cylinder.atRest(), density)));
     }
 

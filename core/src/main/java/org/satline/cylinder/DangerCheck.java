@@ -1,9 +1,5 @@
 package org.satline.cylinder;
 
-import org.satline.filling.CylinderSpecification;
-import org.satline.filling.CylinderStamps;
-import org.satline.filling.VesselPoint;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +7,9 @@ import java.util.stream.Stream;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
+import org.satline.filling.CylinderSpecification;
+import org.satline.filling.CylinderStamps;
+import org.satline.filling.VesselPoint;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
@@ -47,11 +46,9 @@ final class DangerCheck {
                 facts.contentsFigure(),
                 Figure.of("waterCapacity", cylinder.stamps().waterCapacity()),
                 Figure.of("temperature", now)));
-        if (full instanceof VesselPoint.At at) {
-            figures.add(Figure.of("fullAt", at.temperature()));
-        }
-        found.add(new Finding(
-                Severity.DANGER_NOW, CylinderCode.LIQUID_FULL, cylinder.subject(), figures, VESSEL));
+        Temperature fullAt = full instanceof VesselPoint.At at ? at.temperature() : now;
+        figures.add(Figure.of("fullAt", fullAt));
+        found.add(new Finding(Severity.DANGER_NOW, CylinderCode.LIQUID_FULL, cylinder.subject(), figures, VESSEL));
         Optional<Reading<Pressure>> vapour = cylinder.pressure()
                 .filter(read -> facts.isOnLine()
                         && read.value().pascals()
@@ -71,7 +68,8 @@ final class DangerCheck {
                 .filter(CylinderSpecification::isImpossible)
                 .flatMap(CylinderSpecification::largestPressure);
         Optional<GaugePressure> service = stamps.servicePressure()
-                .map(stated -> believed.filter(most -> most.compareTo(stated) < 0).orElse(stated));
+                .map(stated ->
+                        believed.filter(most -> most.compareTo(stated) < 0).orElse(stated));
         double most = Math.min(
                 service.map(each -> ClosedVessel.OVER_SERVICE * each.pascals()).orElse(Double.MAX_VALUE),
                 stamps.testPressure().map(GaugePressure::pascals).orElse(Double.MAX_VALUE));

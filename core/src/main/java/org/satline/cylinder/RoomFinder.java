@@ -1,8 +1,5 @@
 package org.satline.cylinder;
 
-import org.satline.filling.FillAssessment;
-import org.satline.filling.FillQuestion;
-
 import java.util.ArrayList;
 import java.util.List;
 import org.satline.explanation.Figure;
@@ -10,6 +7,8 @@ import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Step;
 import org.satline.explanation.Subject;
+import org.satline.filling.FillAssessment;
+import org.satline.filling.FillQuestion;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
@@ -28,10 +27,16 @@ public final class RoomFinder {
      * @param weighing how the cylinder is weighed, with the reading now
      * @param hoseContents the refrigerant in the hoses that will end in the cylinder; zero where they are emptied elsewhere
      * @return the room, or that it is full or overfilled
+     * @throws IllegalArgumentException if the cylinder weighs less than its tare by more than the usual scatter
      */
     public static Room find(FillAssessment.Allowed fill, Weighing weighing, Mass hoseContents) {
         FillQuestion question = fill.answers().question();
         Mass tare = question.stamps().tare();
+        if (weighing.isBelowTare(tare)) {
+            throw new IllegalArgumentException(
+                    "contents " + weighing.contents(tare).value() + " are below zero by more than " + "1 % of the tare "
+                            + tare + "; check the unit of both weights and that the whole cylinder is on the scale");
+        }
         Reading<MassDifference> inside = weighing.contents(tare);
         double kilograms = Math.max(0, inside.value().kilograms());
         Mass contents = Mass.ofKilograms(kilograms);

@@ -16,7 +16,7 @@ import org.satline.quantity.Temperature;
  * @param temperature the temperature
  * @param phases what is inside: liquid, vapour, both, or above the critical temperature neither
  * @param pressure the pressure, absolute
- * @param liquidVolumeFraction the share of the volume that liquid fills, in [0, 1]; nothing above the critical temperature, where no level is to be told
+ * @param liquidVolumeFraction the share of the volume that liquid fills, in [0, 1]; nothing above the critical temperature
  * @param vapourMass the mass of the vapour; that of the whole contents where they are neither liquid nor vapour
  * @param cautions loud where the vessel is full of liquid, nearly so, or under more pressure than its mark allows
  * @param steps the derivation

@@ -1,11 +1,10 @@
 package org.satline.cylinder;
 
-import org.satline.filling.VesselPoint;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.satline.explanation.Step;
+import org.satline.filling.VesselPoint;
 import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
 import org.satline.quantity.Parts;

@@ -5,8 +5,14 @@ import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
 import org.satline.quantity.Parts;
 
-/** How a cylinder is weighed, with what the scale shows. The only place where contents are computed from a scale. Immutable, thread-safe. */
+/**
+ * How a cylinder is weighed, with what the scale shows: the only place where contents are computed from a scale. Immutable,
+ * thread-safe.
+ */
 public sealed interface Weighing {
+    /** New and evacuated cylinders weigh their stamped tare within this share; common practice, no source. */
+    double TARE_SCATTER = 0.01;
+
     /**
      * What hung on the cylinder when its gross weight was read, such as hoses.
      *
@@ -37,6 +43,29 @@ public sealed interface Weighing {
      * @return the reading
      */
     MassDifference showsAfter(MassDifference into);
+
+    /**
+     * How far from its tare a cylinder counts as empty: 1 % of the tare, the usual scatter of stamped tares (common practice, no
+     * source), and twice the expanded uncertainty of the weighing.
+     *
+     * @param tare the tare of the cylinder
+     * @return kg
+     */
+    default double toleranceKg(Mass tare) {
+        return TARE_SCATTER * tare.kilograms() + 2 * contents(tare).expandedUncertainty();
+    }
+
+    /**
+     * Whether the cylinder weighs, or weighed, less than its tare by more than that.
+     *
+     * @param tare the tare of the cylinder
+     * @return true where the weight or the tare is wrong
+     */
+    default boolean isBelowTare(Mass tare) {
+        double least = Math.min(
+                contentsBefore(tare).value().kilograms(), contents(tare).value().kilograms());
+        return least < -toleranceKg(tare);
+    }
 
     /**
      * The scale shows the gross weight.
@@ -104,7 +133,7 @@ public sealed interface Weighing {
             return Reading.of(
                     contentsBefore(tare).value().plus(shown.value()),
                     Math.hypot(grossBefore.standardUncertainty(), shown.standardUncertainty()),
-                    ORIGIN);
+                    "scale");
         }
 
         @Override
@@ -118,10 +147,7 @@ public sealed interface Weighing {
         }
     }
 
-    /** What the error of a weighing belongs to. */
-    String ORIGIN = "scale";
-
     private static Reading<MassDifference> less(Reading<Mass> gross, Mass dead) {
-        return Reading.of(gross.value().differenceFrom(dead), gross.standardUncertainty(), ORIGIN);
+        return Reading.of(gross.value().differenceFrom(dead), gross.standardUncertainty(), "scale");
     }
 }

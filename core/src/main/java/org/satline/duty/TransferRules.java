@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import org.satline.filling.Provenance;
 import org.satline.duty.Holder.Kind;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Subject;
+import org.satline.filling.Provenance;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.resource.CsvResource;
 

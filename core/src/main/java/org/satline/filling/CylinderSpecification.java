@@ -42,8 +42,11 @@ public record CylinderSpecification(String text, Kind kind, String type, Optiona
     private static final String ALONE = "(?<![\\p{L}\\p{N}])";
     private static final String ENDS = "(?![\\p{L}\\p{N}])";
     private static final Pattern NON_REFILLABLE = Pattern.compile(ALONE
-            + "(?:(?:DOT|TC|ICC|CTC)?[- ]?39M?[- ]?NRC|(?:DOT|TC|ICC|CTC)[- ]?39M?|39M?|NRC|NON[- ]?REFILLABLE"
+            + "(?:(?:DOT|TC|ICC|CTC)?[- ]?39M?[- ]?NRC(?:[- ]?\\d{3,4}(?:/\\d{3,4})?)?|(?:DOT|TC|ICC|CTC)[- ]?39M?|39M?|NRC|NON[- ]?REFILLABLE"
             + "|(?:EN|EN ISO|ISO)[- ]?(?:11118|12205))" + ENDS);
+    /** Service and test pressure beside a specification 39 mark, psig (49 CFR 178.65(i)). */
+    private static final Pattern SERVICE_AND_TEST = Pattern.compile("(\\d{3,4}) ?/ ?\\d{3,4}(?!\\d)");
+
     private static final Pattern EXEMPTION = Pattern.compile(ALONE + "(?:DOT|TC)?[- ]?(?:SP|SU|E)[- ]?\\d{3,5}" + ENDS);
     private static final Pattern PORTABLE_TANK = Pattern.compile(ALONE + "(?:T50|PORTABLE\\s+TANK)" + ENDS);
     private static final Pattern STANDARD = Pattern.compile(ALONE
@@ -94,7 +97,14 @@ public record CylinderSpecification(String text, Kind kind, String type, Optiona
         String plain = text.toUpperCase(Locale.ROOT).replace('\u2013', '-').replace('_', '-');
         plain = plain.replaceAll("\\s+", " ").replaceAll(" ?- ?", "-");
         if (NON_REFILLABLE.matcher(plain).find()) {
-            return new CylinderSpecification(text, Kind.NON_REFILLABLE, "39", Optional.empty());
+            Matcher pressures = SERVICE_AND_TEST.matcher(plain);
+            return new CylinderSpecification(
+                    text,
+                    Kind.NON_REFILLABLE,
+                    "39",
+                    pressures.find()
+                            ? Optional.of(GaugePressure.ofPsig(Double.parseDouble(pressures.group(1))))
+                            : Optional.empty());
         }
         List<CylinderSpecification> typed = new ArrayList<>();
         for (String part : plain.split("[/,;]| (?=TC|DOT)", -1)) {

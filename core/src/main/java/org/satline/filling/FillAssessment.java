@@ -3,14 +3,17 @@ package org.satline.filling;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import org.satline.filling.FillRule.Basis;
-import org.satline.filling.RuleOutcome.MassLimit;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Step;
+import org.satline.filling.FillRule.Basis;
+import org.satline.filling.RuleOutcome.MassLimit;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Parts;
 
-/** How much a cylinder may hold: allowed up to a limit, refused, or open until something is supplied. Made by {@link FillAssessor}. Immutable. */
+/**
+ * How much a cylinder may hold: allowed up to a limit, refused, or open until something is supplied. Made by {@link FillAssessor}.
+ * Immutable, thread-safe.
+ */
 public sealed interface FillAssessment {
     /**
      * What the rules say, side by side, whatever came out; for showing it.

@@ -2,23 +2,24 @@ package org.satline.filling;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import org.satline.filling.FillAssessment.Answers;
-import org.satline.filling.FillAssessment.CandidateOutcome;
-import org.satline.filling.FillQuestion.Purpose;
-import org.satline.filling.RuleOutcome.MassLimit;
-import org.satline.filling.RuleOutcome.Reason;
 import org.satline.equilibrium.FluidModel;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Subject;
+import org.satline.filling.FillAssessment.Answers;
+import org.satline.filling.FillAssessment.CandidateOutcome;
+import org.satline.filling.FillQuestion.Purpose;
+import org.satline.filling.RuleOutcome.MassLimit;
+import org.satline.filling.RuleOutcome.Reason;
 import org.satline.quantity.PressureDifference;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
@@ -68,9 +69,8 @@ public final class FillAssessor {
         outcomes.stream()
                 .filter(each -> question.rules().contains(each.outcome().rule()))
                 .forEach(each -> found.addAll(byRule(question, each)));
-        Optional<MassLimit> governing =
-                new Answers(question, outcomes, List.of())
-                        .limits(EnumSet.allOf(FillRule.Basis.class)).stream().findFirst();
+        Optional<MassLimit> governing = new Answers(question, outcomes, List.of())
+                .limits(EnumSet.allOf(FillRule.Basis.class)).stream().findFirst();
         if (governing.isEmpty() && !question.contents().isEmpty()) {
             found.add(finding(
                     question,
@@ -92,7 +92,12 @@ public final class FillAssessor {
     }
 
     private static List<Finding> weighing(Set<Finding> found, Severity severity) {
-        return found.stream().filter(each -> each.severity() == severity).toList();
+        // two rules that ask for the same stamp ask once
+        Set<Subject> asked = new HashSet<>();
+        return found.stream()
+                .filter(each -> each.severity() == severity)
+                .filter(each -> each.code() != CommonCode.NOT_GIVEN || asked.add(each.subject()))
+                .toList();
     }
 
     private static Finding finding(FillQuestion question, Severity severity, FillingCode code, Figure... figures) {
@@ -102,14 +107,13 @@ public final class FillAssessor {
     private List<CandidateOutcome> outcomes(FillQuestion question) {
         List<CandidateOutcome> outcomes = new ArrayList<>();
         for (SaturationCurve curve : question.contents()) {
-            RuleCase it = new RuleCase(
-                    question, curve, () -> models.computeIfAbsent(curve.refrigerant(), FluidModel::of));
+            RuleCase it =
+                    new RuleCase(question, curve, () -> models.computeIfAbsent(curve.refrigerant(), FluidModel::of));
             Set<FillRule> asked = new LinkedHashSet<>(rules.all());
             asked.addAll(question.rules());
             for (FillRule rule : asked) {
-                RuleOutcome outcome = it.outOfScope(rule)
-                        .<RuleOutcome>map(reason -> reason)
-                        .orElseGet(() -> apply(rule, it));
+                RuleOutcome outcome =
+                        it.outOfScope(rule).<RuleOutcome>map(reason -> reason).orElseGet(() -> apply(rule, it));
                 outcomes.add(new CandidateOutcome(it.gas(), outcome));
             }
         }
@@ -126,15 +130,17 @@ public final class FillAssessor {
         Severity severity = Severity.FORBIDS;
         FillingCode code = FillingCode.PRESSURE_TOO_LOW;
         if (each.outcome() instanceof RuleOutcome.Forbidden forbidden) {
-            code = forbidden.reason() == Reason.CYLINDER_NOT_NAMED ? FillingCode.NOT_LISTED : code;
+            code = forbidden.reason() == Reason.CYLINDER_NOT_NAMED
+                    ? FillingCode.NOT_LISTED
+                    : FillingCode.TEST_PRESSURE_TOO_LOW;
             figures.addAll(forbidden.figures());
         } else if (each.outcome() instanceof RuleOutcome.PressureTest test && !test.passed()) {
             figures.add(
                     Figure.of("by", PressureDifference.ofPascals(-test.margin().pascals())));
         } else if (each.outcome() instanceof RuleOutcome.NotTested untested) {
             if (question.purpose() == Purpose.FILL && untested.missing().isPresent()) {
-                return List.of(notGiven(question, untested.missing().get().field())
-                        .citing(rule.source()));
+                return List.of(
+                        notGiven(question, untested.missing().get().field()).citing(rule.source()));
             }
             severity = question.purpose() == Purpose.FILL ? Severity.FORBIDS : Severity.CAUTION;
             code = FillingCode.RULE_NOT_TESTED;
@@ -142,8 +148,9 @@ public final class FillAssessor {
         } else {
             return List.of();
         }
-        return List.of(finding(question, severity, code, figures.stream().distinct().toArray(Figure[]::new))
-                .citing(rule.source()));
+        return List.of(
+                finding(question, severity, code, figures.stream().distinct().toArray(Figure[]::new))
+                        .citing(rule.source()));
     }
 
     private static Figure gas(CandidateOutcome each) {

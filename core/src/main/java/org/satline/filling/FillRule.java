@@ -2,6 +2,7 @@ package org.satline.filling;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.satline.explanation.Coded;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
 
@@ -31,7 +32,7 @@ public record FillRule(
         Optional<Temperature> temperature,
         boolean orWarmer) {
     /** Whether a rule is law or custom. */
-    public enum Basis {
+    public enum Basis implements Coded {
         /** Regulation. */
         LAW,
         /** Guideline or rule of the trade. */
@@ -39,7 +40,7 @@ public record FillRule(
     }
 
     /** Whether the rule's text was read. */
-    public enum Confirmation {
+    public enum Confirmation implements Coded {
         /** Read in the text named, or in a reprint of it. */
         READ,
         /** From memory: look at the text named before relying on it. */

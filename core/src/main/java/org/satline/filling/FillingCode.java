@@ -18,6 +18,8 @@ public enum FillingCode implements FindingCode {
     RETEST_NOT_CHECKED,
     /** The marked service or test pressure is too low for the refrigerant. */
     PRESSURE_TOO_LOW,
+    /** The test pressure is below the least one that the table prints. */
+    TEST_PRESSURE_TOO_LOW,
     /** The law names the cylinders for this gas, and this is none of them. */
     NOT_LISTED,
     /** The mark is that of a vessel for something else. */

@@ -6,9 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.satline.filling.RuleOutcome.Reason;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
+import org.satline.filling.RuleOutcome.Reason;
 import org.satline.quantity.Temperature;
 import org.satline.resource.CsvResource;
 
@@ -84,7 +84,9 @@ final class FillingDensityTable {
                     List.of(
                             Figure.of("gas", it.gas()),
                             Figure.of("listed", listed(rows)),
-                            Figure.of("mark", mark.map(CylinderSpecification::text).orElse(""))));
+                            Figure.of(
+                                    "mark",
+                                    mark.map(CylinderSpecification::text).orElse(""))));
         }
         // the richest row that names the cylinder; the poorest one where the cylinder is not known
         Comparator<Entry> byPercent =
@@ -99,8 +101,7 @@ final class FillingDensityTable {
         double kilograms = percent / 100 * it.waterCapacity();
         List<Finding> cautions = new ArrayList<>(it.liquidFullCaution(rule, kilograms, LAW_TEMPERATURE_K));
         if (!known) {
-            cautions.add(it.caution(
-                    FillingCode.SMALLEST_DENSITY_TAKEN, rule.citation(), Figure.of("gas", it.gas())));
+            cautions.add(it.caution(FillingCode.SMALLEST_DENSITY_TAKEN, rule.citation(), Figure.of("gas", it.gas())));
         }
         return it.limit(rule, kilograms, cautions, List.of(), Figure.of("FD", percent, "%"), it.capacityFigure());
     }

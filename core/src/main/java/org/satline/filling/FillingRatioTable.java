@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.satline.filling.RuleOutcome.Reason;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
+import org.satline.filling.RuleOutcome.Reason;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Temperature;
 import org.satline.resource.CsvResource;
@@ -82,8 +82,8 @@ final class FillingRatioTable {
         List<Finding> cautions = new ArrayList<>(it.liquidFullCaution(rule, kilograms, LAW_TEMPERATURE_K));
         Figure printed = Figure.of("TP", GaugePressure.ofBars(entry.testPressureBar()));
         if (test.isEmpty()) {
-            cautions.add(it.caution(
-                    FillingCode.SMALLEST_RATIO_TAKEN, rule.citation(), Figure.of("gas", it.gas()), printed));
+            cautions.add(
+                    it.caution(FillingCode.SMALLEST_RATIO_TAKEN, rule.citation(), Figure.of("gas", it.gas()), printed));
         }
         return it.limit(
                 rule,

@@ -2,9 +2,9 @@ package org.satline.filling;
 
 import java.util.List;
 import java.util.Optional;
+import org.satline.explanation.Figure;
 import org.satline.filling.RuleOutcome.NotTested;
 import org.satline.filling.RuleOutcome.Reason;
-import org.satline.explanation.Figure;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Density;
 import org.satline.quantity.GaugePressure;

@@ -2,9 +2,9 @@ package org.satline.filling;
 
 import java.util.List;
 import java.util.Optional;
-import org.satline.filling.RuleOutcome.Reason;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
+import org.satline.filling.RuleOutcome.Reason;
 import org.satline.quantity.Density;
 import org.satline.quantity.Temperature;
 
@@ -60,8 +60,7 @@ final class LiquidRules {
         if (!it.hasLiquidAt(warm)) {
             return it.noLiquid(rule, warm);
         }
-        boolean light =
-                it.curve().bubbleLiquidDensity(warm) < CylinderStamps.WATER_AT_60_F.kilogramsPerCubicMetre();
+        boolean light = it.curve().bubbleLiquidDensity(warm) < CylinderStamps.WATER_AT_60_F.kilogramsPerCubicMetre();
         List<Finding> cautions = light
                 ? List.of(it.caution(
                         FillingCode.LIGHTER_THAN_WATER,

@@ -2,10 +2,10 @@ package org.satline.filling;
 
 import java.util.List;
 import java.util.Optional;
-import org.satline.filling.RuleOutcome.NotTested;
-import org.satline.filling.RuleOutcome.Reason;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
+import org.satline.filling.RuleOutcome.NotTested;
+import org.satline.filling.RuleOutcome.Reason;
 import org.satline.quantity.Density;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Pressure;
@@ -42,7 +42,10 @@ final class PressureRules {
         double t = it.temperatureOf(rule).kelvins();
         if (!it.hasLiquidAt(t)) {
             return new NotTested(
-                    rule, Reason.NO_LIQUID, Optional.empty(), it.noLiquid(rule, t).figures());
+                    rule,
+                    Reason.NO_LIQUID,
+                    Optional.empty(),
+                    it.noLiquid(rule, t).figures());
         }
         double found = it.curve().bubblePressurePa(t) - ONE_BAR_PA;
         return test(rule, it, t, found, rule.number() * test.get().pascals());
@@ -62,8 +65,7 @@ final class PressureRules {
     static RuleOutcome settledPressure(FillRule rule, RuleCase it) {
         return it.stamps()
                 .testPressure()
-                .map(test -> settled(
-                        rule, it, it.temperatureOf(rule).kelvins(), rule.number() * test.pascals()))
+                .map(test -> settled(rule, it, it.temperatureOf(rule).kelvins(), rule.number() * test.pascals()))
                 .orElseGet(() -> NotTested.without(rule, Stamp.TEST_PRESSURE));
     }
 
@@ -104,11 +106,7 @@ final class PressureRules {
     private static RuleOutcome outcome(FillRule rule, double marginPa, List<Step> before, Figure found, Figure limit) {
         PressureDifference margin = PressureDifference.ofPascals(marginPa);
         Step step = new Step(
-                "pressureMargin",
-                rule.inequality(),
-                List.of(found, limit),
-                Figure.of("margin", margin),
-                rule.source());
+                "pressureMargin", rule.inequality(), List.of(found, limit), Figure.of("margin", margin), rule.source());
         return new RuleOutcome.PressureTest(
                 rule, margin, before.isEmpty() ? List.of(step) : List.of(before.get(0), step));
     }

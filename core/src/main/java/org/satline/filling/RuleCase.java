@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.satline.filling.RuleOutcome.NotApplicable;
-import org.satline.filling.RuleOutcome.Reason;
 import org.satline.equilibrium.FluidModel;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Step;
 import org.satline.explanation.Subject;
+import org.satline.filling.RuleOutcome.NotApplicable;
+import org.satline.filling.RuleOutcome.Reason;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Density;
 import org.satline.quantity.Mass;
@@ -71,8 +71,7 @@ record RuleCase(FillQuestion question, SaturationCurve curve, Supplier<FluidMode
 
     /** Why a rule passes this gas or receptacle by; empty where it applies. */
     Optional<NotApplicable> outOfScope(FillRule rule) {
-        boolean tank = stamps()
-                .specification()
+        boolean tank = stamps().specification()
                 .filter(CylinderSpecification::isPortableTank)
                 .isPresent();
         double end = end();
@@ -92,8 +91,8 @@ record RuleCase(FillQuestion question, SaturationCurve curve, Supplier<FluidMode
     }
 
     NotApplicable no(FillRule rule, Reason reason, Figure... more) {
-        List<Figure> figures = new ArrayList<>(
-                List.of(Figure.of("gas", gas()), Figure.of("end", Temperature.ofKelvins(end()))));
+        List<Figure> figures =
+                new ArrayList<>(List.of(Figure.of("gas", gas()), Figure.of("end", Temperature.ofKelvins(end()))));
         figures.addAll(List.of(more));
         return new NotApplicable(rule, reason, figures);
     }
@@ -107,7 +106,12 @@ record RuleCase(FillQuestion question, SaturationCurve curve, Supplier<FluidMode
     }
 
     RuleOutcome limit(
-            FillRule rule, String formula, double kilograms, List<Finding> cautions, List<Step> before, Figure... given) {
+            FillRule rule,
+            String formula,
+            double kilograms,
+            List<Finding> cautions,
+            List<Step> before,
+            Figure... given) {
         Mass most = Mass.ofKilograms(kilograms);
         List<Step> steps = new ArrayList<>(before);
         steps.add(new Step("largestContents", formula, List.of(given), Figure.of("m", most), rule.source()));

@@ -2,11 +2,12 @@ package org.satline.filling;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.satline.explanation.Coded;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
 
 /** What can be stamped on a cylinder, or stated of it: one row each. */
-public enum Stamp {
+public enum Stamp implements Coded {
     /** Mass of the empty cylinder with its valve (TW). */
     TARE("tare", Mass.class, "27.4 lb"),
     /** Mass of water at 60 degF that fills it (WC); a file may give a volume. */

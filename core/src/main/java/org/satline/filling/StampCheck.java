@@ -3,14 +3,15 @@ package org.satline.filling;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import org.satline.filling.CylinderSpecification.Kind;
-import org.satline.filling.FillQuestion.Purpose;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Subject;
+import org.satline.filling.CylinderSpecification.Kind;
+import org.satline.filling.FillQuestion.Purpose;
 import org.satline.quantity.GaugePressure;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.refrigerant.SafetyGroup;
@@ -100,11 +101,14 @@ final class StampCheck {
     private void pressures() {
         Optional<GaugePressure> marked = stamps.specification().flatMap(CylinderSpecification::markedPressure);
         Optional<GaugePressure> separate = stamps.separateServicePressure();
-        // 1 psi: a mark in whole psi and the same pressure read in kPa or bar; a mark in whole bar is as coarse as half of one
+        // 1 psi: a mark in whole psi and the same pressure read in kPa or bar; a mark in whole bar is as coarse as half
+        // of one
         boolean canadian = stamps.specification()
-                .filter(mark -> mark.text().toUpperCase(java.util.Locale.ROOT).contains("TC"))
+                .filter(mark -> mark.text().toUpperCase(Locale.ROOT).contains("TC"))
                 .isPresent();
-        double apart = canadian ? GaugePressure.ofBars(0.5).pascals() : GaugePressure.ofPsig(1).pascals();
+        double apart = canadian
+                ? GaugePressure.ofBars(0.5).pascals()
+                : GaugePressure.ofPsig(1).pascals();
         if (marked.isPresent()
                 && separate.isPresent()
                 && Math.abs(marked.get().pascals() - separate.get().pascals()) > apart) {
@@ -204,7 +208,7 @@ final class StampCheck {
                 .ifPresent(coming -> forbid(
                         FillingCode.MIXING,
                         Finding.PRACTICE,
-                        Figure.of("inside", inside.orElseThrow().designation()),
-                        Figure.of("other", coming.designation())));
+                        Figure.of("from", coming.designation()),
+                        Figure.of("to", inside.orElseThrow().designation())));
     }
 }

@@ -2,8 +2,8 @@ package org.satline.filling;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.satline.filling.RuleOutcome.Reason;
 import org.satline.explanation.Figure;
+import org.satline.filling.RuleOutcome.Reason;
 import org.satline.quantity.Density;
 import org.satline.quantity.Temperature;
 import org.satline.resource.CsvResource;
@@ -45,7 +45,8 @@ final class TankTable {
         Figure volume = Figure.of("V", it.stamps().volume());
         for (Entry entry : entries) {
             if (entry.gas().equals(it.gas())) {
-                double kilograms = entry.kilogramsPerLitre() * it.stamps().volume().litres();
+                double kilograms =
+                        entry.kilogramsPerLitre() * it.stamps().volume().litres();
                 return it.limit(
                         rule,
                         kilograms,

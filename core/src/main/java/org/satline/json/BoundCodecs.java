@@ -11,6 +11,7 @@ import org.satline.filling.FillRules;
 import org.satline.equation.EquationSource;
 import org.satline.equilibrium.FluidState;
 import org.satline.equilibrium.PhaseSplit;
+import org.satline.explanation.FindingCode;
 import org.satline.measurement.SystemReadings;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Atmosphere;
@@ -54,8 +55,19 @@ final class BoundCodecs {
                         Forms.Contribution::budget));
         codecs.bindAnyQuantity();
         bind(codecs, Atmosphere.class, Forms.Air.class, Forms.Air::of, Forms.Air::atmosphere);
-        bind(codecs, SystemReadings.class, Forms.Readings.class, Forms.Readings::of, Forms.Readings::readings);
-        bind(codecs, CylinderStamps.class, Forms.Stamps.class, Forms.Stamps::of, Forms.Stamps::stamps);
+        codecs.bind(
+                SystemReadings.class,
+                new Codec.Via<>(
+                        new ListCodec<>(codecs.of(Forms.PlaceReading.class)),
+                        Forms.PlaceReading::of,
+                        Forms.PlaceReading::readings));
+        codecs.bind(
+                CylinderStamps.class,
+                new Codec.Via<>(
+                        new ListCodec<>(codecs.of(Forms.StampValue.class)),
+                        Forms.StampValue::of,
+                        Forms.StampValue::stamps));
+        codecs.bind(FindingCode.class, FindingCodes.codec());
         bind(codecs, FluidState.class, FluidState.Values.class, FluidState::values, FluidState::of);
         bind(codecs, PhaseSplit.class, PhaseSplit.Values.class, PhaseSplit::values, PhaseSplit::of);
         bind(codecs, SaturationCurve.class, Refrigerant.class, SaturationCurve::refrigerant, SaturationCurves::of);

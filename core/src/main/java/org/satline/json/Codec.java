@@ -24,6 +24,7 @@ sealed interface Codec<T>
                 Codec.Quantity,
                 Codec.Via,
                 ListCodec,
+                MapCodec,
                 MaybeCodec,
                 RecordCodec,
                 SealedCodec,

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.satline.quantity.Quantity;
 import org.satline.quantity.Temperature;
@@ -71,7 +72,15 @@ final class Codecs {
             if (parameterized.getRawType() == Quantity.class) {
                 return ofType(Quantity.class);
             }
+            if (parameterized.getRawType() == Map.class) {
+                return map(
+                        ofType(parameterized.getActualTypeArguments()[0]),
+                        ofType(parameterized.getActualTypeArguments()[1]));
+            }
             Codec<?> content = ofType(parameterized.getActualTypeArguments()[0]);
+            if (parameterized.getRawType() == Set.class) {
+                return set(content);
+            }
             if (parameterized.getRawType() == List.class) {
                 return new ListCodec<>(content);
             }
@@ -112,6 +121,15 @@ final class Codecs {
 
     private static <T> Codec<Optional<T>> optional(Codec<T> content) {
         return new MaybeCodec<>(content, Function.identity(), Function.identity());
+    }
+
+    @SuppressWarnings("unchecked") // names of a map are texts or constants
+    private static <K> Codec<?> map(Codec<K> key, Codec<?> value) {
+        return new MapCodec<>((Codec.Text<K>) key, value);
+    }
+
+    private static <T> Codec<?> set(Codec<T> content) {
+        return new Codec.Via<Set<T>, List<T>>(new ListCodec<>(content), List::copyOf, Set::copyOf);
     }
 
     private static <E> Codec<E> enumeration(Class<E> type) {

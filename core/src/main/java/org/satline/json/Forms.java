@@ -1,10 +1,14 @@
 package org.satline.json;
 
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.satline.filling.CylinderSpecification;
 import org.satline.filling.CylinderStamps;
+import org.satline.filling.Stamp;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
@@ -98,102 +102,82 @@ final class Forms {
         }
     }
 
-    /** What was read on a system. */
-    record Readings(
-            Optional<Reading<Pressure>> suctionPressure,
-            Optional<Reading<Temperature>> suctionLine,
-            Optional<Reading<Pressure>> liquidPressure,
-            Optional<Reading<Temperature>> liquidLine,
-            Optional<Reading<Temperature>> returnWetBulb,
-            Optional<Reading<Temperature>> returnDryBulb,
-            Optional<Reading<Temperature>> supplyDryBulb,
-            Optional<Reading<Temperature>> condenserAir,
-            Optional<Reading<Temperature>> condenserAirLeaving,
-            Optional<Reading<Temperature>> dischargeLine,
-            PressureDifference evaporatorAboveSuctionPort,
-            PressureDifference condenserAboveLiquidPort) {
-        static Readings of(SystemReadings read) {
-            return new Readings(
-                    read.pressure(Place.SUCTION_PRESSURE),
-                    read.temperature(Place.SUCTION_LINE),
-                    read.pressure(Place.LIQUID_PRESSURE),
-                    read.temperature(Place.LIQUID_LINE),
-                    read.temperature(Place.RETURN_WET_BULB),
-                    read.temperature(Place.RETURN_DRY_BULB),
-                    read.temperature(Place.SUPPLY_DRY_BULB),
-                    read.temperature(Place.OUTDOOR_AIR),
-                    read.temperature(Place.OUTDOOR_AIR_LEAVING),
-                    read.temperature(Place.DISCHARGE_LINE),
-                    read.drop(Place.SUCTION_DROP),
-                    read.drop(Place.LIQUID_DROP));
+    /** What was read at one place of a system; one of the values, by the kind of the place. */
+    record PlaceReading(
+            org.satline.measurement.Place place,
+            Optional<Reading<Pressure>> pressure,
+            Optional<Reading<Temperature>> temperature,
+            Optional<Reading<PressureDifference>> drop) {
+        static List<PlaceReading> of(SystemReadings readings) {
+            return readings.all().keySet().stream()
+                    .map(place -> of(place, readings))
+                    .toList();
         }
 
-        SystemReadings readings() {
-            SystemReadings.Builder builder = SystemReadings.builder()
-                    .suctionDrop(evaporatorAboveSuctionPort)
-                    .liquidDrop(condenserAboveLiquidPort);
-            suctionPressure.ifPresent(builder::suctionPressure);
-            suctionLine.ifPresent(builder::suctionLine);
-            liquidPressure.ifPresent(builder::liquidPressure);
-            liquidLine.ifPresent(builder::liquidLine);
-            returnWetBulb.ifPresent(builder::returnWetBulb);
-            returnDryBulb.ifPresent(builder::returnDryBulb);
-            supplyDryBulb.ifPresent(builder::supplyDryBulb);
-            condenserAir.ifPresent(builder::condenserAir);
-            condenserAirLeaving.ifPresent(builder::condenserAirLeaving);
-            dischargeLine.ifPresent(builder::dischargeLine);
+        private static PlaceReading of(org.satline.measurement.Place place, SystemReadings readings) {
+            return switch (place.kind()) {
+                case PRESSURE -> new PlaceReading(place, readings.pressure(place), Optional.empty(), Optional.empty());
+                case PIPE, AIR ->
+                    new PlaceReading(place, Optional.empty(), readings.temperature(place), Optional.empty());
+                case DROP ->
+                    new PlaceReading(
+                            place,
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.of(Reading.exact(readings.drop(place))));
+            };
+        }
+
+        static SystemReadings readings(List<PlaceReading> all) {
+            SystemReadings.Builder builder = SystemReadings.builder();
+            for (PlaceReading each : all) {
+                Optional<? extends Reading<?>> read = each.pressure.isPresent()
+                        ? each.pressure
+                        : each.temperature.isPresent() ? each.temperature : each.drop;
+                builder.put(
+                        each.place,
+                        read.orElseThrow(
+                                () -> new IllegalArgumentException(each.place.field() + " has no reading; give one")));
+            }
             return builder.build();
         }
     }
 
-    /** The stamps of a cylinder; what follows from its specification is not repeated. */
-    record Stamps(
-            Mass tare,
-            Mass waterCapacity,
-            Optional<CylinderSpecification> specification,
-            Optional<GaugePressure> servicePressure,
-            Optional<GaugePressure> testPressure,
-            Optional<Boolean> flammableMark,
-            Optional<LocalDate> retestDue,
-            Optional<Boolean> refillable,
-            Optional<Mass> massRating) {
-        static Stamps of(CylinderStamps stamps) {
-            Stamps all = new Stamps(
-                    stamps.tare(),
-                    stamps.waterCapacity(),
-                    stamps.specification(),
-                    Optional.empty(),
-                    stamps.testPressure(),
-                    stamps.flammableMark(),
-                    stamps.retestDue(),
-                    Optional.empty(),
-                    stamps.massRating());
-            CylinderStamps implied = all.stamps();
-            return new Stamps(
-                    all.tare,
-                    all.waterCapacity,
-                    all.specification,
-                    stamps.servicePressure().filter(own -> !Optional.of(own).equals(implied.servicePressure())),
-                    all.testPressure,
-                    all.flammableMark,
-                    all.retestDue,
-                    stamps.isRefillingContradictory()
-                            ? Optional.of(true)
-                            : stamps.refillable()
-                                    .filter(own -> !Optional.of(own).equals(implied.refillable())),
-                    all.massRating);
+    /** One stamp of a cylinder; one of the values, by the type of the stamp. */
+    record StampValue(
+            Stamp stamp,
+            Optional<Mass> mass,
+            Optional<GaugePressure> pressure,
+            Optional<CylinderSpecification> mark,
+            Optional<LocalDate> day,
+            Optional<Boolean> flag) {
+        static List<StampValue> of(CylinderStamps stamps) {
+            return stamps.values().entrySet().stream()
+                    .map(each -> new StampValue(
+                            each.getKey(),
+                            only(each.getValue(), Mass.class),
+                            only(each.getValue(), GaugePressure.class),
+                            only(each.getValue(), CylinderSpecification.class),
+                            only(each.getValue(), LocalDate.class),
+                            only(each.getValue(), Boolean.class)))
+                    .toList();
         }
 
-        CylinderStamps stamps() {
-            CylinderStamps.Builder builder = CylinderStamps.builder().tare(tare).waterCapacity(waterCapacity);
-            specification.ifPresent(builder::specification);
-            servicePressure.ifPresent(builder::servicePressure);
-            testPressure.ifPresent(builder::testPressure);
-            flammableMark.ifPresent(builder::flammableMark);
-            retestDue.ifPresent(builder::retestDue);
-            refillable.ifPresent(builder::refillable);
-            massRating.ifPresent(builder::massRating);
-            return builder.build();
+        private static <T> Optional<T> only(Object value, Class<T> type) {
+            return Optional.of(value).filter(type::isInstance).map(type::cast);
+        }
+
+        static CylinderStamps stamps(List<StampValue> all) {
+            Map<Stamp, Object> values = new EnumMap<>(Stamp.class);
+            for (StampValue each : all) {
+                Object value = Stream.of(each.mass, each.pressure, each.mark, each.day, each.flag)
+                        .flatMap(Optional::stream)
+                        .findFirst()
+                        .orElseThrow(
+                                () -> new IllegalArgumentException(each.stamp.field() + " has no value; give one"));
+                values.put(each.stamp, value);
+            }
+            return new CylinderStamps(values);
         }
     }
 }

@@ -91,7 +91,7 @@ public final class JsonFields {
     private static FieldValue value(JsonNode node) {
         if (node.isObject()) {
             Map<String, FieldValue> fields = new LinkedHashMap<>();
-            node.fields().forEachRemaining(each -> fields.put(each.getKey(), value(each.getValue())));
+            node.properties().forEach(each -> fields.put(each.getKey(), value(each.getValue())));
             return new FieldValue.Fields(fields);
         } else if (node.isArray()) {
             List<FieldValue> items = new ArrayList<>();
@@ -102,7 +102,7 @@ public final class JsonFields {
         } else if (node.isBoolean()) {
             return new FieldValue.Flag(node.booleanValue());
         }
-        return node.isNumber() ? new FieldValue.Number(node.doubleValue()) : new FieldValue.Nothing();
+        return node.isNumber() ? new FieldValue.Plain(node.doubleValue()) : new FieldValue.Nothing();
     }
 
     private static JsonNode node(FieldValue value) {
@@ -118,7 +118,7 @@ public final class JsonFields {
             return TextNode.valueOf(text.value());
         } else if (value instanceof FieldValue.Flag flag) {
             return BooleanNode.valueOf(flag.value());
-        } else if (value instanceof FieldValue.Number number) {
+        } else if (value instanceof FieldValue.Plain number) {
             boolean whole = number.value() == Math.rint(number.value()) && Math.abs(number.value()) < 1e15;
             return whole ? LongNode.valueOf((long) number.value()) : DoubleNode.valueOf(number.value());
         }

@@ -103,7 +103,7 @@ public final class PermitOffice {
                 .filter(way -> way.from().kind().isCylinder() == (request.direction() == Direction.IN))
                 .filter(way -> way.warnings().stream()
                         .allMatch(code -> code == TransferCode.FAST_INTO_VACUUM
-                                || code == TransferCode.LIQUID_TO_SUCTION && request.direction() == Direction.IN))
+                                || (code == TransferCode.LIQUID_TO_SUCTION && request.direction() == Direction.IN)))
                 .findFirst();
     }
 

@@ -81,36 +81,33 @@ final class PlanFlows {
                 behind(leak, c, false);
             }
         }
-        if (parts.hookUp.manifold().isPresent()) {
-            chambers(Manifold.LOW_CHAMBER, Manifold.LOW_VALVE);
-            chambers(Manifold.HIGH_CHAMBER, Manifold.HIGH_VALVE);
-        }
+        chambers(PlanParts.CHAMBER_LOW, parts.lowValve);
+        chambers(PlanParts.CHAMBER_HIGH, parts.highValve);
         return true;
     }
 
-    private void chambers(String chamber, String valve) {
-        int v = parts.valves.indexOf(valve);
-        if (state.isOpen(v)) {
-            link(parts.volumes.indexOf(chamber), parts.volumes.indexOf(Manifold.CENTRE_CHAMBER), state.cracked(v));
+    private void chambers(int which, int valve) {
+        if (valve >= 0 && state.isOpen(valve)) {
+            link(parts.chamber[which], parts.chamber[PlanParts.CHAMBER_CENTRE], state.cracked(valve));
         }
     }
 
     private boolean hoseEnd(int end) {
-        int hose = parts.volumes.indexOf(parts.hoses.get(end / 2).name());
+        int hose = parts.hoseVolume[end / 2];
         int at = state.at(end);
         boolean tight = at >= 0 && state.tight(end);
         boolean hand = state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE;
         boolean throttled = hand && state.cracked(parts.endValve[end]);
         boolean open = endPasses(end, tight);
         if (tight) {
-            if (open && passes(at, true)) {
-                if (state.couplingAir(end)) {
-                    if (state.content(hose) != PlanState.AIR && state.content(hose) != PlanState.NOTHING) {
-                        return false;
-                    }
-                    state.couplingAir(end, false);
-                    state.set(hose, PlanState.AIR, state.level(hose), state.origin(hose));
+            if (open && state.couplingAir(end)) {
+                if (state.content(hose) != PlanState.AIR && state.content(hose) != PlanState.NOTHING) {
+                    return false;
                 }
+                state.couplingAir(end, false);
+                state.set(hose, PlanState.AIR, state.level(hose), state.origin(hose));
+            }
+            if (open && passes(at, true)) {
                 behind(hose, at, throttled);
             }
             return true;
@@ -256,6 +253,9 @@ final class PlanFlows {
                 highest = i;
             }
         }
+        if (airAtCylinder(g, highest)) {
+            return false;
+        }
         boolean spoilt = spoilt(g, highest);
         if (spoilt && holdsCleanHose(g)) {
             return false;
@@ -318,6 +318,28 @@ final class PlanFlows {
         return true;
     }
 
+    /** Air open to a cylinder that does not drive it away wanders in. */
+    private boolean airAtCylinder(int g, int highest) {
+        boolean air = false;
+        for (int v = 0; v < volumes; v++) {
+            air |= group[v] == g && state.content(v) == PlanState.AIR;
+        }
+        for (int i = 0; air && i < exits; i++) {
+            if (group[exitNode[i]] == g && exitEnd[i] >= CYLINDER_END && levelOf(i) == levelOf(highest)
+                    && exitEnd[i] != exitEnd[highest]) {
+                return true;
+            }
+            if (group[exitNode[i]] == g && exitEnd[i] >= CYLINDER_END && exitEnd[i] == exitEnd[highest]) {
+                for (int v = 0; v < volumes; v++) {
+                    if (group[v] == g && state.content(v) == PlanState.AIR && state.level(v) >= levelOf(highest)) {
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
+    }
+
     private boolean spoilt(int g, int highest) {
         int top = levelOf(highest);
         for (int v = 0; v < volumes; v++) {
@@ -337,7 +359,7 @@ final class PlanFlows {
 
     private boolean holdsCleanHose(int g) {
         for (int h = 0; h < parts.hoses.size(); h++) {
-            int v = parts.volumes.indexOf(parts.hoses.get(h).name());
+            int v = parts.hoseVolume[h];
             if (group[v] == g && state.holdsRefrigerant(v) && state.content(v) != PlanState.AIR && state.clean(v)) {
                 return true;
             }
@@ -599,7 +621,7 @@ final class PlanFlows {
             return true;
         }
         if (exitEnd[giver] == AIR_END) {
-            if (state.liquid(v) || state.unknown(v)) {
+            if (state.liquid(v) || state.unknown(v) || state.holdsRefrigerant(v) && !parts.ventable) {
                 return false;
             }
             state.set(v, PlanState.AIR, target, state.origin(v));
@@ -694,7 +716,7 @@ final class PlanFlows {
             cleanHose |= state.holdsRefrigerant(v)
                     && state.content(v) != PlanState.AIR
                     && state.clean(v)
-                    && isHose(v);
+                    && parts.isHose[v];
             state.flag(v, PlanState.EXPOSED, false);
         }
         if (same) {
@@ -713,10 +735,6 @@ final class PlanFlows {
             }
         }
         return true;
-    }
-
-    private boolean isHose(int v) {
-        return parts.hookUp.hose(parts.volumes.get(v)).isPresent();
     }
 
     private boolean shutIn(int groups) {

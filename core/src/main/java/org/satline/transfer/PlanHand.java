@@ -81,7 +81,7 @@ final class PlanHand {
 
     /** A hand valve is where the hose has it now. */
     private boolean isThere(PlanState state, int valve) {
-        int end = parts.ends.indexOf(parts.valves.get(valve));
+        int end = parts.valveEnd[valve];
         return end < 0 || state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE;
     }
 
@@ -132,8 +132,12 @@ final class PlanHand {
     }
 
     private boolean partsDry(PlanState before, int end, int at, boolean wasTight) {
-        int hose = parts.volumes.indexOf(parts.hoses.get(end / 2).name());
+        int hose = parts.hoseVolume[end / 2];
         boolean open = open(before, end);
+        if (open && before.fitting(end) == EndFitting.OPEN_CLOSE_VALVE && before.holdsRefrigerant(hose)) {
+            // what a hand valve can keep is not let go
+            return false;
+        }
         if (open && before.liquid(hose) || !open && wasTight && before.unknown(hose)) {
             return false;
         }

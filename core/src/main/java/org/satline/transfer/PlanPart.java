@@ -25,5 +25,7 @@ public enum PlanPart implements Coded {
     /** Another cylinder. */
     OTHER_CYLINDER,
     /** A regulator at the source. */
-    REGULATOR
+    REGULATOR,
+    /** A service port, fitted by who may open the circuit. */
+    SERVICE_PORT
 }

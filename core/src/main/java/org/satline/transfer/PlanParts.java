@@ -43,6 +43,22 @@ final class PlanParts {
     final boolean ventable;
     final int low;
     final int high;
+    /** The volume of each hose, and of chambers {@link #CHAMBER_LOW} to {@link #CHAMBER_CENTRE}, or {@link #NONE}. */
+    final int[] hoseVolume;
+    final int[] chamber;
+    final boolean[] isHose;
+    final int lowValve;
+    final int highValve;
+    /** Valves that may stay open while a phase ends: of ports, hose ends and the charging connection. */
+    final boolean[] mayStayOpen;
+    /** For each valve the hose end that has it, or {@link #NONE}. */
+    final int[] valveEnd;
+    /** The connection of each port. */
+    final int[] portConnection;
+
+    static final int CHAMBER_LOW = 0;
+    static final int CHAMBER_HIGH = 1;
+    static final int CHAMBER_CENTRE = 2;
 
     PlanParts(HookUp hookUp, HookUpState state) {
         this.hookUp = hookUp;
@@ -66,6 +82,23 @@ final class PlanParts {
         ventable = hookUp.gas().mayBeVented();
         low = port(SystemPort.Role.LOW_SIDE);
         high = Math.max(port(SystemPort.Role.LIQUID_LINE), port(SystemPort.Role.DISCHARGE));
+        hoseVolume = hoses.stream().mapToInt(hose -> volumes.indexOf(hose.name())).toArray();
+        chamber = List.of(Manifold.LOW_CHAMBER, Manifold.HIGH_CHAMBER, Manifold.CENTRE_CHAMBER).stream()
+                .mapToInt(volumes::indexOf)
+                .toArray();
+        isHose = new boolean[volumes.size()];
+        Arrays.stream(hoseVolume).forEach(volume -> isHose[volume] = true);
+        lowValve = valves.indexOf(Manifold.LOW_VALVE);
+        highValve = valves.indexOf(Manifold.HIGH_VALVE);
+        mayStayOpen = new boolean[valves.size()];
+        for (int i = 0; i < mayStayOpen.length; i++) {
+            String name = valves.get(i);
+            mayStayOpen[i] = ends.contains(name)
+                    || hookUp.port(name).isPresent()
+                    || name.equals(Manifold.CHARGING_VALVE);
+        }
+        valveEnd = valves.stream().mapToInt(ends::indexOf).toArray();
+        portConnection = ports.stream().mapToInt(port -> connections.indexOf(port.name())).toArray();
         levels = levels(state);
         airLevel = level(hookUp.atmosphere().pressure().pascals());
         portLevel = ports.stream().mapToInt(port -> level(port.pressure().pascals())).toArray();

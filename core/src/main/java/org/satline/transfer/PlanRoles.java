@@ -25,6 +25,20 @@ final class PlanRoles {
         centre = named >= 0 || manifold ? named : other();
     }
 
+    private PlanRoles(PlanRoles all) {
+        parts = all.parts;
+        low = all.low;
+        high = PlanParts.NONE;
+        centre = all.centre;
+        pump = all.pump;
+        manifold = all.manifold;
+    }
+
+    /** The same with the high hose left in the van. */
+    PlanRoles withoutHigh() {
+        return new PlanRoles(this);
+    }
+
     private int other() {
         for (int i = 0; i < parts.hoses.size(); i++) {
             String name = parts.hoses.get(i).name();

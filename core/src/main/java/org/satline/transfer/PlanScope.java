@@ -15,12 +15,14 @@ record PlanScope(List<PlanMove> forced, List<PlanMove> turns, List<PlanMove> mov
     /** Collects moves by name; what is not part of the hook-up is left out. */
     static final class Builder {
         private final PlanParts parts;
+        private final PlanState start;
         private final List<PlanMove> forced = new ArrayList<>();
         private final List<PlanMove> turns = new ArrayList<>();
         private final List<PlanMove> moves = new ArrayList<>();
 
-        Builder(PlanParts parts) {
-            this.parts = parts;
+        Builder(PlanState start) {
+            this.start = start;
+            this.parts = start.parts;
         }
 
         Builder force(int end, String to) {
@@ -46,7 +48,9 @@ record PlanScope(List<PlanMove> forced, List<PlanMove> turns, List<PlanMove> mov
                 if (looseToo) {
                     moves.add(new PlanMove(Kind.CONNECT_LOOSE, end, connection));
                     moves.add(new PlanMove(Kind.TIGHTEN, end, PlanParts.NONE));
-                    moves.add(new PlanMove(Kind.LOOSEN, end, PlanParts.NONE));
+                    if (start.at(end) >= 0) {
+                        moves.add(new PlanMove(Kind.LOOSEN, end, PlanParts.NONE));
+                    }
                 }
             }
             return this;
@@ -67,6 +71,17 @@ record PlanScope(List<PlanMove> forced, List<PlanMove> turns, List<PlanMove> mov
                 }
             }
             return this;
+        }
+
+        /** Opens a valve; shuts it only where it was open before. */
+        Builder opening(String name) {
+            int valve = parts.valves.indexOf(name);
+            valve(name, Kind.OPEN);
+            return valve >= 0 && start.isOpen(valve) ? valve(name, Kind.CLOSE) : this;
+        }
+
+        Builder handOpening(int hose) {
+            return hose < 0 ? this : opening(parts.ends.get(2 * hose)).opening(parts.ends.get(2 * hose + 1));
         }
 
         Builder hand(int hose, Kind... kinds) {

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 /** Breadth first over the moves of one phase: the first goal found has the fewest acts, and of those the first in the order of moves. */
 final class PlanSearch {
     /** The most states looked at: beyond it the search gives up and there is no plan. */
-    private static final int MOST_STATES = 20_000;
+    private static final int MOST_STATES = 5_000;
 
     private final PlanHand hand;
 
@@ -50,7 +50,10 @@ final class PlanSearch {
             if (goal.test(node.state())) {
                 return node;
             }
-            if (node.depth() == deepest || seen.size() > MOST_STATES) {
+            if (seen.size() > MOST_STATES) {
+                return null;
+            }
+            if (node.depth() == deepest) {
                 continue;
             }
             Node done = null;

@@ -151,7 +151,7 @@ final class FieldReader {
     /** A small whole number. */
     Optional<Integer> count(String field, List<Integer> choices) {
         return child(field).map(value -> {
-            if (!(value instanceof FieldValue.Number number) || !choices.contains((int) number.value())) {
+            if (!(value instanceof FieldValue.Plain number) || !choices.contains((int) number.value())) {
                 throw bad(at(field), "is " + kind(value) + "; one of " + choices + " is expected, without quotes");
             }
             return (int) number.value();
@@ -243,7 +243,7 @@ final class FieldReader {
         if (value instanceof FieldValue.Text text) {
             return "the text " + quoted(text.value());
         }
-        if (value instanceof FieldValue.Number number) {
+        if (value instanceof FieldValue.Plain number) {
             return "the bare number " + number.value();
         }
         return value instanceof FieldValue.Items

@@ -28,9 +28,9 @@ public sealed interface FieldValue {
      *
      * @param value finite
      */
-    record Number(double value) implements FieldValue {
+    record Plain(double value) implements FieldValue {
         /** {@inheritDoc} */
-        public Number {
+        public Plain {
             if (!Double.isFinite(value)) {
                 throw new IllegalArgumentException("number " + value + " is not finite; leave the field out instead");
             }

@@ -33,6 +33,7 @@ import org.satline.transfer.HookUpState;
 import org.satline.transfer.HoseState;
 import org.satline.transfer.Joint;
 import org.satline.transfer.Manifold;
+import org.satline.transfer.Opening;
 import org.satline.transfer.PlanTask;
 import org.satline.transfer.PointKind;
 import org.satline.transfer.ServiceCylinder;
@@ -47,7 +48,7 @@ final class HookUpModel {
     private static final String CYLINDER = "cylinder";
     /** Where no safety group is published the strictest cautions hold. */
     private static final SafetyGroup UNKNOWN_GROUP = SafetyGroup.B3;
-    /** Hoses to the system that nobody described: 1/4 in, 5 ft, with a low-loss end at the system; common practice, no source. */
+    /** Hoses to the system that nobody described: 1/4 in, 5 ft, a hand valve at the port; common practice, no source. */
     private static final Length USUAL_BORE = Length.ofMillimetres(4.8);
 
     private static final Length USUAL_LENGTH = Length.ofFeet(5);
@@ -164,7 +165,7 @@ final class HookUpModel {
     }
 
     private static ServiceHose usual(String name) {
-        return new ServiceHose(name, EndFitting.SELF_SEALING, EndFitting.PLAIN_FLARE, USUAL_BORE, USUAL_LENGTH);
+        return new ServiceHose(name, EndFitting.OPEN_CLOSE_VALVE, EndFitting.PLAIN_FLARE, USUAL_BORE, USUAL_LENGTH);
     }
 
     private HookUpGas gas() {
@@ -272,8 +273,10 @@ final class HookUpModel {
                     .withJoint("low-hose.cylinder", new Joint(Manifold.LOW, true))
                     .withJoint("high-hose.cylinder", new Joint(Manifold.HIGH, true));
             if (network.port("liquid-line").isPresent()) {
-                joined = joined.withJoint("high-hose.system", new Joint("liquid-line", true));
+                joined = joined.withJoint("high-hose.system", new Joint("liquid-line", true))
+                        .withValve("high-hose.system", Opening.OPEN);
             }
+            joined = joined.withValve("low-hose.system", Opening.OPEN);
         }
         if (ready) {
             String name = hoseName(manifold);

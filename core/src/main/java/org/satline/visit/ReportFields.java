@@ -217,7 +217,7 @@ public final class ReportFields {
     }
 
     private static FieldValue number(double value) {
-        return new FieldValue.Number(value);
+        return new FieldValue.Plain(value);
     }
 
     private static FieldValue items(List<? extends FieldValue> values) {

@@ -96,7 +96,7 @@ public final class VisitFile {
      */
     public static List<Finding> dangersInReadablePart(FieldValue.Fields fields) {
         List<Finding> dangers = new ArrayList<>();
-        Readable parts = readable(fields);
+        PartsRead parts = readable(fields);
         for (FieldValue.Fields each : parts.cylinders()) {
             try {
                 FieldReader reader = FieldReader.of(each, CylinderFields.NAMES);
@@ -106,17 +106,17 @@ public final class VisitFile {
                         cylinder, SaturationCurves.of(parts.refrigerant()), parts.air(), Optional.empty());
                 dangers.addAll(checked.of(Severity.DANGER_NOW));
             } catch (IllegalArgumentException unreadable) {
-                continue; // nothing can be said of this one
+                // nothing can be said of this one; the refusal of the file names its fault
             }
         }
         return List.copyOf(dangers);
     }
 
     /** What a cylinder is checked with, as far as the file gives it. */
-    private record Readable(
+    private record PartsRead(
             List<FieldValue.Fields> cylinders, Atmosphere air, Instruments with, Refrigerant refrigerant) {}
 
-    private static Readable readable(FieldValue.Fields fields) {
+    private static PartsRead readable(FieldValue.Fields fields) {
         List<FieldValue.Fields> cylinders = new ArrayList<>();
         FieldValue one = fields.values().get("cylinder");
         if (one instanceof FieldValue.Fields found) {
@@ -136,7 +136,7 @@ public final class VisitFile {
         Refrigerant refrigerant = part(fields, "system", SystemFields.SYSTEM, SystemFields::system)
                 .map(ServicedSystem::refrigerant)
                 .orElseGet(() -> TextFields.refrigerant("R-134a"));
-        return new Readable(cylinders, air, with, refrigerant);
+        return new PartsRead(cylinders, air, with, refrigerant);
     }
 
     private static <T> Optional<T> part(

@@ -12,7 +12,7 @@ import org.satline.resource.TextResource;
 final class Texts {
     /** The files of a language, each with the texts of one room; a key is in one of them only. */
     static final List<String> FILES =
-            List.of("common", "safety", "cylinder", "duty", "transfer", "charge", "step", "visit", "audit", "steps");
+            List.of("common", "safety", "filling", "cylinder", "duty", "transfer", "charge", "step", "visit", "audit", "steps");
 
     private final Map<String, TextPattern> patterns;
 

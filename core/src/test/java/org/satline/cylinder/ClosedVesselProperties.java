@@ -10,9 +10,15 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
-import org.satline.cylinder.RuleOutcome.MassLimit;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.PhaseSplit.Phases;
+import org.satline.filling.CylinderStamps;
+import org.satline.filling.FillAssessor;
+import org.satline.filling.FillQuestion;
+import org.satline.filling.FillRule;
+import org.satline.filling.RuleOutcome.MassLimit;
+import org.satline.filling.Samples;
+import org.satline.filling.Stamp;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.Volume;
@@ -52,11 +58,11 @@ class ClosedVesselProperties {
     @Property(tries = 40)
     void whatAComputedRuleAllowsLeavesVapourAtItsTemperature(
             @ForAll("gases") String gas, @ForAll @DoubleRange(min = 10, max = 60) double warmest) {
-        CylinderStamps stamps = Samples.recovery().flammableMark(true).build();
+        CylinderStamps stamps = Samples.recovery().with(Stamp.FLAMMABLE_MARK, true);
         FillQuestion question = Samples.question(stamps, gas).warmestAt(Temperature.ofCelsius(warmest));
         for (String name : new String[] {"liquid-80-warmest", "liquid-80-77F", "not-liquid-full-131F"}) {
             FillRule rule = ASSESSOR.rules().rule(name);
-            MassLimit limit = (MassLimit) ASSESSOR.assess(question).outcomeOf(rule);
+            MassLimit limit = (MassLimit) ASSESSOR.assess(question).answers().outcomeOf(rule);
             ClosedVessel vessel = ClosedVessel.of(model(gas), stamps.volume(), limit.maximumContents());
             Temperature at = rule.temperature().orElse(question.maximumTemperature());
             assertThat(vessel.at(at).phases()).isEqualTo(Phases.LIQUID_AND_VAPOUR);

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.PhaseSplit.Phases;
+import org.satline.filling.VesselPoint;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -57,7 +58,7 @@ class ClosedVesselTest {
         // kelvin
         VesselCondition warm = vessel(R134A, 10.5296).at(Temperature.ofCelsius(63));
         assertThat(warm.phases()).isEqualTo(Phases.LIQUID);
-        assertThat(warm.cautions().get(0).text()).startsWith("LIQUID-FULL");
+        assertThat(warm.cautions().get(0).code()).isEqualTo(CylinderCode.LIQUID_FULL);
         // far above the vapour pressure at 63 degC, about 18 bar
         assertThat(warm.pressure().bars()).isGreaterThan(25);
         assertThat(vessel(R134A, 10.5296).at(Temperature.ofCelsius(55)).cautions())
@@ -65,8 +66,8 @@ class ClosedVesselTest {
     }
 
     /**
-     * Critical temperatures from the pages of each fluid in common handbooks, from memory: R-744 30.98 degC, R-23 26.14, R-32 78.11, R-410A 71.34. Density
-     * does not change as a closed vessel warms, so what filled it with liquid below that temperature is as dangerous above.
+     * Critical temperatures from the pages of each fluid in common handbooks, from memory: R-744 30.98 degC, R-23 26.14, R-32 78.11,
+     * R-410A 71.34. Density does not change as a closed vessel warms, so what filled it with liquid below that temperature is as dangerous above.
      */
     @ParameterizedTest
     @CsvSource({"R-744, 950, 30.9, 31.1", "R-23, 900, 26.0, 26.5", "R-32, 700, 78.0, 78.5", "R-410A, 800, 70.5, 72.5"})
@@ -83,7 +84,7 @@ class ClosedVesselTest {
         assertThat(above.pressure()).isGreaterThan(below.pressure());
         for (VesselCondition each : List.of(below, above)) {
             assertThat(each.cautions())
-                    .anySatisfy(caution -> assertThat(caution.text()).startsWith("LIQUID-FULL"));
+                    .anySatisfy(caution -> assertThat(caution.code()).isEqualTo(CylinderCode.LIQUID_FULL));
         }
         // a light fill is no danger there
         VesselCondition light =
@@ -101,7 +102,7 @@ class ClosedVesselTest {
         assertThat(vessel(carbonDioxide, 3).at(warm).cautions()).isEmpty();
         assertThat(vessel(carbonDioxide, 3).at(warm, weak).cautions())
                 .singleElement()
-                .satisfies(caution -> assertThat(caution.text()).startsWith("OVER-PRESSURE"));
+                .satisfies(caution -> assertThat(caution.code()).isEqualTo(CylinderCode.OVER_PRESSURE));
         assertThat(vessel(carbonDioxide, 3)
                         .at(warm, Optional.of(Pressure.ofPsia(1814.7)))
                         .cautions())

@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.satline.filling.Provenance;
 import org.satline.duty.Holder.Kind;
 import org.satline.duty.TransferRules.Answer;
 import org.satline.duty.TransferRules.Finding;
+import org.satline.filling.Provenance;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 

@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import org.satline.cylinder.FillRules;
+import org.satline.filling.FillRules;
 import org.satline.saturation.SaturationCurve;
 
 /** Every public type of core goes through JSON and comes back equal, and its JSON keeps to the schema, which {@link SchemaTest} holds against the

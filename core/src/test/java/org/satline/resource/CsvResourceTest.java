@@ -133,7 +133,7 @@ class CsvResourceTest {
         assertRefused(() -> row("a,\"" + "\"\"".repeat(10_001) + "\""), 2);
         assertRefused(() -> parse("name,value\n" + ",".repeat(300)), 2);
         assertRefused(() -> CsvResource.parse("stock.csv", new byte[16_000_001], "name", "value"), 0);
-        assertThat(row("a," + "1".repeat(40)).number("value")).isEqualTo(1.1111111111111111e39);
+        assertThat(row("a," + "1".repeat(40)).number("value")).isEqualTo(1.1111111111111112E39);
     }
 
     private static void assertRefused(ThrowingCallable call, int line) {

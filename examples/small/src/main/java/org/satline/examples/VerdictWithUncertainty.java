@@ -2,21 +2,25 @@ package org.satline.examples;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.satline.charge.ChargeCase;
 import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.ChargeQuestion;
-import org.satline.charge.Deviation;
+import org.satline.charge.Judgement;
 import org.satline.charge.MeteringDevice;
+import org.satline.charge.OperatingConditions;
 import org.satline.measurement.Place;
-import org.satline.measurement.SystemReadings;
-import org.satline.charge.Verdict;
 import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
+import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 /** Is the charge low, right or high, and how sure is that? */
 public final class VerdictWithUncertainty {
@@ -36,22 +40,22 @@ public final class VerdictWithUncertainty {
                 .build();
         ChargeQuestion question =
                 ChargeQuestion.of(MeteringDevice.EXPANSION_VALVE, Optional.of(TemperatureDifference.ofKelvins(5)));
-        Verdict verdict = ChargeJudge.judge(curve, readings, question);
-        if (verdict instanceof Verdict.Judged judged) {
-            Deviation deviation = judged.deviation();
+        Judgement judgement = ChargeJudge.usual()
+                .judge(new ChargeCase(curve, readings, question, OperatingConditions.unknown().withOutdoorMinimumMet(true)));
+        judgement.evidence().deviation().ifPresent(deviation -> {
             System.out.printf(
                     Locale.ROOT,
-                    "%s: %.2f K, target %.2f K, u = %.2f K%n",
-                    judged.level(),
+                    "%s as read: %.2f K, target %.2f K, u = %.2f K%n",
+                    deviation.level(),
                     deviation.measured().kelvins(),
                     deviation.target().kelvins(),
                     deviation.standardUncertaintyK());
             for (ChargeLevel level : ChargeLevel.values()) {
                 System.out.printf(Locale.ROOT, "  %s with probability %.3f%n", level, deviation.probability(level));
             }
-        } else {
-            System.out.println("cannot tell: " + verdict.reasons());
-        }
-        System.out.println(verdict.advice());
+        });
+        Wording words = Wording.of(Language.ENGLISH, UnitSystem.SI);
+        System.out.println(judgement.label()); // what may be acted on: a level, undecided, or another fault first
+        judgement.evidence().findings().forEach(finding -> System.out.println("  " + words.of(finding)));
     }
 }

@@ -8,17 +8,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.satline.charge.ChargeDiagnosis;
+import org.satline.charge.ChargeCase;
+import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.ChargeQuestion;
 import org.satline.charge.Criterion;
-import org.satline.charge.Diagnosis;
+import org.satline.charge.Judgement;
 import org.satline.charge.MeteringDevice;
 import org.satline.charge.OperatingConditions;
 import org.satline.measurement.Place;
+import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
@@ -62,20 +62,24 @@ final class VerdictVectors {
         double liquidLine = CONDENSING_K - (valve ? 5.5 + off : 5 + off);
         double target = valve ? 5.5 : 8;
         double pressureUncertainty = uncertainty * 10e3;
-        Diagnosis diagnosis = ChargeDiagnosis.usual()
-                .of(
+        Judgement judgement = ChargeJudge.usual()
+                .judge(new ChargeCase(
                         curve,
                         SystemReadings.builder()
                                 .put(Place.SUCTION_PRESSURE, pressure(suction, pressureUncertainty, "suction gauge"))
                                 .put(Place.LIQUID_PRESSURE, pressure(liquid, pressureUncertainty, "liquid gauge"))
-                                .put(Place.SUCTION_LINE, temperature(suctionLine, uncertainty, "suction-line thermometer"))
+                                .put(
+                                        Place.SUCTION_LINE,
+                                        temperature(suctionLine, uncertainty, "suction-line thermometer"))
                                 .put(Place.LIQUID_LINE, temperature(liquidLine, uncertainty, "liquid-line thermometer"))
-                                .put(Place.OUTDOOR_AIR, temperature(OUTDOOR_K, uncertainty, "condenser-air thermometer"))
+                                .put(
+                                        Place.OUTDOOR_AIR,
+                                        temperature(OUTDOOR_K, uncertainty, "condenser-air thermometer"))
                                 .build(),
                         new ChargeQuestion(
                                 metering, Optional.of(TemperatureDifference.ofKelvins(target)), Optional.empty()),
-                        OperatingConditions.unknown());
-        Diagnosis.Evidence evidence = diagnosis.evidence();
+                        OperatingConditions.unknown()));
+        Judgement.Evidence evidence = judgement.evidence();
         OptionalDouble none = OptionalDouble.empty();
         return String.join(
                 ",",
@@ -97,25 +101,25 @@ final class VerdictVectors {
                 probability(evidence, ChargeLevel.LOW),
                 probability(evidence, ChargeLevel.ON_TARGET),
                 probability(evidence, ChargeLevel.HIGH),
-                diagnosis.label());
+                judgement.label());
     }
 
-    private static PressureReading pressure(double pascals, double standardUncertaintyPa, String origin) {
-        return PressureReading.of(Pressure.ofPascals(pascals), standardUncertaintyPa, origin);
+    private static Reading<Pressure> pressure(double pascals, double standardUncertaintyPa, String origin) {
+        return Reading.of(Pressure.ofPascals(pascals), standardUncertaintyPa, origin);
     }
 
-    private static TemperatureReading temperature(double kelvins, double standardUncertaintyK, String origin) {
-        return TemperatureReading.of(Temperature.ofKelvins(kelvins), standardUncertaintyK, origin);
+    private static Reading<Temperature> temperature(double kelvins, double standardUncertaintyK, String origin) {
+        return Reading.of(Temperature.ofKelvins(kelvins), standardUncertaintyK, origin);
     }
 
-    private static String margin(Diagnosis.Evidence evidence, Criterion criterion) {
+    private static String margin(Judgement.Evidence evidence, Criterion criterion) {
         return evidence.margins()
                 .get(criterion)
                 .map(margin -> fixed(margin.value().kelvins()))
                 .orElse("");
     }
 
-    private static String probability(Diagnosis.Evidence evidence, ChargeLevel level) {
+    private static String probability(Judgement.Evidence evidence, ChargeLevel level) {
         return evidence.deviation()
                 .map(deviation -> fixed(deviation.probability(level)))
                 .orElse("");

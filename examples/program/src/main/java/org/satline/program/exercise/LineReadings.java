@@ -1,8 +1,7 @@
 package org.satline.program.exercise;
 
 import org.satline.measurement.SystemReadings;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.Reading;
 import org.satline.program.exercise.RunningSystems.Running;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
@@ -59,11 +58,11 @@ record LineReadings(
     SystemReadings typed(double pressureUncertaintyPa, double temperatureUncertaintyK) {
         return SystemReadings.builder()
                 .suction(
-                        PressureReading.of(suction(), pressureUncertaintyPa, "low-side gauge"),
-                        TemperatureReading.of(suctionLine.value(), temperatureUncertaintyK, "clamp, suction line"))
+                        Reading.of(suction(), pressureUncertaintyPa, "low-side gauge"),
+                        Reading.of(suctionLine.value(), temperatureUncertaintyK, "clamp, suction line"))
                 .liquid(
-                        PressureReading.of(liquid(), pressureUncertaintyPa, "high-side gauge"),
-                        TemperatureReading.of(liquidLine.value(), temperatureUncertaintyK, "clamp, liquid line"))
+                        Reading.of(liquid(), pressureUncertaintyPa, "high-side gauge"),
+                        Reading.of(liquidLine.value(), temperatureUncertaintyK, "clamp, liquid line"))
                 .build();
     }
 

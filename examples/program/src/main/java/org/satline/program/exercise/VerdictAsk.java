@@ -1,10 +1,11 @@
 package org.satline.program.exercise;
 
+import java.util.Optional;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.Criterion;
 import org.satline.charge.Deviation;
 import org.satline.charge.MeteringDevice;
-import org.satline.charge.Verdict;
+import org.satline.explanation.Finding;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.saturation.SaturationCurve;
 
@@ -29,7 +30,11 @@ final class VerdictAsk {
         this.metering = metering;
     }
 
-    void write(Difficulty difficulty, Deviation deviation, Verdict verdict, Given<TemperatureDifference> target) {
+    void write(
+            Difficulty difficulty,
+            Deviation deviation,
+            Optional<Finding> contradiction,
+            Given<TemperatureDifference> target) {
         Criterion criterion = metering.judgedBy();
         draft.rule(Tolerances.rule(metering, readout));
         String unit = ", in " + readout.differenceUnit() + "?";
@@ -57,9 +62,9 @@ final class VerdictAsk {
                         "d = measured - target",
                         readout.text(measured) + " - " + target.text(),
                         readout.text(value));
-        boolean judged = verdict instanceof Verdict.Judged;
-        String level =
-                judged ? words(((Verdict.Judged) verdict).level()) : "no level: these readings contradict each other";
+        String level = contradiction.isPresent()
+                ? "no level: these readings contradict each other"
+                : words(deviation.level());
         draft.part(
                         "level",
                         "Is the charge low, on target or high, or do these readings allow no level?",
@@ -70,7 +75,7 @@ final class VerdictAsk {
                         readout.text(value) + " against +/- " + readout.text(deviation.tolerance()),
                         level);
         if (difficulty != Difficulty.EXPERIENCED) {
-            advice(draft, advice(verdict));
+            advice(draft, advice(deviation.level(), contradiction));
         }
         if (criterion == Criterion.SUPERHEAT) {
             draft.slip(
@@ -88,9 +93,9 @@ final class VerdictAsk {
         draft.part("advice", "What is to be done?", new Answer.Words(advice));
     }
 
-    static String advice(Verdict verdict) {
-        return verdict instanceof Verdict.CannotTell none
-                ? none.reasons().get(none.reasons().size() - 1) + "; " + none.advice()
-                : verdict.advice();
+    static String advice(ChargeLevel level, Optional<Finding> contradiction) {
+        return contradiction
+                .map(finding -> "no refrigerant is moved: " + Bench.WORDS.of(finding))
+                .orElseGet(() -> Bench.WORDS.message("charge.levelAdvice." + level.word()));
     }
 }

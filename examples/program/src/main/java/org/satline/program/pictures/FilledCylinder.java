@@ -63,8 +63,8 @@ public record FilledCylinder(
                     stamps.volume(),
                     vessel.contents(),
                     stamps.servicePressure()
-                            .map(gauge -> Pressure.ofGauge(
-                                    gauge, visit.visit().site().atmosphere())),
+                            .map(gauge ->
+                                    Pressure.ofGauge(gauge, visit.visit().site().atmosphere())),
                     Optional.of(checked.cylinder().temperature().value()));
         }));
     }

@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.satline.charge.ChargeDiagnosis;
+import org.satline.charge.ChargeCase;
+import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeLevel;
-import org.satline.charge.Diagnosis;
 import org.satline.charge.Fault;
 import org.satline.charge.FaultLikelihood;
+import org.satline.charge.ImplausibleReadingException;
+import org.satline.charge.Judgement;
 import org.satline.program.page.Printed;
 import org.satline.saturation.SaturationCurve;
 
@@ -53,28 +55,28 @@ final class VerdictScore {
     }
 
     void add(Visit visit, SaturationCurve curve) {
-        Optional<Diagnosis> diagnosis = diagnosis(visit, curve);
-        String answer = diagnosis.map(Diagnosis::label).orElse("refused");
+        Optional<Judgement> judgement = judgement(visit, curve);
+        String answer = judgement.map(Judgement::label).orElse("refused");
         visits++;
         row(visit)[ANSWERS.indexOf(answer)]++;
         count(advice.computeIfAbsent(visit.kind(), kind -> new Advice()), visit, answer);
         visit.named().ifPresent(fault -> {
-            boolean found = diagnosis
-                    .filter(d -> d instanceof Diagnosis.NotCharge notCharge && notCharge.fault() == fault)
+            boolean found = judgement
+                    .filter(it -> it instanceof Judgement.OtherFault other && other.fault() == fault)
                     .isPresent();
             int[] row = named.computeIfAbsent(fault.label(), name -> new int[4]);
             row[0]++;
             row[found ? 1 : answer.equals("not-charge") ? 2 : 3] += found || !moves(answer) ? 1 : 0;
         });
-        diagnosis.ifPresent(found -> reliability(visit, found.evidence()));
+        judgement.ifPresent(found -> reliability(visit, found.evidence()));
     }
 
     /** Nothing where the readings are refused as those that no system can show: an answer of its own. */
-    private static Optional<Diagnosis> diagnosis(Visit visit, SaturationCurve curve) {
+    private static Optional<Judgement> judgement(Visit visit, SaturationCurve curve) {
         try {
-            return Optional.of(
-                    ChargeDiagnosis.usual().of(curve, visit.readings(), visit.question(), visit.conditions()));
-        } catch (IllegalArgumentException e) {
+            return Optional.of(ChargeJudge.usual()
+                    .judge(new ChargeCase(curve, visit.readings(), visit.question(), visit.conditions())));
+        } catch (ImplausibleReadingException e) {
             return Optional.empty();
         }
     }
@@ -99,7 +101,7 @@ final class VerdictScore {
         }
     }
 
-    private void reliability(Visit visit, Diagnosis.Evidence evidence) {
+    private void reliability(Visit visit, Judgement.Evidence evidence) {
         if (visit.truth().isPresent() && evidence.deviation().isPresent()) {
             for (ChargeLevel level : ChargeLevel.values()) {
                 levels.add(

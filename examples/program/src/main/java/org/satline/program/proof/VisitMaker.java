@@ -3,13 +3,14 @@ package org.satline.program.proof;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.ChargeQuestion;
 import org.satline.charge.Criterion;
+import org.satline.charge.Deviation;
 import org.satline.charge.Fault;
+import org.satline.charge.Margins;
 import org.satline.charge.OperatingConditions;
-import org.satline.charge.Verdict;
+import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
@@ -122,10 +123,15 @@ final class VisitMaker {
 
     /** By exact instruments, whether or not another reading contradicts the one that is judged. */
     private ChargeLevel level(SimulatedSystem system, SteadyState state, AirConditions air, ChargeQuestion question) {
-        Verdict verdict = ChargeJudge.judge(curve(system.design().refrigerant()), state.exactReadings(air), question);
-        return verdict instanceof Verdict.Judged judged
-                ? judged.level()
-                : ((Verdict.CannotTell) verdict).deviation().orElseThrow().level();
+        Criterion criterion = question.metering().judgedBy();
+        Margins margins = Margins.of(curve(system.design().refrigerant()), state.exactReadings(air));
+        return new Deviation(
+                        criterion,
+                        margins.get(criterion).orElseThrow().value(),
+                        question.makersTarget().orElseThrow(),
+                        criterion.publishedTolerance(),
+                        UncertaintyBudget.none())
+                .level();
     }
 
     private Visit.Kind kind() {

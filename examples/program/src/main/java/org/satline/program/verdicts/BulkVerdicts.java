@@ -5,49 +5,56 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Consumer;
 import java.util.function.Function;
-import org.satline.charge.ChargeDiagnosis;
+import org.satline.charge.ChargeCase;
+import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeQuestion;
 import org.satline.charge.Criterion;
-import org.satline.charge.Diagnosis;
+import org.satline.charge.Gate;
+import org.satline.charge.Judgement;
 import org.satline.charge.MeteringDevice;
 import org.satline.charge.OperatingConditions;
 import org.satline.charge.Symptom;
-import org.satline.measurement.SystemReadings;
 import org.satline.equilibrium.ConvergenceException;
+import org.satline.explanation.Figure;
 import org.satline.measurement.DigitalGauge;
-import org.satline.measurement.PressureReading;
+import org.satline.measurement.Place;
+import org.satline.measurement.Reading;
 import org.satline.measurement.StandardUncertainty;
-import org.satline.measurement.TemperatureReading;
+import org.satline.measurement.SystemReadings;
 import org.satline.measurement.ThermometerClass;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
+import org.satline.quantity.UnitSystem;
 import org.satline.saturation.SaturationCurve;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 /**
- * Diagnoses many rows of readings, each on its own: a bad row gets the level {@code refused} and a note, the others go on. Immutable,
+ * Judges many rows of readings, each on its own: a bad row gets the level {@code refused} and a note, the others go on. Immutable,
  * thread-safe if the supplier of curves is.
  *
  * <p>Each reading has its own error of the stated size. Where a row states no uncertainty, the permitted errors of the California Energy Code,
  * Reference Appendix RA3.2 (gauges 2013, thermometers 2008) are taken, and the note says so.
  */
 public final class BulkVerdicts {
+    private static final Wording WORDING = Wording.of(Language.ENGLISH, UnitSystem.SI);
+
     private final Function<String, SaturationCurve> curves;
-    private final ChargeDiagnosis diagnosis;
+    private final ChargeJudge judge;
 
     /**
      * Prepares.
      *
      * @param curves finds the saturation curve of a designation; throws IllegalArgumentException for an unknown one; called once per row, so that
      *     it pays to remember curves
-     * @param diagnosis rule and expectations
+     * @param judge risks and expectations
      */
-    public BulkVerdicts(Function<String, SaturationCurve> curves, ChargeDiagnosis diagnosis) {
+    public BulkVerdicts(Function<String, SaturationCurve> curves, ChargeJudge judge) {
         this.curves = Objects.requireNonNull(curves, "curves");
-        this.diagnosis = Objects.requireNonNull(diagnosis, "diagnosis");
+        this.judge = Objects.requireNonNull(judge, "judge");
     }
 
     /**
@@ -77,69 +84,60 @@ public final class BulkVerdicts {
         OperatingConditions conditions = query.outdoorMinimumMet()
                 .map(met -> OperatingConditions.unknown().withOutdoorMinimumMet(met))
                 .orElseGet(OperatingConditions::unknown);
-        Diagnosis found = expecting(
+        Judgement found = expecting(
                         orifice ? Symptom.SUBCOOLING : Symptom.SUPERHEAT,
                         orifice ? query.targetSubcoolingK() : query.targetSuperheatK())
-                .of(curve, readings(query), question, conditions);
+                .judge(new ChargeCase(curve, readings(query), question, conditions));
         return VerdictAnswer.of(query.id(), criterion, found, note(query, found, curve));
     }
 
     /** A target for the quantity that is not judged tells what it should be in a sound system. */
-    private ChargeDiagnosis expecting(Symptom symptom, OptionalDouble kelvins) {
-        return kelvins.isEmpty()
-                ? diagnosis
-                : new ChargeDiagnosis(
-                        diagnosis.rule(), diagnosis.expectations().with(symptom, kelvins.getAsDouble(), 1));
+    private ChargeJudge expecting(Symptom symptom, OptionalDouble kelvins) {
+        return kelvins.isEmpty() ? judge : judge.expecting(symptom, kelvins.getAsDouble(), 1);
     }
 
     private static SystemReadings readings(VerdictQuery query) {
         SystemReadings.Builder builder = SystemReadings.builder();
-        pressure(
-                query,
-                query.suctionPressurePa(),
-                "suction gauge",
-                DigitalGauge.ra32SuctionLine(),
-                builder::suctionPressure);
-        pressure(
-                query,
-                query.liquidPressurePa(),
-                "liquid gauge",
-                DigitalGauge.ra32LiquidLine(),
-                builder::liquidPressure);
-        temperature(query, query.suctionLineK(), "suction-line thermometer", builder::suctionLine);
-        temperature(query, query.liquidLineK(), "liquid-line thermometer", builder::liquidLine);
-        temperature(query, query.returnWetBulbK(), "return wet-bulb thermometer", builder::returnWetBulb);
-        temperature(query, query.returnDryBulbK(), "return dry-bulb thermometer", builder::returnDryBulb);
-        temperature(query, query.supplyDryBulbK(), "supply dry-bulb thermometer", builder::supplyDryBulb);
-        temperature(query, query.condenserAirK(), "condenser-air thermometer", builder::condenserAir);
-        temperature(query, query.dischargeLineK(), "discharge-line thermometer", builder::dischargeLine);
+        pressure(query, query.suctionPressurePa(), "suction gauge", DigitalGauge.ra32SuctionLine())
+                .ifPresent(reading -> builder.put(Place.SUCTION_PRESSURE, reading));
+        pressure(query, query.liquidPressurePa(), "liquid gauge", DigitalGauge.ra32LiquidLine())
+                .ifPresent(reading -> builder.put(Place.LIQUID_PRESSURE, reading));
+        temperature(query, query.suctionLineK(), Place.SUCTION_LINE, "suction-line thermometer", builder);
+        temperature(query, query.liquidLineK(), Place.LIQUID_LINE, "liquid-line thermometer", builder);
+        temperature(query, query.returnWetBulbK(), Place.RETURN_WET_BULB, "return wet-bulb thermometer", builder);
+        temperature(query, query.returnDryBulbK(), Place.RETURN_DRY_BULB, "return dry-bulb thermometer", builder);
+        temperature(query, query.supplyDryBulbK(), Place.SUPPLY_DRY_BULB, "supply dry-bulb thermometer", builder);
+        temperature(query, query.condenserAirK(), Place.OUTDOOR_AIR, "condenser-air thermometer", builder);
+        temperature(query, query.dischargeLineK(), Place.DISCHARGE_LINE, "discharge-line thermometer", builder);
         return builder.build();
     }
 
-    private static void pressure(
-            VerdictQuery query,
-            OptionalDouble pascals,
-            String origin,
-            DigitalGauge assumed,
-            Consumer<PressureReading> into) {
-        pascals.ifPresent(pa -> into.accept(PressureReading.of(
-                Pressure.ofPascals(pa),
-                query.pressureStandardUncertaintyPa()
-                        .orElseGet(() -> StandardUncertainty.ofLimits(assumed.permittedError(GaugePressure.ofPascals(0))
-                                .pascals())),
-                origin)));
+    private static Optional<Reading<Pressure>> pressure(
+            VerdictQuery query, OptionalDouble pascals, String origin, DigitalGauge assumed) {
+        return pascals.stream()
+                .mapToObj(pa -> Reading.of(
+                        Pressure.ofPascals(pa),
+                        query.pressureStandardUncertaintyPa()
+                                .orElseGet(() ->
+                                        StandardUncertainty.ofLimits(assumed.permittedError(GaugePressure.ofPascals(0))
+                                                .pascals())),
+                        origin))
+                .findFirst();
     }
 
     private static void temperature(
-            VerdictQuery query, OptionalDouble kelvins, String origin, Consumer<TemperatureReading> into) {
+            VerdictQuery query, OptionalDouble kelvins, Place place, String origin, SystemReadings.Builder into) {
         kelvins.ifPresent(k -> {
             Temperature value = Temperature.ofKelvins(k);
-            into.accept(TemperatureReading.of(
-                    value,
-                    query.temperatureStandardUncertaintyK()
-                            .orElseGet(() -> StandardUncertainty.ofLimits(
-                                    ThermometerClass.named("california-ra3.2").permittedErrorK(value))),
-                    origin));
+            into.put(
+                    place,
+                    Reading.of(
+                            value,
+                            query.temperatureStandardUncertaintyK()
+                                    .orElseGet(() ->
+                                            StandardUncertainty.ofLimits(ThermometerClass.named("california-ra3.2")
+                                                    .permittedErrorK(value))),
+                            origin));
         });
     }
 
@@ -147,10 +145,16 @@ public final class BulkVerdicts {
         return kelvins.stream().mapToObj(TemperatureDifference::ofKelvins).findFirst();
     }
 
-    private static String note(VerdictQuery query, Diagnosis found, SaturationCurve curve) {
-        List<String> parts = new ArrayList<>(found.evidence().reasons());
-        if (!(found instanceof Diagnosis.Decided)) {
-            parts.add(found.evidence().advice());
+    /** What is found, the condition in the way with its figures, and what to do about another fault. */
+    private static String note(VerdictQuery query, Judgement found, SaturationCurve curve) {
+        List<String> parts = new ArrayList<>();
+        found.evidence().findings().forEach(finding -> parts.add(WORDING.of(finding)));
+        found.evidence().gates().stream()
+                .filter(gate -> gate.state() == Gate.State.NOT_MET && !(found instanceof Judgement.Decided))
+                .forEach(gate ->
+                        parts.add(WORDING.message(gate.textKey(), gate.figures().toArray(Figure[]::new))));
+        if (found instanceof Judgement.OtherFault other) {
+            parts.add(WORDING.message("charge.faultAdvice." + other.fault().word()));
         }
         if (query.pressureStandardUncertaintyPa().isEmpty()
                 || query.temperatureStandardUncertaintyK().isEmpty()) {

@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.Criterion;
 import org.satline.charge.Deviation;
-import org.satline.charge.Diagnosis;
+import org.satline.charge.Judgement;
 import org.satline.quantity.Parts;
 
 /**
@@ -52,8 +52,8 @@ public record VerdictAnswer(
         return new VerdictAnswer(id, none, none, "", none, none, none, none, none, none, REFUSED, note);
     }
 
-    static VerdictAnswer of(String id, Criterion criterion, Diagnosis diagnosis, String note) {
-        Diagnosis.Evidence evidence = diagnosis.evidence();
+    static VerdictAnswer of(String id, Criterion criterion, Judgement judgement, String note) {
+        Judgement.Evidence evidence = judgement.evidence();
         return new VerdictAnswer(
                 id,
                 kelvins(evidence, Criterion.SUPERHEAT),
@@ -65,18 +65,18 @@ public record VerdictAnswer(
                 part(evidence, d -> d.probability(ChargeLevel.LOW)),
                 part(evidence, d -> d.probability(ChargeLevel.ON_TARGET)),
                 part(evidence, d -> d.probability(ChargeLevel.HIGH)),
-                diagnosis.label(),
+                judgement.label(),
                 note);
     }
 
-    private static OptionalDouble kelvins(Diagnosis.Evidence evidence, Criterion criterion) {
+    private static OptionalDouble kelvins(Judgement.Evidence evidence, Criterion criterion) {
         return evidence.margins().get(criterion).stream()
                 .mapToDouble(m -> m.value().kelvins())
                 .findFirst();
     }
 
     private static OptionalDouble part(
-            Diagnosis.Evidence evidence, java.util.function.ToDoubleFunction<Deviation> part) {
+            Judgement.Evidence evidence, java.util.function.ToDoubleFunction<Deviation> part) {
         return evidence.deviation().stream().mapToDouble(part).findFirst();
     }
 }

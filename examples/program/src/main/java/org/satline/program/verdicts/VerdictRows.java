@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
-import org.satline.charge.ChargeDiagnosis;
+import org.satline.charge.ChargeJudge;
 import org.satline.program.file.CsvAnswer;
 import org.satline.program.file.CsvRow;
 import org.satline.program.file.Shown;
@@ -56,7 +56,7 @@ public final class VerdictRows {
 
     private final Catalogue catalogue = Catalogue.standard();
     private final Map<String, SaturationCurve> curves = new ConcurrentHashMap<>();
-    private final BulkVerdicts verdicts = new BulkVerdicts(this::curve, ChargeDiagnosis.usual());
+    private final BulkVerdicts verdicts = new BulkVerdicts(this::curve, ChargeJudge.usual());
 
     /** Makes an answerer with the usual risks and expectations. */
     public VerdictRows() {}

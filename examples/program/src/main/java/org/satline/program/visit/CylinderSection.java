@@ -13,6 +13,7 @@ import org.satline.explanation.Severity;
 import org.satline.filling.FillAssessment;
 import org.satline.filling.FillAssessment.CandidateOutcome;
 import org.satline.filling.Jurisdiction;
+import org.satline.filling.RuleOutcome.MassLimit;
 import org.satline.filling.RuleOutcome;
 import org.satline.filling.VesselPoint;
 import org.satline.program.page.Page;

@@ -1,4 +1,4 @@
-package org.satline.cylinder;
+package org.satline.filling;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -95,9 +95,8 @@ class FillingRatioReferenceTest {
     private static FillAssessment assess(Row row) {
         // water capacity 999 kg, so that the volume is 1000 L and kilograms over 1000 are kg/L
         CylinderStamps stamps = Samples.european(row.entry().testPressureBar())
-                .waterCapacity(Mass.ofKilograms(999))
-                .tare(Mass.ofKilograms(500))
-                .build();
+                .with(Stamp.WATER_CAPACITY, Mass.ofKilograms(999))
+                .with(Stamp.TARE, Mass.ofKilograms(500));
         return ASSESSOR.assess(Samples.question(stamps, row.refrigerant().designation())
                 .under(ASSESSOR.rules().jurisdiction("adr")));
     }
@@ -108,8 +107,9 @@ class FillingRatioReferenceTest {
         FillAssessment assessment = assess(row);
         double computed = FORMULAS.stream()
                         .map(ASSESSOR.rules()::rule)
-                        .mapToDouble(rule ->
-                                assessment.outcomeOf(rule).maximumKilograms().orElse(Double.POSITIVE_INFINITY))
+                        .mapToDouble(
+                                rule -> Samples.kilograms(assessment.answers().outcomeOf(rule))
+                                        .orElse(Double.POSITIVE_INFINITY))
                         .min()
                         .orElseThrow()
                 / 1000;
@@ -129,7 +129,7 @@ class FillingRatioReferenceTest {
     @ParameterizedTest
     @MethodSource("rows")
     void thePrintedTestPressureIsEnough(Row row) {
-        RuleOutcome outcome = assess(row).outcomeOf(ASSESSOR.rules().rule("test-pressure-65C"));
+        RuleOutcome outcome = assess(row).answers().outcomeOf(ASSESSOR.rules().rule("test-pressure-65C"));
         if (outcome instanceof RuleOutcome.PressureTest test) {
             assertThat(test.passed()).isTrue();
         }

@@ -1,0 +1,66 @@
+package org.satline.json;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.satline.charge.ChargeCode;
+import org.satline.cylinder.CylinderCode;
+import org.satline.duty.DutyCode;
+import org.satline.explanation.CommonCode;
+import org.satline.explanation.FindingCode;
+import org.satline.safety.CautionId;
+import org.satline.step.StepCode;
+import org.satline.transfer.PlanNote;
+import org.satline.transfer.PlanReason;
+import org.satline.transfer.TransferCode;
+import org.satline.visit.VisitCode;
+
+/** Codes of findings as texts: the room, a point, the word. */
+final class FindingCodes {
+    private static final String CAUTION = "safety.";
+    private static final Map<String, FindingCode> BY_TEXT = byText();
+
+    private FindingCodes() {}
+
+    private static Map<String, FindingCode> byText() {
+        Map<String, FindingCode> codes = new LinkedHashMap<>();
+        for (FindingCode[] room : List.<FindingCode[]>of(
+                CommonCode.values(),
+                CylinderCode.values(),
+                DutyCode.values(),
+                TransferCode.values(),
+                PlanReason.values(),
+                PlanNote.values(),
+                ChargeCode.values(),
+                StepCode.values(),
+                VisitCode.values())) {
+            for (FindingCode code : room) {
+                codes.put(text(code), code);
+            }
+        }
+        return codes;
+    }
+
+    static Codec<FindingCode> codec() {
+        return Codec.Text.of("code of a finding", FindingCodes::text, FindingCodes::code, "");
+    }
+
+    private static String text(FindingCode code) {
+        if (code instanceof CautionId caution) {
+            return CAUTION + caution.id();
+        }
+        String room = code.getClass().getPackageName();
+        return room.substring(room.lastIndexOf('.') + 1) + "." + code.word();
+    }
+
+    private static FindingCode code(String text) {
+        FindingCode known = BY_TEXT.get(text);
+        if (known == null && text.startsWith(CAUTION)) {
+            return new CautionId(text.substring(CAUTION.length()));
+        }
+        if (known == null) {
+            throw new IllegalArgumentException("code of a finding is unknown; known are " + BY_TEXT.keySet());
+        }
+        return known;
+    }
+}
