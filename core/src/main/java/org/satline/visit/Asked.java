@@ -79,6 +79,7 @@ record Asked(Optional<CheckedCylinder> connected, Optional<HookUpPlan> plan) {
             case RECOVERY_MACHINE -> "recoveryMachine";
             case MANIFOLD -> "manifold";
             case CORE_TOOL -> "ports";
+            case SERVICE_PORT -> "openPorts";
             case SHUT_OFF_AT_PORT, OTHER_HOSE, REGULATOR -> part(HOSES);
             case COLD_CYLINDER, OTHER_CYLINDER -> part("name");
             case WARM_SOURCE -> part("temperature");
