@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.satline.charge.Judgement;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.Cylinder;
+import org.satline.filling.Provenance;
 import org.satline.cylinder.Role;
 import org.satline.cylinder.Valve;
 import org.satline.duty.Holder;
@@ -13,7 +14,6 @@ import org.satline.explanation.CommonCode;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Subject;
-import org.satline.filling.Provenance;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -133,6 +133,16 @@ final class TransferDesk {
                         Severity.MUST_BE_SUPPLIED,
                         CommonCode.NOT_GIVEN,
                         Subject.reading(each.cylinder().path("provenance"))));
+            }
+            // of a source that may be refilled the date was to be read before it was filled
+            if (direction == Direction.IN
+                    && each.cylinder().role() == Role.SOURCE
+                    && each.cylinder().stamps().retestDue().isEmpty()
+                    && !disposable) {
+                found.add(Finding.of(
+                        Severity.MUST_BE_SUPPLIED,
+                        CommonCode.NOT_GIVEN,
+                        Subject.reading(each.cylinder().path("retestDue"))));
             }
             if (visit.hookUp().hoses().isEmpty()) {
                 found.add(Finding.of(

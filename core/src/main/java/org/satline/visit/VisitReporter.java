@@ -34,6 +34,8 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.step.LineCharge;
 import org.satline.step.StepAdvice;
+import org.satline.transfer.Act;
+import org.satline.transfer.HookUpPlan;
 
 /** Puts the rooms of the library together: from what was found on a visit to one action. Stateless, thread-safe. */
 public final class VisitReporter {
@@ -83,11 +85,31 @@ public final class VisitReporter {
                 desk.flows(),
                 desk.permit(),
                 desk.hose(),
-                desk.plan(),
+                desk.plan().map(plan -> ordered(plan, decided.action())),
                 decided.action(),
                 decided.ask(),
                 findings,
                 cautions);
+    }
+
+    /** The plan with the amount of the step; the scale stays as it is, since the readings at which the step ends are those that it will show as it stands. */
+    private static HookUpPlan ordered(HookUpPlan plan, NextAction action) {
+        if (!(plan instanceof HookUpPlan.Planned planned) || !(action instanceof NextAction.Move move)) {
+            return plan;
+        }
+        return new HookUpPlan.Planned(planned.phases().stream()
+                .map(phase -> new HookUpPlan.Phase(
+                        phase.kind(),
+                        phase.acts().stream()
+                                .filter(act -> act.kind() != Act.Kind.ZERO_SCALE)
+                                .map(act -> act.kind() == Act.Kind.OPEN_SHORT
+                                                && phase.kind() == HookUpPlan.Phase.Kind.STEP
+                                        ? act.until(move.step().amount())
+                                        : act)
+                                .toList(),
+                        phase.vented(),
+                        phase.notes()))
+                .toList());
     }
 
     /** The action with what it rests on. */

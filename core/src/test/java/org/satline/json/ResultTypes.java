@@ -16,9 +16,7 @@ final class ResultTypes {
             "audit.Auditor",
             "charge.ChargeDiagnosis",
             "charge.ChargeJudge",
-            "charge.Expectations",
-            "charge.FaultRanking",
-            "charge.TargetSuperheatChart",
+            "step.StepAdvisor",
             "charge.TargetTemperatureSplit",
             "cylinder.ClosedVessel",
             "cylinder.ContentsCheck",
@@ -55,7 +53,7 @@ final class ResultTypes {
             "json.SatlineJson",
             "json.SatlineModule",
             // they are filled step by step
-            "charge.SystemReadings.Builder",
+            "measurement.SystemReadings.Builder",
             "cylinder.CylinderStamps.Builder",
             "equation.PartialDensityDerivatives",
             "equation.ReducedHelmholtz",
@@ -64,7 +62,7 @@ final class ResultTypes {
             // its entries have forms; it holds the ledger made from them
             "transfer.LedgerReading",
             // made for the next computation and not public inside
-            "transfer.LineCharge.Filling",
+            "step.LineCharge.Filling",
             // a choice to make before computing, with values of its own
             "equilibrium.ReferenceState");
 

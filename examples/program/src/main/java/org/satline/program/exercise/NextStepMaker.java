@@ -5,16 +5,16 @@ import java.util.Optional;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.Criterion;
 import org.satline.charge.MeteringDevice;
-import org.satline.step.StepAdvice;
-import org.satline.step.StepAdvisor;
-import org.satline.step.StepLimits;
-import org.satline.step.StepReading;
 import org.satline.program.exercise.RunningSystems.Running;
 import org.satline.quantity.Mass;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.safety.Task;
 import org.satline.simulation.ImposedFault;
 import org.satline.simulation.NoSteadyStateException;
+import org.satline.step.StepAdvice;
+import org.satline.step.StepAdvisor;
+import org.satline.step.StepLimits;
+import org.satline.step.StepReading;
 
 /** What to do after the verdict: which way, from or into what, and how much. */
 final class NextStepMaker implements Maker {

@@ -28,9 +28,10 @@ public final class PageMarkdown {
             line(Escape.markdown(paragraph.text()));
         } else if (block instanceof Block.Rows rows) {
             rows(rows.rows());
-        } else if (block instanceof Block.Summary summary) {
-            rows(summary.rows());
-            rows(summary.alarms());
+        } else if (block instanceof Block.Brief brief) {
+            rows(brief.lines().stream()
+                    .map(each -> new Block.Row(each.name(), String.join(" ", each.rows())))
+                    .toList());
         } else if (block instanceof Block.Points points) {
             line(points.items().stream()
                     .map(item -> "- " + Escape.markdown(item))
