@@ -49,12 +49,7 @@ final class TargetSuperheatChart {
                     .budget()
                     .scaled(found.rowSlope())
                     .plus(condenserAir.budget().scaled(found.columnSlope()));
-            return new ChargeTarget.Found(
-                    Criterion.SUPERHEAT,
-                    target,
-                    budget,
-                    ChargeTarget.Basis.PUBLISHED_CHART,
-                    List.of(step(returnWetBulb, condenserAir, found)));
+            return new ChargeTarget.Found(target, budget, List.of(step(returnWetBulb, condenserAir, found)));
         }
         return new ChargeTarget.Missing(List.of(Finding.of(
                         Severity.FORBIDS,

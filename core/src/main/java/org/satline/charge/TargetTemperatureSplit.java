@@ -8,6 +8,7 @@ import org.satline.measurement.Reading;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
+import org.satline.resource.OnDemand;
 
 /**
  * Target temperature split of a cooling coil that has its airflow, from dry bulb (70 to 84 degF) and wet bulb (50 to 76 degF) of the
@@ -44,7 +45,7 @@ public final class TargetTemperatureSplit {
     public static Optional<Target> target(Reading<Temperature> returnDryBulb, Reading<Temperature> returnWetBulb) {
         double dryBulb = returnDryBulb.value().fahrenheit();
         double wetBulb = returnWetBulb.value().fahrenheit();
-        if (!(GRID.at(dryBulb, wetBulb) instanceof PublishedGrid.Value found)) {
+        if (!(GRID.get().at(dryBulb, wetBulb) instanceof PublishedGrid.Value found)) {
             return Optional.empty();
         }
         Step step = new Step(
