@@ -18,6 +18,7 @@ final class ResultTypes {
             "charge.TargetTemperatureSplit",
             "cylinder.ClosedVessel",
             "cylinder.CylinderCheck",
+            "cylinder.RoomFinder",
             "duty.EvacuationLevels",
             "duty.TransferRules",
             "equation.EquationLibrary",
