@@ -1,17 +1,16 @@
-package org.satline.charge;
+package org.satline.resource;
 
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
-import org.satline.resource.CsvResource;
 
 /**
  * A printed two-way table in whole steps, some of its cells a dash. Values between printed cells by linear interpolation in both
- * directions; nothing across a dash or outside.
+ * directions; nothing across a dash or outside. Immutable, thread-safe.
  */
-final class PublishedGrid {
-    /** A reading that close to a printed line is on it: a unit conversion may not push a printed cell across its edge. In degF. */
+public final class PrintedGrid {
+    /** A reading that close to a printed line is on it: a unit conversion may not push a printed cell across its edge. In units of the table. */
     private static final double SNAP = 0.005;
 
     private final double[] rows;
@@ -19,27 +18,45 @@ final class PublishedGrid {
     /** NaN for a dash; never leaves this class. */
     private final double[][] values;
 
-    private PublishedGrid(double[] rows, double[] columns, double[][] values) {
+    private PrintedGrid(double[] rows, double[] columns, double[][] values) {
         this.rows = rows;
         this.columns = columns;
         this.values = values;
     }
 
     /** What the table says at a point. */
-    sealed interface Lookup permits Value, Outside, Dash {}
+    public sealed interface Lookup permits Value, Outside, Dash {}
 
-    /** A value, its slopes and the printed cells it comes from. */
-    record Value(double value, double rowSlope, double columnSlope, String cells) implements Lookup {}
+    /**
+     * A value.
+     *
+     * @param value interpolated between printed cells
+     * @param rowSlope its change by one unit down the rows
+     * @param columnSlope its change by one unit along the columns
+     * @param cells the printed cells it comes from
+     */
+    public record Value(double value, double rowSlope, double columnSlope, String cells) implements Lookup {}
 
     /** The point lies outside the table. */
-    record Outside() implements Lookup {}
+    public record Outside() implements Lookup {}
 
     /** The point touches a dash. */
-    record Dash() implements Lookup {}
+    public record Dash() implements Lookup {}
 
-    static PublishedGrid read(String resource, int firstColumn, int lastColumn, int step) {
-        double[] columns = IntStream.rangeClosed(0, (lastColumn - firstColumn) / step)
-                .mapToDouble(i -> firstColumn + i * step)
+    /**
+     * Reads a table whose first column is called {@code row} and whose others are called by their figure.
+     *
+     * @param neighbour class in whose package the resource stands
+     * @param resource its name
+     * @param firstColumn figure of the first column
+     * @param lastColumn figure of the last column
+     * @param step from column to column
+     * @return the table
+     * @throws ResourceFormatException if it is broken
+     */
+    public static PrintedGrid read(Class<?> neighbour, String resource, int firstColumn, int lastColumn, int step) {
+        double[] columns = IntStream.iterate(firstColumn, c -> c <= lastColumn, c -> c + step)
+                .asDoubleStream()
                 .toArray();
         String[] names = new String[columns.length + 1];
         names[0] = "row";
@@ -47,7 +64,7 @@ final class PublishedGrid {
             names[j + 1] = Integer.toString((int) columns[j]);
         }
         List<CsvResource.Row> printed =
-                CsvResource.read(PublishedGrid.class, resource, names).rows();
+                CsvResource.read(neighbour, resource, names).rows();
         double[] rows = new double[printed.size()];
         double[][] values = new double[rows.length][columns.length];
         for (int i = 0; i < rows.length; i++) {
@@ -60,26 +77,53 @@ final class PublishedGrid {
                 values[i][j] = row.cell(names[j + 1]).equals("-") ? Double.NaN : row.number(names[j + 1]);
             }
         }
-        return new PublishedGrid(rows, columns, values);
+        return new PrintedGrid(rows, columns, values);
     }
 
-    double firstRow() {
+    /**
+     * The first row.
+     *
+     * @return its figure
+     */
+    public double firstRow() {
         return rows[0];
     }
 
-    double lastRow() {
+    /**
+     * The last row.
+     *
+     * @return its figure
+     */
+    public double lastRow() {
         return rows[rows.length - 1];
     }
 
-    double firstColumn() {
+    /**
+     * The first column.
+     *
+     * @return its figure
+     */
+    public double firstColumn() {
         return columns[0];
     }
 
-    double lastColumn() {
+    /**
+     * The last column.
+     *
+     * @return its figure
+     */
+    public double lastColumn() {
         return columns[columns.length - 1];
     }
 
-    Lookup at(double rowReading, double columnReading) {
+    /**
+     * What the table says at a point.
+     *
+     * @param rowReading figure down the rows
+     * @param columnReading figure along the columns
+     * @return a value, or why there is none
+     */
+    public Lookup at(double rowReading, double columnReading) {
         double row = snapped(rowReading, rows);
         double column = snapped(columnReading, columns);
         if (!(row >= firstRow() && row <= lastRow() && column >= firstColumn() && column <= lastColumn())) {
@@ -138,7 +182,7 @@ final class PublishedGrid {
         StringBuilder text = new StringBuilder();
         for (int r = i; r <= (row == rows[i] ? i : i + 1); r++) {
             for (int c = j; c <= (column == columns[j] ? j : j + 1); c++) {
-                text.append(text.length() == 0 ? "" : ", ")
+                text.append(text.isEmpty() ? "" : ", ")
                         .append(String.format(Locale.ROOT, "(%.0f, %.0f): %s", rows[r], columns[c], values[r][c]));
             }
         }

@@ -78,7 +78,8 @@ record Asked(Optional<CheckedCylinder> connected, Optional<HookUpPlan> plan) {
             case VACUUM_PUMP -> "vacuumPump";
             case RECOVERY_MACHINE -> "recoveryMachine";
             case MANIFOLD -> "manifold";
-            case CORE_TOOL, SERVICE_PORT -> "ports";
+            case CORE_TOOL -> "ports";
+            case SERVICE_PORT -> "openPorts";
             case SHUT_OFF_AT_PORT, OTHER_HOSE, REGULATOR -> part(HOSES);
             case COLD_CYLINDER, OTHER_CYLINDER -> part("name");
             case WARM_SOURCE -> part("temperature");

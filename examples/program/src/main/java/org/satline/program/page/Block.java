@@ -88,6 +88,18 @@ public sealed interface Block {
     }
 
     /**
+     * What is done one after the other, numbered from 1.
+     *
+     * @param items in order
+     */
+    record Acts(List<String> items) implements Block {
+        /** {@inheritDoc} */
+        public Acts {
+            items = List.copyOf(items);
+        }
+    }
+
+    /**
      * A table.
      *
      * @param title what it holds; may be empty

@@ -97,6 +97,10 @@ public final class PageHtml {
                     .forEach(item -> element("li", alarm(ALARMING.stream().anyMatch(item::startsWith)), item)
                             .append('\n'));
             html.append("</ul>\n");
+        } else if (block instanceof Block.Acts acts) {
+            html.append("<ol>\n");
+            acts.items().forEach(item -> element("li", "", item).append('\n'));
+            html.append("</ol>\n");
         } else if (block instanceof Block.Table table) {
             table(table);
         } else if (block instanceof Block.Question question) {

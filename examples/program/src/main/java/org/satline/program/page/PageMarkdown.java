@@ -36,6 +36,10 @@ public final class PageMarkdown {
             line(points.items().stream()
                     .map(item -> "- " + Escape.markdown(item))
                     .collect(Collectors.joining("\n")));
+        } else if (block instanceof Block.Acts acts) {
+            line(acts.items().stream()
+                    .map(item -> "1. " + Escape.markdown(item))
+                    .collect(Collectors.joining("\n")));
         } else if (block instanceof Block.Table table) {
             table(table);
         } else if (block instanceof Block.Question question) {

@@ -39,6 +39,10 @@ public final class PageText {
             brief.lines().forEach(this::brief);
         } else if (block instanceof Block.Points points) {
             points.items().forEach(item -> hanging("-", 2, item));
+        } else if (block instanceof Block.Acts acts) {
+            for (int i = 0; i < acts.items().size(); i++) {
+                hanging(i + 1 + ".", 4, acts.items().get(i));
+            }
         } else if (block instanceof Block.Table table) {
             table(table);
         } else if (block instanceof Block.Question question) {

@@ -10,12 +10,12 @@ import org.satline.cylinder.VesselStates;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
+import org.satline.filling.FillAssessment;
 import org.satline.filling.FillAssessment.CandidateOutcome;
 import org.satline.filling.Jurisdiction;
 import org.satline.filling.RuleOutcome.MassLimit;
 import org.satline.filling.RuleOutcome;
 import org.satline.filling.VesselPoint;
-import org.satline.program.page.Block;
 import org.satline.program.page.Page;
 import org.satline.quantity.MassDifference;
 import org.satline.wording.Wording;
@@ -47,6 +47,12 @@ final class CylinderSection {
                 page.row(wording.name(each.severity()), wording.of(each));
             }
         }
+        if (checked.fill() instanceof FillAssessment.Allowed allowed) {
+            row(
+                    "page.governs",
+                    wording.numbers().down(allowed.limit()) + ": "
+                            + allowed.governing().rule().name());
+        }
         room(checked.room());
         rules(checked);
         checked.vessel().ifPresent(this::vessel);
@@ -65,26 +71,14 @@ final class CylinderSection {
 
     /** Limits are of the whole contents; what is left is said once, by the rule that governs. */
     private void rules(CheckedCylinder checked) {
-        List<List<String>> rows = new ArrayList<>();
+        page.subheading(wording.message("page.rules"));
         for (CandidateOutcome each : checked.fill().answers().outcomes()) {
             Optional.of(each.outcome())
                     .filter(outcome -> detail == Detail.EXPLAINED || isAsked(checked, outcome))
                     .flatMap(this::answer)
-                    .ifPresent(answer -> rows.add(List.of(
+                    .ifPresent(answer -> page.row(
                             each.outcome().rule().name(),
-                            each.designation(),
-                            answer,
-                            each.outcome().rule().source())));
-        }
-        if (!rows.isEmpty()) {
-            page.add(new Block.Table(
-                    wording.message("page.rules"),
-                    List.of(
-                            wording.message("page.rule"),
-                            wording.message("page.gas"),
-                            wording.message("page.answer"),
-                            wording.message("page.source")),
-                    rows));
+                            answer + " [" + each.outcome().rule().source() + "]"));
         }
     }
 

@@ -1,6 +1,5 @@
 package org.satline.program.visit;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.satline.explanation.Finding;
 import org.satline.program.page.Block;
@@ -38,6 +37,7 @@ public final class VisitPage {
         }
         page.add(new Block.Gap());
         page.line(wording.message("page.footer"));
+        page.line(wording.message("page.footer.codes"));
         return page.blocks();
     }
 
@@ -70,9 +70,7 @@ public final class VisitPage {
         }
         for (VisitLines.Phase phase : lines.plan()) {
             page.subheading(phase.name());
-            List<String> items = new ArrayList<>();
-            phase.acts().forEach(act -> items.add(items.size() + 1 + ". " + act));
-            page.add(new Block.Points(items));
+            page.add(new Block.Acts(phase.acts()));
             phase.notes().forEach(note -> page.row(wording.message("page.note"), note));
         }
     }
