@@ -342,12 +342,12 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
                 List<String> acts = phase.acts().stream().map(this::act).toList();
                 List<String> notes = new ArrayList<>();
                 for (PlanNote note : phase.notes()) {
-                    notes.add(wording.name(note));
+                    notes.add(wording.message("finding." + note.word()));
                 }
                 if (phase.vented().kilograms() > 0) {
                     notes.add(wording.message("plan.vented", Figure.of("vented", phase.vented())));
                 }
-                phases.add(new Phase(wording.name(phase.kind()), acts, notes));
+                phases.add(new Phase(wording.message("phase." + phase.kind().word()), acts, notes));
             }
             return phases;
         }
@@ -358,15 +358,18 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
             act.to().ifPresent(to -> figures.add(Figure.of("to", part(to))));
             act.amount().ifPresent(amount -> figures.add(Figure.of("amount", amount)));
             String key = "act." + act.kind().code();
-            String until = key + ".until";
+            String until = key + ".amount";
             return wording.message(
                     act.amount().isPresent() && wording.has(until) ? until : key, figures.toArray(Figure[]::new));
         }
 
-        /** A part of the hook-up: its own name where there is a text for it, else as it is called. */
+        /** A place of the hook-up: its own name where there is a text for it, else as it is called. */
         private String part(String name) {
-            String key = "part." + name;
-            return wording.has(key) ? wording.message(key) : name;
+            String key = "place." + name;
+            String cylinder = report.connected()
+                    .map(each -> each.cylinder().name())
+                    .orElseGet(() -> wording.name(Subject.Kind.CYLINDER));
+            return wording.has(key) ? wording.message(key, Figure.of("name", cylinder)) : name;
         }
 
         private List<String> supply() {
