@@ -27,7 +27,7 @@ class VisitCommandTest {
         assertThat(lines.get(2)).startsWith("do        take one step out");
         assertThat(lines.get(3)).startsWith("charge    high, chance ");
         assertThat(run.out())
-                .contains("Step by step", "One step, and its wait", "1.  open", "Why")
+                .contains("Step by step", "One step", "1.  Open", "Why")
                 .contains("does not replace it.\nLocal codes")
                 .doesNotContain("Cautions", "Fill rules", "saturation temperatures");
     }
