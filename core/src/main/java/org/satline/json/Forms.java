@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import org.satline.filling.CylinderSpecification;
 import org.satline.filling.CylinderStamps;
 import org.satline.filling.Stamp;
-import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
 import org.satline.measurement.UncertaintyBudget;

@@ -7,14 +7,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.satline.cylinder.Cylinder;
 import org.satline.cylinder.Role;
+import org.satline.cylinder.Valve;
+import org.satline.cylinder.Weighing;
 import org.satline.filling.CylinderSpecification;
 import org.satline.filling.CylinderStamps;
 import org.satline.filling.FillQuestion;
 import org.satline.filling.FillRules;
 import org.satline.filling.Provenance;
 import org.satline.filling.Stamp;
-import org.satline.cylinder.Valve;
-import org.satline.cylinder.Weighing;
 import org.satline.measurement.Reading;
 import org.satline.measurement.WeighingScale;
 import org.satline.quantity.Atmosphere;
@@ -149,6 +149,10 @@ final class CylinderFields {
 
     private static Optional<Weighing> weighing(FieldReader fields, Instruments with) {
         if (!fields.has("scaleReading")) {
+            if (fields.has("grossBefore")) {
+                throw fields.refused(
+                        "scaleReading", "is missing; grossBefore says that the scale was zeroed after hook-up");
+            }
             return Optional.empty();
         }
         WeighingScale scale = with.scale()

@@ -92,8 +92,8 @@ final class NextActions {
             return hold(ActionKind.MEND_FIRST, not.reasons(), List.of());
         }
         if (isColdLineUnproved()) {
-            Finding outdoor =
-                    Finding.of(Severity.MUST_BE_SUPPLIED, CommonCode.NOT_GIVEN, Subject.reading(Place.OUTDOOR_AIR.path()));
+            Finding outdoor = Finding.of(
+                    Severity.MUST_BE_SUPPLIED, CommonCode.NOT_GIVEN, Subject.reading(Place.OUTDOOR_AIR.path()));
             return hold(
                     ActionKind.READ_AGAIN,
                     Stream.concat(Stream.of(outdoor), judged.stream()).toList(),
@@ -183,16 +183,17 @@ final class NextActions {
         }
         if (!(advice.orElse(null) instanceof StepAdvice.Move move)) {
             return advice.orElse(null) instanceof StepAdvice.Done done
-                    ? done(Stream.concat(done.reasons().stream(), context.stream()).toList())
+                    ? done(Stream.concat(done.reasons().stream(), context.stream())
+                            .toList())
                     : hold(ActionKind.READ_AGAIN, context, unread);
         }
         boolean turned = (move.direction() == StepAdvice.Direction.REMOVE) != (direction == Direction.OUT);
         if (turned || !unread.isEmpty()) {
             return hold(ActionKind.READ_AGAIN, context, unread);
         }
-        List<Finding> because =
-                Stream.concat(context.stream(), move.reasons().stream().map(each -> each.as(Severity.CAUTION)))
-                        .toList();
+        List<Finding> because = Stream.concat(
+                        context.stream(), move.reasons().stream().map(each -> each.as(Severity.CAUTION)))
+                .toList();
         Permit.Granted granted = (Permit.Granted) permit;
         return with(
                 new NextAction.Move(

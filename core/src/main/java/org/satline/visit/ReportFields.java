@@ -151,7 +151,8 @@ public final class ReportFields {
 
     private static FieldValue plan(VisitReport report) {
         List<FieldValue> acts = new ArrayList<>();
-        for (HookUpPlan.Phase phase : report.actsNow().map(HookUpPlan.Planned::phases).orElse(List.of())) {
+        for (HookUpPlan.Phase phase :
+                report.actsNow().map(HookUpPlan.Planned::phases).orElse(List.of())) {
             for (Act act : phase.acts()) {
                 acts.add(act(phase, act));
             }
@@ -160,12 +161,14 @@ public final class ReportFields {
     }
 
     private static void noPlan(VisitReport report, Map<String, FieldValue> fields) {
-        report.noPlan().filter(each -> report.action().kind() == ActionKind.PREPARE).ifPresent(each -> {
-            Map<String, FieldValue> none = new LinkedHashMap<>();
-            none.put("reason", text(each.reason()));
-            none.put("part", text(each.part()));
-            fields.put("noPlan", new FieldValue.Fields(none));
-        });
+        report.noPlan()
+                .filter(each -> report.action().kind() == ActionKind.PREPARE)
+                .ifPresent(each -> {
+                    Map<String, FieldValue> none = new LinkedHashMap<>();
+                    none.put("reason", text(each.reason()));
+                    none.put("part", text(each.part()));
+                    fields.put("noPlan", new FieldValue.Fields(none));
+                });
     }
 
     private static FieldValue act(HookUpPlan.Phase phase, Act act) {

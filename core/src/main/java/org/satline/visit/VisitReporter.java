@@ -102,10 +102,10 @@ public final class VisitReporter {
                         phase.kind(),
                         phase.acts().stream()
                                 .filter(act -> act.kind() != Act.Kind.ZERO_SCALE)
-                                .map(act -> act.kind() == Act.Kind.OPEN_SHORT
-                                                && phase.kind() == HookUpPlan.Phase.Kind.STEP
-                                        ? act.until(move.step().amount())
-                                        : act)
+                                .map(act ->
+                                        act.kind() == Act.Kind.OPEN_SHORT && phase.kind() == HookUpPlan.Phase.Kind.STEP
+                                                ? act.until(move.step().amount())
+                                                : act)
                                 .toList(),
                         phase.vented(),
                         phase.notes()))

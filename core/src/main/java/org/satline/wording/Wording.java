@@ -213,7 +213,9 @@ public final class Wording {
     /** The name of a field of a visit file in short, or in full, or its path where it has neither; one of several cylinders has the names of the only one. */
     String field(String path) {
         String shared = withoutIndex(path);
-        return find("brief.field." + shared).isPresent() ? message("brief.field." + shared) : subject(Subject.reading(path));
+        return find("brief.field." + shared).isPresent()
+                ? message("brief.field." + shared)
+                : subject(Subject.reading(path));
     }
 
     private static String withoutIndex(String path) {
