@@ -121,14 +121,15 @@ record VisitLineWriter(VisitReport report, Wording wording) {
 
     private String likeliest(Judgement judgement) {
         return judgement instanceof Judgement.Undecided undecided
-                ? undecided.likeliest().map(each -> wording.message("visit.level." + each.word())).orElse("")
+                ? undecided
+                        .likeliest()
+                        .map(each -> wording.message("visit.level." + each.word()))
+                        .orElse("")
                 : "";
     }
 
     private static String word(Judgement judgement) {
-        return judgement instanceof Judgement.Decided decided
-                ? decided.level().word()
-                : "undecided";
+        return judgement instanceof Judgement.Decided decided ? decided.level().word() : "undecided";
     }
 
     private void addStep(List<Line> lines, NextAction.Move move) {
@@ -185,11 +186,7 @@ record VisitLineWriter(VisitReport report, Wording wording) {
 
     private void addAfterwards(List<Line> lines, StepOrder step) {
         Duration wait = step.settling();
-        add(
-                lines,
-                Topic.WAIT,
-                wording.message("visit.wait", Figure.of("wait", wait.toSeconds(), "s")),
-                1);
+        add(lines, Topic.WAIT, wording.message("visit.wait", Figure.of("wait", wait.toSeconds(), "s")), 1);
         List<String> fields = new ArrayList<>();
         for (String path : ReportFields.readThen(report)) {
             fields.add(wording.field(path));

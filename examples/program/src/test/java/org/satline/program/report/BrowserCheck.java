@@ -15,8 +15,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
-import org.satline.program.pictures.PictureUnits;
 import org.satline.json.JsonFields;
+import org.satline.program.pictures.PictureUnits;
 import org.satline.program.visit.Detail;
 import org.satline.quantity.UnitSystem;
 import org.satline.visit.VisitFile;
@@ -58,7 +58,11 @@ class BrowserCheck {
         String sample = Files.readString(Path.of("samples", "boathouse.json"))
                 .replace("the upstairs workshop is warm", "<script>document.title='run'</script> is warm");
         Path visit = Files.writeString(FOLDER.resolve("visit.json"), sample);
-        String html = VisitHtml.of(VisitReporter.report(VisitFile.read(JsonFields.read(Files.readString(visit)))), Wording.of(Language.ENGLISH, UnitSystem.US), Detail.EXPLAINED, PictureUnits.US);
+        String html = VisitHtml.of(
+                VisitReporter.report(VisitFile.read(JsonFields.read(Files.readString(visit)))),
+                Wording.of(Language.ENGLISH, UnitSystem.US),
+                Detail.EXPLAINED,
+                PictureUnits.US);
         page = Files.writeString(FOLDER.resolve("report.html"), html);
     }
 
