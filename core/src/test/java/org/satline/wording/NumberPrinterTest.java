@@ -73,8 +73,7 @@ class NumberPrinterTest {
         }
         for (int tenths = -400; tenths < 2000; tenths++) {
             Temperature temperature = Temperature.ofFahrenheit(tenths / 10.0);
-            assertThat(number(TRADE.down(temperature)))
-                    .isEqualTo(number(TRADE.up(temperature)));
+            assertThat(number(TRADE.down(temperature))).isEqualTo(number(TRADE.up(temperature)));
         }
     }
 

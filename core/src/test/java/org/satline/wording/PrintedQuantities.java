@@ -40,6 +40,7 @@ enum PrintedQuantities {
 
     @SuppressWarnings("ImmutableEnumChecker") // a method reference keeps no state
     private final Function<String, ? extends Quantity<?>> reader;
+
     private final String unit;
     private final boolean signed;
 
