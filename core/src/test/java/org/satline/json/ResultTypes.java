@@ -66,6 +66,8 @@ final class ResultTypes {
             "saturation.SaturationQuantities",
             // what a code or a text is, written where it is met
             "explanation.Coded",
+            // by itself it is a constant of its own type; within a finding it is written with its room
+            "explanation.FindingCode",
             // the gas of a network is computed as it is asked for, and the network holds it
             "transfer.GasProperties",
             "transfer.HookUp",
