@@ -6,6 +6,7 @@ import org.satline.quantity.Parts;
 public final class FieldException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
+    /** The field, with dots. */
     private final String path;
 
     FieldException(String path, String problem) {

@@ -9,6 +9,7 @@ import org.satline.filling.FillingCode;
 import org.satline.filling.RuleOutcome.MassLimit;
 import org.satline.filling.RuleOutcome.PressureTest;
 import org.satline.program.page.Printed;
+import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -73,7 +74,9 @@ final class FillRulesExercise {
                         "pressure at 55 degC against 1.25 SP, both gauge",
                         test.get().rule().inequality(),
                         vapour.in("kPa", 1) + " - 101.3 kPa against 1.25 x " + service + " psi x 6.895 kPa/psi",
-                        Printed.figure("%.0f kPa against %.0f kPa", vapour.kilopascals() - 101.325, allowed / 1000),
+                        Printed.figure(
+                                "%.0f kPa against %.0f kPa",
+                                vapour.minus(Atmosphere.standard().pressure()).kilopascals(), allowed / 1000),
                         test.get().rule().citation())
                 .derive(test.get().steps());
         if (passed != assessment instanceof FillAssessment.Allowed) {

@@ -85,11 +85,11 @@ final class PurgeAsk {
             moves.add((moves.size() + 1) + ") "
                     + Bench.WORDS.message("act." + act.kind().code(), places.toArray(new Figure[0])));
         }
-        return String.join("; ", moves);
+        return String.join(" ", moves);
     }
 
     private static String part(String name) {
-        return Bench.WORDS.message("part." + name);
+        return Bench.WORDS.message("place." + name, Figure.of("name", "the cylinder"));
     }
 
     private void purge(

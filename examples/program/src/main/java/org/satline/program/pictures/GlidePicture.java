@@ -4,6 +4,7 @@ import java.util.List;
 import org.knowm.xchart.XYChart;
 import org.satline.equilibrium.Range;
 import org.satline.program.page.Printed;
+import org.satline.quantity.Atmosphere;
 import org.satline.saturation.SaturationCurve;
 
 /** Temperature glide of a blend against pressure: dew point less bubble point. */
@@ -63,7 +64,7 @@ public final class GlidePicture {
     }
 
     private static String atAtmosphere(SaturationCurve curve, PictureUnits units, double low, double high) {
-        double p = 101_325;
+        double p = Atmosphere.standard().pressure().pascals();
         if (!(p >= low && p <= high)) {
             return "not defined";
         }
