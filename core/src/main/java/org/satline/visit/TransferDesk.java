@@ -27,6 +27,7 @@ import org.satline.transfer.HoseState;
 import org.satline.transfer.Permit;
 import org.satline.transfer.PermitOffice;
 import org.satline.transfer.PermitRequest;
+import org.satline.transfer.PlanReason;
 import org.satline.transfer.PointKind;
 import org.satline.visit.HookUpFacts.HosePort;
 
@@ -117,9 +118,24 @@ final class TransferDesk {
                 provenance);
     }
 
+    /** A step that has no end is not begun. A hose that is ready needs no sweep, so that a way to sweep it does not matter. */
+    private Optional<Finding> withoutEnd() {
+        return model.plan()
+                .filter(each -> hose() == HoseState.READY)
+                .filter(HookUpPlan.NoPlan.class::isInstance)
+                .map(each -> ((HookUpPlan.NoPlan) each).reason())
+                .filter(reason -> reason != PlanReason.NO_SWEEP_PATH)
+                .map(reason -> Finding.of(
+                        Severity.FORBIDS,
+                        reason,
+                        new Subject(
+                                Subject.Kind.HOSE,
+                                visit.hookUp().hoses().get(0).port().word())));
+    }
+
     /** What comes from a refillable cylinder is not new because nobody says what it is. */
     private List<Finding> findings(Direction direction) {
-        List<Finding> found = new ArrayList<>();
+        List<Finding> found = new ArrayList<>(withoutEnd().stream().toList());
         connected.ifPresent(each -> {
             each.findings().stream()
                     .filter(finding -> finding.severity() != Severity.CAUTION)
