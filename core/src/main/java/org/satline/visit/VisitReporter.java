@@ -34,6 +34,8 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.step.LineCharge;
 import org.satline.step.StepAdvice;
+import org.satline.transfer.HookUpPlan;
+import org.satline.transfer.HoseState;
 
 /** Puts the rooms of the library together: from what was found on a visit to one action. Stateless, thread-safe. */
 public final class VisitReporter {
@@ -83,11 +85,22 @@ public final class VisitReporter {
                 desk.flows(),
                 desk.permit(),
                 desk.hose(),
-                desk.plan(),
+                shown(desk, decided.action(), connected),
                 decided.action(),
                 decided.ask(),
                 findings,
                 cautions);
+    }
+
+    /** Acts are ordered only where the action is to do them: a step with the order to move it, hooking up with the order to prepare. */
+    private static Optional<HookUpPlan> shown(
+            TransferDesk desk, NextAction action, Optional<CheckedCylinder> connected) {
+        boolean step = desk.hose() == HoseState.READY;
+        boolean hookUp = !step
+                && action.kind() == ActionKind.PREPARE
+                && connected.filter(CheckedCylinder::forbids).isEmpty();
+        boolean ordered = step ? action.movesNow() : hookUp;
+        return desk.plan().filter(plan -> ordered || plan instanceof HookUpPlan.NoPlan);
     }
 
     /** The action with what it rests on. */
