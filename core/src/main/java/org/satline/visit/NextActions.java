@@ -27,6 +27,7 @@ import org.satline.quantity.Temperature;
 import org.satline.step.StepAdvice;
 import org.satline.step.StepCode;
 import org.satline.transfer.Direction;
+import org.satline.transfer.HoseState;
 import org.satline.transfer.Permit;
 import org.satline.transfer.TransferCode;
 
@@ -157,10 +158,7 @@ final class NextActions {
         }
         List<Finding> unread = unread();
         if (!prepare.isEmpty()) {
-            return hold(
-                    ActionKind.PREPARE,
-                    Stream.concat(prepare.stream(), context.stream()).toList(),
-                    unread);
+            return prepare(Stream.concat(prepare.stream(), context.stream()).toList(), unread);
         }
         if (!(advice.orElse(null) instanceof StepAdvice.Move move)) {
             return advice.orElse(null) instanceof StepAdvice.Done done
@@ -228,6 +226,21 @@ final class NextActions {
                         : permit.flow().from().kind(),
                 permit.flow().medium(),
                 move.settlingTime().isZero() ? Duration.ofMinutes(15) : move.settlingTime());
+    }
+
+    /** What forbids without a plan that mends it is asked for anew: the hoses, or the cylinder. */
+    private VisitReporter.Decided prepare(List<Finding> because, List<Finding> unread) {
+        VisitReporter.Decided decided = hold(ActionKind.PREPARE, because, unread);
+        boolean planned = desk.hose() == HoseState.NOT_PURGED
+                && connected.filter(CheckedCylinder::forbids).isEmpty();
+        if (planned || !decided.ask().isEmpty()) {
+            return decided;
+        }
+        boolean hose = because.stream()
+                .filter(each -> each.severity() != Severity.CAUTION)
+                .allMatch(each -> each.subject().kind() == Subject.Kind.HOSE || each.code() == TransferCode.WRONG_PORT);
+        String cylinder = connected.map(each -> each.cylinder().field()).orElse("cylinder");
+        return with(decided.action(), List.of(hose ? cylinder + ".hoses" : cylinder), decided.findings());
     }
 
     private static VisitReporter.Decided hold(ActionKind kind, List<Finding> because, List<Finding> unread) {
