@@ -93,14 +93,20 @@ public final class StepAdvisor {
         LearnedResponse learned = learned(readings, prior);
         double onTarget = onTarget(learned);
         if (now.signal() && inside(now) && onTarget >= limits.confidence()) {
-            return new StepAdvice.Done(onTarget, List.of(StepFindings.standing(criterion, now, toleranceK), StepFindings.chance(StepCode.CHANCE_ON_TARGET, onTarget)));
+            return new StepAdvice.Done(
+                    onTarget,
+                    List.of(
+                            StepFindings.standing(criterion, now, toleranceK),
+                            StepFindings.chance(StepCode.CHANCE_ON_TARGET, onTarget)));
         }
         StepAnswers answers = new StepAnswers(readings, informative(readings), fullCharge);
         if (answers.none(prior) || answers.tooMuchMoved()) {
             return new StepAdvice.NotCharge(List.of(StepFindings.of(Severity.FORBIDS, StepCode.NO_ANSWER)));
         }
         if (answers.contradictory(prior, learned)) {
-            return new StepAdvice.Blocked(List.of(StepFindings.of(Severity.FORBIDS, StepCode.READINGS_APART), StepFindings.standing(criterion, now, toleranceK)));
+            return new StepAdvice.Blocked(List.of(
+                    StepFindings.of(Severity.FORBIDS, StepCode.READINGS_APART),
+                    StepFindings.standing(criterion, now, toleranceK)));
         }
         double step = learned.largestStepKg(toleranceK, now.repeatabilityK(), limits.risk());
         return bounded(readings, now, learned, step, onTarget, limits);
@@ -154,7 +160,7 @@ public final class StepAdvisor {
             return new StepAdvice.Blocked(reasons);
         }
         if (turns) {
-            reasons.add(StepFindings.of(Severity.MUST_BE_SUPPLIED, StepCode.TURNS_ROUND));
+            reasons.add(StepFindings.of(Severity.CAUTION, StepCode.TURNS_ROUND));
         }
         reasons.add(StepFindings.chance(StepCode.CHANCE_OF_PASSING, passing));
         return new StepAdvice.Move(
