@@ -151,7 +151,8 @@ final class FieldReader {
     /** A small whole number. */
     Optional<Integer> count(String field, List<Integer> choices) {
         return child(field).map(value -> {
-            if (!(value instanceof FieldValue.Plain number) || !choices.contains((int) number.value())) {
+            if (!(value instanceof FieldValue.Plain number)
+                    || choices.stream().noneMatch(choice -> choice == number.value())) {
                 throw bad(at(field), "is " + kind(value) + "; one of " + choices + " is expected, without quotes");
             }
             return (int) number.value();
