@@ -201,4 +201,65 @@ class TamperedVisitTest {
     void aManifoldHasNoHalfValves() {
         assertThatThrownBy(() -> overfull("manifold.valves", 2.5)).isInstanceOf(FieldException.class);
     }
+
+    /** A receiver that became lighter has given to the system, a source that became heavier has taken from it. */
+    @Test
+    void aScaleThatMovedTheWrongWayMovesNothing() {
+        Fields zeroed = with(fields(OVERFULL), "cylinder.grossBefore", "9.65 kg");
+        assertThat(report(with(zeroed, "cylinder.scaleReading", "-0.02 kg"))
+                        .action()
+                        .kind())
+                .isEqualTo(ActionKind.TAKE_OUT);
+        for (VisitReport wrong : List.of(
+                report(with(zeroed, "cylinder.scaleReading", "-1 kg")), shortOf("cylinder.scaleReading", "2 lb"))) {
+            assertThat(wrong.action().kind()).isEqualTo(ActionKind.PREPARE);
+            assertThat(codes(wrong, Severity.FORBIDS)).contains("scaleAgainstRole");
+            assertThat(wrong.ask()).contains("cylinder.scaleReading");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0 psia", "-14.69 psig"})
+    void aVacuumInACylinderThatHoldsLiquidByItsWeightIsAContradiction(String pressure) {
+        VisitReport report = overfull("cylinder.pressure", pressure);
+        assertThat(report.action().kind()).isEqualTo(ActionKind.PREPARE);
+        assertThat(codes(report, Severity.FORBIDS)).contains("wrongContents");
+    }
+
+    @Test
+    void aTemperatureBelowTheSaturationLineIsAskedForAgain() {
+        VisitReport report = overfull("cylinder.temperature", "-300 degF");
+        assertThat(report.action().kind()).isEqualTo(ActionKind.PREPARE);
+        assertThat(report.ask()).contains("cylinder.temperature");
+    }
+
+    /** 15 kg in 12 L are 1.25 kg/L, more than liquid R-22 at room temperature, some 1.19 kg/L (from memory). */
+    @Test
+    void aFullCylinderWithoutALabelIsADangerBesideTheConnectedOne() {
+        Fields connected = (Fields) fields(OVERFULL).values().get("cylinder");
+        Fields spare = with(with(with(connected, "name", "spare"), "holding", null), "hoses", null);
+        Fields full = with(spare, "scaleReading", "21.96 kg");
+        Fields both = with(with(fields(OVERFULL), "cylinder", null), "cylinders", new Items(List.of(connected, full)));
+        VisitReport report = report(with(both, "connected", "receiver"));
+        assertThat(report.action().kind()).isEqualTo(ActionKind.MAKE_SAFE);
+        assertThat(codes(report, Severity.DANGER_NOW)).contains("liquidFull");
+    }
+
+    /** Two valves with a dip tube are used upright: on its head a vapour valve gives liquid. */
+    @Test
+    void aRefillableCylinderIsNotTurnedOver() {
+        for (VisitReport report : List.of(overfull("cylinder.inverted", true), shortOf("cylinder.inverted", true))) {
+            assertThat(report.action().kind()).isEqualTo(ActionKind.PREPARE);
+            assertThat(codes(report, Severity.FORBIDS)).contains("inverted");
+        }
+    }
+
+    /** What hangs on the cylinder is taken off its contents: 10 lb of hoses would be room for 10 lb too much. */
+    @Test
+    void moreThanHosesWeighDoesNotHangOnACylinder() {
+        assertThat(overfull("cylinder.hanging", "0.4 kg").action().kind()).isEqualTo(ActionKind.TAKE_OUT);
+        assertThatThrownBy(() -> overfull("cylinder.hanging", "10 lb"))
+                .isInstanceOf(FieldException.class)
+                .hasMessageContaining("hanging");
+    }
 }
