@@ -16,7 +16,6 @@ import org.satline.explanation.Subject;
 import org.satline.filling.Provenance;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Pressure;
-import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
 import org.satline.transfer.ConnectionPoint;
 import org.satline.transfer.Direction;
@@ -46,8 +45,9 @@ final class TransferDesk {
         this.model = new HookUpModel(visit, connected, curve, judgement);
     }
 
-    Temperature condensing(Pressure pressure) {
-        return curve.bubbleTemperature(pressure);
+    Optional<Finding> overPressure(Pressure liquid) {
+        return SystemDanger.of(
+                liquid, curve, visit.site().atmosphere(), visit.system().name());
     }
 
     Permit ask(Direction direction) {

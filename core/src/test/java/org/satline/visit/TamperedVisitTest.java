@@ -262,4 +262,26 @@ class TamperedVisitTest {
                 .isInstanceOf(FieldException.class)
                 .hasMessageContaining("hanging");
     }
+
+    /** Some 610 to 650 psig are the usual high-pressure switch of R-410A (common practice, no source), whose critical point is at 71 degC. */
+    @Test
+    void aSystemNearTheCriticalPointIsADanger() {
+        Fields hot =
+                with(with(fields(OVERFULL), "system.refrigerant", "R-410A"), "readings.suctionPressure", "120 psig");
+        Fields cleared = with(
+                with(with(hot, "readings.suctionLine", "10 degC"), "cylinder", null), "readings.liquidLine", "60 degC");
+        VisitReport report = report(with(cleared, "readings.liquidPressure", "660 psig"));
+        assertThat(report.action().kind()).isEqualTo(ActionKind.MAKE_SAFE);
+        assertThat(codes(report, Severity.DANGER_NOW)).containsExactly("systemOverPressure");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"600 psig", "800 psig"})
+    void aSystemOverItsPressureIsToldBesideAFieldThatCannotBeRead(String pressure) {
+        Fields wrong = with(fields(OVERFULL), "system.metering", "guess");
+        assertThat(VisitFile.dangersInReadablePart(wrong)).isEmpty();
+        assertThat(VisitFile.dangersInReadablePart(with(wrong, "readings.liquidPressure", pressure)))
+                .singleElement()
+                .satisfies(each -> assertThat(each.code()).isEqualTo(VisitCode.SYSTEM_OVER_PRESSURE));
+    }
 }
