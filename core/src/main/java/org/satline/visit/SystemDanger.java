@@ -1,7 +1,5 @@
 package org.satline.visit;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
@@ -30,15 +28,15 @@ final class SystemDanger {
         if (end < CONDENSED_AT_ALL.kelvins() || !beyond) {
             return Optional.empty();
         }
-        List<Figure> figures = new ArrayList<>(
-                List.of(Figure.of("read", liquid.gauge(site)), Figure.of("hottest", Temperature.ofKelvins(hottest))));
-        if (liquid.pascals() <= curve.bubblePressureRange().high()) {
-            figures.add(1, Figure.of("condensing", curve.bubbleTemperature(liquid)));
-        }
+        // above the end of the line it is hotter still
+        Pressure told = Pressure.ofPascals(
+                Math.min(liquid.pascals(), curve.bubblePressureRange().high()));
         return Optional.of(Finding.of(
                 Severity.DANGER_NOW,
                 VisitCode.SYSTEM_OVER_PRESSURE,
                 Subject.system(system),
-                figures.toArray(new Figure[0])));
+                Figure.of("read", liquid.gauge(site)),
+                Figure.of("condensing", curve.bubbleTemperature(told)),
+                Figure.of("hottest", Temperature.ofKelvins(hottest))));
     }
 }
