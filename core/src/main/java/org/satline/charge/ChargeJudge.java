@@ -117,8 +117,7 @@ public final class ChargeJudge {
     /** A condition that is not met says so even where there is nothing to judge by. */
     private Judgement withoutDeviation(
             ChargeCase it, Margins margins, List<Gate> gates, List<Finding> why, List<Step> steps) {
-        Judgement.Evidence evidence =
-                new Judgement.Evidence(margins, Optional.empty(), gates, List.of(), why, steps);
+        Judgement.Evidence evidence = new Judgement.Evidence(margins, Optional.empty(), gates, List.of(), why, steps);
         Optional<RestEvidence> rest = RestEvidence.of(it.curve(), it.conditions());
         List<FaultLikelihood> faults = FaultRanking.of(
                 it.question().metering(), expectations.residuals(it.curve(), it.readings(), margins), rest);
@@ -148,8 +147,7 @@ public final class ChargeJudge {
                     List.of(),
                     Figure.of("target", makers.get()),
                     MAKERS_SOURCE);
-            return new ChargeTarget.Found(
-                    criterion, makers.get(), UncertaintyBudget.none(), ChargeTarget.Basis.MAKER, List.of(step));
+            return new ChargeTarget.Found(makers.get(), UncertaintyBudget.none(), List.of(step));
         }
         if (criterion == Criterion.SUBCOOLING) {
             return new ChargeTarget.Missing(List.of(notGiven("system.targetSubcooling")));

@@ -1,21 +1,16 @@
 package org.satline.charge;
 
+import java.util.Locale;
 import org.satline.explanation.Coded;
 
 /** How the charge of a system stands to its target. */
 public enum ChargeLevel implements Coded {
     /** Less refrigerant than the target asks for. */
-    LOW("low"),
+    LOW,
     /** Within the tolerance of the target. */
-    ON_TARGET("on-target"),
+    ON_TARGET,
     /** More refrigerant than the target asks for. */
-    HIGH("high");
-
-    private final String label;
-
-    ChargeLevel(String label) {
-        this.label = label;
-    }
+    HIGH;
 
     /**
      * Name in files and texts.
@@ -23,6 +18,6 @@ public enum ChargeLevel implements Coded {
      * @return {@code low}, {@code on-target} or {@code high}
      */
     public String label() {
-        return label;
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

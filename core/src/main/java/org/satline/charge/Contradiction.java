@@ -23,8 +23,7 @@ record Contradiction(Finding finding, double excessK) {
 
     static Optional<Contradiction> between(Margins margins, MeteringDevice metering, Deviation deviation) {
         return metering == MeteringDevice.EXPANSION_VALVE
-                ? margins.superheat()
-                        .flatMap(s -> flooding(s).or(() -> withValve(s.value(), deviation.level())))
+                ? margins.superheat().flatMap(s -> flooding(s).or(() -> withValve(s.value(), deviation.level())))
                 : margins.subcooling().flatMap(s -> withOrifice(s.value(), deviation.level()));
     }
 

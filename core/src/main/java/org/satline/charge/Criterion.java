@@ -1,20 +1,19 @@
 package org.satline.charge;
 
+import java.util.Locale;
 import org.satline.explanation.Coded;
 import org.satline.quantity.TemperatureDifference;
 
 /** The quantity by which a charge is judged. */
 public enum Criterion implements Coded {
     /** Suction superheat: more charge lowers it. */
-    SUPERHEAT("superheat", -1),
+    SUPERHEAT(-1),
     /** Liquid subcooling: more charge raises it. */
-    SUBCOOLING("subcooling", 1);
+    SUBCOOLING(1);
 
-    private final String label;
     private final int directionWithCharge;
 
-    Criterion(String label, int directionWithCharge) {
-        this.label = label;
+    Criterion(int directionWithCharge) {
         this.directionWithCharge = directionWithCharge;
     }
 
@@ -24,7 +23,7 @@ public enum Criterion implements Coded {
      * @return {@code superheat} or {@code subcooling}
      */
     public String label() {
-        return label;
+        return name().toLowerCase(Locale.ROOT);
     }
 
     /**

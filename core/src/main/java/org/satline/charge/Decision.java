@@ -127,7 +127,7 @@ record Decision(
                 enough
                         ? ChargeCode.GOOD_ENOUGH
                         : deciding.attainable() ? ChargeCode.NOT_DECIDED : ChargeCode.EDGE_OF_BAND,
-                new Subject(Subject.Kind.INSTRUMENT, String.join(", ", deciding.origins())),
+                new Subject(Subject.Kind.INSTRUMENT, String.join(" + ", deciding.origins())),
                 List.of(Figure.of("share", deciding.largestShare(), "1")),
                 "JCGM 106:2012"));
         if (enough) {

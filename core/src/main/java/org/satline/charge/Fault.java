@@ -1,29 +1,24 @@
 package org.satline.charge;
 
+import java.util.Locale;
 import org.satline.explanation.Coded;
 
 /** What may be wrong with an air conditioner. */
 public enum Fault implements Coded {
     /** Too little refrigerant. */
-    UNDERCHARGE("undercharge"),
+    UNDERCHARGE,
     /** Too much refrigerant. */
-    OVERCHARGE("overcharge"),
+    OVERCHARGE,
     /** Filter drier, kinked line or metering device holds the refrigerant back. */
-    LIQUID_LINE_RESTRICTION("liquid-line-restriction"),
+    LIQUID_LINE_RESTRICTION,
     /** Dirty or blocked condenser, or its fan. */
-    CONDENSER_FOULING("condenser-fouling"),
+    CONDENSER_FOULING,
     /** Dirty filter or coil, slow blower, closed registers. */
-    LOW_EVAPORATOR_AIRFLOW("low-evaporator-airflow"),
+    LOW_EVAPORATOR_AIRFLOW,
     /** Leaking compressor valves or bypass. */
-    COMPRESSOR_VALVE_LEAKAGE("compressor-valve-leakage"),
+    COMPRESSOR_VALVE_LEAKAGE,
     /** Air or another gas that does not condense. */
-    NON_CONDENSABLE_GAS("non-condensable-gas");
-
-    private final String label;
-
-    Fault(String label) {
-        this.label = label;
-    }
+    NON_CONDENSABLE_GAS;
 
     /**
      * Name in files and texts.
@@ -31,7 +26,7 @@ public enum Fault implements Coded {
      * @return for example {@code undercharge}
      */
     public String label() {
-        return label;
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /**

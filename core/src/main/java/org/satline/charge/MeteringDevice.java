@@ -1,20 +1,19 @@
 package org.satline.charge;
 
+import java.util.Locale;
 import java.util.Objects;
 import org.satline.explanation.Coded;
 
 /** What meters the refrigerant into the evaporator; it decides which quantity shows the charge. */
 public enum MeteringDevice implements Coded {
     /** Thermostatic or electronic expansion valve: holds the superheat, so the charge shows in the subcooling. */
-    EXPANSION_VALVE("expansion-valve", Criterion.SUBCOOLING),
+    EXPANSION_VALVE(Criterion.SUBCOOLING),
     /** Fixed orifice, piston or capillary tube: the charge shows in the superheat. */
-    FIXED_ORIFICE("fixed-orifice", Criterion.SUPERHEAT);
+    FIXED_ORIFICE(Criterion.SUPERHEAT);
 
-    private final String label;
     private final Criterion judgedBy;
 
-    MeteringDevice(String label, Criterion judgedBy) {
-        this.label = label;
+    MeteringDevice(Criterion judgedBy) {
         this.judgedBy = judgedBy;
     }
 
@@ -24,7 +23,7 @@ public enum MeteringDevice implements Coded {
      * @return {@code expansion-valve} or {@code fixed-orifice}
      */
     public String label() {
-        return label;
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /**
@@ -46,7 +45,7 @@ public enum MeteringDevice implements Coded {
     public static MeteringDevice ofLabel(String label) {
         Objects.requireNonNull(label, "label");
         for (MeteringDevice device : values()) {
-            if (device.label.equals(label)) {
+            if (device.label().equals(label)) {
                 return device;
             }
         }

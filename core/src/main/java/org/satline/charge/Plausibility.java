@@ -73,8 +73,8 @@ final class Plausibility {
     }
 
     private static void wetBulb(SystemReadings readings) {
-        readings.temperature(Place.RETURN_WET_BULB).ifPresent(wet -> readings.temperature(Place.RETURN_DRY_BULB)
-                .ifPresent(dry -> {
+        readings.temperature(Place.RETURN_WET_BULB)
+                .ifPresent(wet -> readings.temperature(Place.RETURN_DRY_BULB).ifPresent(dry -> {
                     double excess = wet.value().kelvins() - dry.value().kelvins();
                     if (!(excess <= BEYOND * wet.budget().minus(dry.budget()).combined() + 0.05)) {
                         throw new ImplausibleReadingException(
@@ -213,7 +213,8 @@ final class Plausibility {
             double most = subcooled
                     ? coil.get().bubbleK() - air.value().kelvins()
                     : air.value().kelvins() - coil.get().dewK();
-            double doubtK = doubtK(subcooled ? coil.get().bubbleDoubtK() : coil.get().dewDoubtK(), air);
+            double doubtK =
+                    doubtK(subcooled ? coil.get().bubbleDoubtK() : coil.get().dewDoubtK(), air);
             if (!(target.get().kelvins() <= most + doubtK)) {
                 throw new ImplausibleReadingException(
                         "target " + question.metering().judgedBy().label() + " " + target.get()

@@ -11,7 +11,7 @@ import org.satline.measurement.Reading;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
-import org.satline.resource.OnDemand;
+import org.satline.resource.PrintedGrid;
 
 /**
  * Target superheat of an air conditioner with a fixed orifice, from the wet bulb of the return air and the dry bulb of the air entering
@@ -22,12 +22,8 @@ import org.satline.resource.OnDemand;
  */
 final class TargetSuperheatChart {
     private static final String SOURCE = "superheat charging table printed in air-conditioner installation manuals";
-    private static final OnDemand<PublishedGrid> GRID = new OnDemand<>() {
-        @Override
-        protected PublishedGrid read() {
-            return PublishedGrid.read("target-superheat.csv", 55, 115, 5);
-        }
-    };
+    private static final PrintedGrid GRID =
+            PrintedGrid.read(TargetSuperheatChart.class, "target-superheat.csv", 55, 115, 5);
 
     private TargetSuperheatChart() {}
 
@@ -41,46 +37,33 @@ final class TargetSuperheatChart {
     public static ChargeTarget target(Reading<Temperature> returnWetBulb, Reading<Temperature> condenserAir) {
         double wetBulb = returnWetBulb.value().fahrenheit();
         double dryBulb = condenserAir.value().fahrenheit();
-        PublishedGrid.Lookup lookup = GRID.get().at(wetBulb, dryBulb);
-        if (lookup instanceof PublishedGrid.Value found) {
+        PrintedGrid.Lookup lookup = GRID.at(wetBulb, dryBulb);
+        if (lookup instanceof PrintedGrid.Value found) {
             TemperatureDifference target = TemperatureDifference.ofFahrenheitDegrees(found.value());
             // The slopes are in degF per degF and so hold for kelvins as well.
             UncertaintyBudget budget = returnWetBulb
                     .budget()
                     .scaled(found.rowSlope())
                     .plus(condenserAir.budget().scaled(found.columnSlope()));
-            return new ChargeTarget.Found(
-                    Criterion.SUPERHEAT,
-                    target,
-                    budget,
-                    ChargeTarget.Basis.PUBLISHED_CHART,
-                    List.of(step(returnWetBulb, condenserAir, found)));
+            return new ChargeTarget.Found(target, budget, List.of(step(returnWetBulb, condenserAir, found)));
         }
         return new ChargeTarget.Missing(List.of(Finding.of(
                         Severity.FORBIDS,
-                        lookup instanceof PublishedGrid.Dash
+                        lookup instanceof PrintedGrid.Dash
                                 ? ChargeCode.TARGET_AT_DASH
                                 : ChargeCode.TARGET_OUTSIDE_CHART,
                         Subject.reading(Place.RETURN_WET_BULB.path()),
                         Figure.of("wetBulb", returnWetBulb.value()),
                         Figure.of("outdoorAir", condenserAir.value()),
-                        Figure.of(
-                                "lowWetBulb",
-                                Temperature.ofFahrenheit(GRID.get().firstRow())),
-                        Figure.of(
-                                "highWetBulb",
-                                Temperature.ofFahrenheit(GRID.get().lastRow())),
-                        Figure.of(
-                                "lowOutdoorAir",
-                                Temperature.ofFahrenheit(GRID.get().firstColumn())),
-                        Figure.of(
-                                "highOutdoorAir",
-                                Temperature.ofFahrenheit(GRID.get().lastColumn())))
+                        Figure.of("lowWetBulb", Temperature.ofFahrenheit(GRID.firstRow())),
+                        Figure.of("highWetBulb", Temperature.ofFahrenheit(GRID.lastRow())),
+                        Figure.of("lowOutdoorAir", Temperature.ofFahrenheit(GRID.firstColumn())),
+                        Figure.of("highOutdoorAir", Temperature.ofFahrenheit(GRID.lastColumn())))
                 .citing(SOURCE)));
     }
 
     private static Step step(
-            Reading<Temperature> returnWetBulb, Reading<Temperature> condenserAir, PublishedGrid.Value found) {
+            Reading<Temperature> returnWetBulb, Reading<Temperature> condenserAir, PrintedGrid.Value found) {
         return new Step(
                 "targetSuperheat",
                 "chart(WB, DB)",

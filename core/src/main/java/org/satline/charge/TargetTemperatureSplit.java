@@ -8,7 +8,7 @@ import org.satline.measurement.Reading;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
-import org.satline.resource.OnDemand;
+import org.satline.resource.PrintedGrid;
 
 /**
  * Target temperature split of a cooling coil that has its airflow, from dry bulb (70 to 84 degF) and wet bulb (50 to 76 degF) of the
@@ -17,12 +17,9 @@ import org.satline.resource.OnDemand;
  * <p>Source: California Energy Code, Reference Appendix RA3.2 (2008), target temperature split table, from memory.
  */
 public final class TargetTemperatureSplit {
-    private static final OnDemand<PublishedGrid> GRID = new OnDemand<>() {
-        @Override
-        protected PublishedGrid read() {
-            return PublishedGrid.read("target-temperature-split.csv", 50, 76, 1);
-        }
-    };
+    private static final String SOURCE = "California Energy Code, Reference Appendix RA3.2 (2008), from memory";
+    private static final PrintedGrid GRID =
+            PrintedGrid.read(TargetTemperatureSplit.class, "target-temperature-split.csv", 50, 76, 1);
 
     private TargetTemperatureSplit() {}
 
@@ -45,7 +42,7 @@ public final class TargetTemperatureSplit {
     public static Optional<Target> target(Reading<Temperature> returnDryBulb, Reading<Temperature> returnWetBulb) {
         double dryBulb = returnDryBulb.value().fahrenheit();
         double wetBulb = returnWetBulb.value().fahrenheit();
-        if (!(GRID.get().at(dryBulb, wetBulb) instanceof PublishedGrid.Value found)) {
+        if (!(GRID.at(dryBulb, wetBulb) instanceof PrintedGrid.Value found)) {
             return Optional.empty();
         }
         Step step = new Step(
@@ -56,7 +53,7 @@ public final class TargetTemperatureSplit {
                         Figure.of("WB", returnWetBulb.value()),
                         Figure.of("cells", found.cells())),
                 Figure.of("target", TemperatureDifference.ofFahrenheitDegrees(found.value())),
-                "California Energy Code, Reference Appendix RA3.2 (2008), from memory");
+                SOURCE);
         return Optional.of(new Target(
                 TemperatureDifference.ofFahrenheitDegrees(found.value()),
                 returnDryBulb

@@ -202,6 +202,9 @@ public final class MixtureEquation {
         secondDerivatives(volume, reducing, out);
         out.z = 1 + a.ad;
         out.thermalPressure = 1 + a.ad - a.adt;
+        out.residualHelmholtz = a.a;
+        out.residualEnergy = a.at;
+        out.residualHeat = -a.att;
         for (int j = 0; j < n; j++) {
             double sum = 1;
             for (int i = 0; i < n; i++) {

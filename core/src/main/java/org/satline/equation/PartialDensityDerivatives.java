@@ -16,6 +16,15 @@ public final class PartialDensityDerivatives {
     /** {@code T dZ/dT + Z}: the derivative of {@code p/(rho R)} by temperature, dimensionless. */
     public double thermalPressure;
 
+    /** Residual Helmholtz energy over RT: {@code alphar}, dimensionless. */
+    public double residualHelmholtz;
+
+    /** Residual internal energy over RT: {@code tau alphar_tau}, dimensionless. */
+    public double residualEnergy;
+
+    /** Residual isochoric heat capacity over R: {@code -tau^2 alphar_tautau}, dimensionless. */
+    public double residualHeat;
+
     /** {@code Psi_i = dPsi/drho_i}, dimensionless. */
     public final double[] first;
 

@@ -11,17 +11,20 @@ import org.satline.equilibrium.IncipientPhase.Specified;
  *
  * <p>S falls steadily from about 20 on a cold line to 0 at the critical point, and temperature, pressure and compositions are smooth functions of it
  * there: nothing is singular where temperature or pressure pass through a maximum. The line ends at the critical point or at the largest
- * temperature or pressure, where that comes first.
+ * temperature or pressure, where that comes first; the points between that end and the critical point are kept for states in the retrograde region.
  */
 final class BoundaryTrace {
     private static final double LARGEST_STEP = 0.5;
     private static final double SMALLEST_STEP = 1e-3;
     /** The trace stops this close to the critical point: about 1e-5 of the critical temperature away from it. */
     private static final double LAST_RATIO = 0.01;
-    /** Where the critical point is crossed by a straight step. */
-    private static final double CROSSING_RATIO = 0.1;
+    /** Where the critical point is crossed by a straight step: the nearer, the straighter the line, the worse the conditioning. */
+    private static final double[] CROSSING_RATIOS = {0.1, 0.03, 0.01};
 
     private static final double CROSSING_GROWTH = 1.1;
+    private static final double LARGEST_RATIO = 40;
+    /** How closely in S a largest temperature or pressure is found; both are flat there. */
+    private static final double TURN_FOUND = 1e-6;
 
     private final IncipientPhase solver;
     private final double coldest;
@@ -39,8 +42,21 @@ final class BoundaryTrace {
         }
     }
 
-    /** The traced line, coldest node first, and where it ends. */
-    record Traced(List<Node> nodes, BoundaryEnd.Kind kind, double endTemperature, double endPressure) {}
+    /**
+     * The traced line.
+     *
+     * @param nodes as far as temperature and pressure rise together, coldest first
+     * @param beyond from there towards the critical point
+     * @param turns where temperature or pressure turn, in the order of the line
+     * @param end what ends the nodes
+     * @param reachesCriticalPoint whether the last of all nodes lies beside the critical point
+     */
+    record Traced(
+            List<Node> nodes,
+            List<Node> beyond,
+            List<BoundaryEnd> turns,
+            BoundaryEnd end,
+            boolean reachesCriticalPoint) {}
 
     BoundaryTrace(MixtureEquation equation, double[] feed, boolean feedIsLiquid, double coldest) {
         this.solver = new IncipientPhase(equation, feed, feedIsLiquid);
@@ -78,37 +94,52 @@ final class BoundaryTrace {
      * @param startTemperature temperature of that point, K
      */
     Traced throughCriticalPoint(BoundaryTrace opposite, double[] start, double startTemperature) {
-        Node near = opposite.nearCritical(start, startTemperature);
-        for (int i = 0; i < size; i++) {
-            solver.x[i] = near.x()[i] - near.dx()[i] * (near.s() + CROSSING_RATIO);
+        Node first = null;
+        for (double ratio : CROSSING_RATIOS) {
+            first = first == null ? crossed(opposite, start, startTemperature, ratio) : first;
         }
-        if (!solver.solve(Specified.DENSITY_RATIO, CROSSING_RATIO)) {
-            throw new ConvergenceException(
-                    "phase boundary: critical point near " + solver.temperature() + " K not passed");
+        if (first == null) {
+            throw new ConvergenceException("phase boundary: critical point not passed");
         }
-        Node first = node(CROSSING_RATIO);
         // back over a largest pressure or temperature on this side of the critical point
         while (first.dLogTemperature() >= 0 || first.dLogPressure() >= 0) {
             Node next = attempt(first, first.s() * CROSSING_GROWTH);
-            if (next == null || next.logTemperature() < Math.log(coldest)) {
+            if (next == null || next.logTemperature() < Math.log(coldest) || next.s() > LARGEST_RATIO) {
                 throw new ConvergenceException("phase boundary: its largest pressure comes below " + coldest
                         + " K, the coldest temperature of the components' equations");
             }
             first = next;
         }
+        if (first.logTemperature() < Math.log(coldest)) {
+            throw new ConvergenceException("phase boundary: ends below " + coldest
+                    + " K, the coldest temperature of the components' equations");
+        }
         return around(first);
     }
 
-    private Node nearCritical(double[] start, double startTemperature) {
+    /** The point beyond the critical point of the same density ratio as one before it; null where the straight step fails. */
+    private @Nullable Node crossed(BoundaryTrace opposite, double[] start, double startTemperature, double ratio) {
+        Node near = opposite.nearCritical(start, startTemperature, ratio);
+        for (int i = 0; i < size; i++) {
+            solver.x[i] = near.x()[i] - near.dx()[i] * (near.s() + ratio);
+        }
+        if (!solver.solve(Specified.DENSITY_RATIO, ratio)) {
+            return null;
+        }
+        Node there = node(ratio);
+        return Math.abs(there.logTemperature() - near.logTemperature()) < ratio ? there : null;
+    }
+
+    private Node nearCritical(double[] start, double startTemperature, double ratio) {
         System.arraycopy(start, 0, solver.x, 0, size);
         if (!solver.solve(Specified.TEMPERATURE, Math.log(startTemperature))) {
             throw new ConvergenceException("phase boundary: no first point at " + startTemperature + " K");
         }
         Node last = node(solver.logDensityRatio());
         double step = LARGEST_STEP;
-        while (last.s() > CROSSING_RATIO * 1.000001) {
-            step = Math.min(step, Math.max(0.3 * last.s(), CROSSING_RATIO / 2));
-            Node node = attempt(last, Math.max(CROSSING_RATIO, last.s() - step));
+        while (last.s() > ratio * 1.000001) {
+            step = Math.min(step, Math.max(0.3 * last.s(), ratio / 2));
+            Node node = attempt(last, Math.max(ratio, last.s() - step));
             if (node == null) {
                 step /= 2;
                 if (step < SMALLEST_STEP) {
@@ -160,66 +191,69 @@ final class BoundaryTrace {
         return found;
     }
 
+    /** To the critical point; what lies beyond the largest temperature or pressure is kept apart. */
     private Traced warmer(List<Node> nodes) {
+        List<Node> beyond = new ArrayList<>();
+        List<BoundaryEnd> turns = new ArrayList<>();
         Node last = nodes.get(nodes.size() - 1);
         double step = LARGEST_STEP;
         while (last.s() > LAST_RATIO * 1.000001) {
             step = Math.min(step, Math.max(0.3 * last.s(), LAST_RATIO / 2));
-            double next = Math.max(LAST_RATIO, last.s() - step);
-            Node node = attempt(last, next);
+            Node node = attempt(last, Math.max(LAST_RATIO, last.s() - step));
             if (node == null) {
                 step /= 2;
                 if (step < SMALLEST_STEP) {
-                    return bracketed(nodes, last);
+                    return traced(nodes, beyond, turns, last, BoundaryEnd.Kind.LAST_POINT_FOUND);
                 }
                 continue;
             }
-            if (node.dLogTemperature() >= 0 || node.dLogPressure() >= 0) {
-                return extremum(nodes, last, node);
+            if (turned(last, node)) {
+                node = turn(last, node, nodes, beyond, turns);
             }
-            nodes.add(node);
+            (turns.isEmpty() ? nodes : beyond).add(node);
             last = node;
             step = Math.min(LARGEST_STEP, step * 1.5);
         }
-        return critical(nodes, last);
+        return traced(nodes, beyond, turns, last, BoundaryEnd.Kind.CRITICAL_POINT);
     }
 
-    /** T and ln p are even functions of S at the critical point, up to the fourth order. */
-    private static Traced critical(List<Node> nodes, Node last) {
-        double temperature = Math.exp(last.logTemperature() - last.s() * last.dLogTemperature() / 2);
-        double pressure = Math.exp(last.logPressure() - last.s() * last.dLogPressure() / 2);
-        return new Traced(nodes, BoundaryEnd.Kind.CRITICAL_POINT, temperature, pressure);
+    private static Traced traced(
+            List<Node> nodes, List<Node> beyond, List<BoundaryEnd> turns, Node last, BoundaryEnd.Kind kind) {
+        BoundaryEnd end = turns.isEmpty()
+                ? new BoundaryEnd(kind, Math.exp(last.logTemperature()), Math.exp(last.logPressure()))
+                : turns.get(0);
+        return new Traced(nodes, beyond, turns, end, kind == BoundaryEnd.Kind.CRITICAL_POINT);
     }
 
-    private static Traced bracketed(List<Node> nodes, Node last) {
-        return new Traced(
-                nodes,
-                BoundaryEnd.Kind.LAST_POINT_FOUND,
-                Math.exp(last.logTemperature()),
-                Math.exp(last.logPressure()));
+    private static boolean turned(Node before, Node after) {
+        return (before.dLogTemperature() < 0) != (after.dLogTemperature() < 0)
+                || (before.dLogPressure() < 0) != (after.dLogPressure() < 0);
     }
 
-    /** Bisects for the point where temperature or pressure is largest. */
-    private Traced extremum(List<Node> nodes, Node before, Node after) {
+    /** Bisects for the point where temperature or pressure turns; returns the point just after it. */
+    private Node turn(Node before, Node after, List<Node> nodes, List<Node> beyond, List<BoundaryEnd> turns) {
         Node low = before;
         Node high = after;
-        for (int i = 0; i < 40 && low.s() - high.s() > 1e-6; i++) {
+        for (int i = 0; i < 40 && low.s() - high.s() > TURN_FOUND; i++) {
             Node middle = attempt(low, (low.s() + high.s()) / 2);
             if (middle == null) {
                 break;
             }
-            if (middle.dLogTemperature() >= 0 || middle.dLogPressure() >= 0) {
+            if (turned(before, middle)) {
                 high = middle;
             } else {
                 low = middle;
             }
         }
         if (low.s() < before.s()) {
-            nodes.add(low);
+            (turns.isEmpty() ? nodes : beyond).add(low);
         }
-        BoundaryEnd.Kind kind =
-                high.dLogTemperature() >= 0 ? BoundaryEnd.Kind.LARGEST_TEMPERATURE : BoundaryEnd.Kind.LARGEST_PRESSURE;
-        return new Traced(nodes, kind, Math.exp(low.logTemperature()), Math.exp(low.logPressure()));
+        boolean ofTemperature = (low.dLogTemperature() < 0) != (high.dLogTemperature() < 0);
+        turns.add(new BoundaryEnd(
+                ofTemperature ? BoundaryEnd.Kind.LARGEST_TEMPERATURE : BoundaryEnd.Kind.LARGEST_PRESSURE,
+                Math.exp(low.logTemperature()),
+                Math.exp(low.logPressure())));
+        return high;
     }
 
     private @Nullable Node attempt(Node from, double s) {

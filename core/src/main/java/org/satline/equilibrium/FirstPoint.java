@@ -173,6 +173,9 @@ final class FirstPoint {
         for (double value : x) {
             sum += value;
         }
+        if (!(sum > 0 && sum < Double.POSITIVE_INFINITY)) {
+            throw new ConvergenceException("phase boundary: no composition of a second phase to start from");
+        }
         for (int i = 0; i < x.length; i++) {
             x[i] /= sum;
         }

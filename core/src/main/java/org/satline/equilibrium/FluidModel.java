@@ -1,15 +1,11 @@
 package org.satline.equilibrium;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.satline.equation.EquationLibrary;
 import org.satline.equation.FixedComposition;
 import org.satline.equation.InteractionModel;
 import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.Parts;
-import org.satline.quantity.SpecificEnthalpy;
-import org.satline.quantity.SpecificEntropy;
-import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Refrigerant;
 
 /**
@@ -20,33 +16,31 @@ public final class FluidModel {
     private final Refrigerant refrigerant;
     private final InteractionModel interactionModel;
     private final FixedComposition composition;
+    private final Envelope envelope;
     private final PhaseBoundary bubble;
     private final PhaseBoundary dew;
-    private final ReferenceState referenceState;
-    private final double enthalpyOffset;
-    private final double entropyOffset;
     private final SinglePhase singlePhase;
+    private final ReferenceShift shift;
+    private final StateFinder states;
+    private final PhaseLines lines;
 
-    private FluidModel(Base base, ReferenceState reference, double enthalpyOffset, double entropyOffset) {
-        this.refrigerant = base.refrigerant;
-        this.interactionModel = base.interactionModel;
-        this.composition = base.composition;
-        this.bubble = base.bubble;
-        this.dew = base.dew;
-        this.singlePhase = base.singlePhase;
-        this.referenceState = reference;
-        this.enthalpyOffset = enthalpyOffset;
-        this.entropyOffset = entropyOffset;
-    }
-
-    /** What does not depend on the reference state. */
-    private record Base(
+    private FluidModel(
             Refrigerant refrigerant,
             InteractionModel interactionModel,
-            FixedComposition composition,
-            PhaseBoundary bubble,
-            PhaseBoundary dew,
-            SinglePhase singlePhase) {}
+            Envelope envelope,
+            SinglePhase singlePhase,
+            ReferenceShift shift) {
+        this.refrigerant = refrigerant;
+        this.interactionModel = interactionModel;
+        this.composition = envelope.composition;
+        this.envelope = envelope;
+        this.bubble = envelope.bubble;
+        this.dew = envelope.dew;
+        this.singlePhase = singlePhase;
+        this.shift = shift;
+        this.lines = new PhaseLines(this, envelope);
+        this.states = new StateFinder(this, envelope, singlePhase);
+    }
 
     /**
      * Prepares a refrigerant with the default pair parameters and the IIR reference state, or the normal boiling point where that does not
@@ -55,7 +49,8 @@ public final class FluidModel {
      * @param refrigerant substance or blend
      * @return the prepared model
      * @throws org.satline.equation.MissingEquationException if a component has no equation
-     * @throws TwoLiquidsException if water, ammonia or nitrogen meet halocarbons or hydrocarbons, or if the liquid splits in two at every temperature
+     * @throws TwoLiquidsException if water or ammonia meet a halocarbon or hydrocarbon without parameters for the pair, or if the liquid splits in two
+     *     at every temperature of the lines
      */
     public static FluidModel of(Refrigerant refrigerant) {
         return of(refrigerant, InteractionModel.ADJUSTED_OVER_PUBLISHED);
@@ -71,26 +66,14 @@ public final class FluidModel {
     public static FluidModel of(Refrigerant refrigerant, InteractionModel model) {
         Parts.required("refrigerant model", refrigerant, model);
         FixedComposition composition = EquationLibrary.standard().of(refrigerant, model);
-        Miscibility.check(refrigerant);
-        PhaseBoundary bubble = PhaseBoundary.of(composition, true);
-        PhaseBoundary dew = composition.mixture().size() == 1 ? bubble : PhaseBoundary.of(composition, false);
-        SinglePhase single = new SinglePhase(refrigerant.designation(), composition, bubble, dew);
-        Base base = new Base(refrigerant, model, composition, bubble, dew, single);
-        FluidModel raw = new FluidModel(base, ReferenceState.NORMAL_BOILING_POINT, 0, 0);
-        return raw.with(raw.defaultReference());
-    }
-
-    /** IIR where it exists, else the normal boiling point, else the coldest saturated liquid. */
-    private ReferenceState defaultReference() {
-        if (has(ReferenceState.IIR)) {
-            return ReferenceState.IIR;
-        }
-        return has(ReferenceState.NORMAL_BOILING_POINT)
-                ? ReferenceState.NORMAL_BOILING_POINT
-                : ReferenceState.ofSaturatedLiquid(
-                        Temperature.ofKelvins(bubble.minTemperature()),
-                        SpecificEnthalpy.ofJoulesPerKilogram(0),
-                        SpecificEntropy.ofJoulesPerKilogramKelvin(0));
+        Miscibility.check(composition.mixture());
+        Envelope envelope = Envelope.of(composition);
+        return new FluidModel(
+                refrigerant,
+                model,
+                envelope,
+                new SinglePhase(refrigerant.designation(), envelope),
+                ReferenceShift.of(refrigerant.designation(), envelope, ReferenceShift.usual(envelope)));
     }
 
     /**
@@ -100,11 +83,7 @@ public final class FluidModel {
      * @return true if its saturated liquid lies on the bubble line
      */
     public boolean has(ReferenceState reference) {
-        return reference
-                .temperature()
-                .map(t -> t.kelvins() >= bubble.minTemperature() && t.kelvins() <= bubble.maxTemperature())
-                .orElse(ReferenceState.NORMAL_PRESSURE_PA >= bubble.minPressure()
-                        && ReferenceState.NORMAL_PRESSURE_PA <= bubble.maxPressure());
+        return ReferenceShift.exists(envelope, reference);
     }
 
     /**
@@ -115,41 +94,12 @@ public final class FluidModel {
      * @throws OutOfValidityException if the reference state does not exist for this refrigerant
      */
     public FluidModel with(ReferenceState reference) {
-        if (!has(reference)) {
-            throw missing(reference);
-        }
-        IncipientPhase point = reference
-                .temperature()
-                .map(t -> bubble.atTemperature(t.kelvins()))
-                .orElseGet(() -> bubble.atPressure(ReferenceState.NORMAL_PRESSURE_PA));
-        FluidState raw = new FluidState(composition, point.temperature(), point.feedDensity(), 0, 0);
-        Base base = new Base(refrigerant, interactionModel, composition, bubble, dew, singlePhase);
         return new FluidModel(
-                base,
-                reference,
-                reference.enthalpy() - raw.specificEnthalpy(),
-                reference.entropy() - raw.specificEntropy());
-    }
-
-    private OutOfValidityException missing(ReferenceState reference) {
-        String advice = "choose another reference state for " + refrigerant.designation();
-        return reference.temperature().isPresent()
-                ? OutOfValidityException.of(
-                        "reference temperature",
-                        reference.temperature().get().kelvins(),
-                        "K",
-                        bubble.minTemperature(),
-                        bubble.maxTemperature(),
-                        "the bubble line",
-                        advice)
-                : OutOfValidityException.of(
-                        "reference pressure",
-                        ReferenceState.NORMAL_PRESSURE_PA,
-                        "Pa",
-                        bubble.minPressure(),
-                        bubble.maxPressure(),
-                        "the bubble line",
-                        advice);
+                refrigerant,
+                interactionModel,
+                envelope,
+                singlePhase,
+                ReferenceShift.of(refrigerant.designation(), envelope, reference));
     }
 
     /**
@@ -185,7 +135,7 @@ public final class FluidModel {
      * @return the reference state
      */
     public ReferenceState referenceState() {
-        return referenceState;
+        return shift.reference();
     }
 
     /**
@@ -282,6 +232,15 @@ public final class FluidModel {
     }
 
     /**
+     * Returns the phase boundary as a whole: critical point, warmest point, highest pressure, slopes, latent heat.
+     *
+     * @return the lines
+     */
+    public PhaseLines lines() {
+        return lines;
+    }
+
+    /**
      * Solves the bubble point at a temperature.
      *
      * @param temperatureK T, K, within {@link #bubbleTemperatureRange()}
@@ -289,7 +248,7 @@ public final class FluidModel {
      * @throws OutOfValidityException outside that range
      */
     public BoundaryPoint bubbleAtTemperature(double temperatureK) {
-        return point(true, bubble.atTemperature(checkTemperature(bubble, "bubble", temperatureK)));
+        return point(true, bubble.atTemperature(lines.checkTemperature(bubble, temperatureK)));
     }
 
     /**
@@ -300,7 +259,7 @@ public final class FluidModel {
      * @throws OutOfValidityException outside that range
      */
     public BoundaryPoint bubbleAtPressure(double pressurePa) {
-        return point(true, bubble.atPressure(checkPressure(bubble, "bubble", pressurePa)));
+        return point(true, bubble.atPressure(lines.checkPressure(bubble, pressurePa)));
     }
 
     /**
@@ -311,7 +270,7 @@ public final class FluidModel {
      * @throws OutOfValidityException outside that range
      */
     public BoundaryPoint dewAtTemperature(double temperatureK) {
-        return point(false, dew.atTemperature(checkTemperature(dew, "dew", temperatureK)));
+        return point(false, dew.atTemperature(lines.checkTemperature(dew, temperatureK)));
     }
 
     /**
@@ -322,7 +281,7 @@ public final class FluidModel {
      * @throws OutOfValidityException outside that range
      */
     public BoundaryPoint dewAtPressure(double pressurePa) {
-        return point(false, dew.atPressure(checkPressure(dew, "dew", pressurePa)));
+        return point(false, dew.atPressure(lines.checkPressure(dew, pressurePa)));
     }
 
     /**
@@ -334,7 +293,23 @@ public final class FluidModel {
      * @throws OutOfValidityException outside the equation's range, or where two phases are present
      */
     public FluidState stateAt(double temperatureK, double pressurePa) {
-        return state(temperatureK, singlePhase.molarDensity(temperatureK, pressurePa));
+        PhaseSplit found = states.atTemperatureAndPressure(temperatureK, pressurePa);
+        if (found.phases() == PhaseSplit.Phases.LIQUID_AND_VAPOUR) {
+            throw new TwoPhaseStateException(
+                    refrigerant.designation(),
+                    temperatureK,
+                    pressurePa,
+                    pressureOf(dew, temperatureK),
+                    pressureOf(bubble, temperatureK));
+        }
+        return found.vapour().or(found::liquid).orElseThrow();
+    }
+
+    /** Pressure of a line at a temperature, or where it ends. */
+    private static double pressureOf(PhaseBoundary line, double temperature) {
+        return temperature >= line.minTemperature() && temperature <= line.maxTemperature()
+                ? line.atTemperature(temperature).pressure()
+                : line.end().pressurePa();
     }
 
     /**
@@ -346,7 +321,7 @@ public final class FluidModel {
      * @throws OutOfValidityException outside the equation's range, or in the narrow region beside the critical point where the lines end
      */
     public PhaseSplit splitAtDensity(double temperatureK, double density) {
-        return finder().atDensity(temperatureK, density);
+        return states.atTemperatureAndDensity(temperatureK, density);
     }
 
     /**
@@ -358,7 +333,7 @@ public final class FluidModel {
      * @throws OutOfValidityException outside those ranges
      */
     public PhaseSplit splitAtVapourFraction(double pressurePa, double vapourFraction) {
-        return finder().atVapourFraction(pressurePa, vapourFraction);
+        return states.atPressureAndVapourFraction(pressurePa, vapourFraction);
     }
 
     /**
@@ -370,7 +345,7 @@ public final class FluidModel {
      * @throws OutOfValidityException outside the equation's range
      */
     public PhaseSplit splitAtEnthalpy(double pressurePa, double specificEnthalpy) {
-        return finder().atEnthalpy(pressurePa, specificEnthalpy);
+        return states.atPressureAndEnthalpy(pressurePa, specificEnthalpy);
     }
 
     /**
@@ -382,20 +357,25 @@ public final class FluidModel {
      * @throws OutOfValidityException outside the equation's range
      */
     public PhaseSplit splitAtEntropy(double pressurePa, double specificEntropy) {
-        return finder().atEntropy(pressurePa, specificEntropy);
+        return states.atPressureAndEntropy(pressurePa, specificEntropy);
     }
 
-    private StateFinder finder() {
-        return new StateFinder(this, singlePhase);
+    /**
+     * Returns what finds the state at any of the usual pairs of quantities.
+     *
+     * @return the finder, counting from this model's reference state
+     */
+    public StateFinder states() {
+        return states;
     }
 
-    FluidState state(double temperatureK, double molarDensity) {
-        return state(composition, temperatureK, molarDensity);
+    ReferenceShift shift() {
+        return shift;
     }
 
     /** State of a phase whose composition may differ from that of the whole; counted from the same reference. */
-    FluidState state(FixedComposition phase, double temperatureK, double molarDensity) {
-        return new FluidState(phase, temperatureK, molarDensity, enthalpyOffset, entropyOffset);
+    FluidState state(FixedComposition phase, double temperatureK, double molarDensity, double knownPressure) {
+        return new FluidState(phase, temperatureK, molarDensity, knownPressure, shift.enthalpy(), shift.entropy());
     }
 
     private BoundaryPoint point(boolean bubbleSide, IncipientPhase solved) {
@@ -406,56 +386,10 @@ public final class FluidModel {
         return new BoundaryPoint(
                 solved.temperature(),
                 solved.pressure(),
-                state(solved.temperature(), saturated),
+                state(composition, solved.temperature(), saturated, solved.pressure()),
                 incipient,
                 solved.incipientState.moleFractions,
                 solved.fugacityResidual(),
                 solved.pressureResidual());
-    }
-
-    private double checkTemperature(PhaseBoundary line, String name, double temperatureK) {
-        if (!(temperatureK >= line.minTemperature() && temperatureK <= line.maxTemperature())) {
-            throw OutOfValidityException.of(
-                    "temperature",
-                    temperatureK,
-                    "K",
-                    line.minTemperature(),
-                    line.maxTemperature(),
-                    whose(line, name),
-                    "ask for a single-phase state outside it");
-        }
-        return temperatureK;
-    }
-
-    private double checkPressure(PhaseBoundary line, String name, double pressurePa) {
-        if (!(pressurePa >= line.minPressure() && pressurePa <= line.maxPressure())) {
-            throw OutOfValidityException.of(
-                    "pressure",
-                    pressurePa,
-                    "Pa",
-                    line.minPressure(),
-                    line.maxPressure(),
-                    whose(line, name),
-                    "ask for a single-phase state outside it");
-        }
-        return pressurePa;
-    }
-
-    private String whose(PhaseBoundary line, String name) {
-        String lineName = bubble == dew ? "saturation" : name;
-        return String.format(
-                Locale.ROOT,
-                "the %s line of %s, which ends at its %s, %.4f K and %.0f Pa%s",
-                lineName,
-                refrigerant.designation(),
-                line.end().kind().words(),
-                line.end().temperatureK(),
-                line.end().pressurePa(),
-                line.beginsAtSplit()
-                        ? String.format(
-                                Locale.ROOT,
-                                ", and begins at %.2f K: colder its liquid would split in two",
-                                line.minTemperature())
-                        : "");
     }
 }

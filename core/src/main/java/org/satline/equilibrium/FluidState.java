@@ -11,6 +11,9 @@ import org.satline.equation.ReducedHelmholtz;
  * from the reference state of the {@link FluidModel} that made the state.
  */
 public final class FluidState {
+    /** How well pressures are met, over rho R T. */
+    private static final double CONVERGED = 1e-9;
+
     private final double temperature;
     private final double molarDensity;
     private final double molarMass;
@@ -22,11 +25,14 @@ public final class FluidState {
     private final double speedOfSound;
     private final double compressibilityFactor;
     private final double jouleThomson;
+    private final double isothermalCompressibility;
+    private final double volumeExpansivity;
 
     FluidState(
             HelmholtzEquation equation,
             double temperature,
             double molarDensity,
+            double knownPressure,
             double enthalpyOffset,
             double entropyOffset) {
         this.temperature = temperature;
@@ -37,20 +43,26 @@ public final class FluidState {
         equation.ideal(temperature, molarDensity, ideal);
         equation.residual(temperature, molarDensity, residual);
         double r = equation.gasConstant() / molarMass;
-        double z = 1 + residual.ad;
+        // one unit in the last place of a cold liquid's density moves its pressure by more than the vapour pressure
+        double rt = equation.gasConstant() * temperature;
+        double computed = 1 + residual.ad;
+        double known = knownPressure / (molarDensity * rt);
+        double z = Math.abs(known - computed) < CONVERGED ? known : computed;
         double thermal = 1 + residual.ad - residual.adt;
         double stiffness = 1 + 2 * residual.ad + residual.add;
         double at = ideal.at + residual.at;
         double cv = -(ideal.att + residual.att);
         double cp = cv + thermal * thermal / stiffness;
         compressibilityFactor = z;
-        pressure = molarDensity * equation.gasConstant() * temperature * z;
+        pressure = z == computed ? molarDensity * rt * z : knownPressure;
         enthalpy = r * temperature * (z + at) + enthalpyOffset;
         entropy = r * (at - ideal.a - residual.a) + entropyOffset;
         isochoricHeatCapacity = r * cv;
         isobaricHeatCapacity = r * cp;
         speedOfSound = Math.sqrt(r * temperature * (stiffness + thermal * thermal / cv));
         jouleThomson = (thermal / stiffness - 1) / (density() * isobaricHeatCapacity);
+        isothermalCompressibility = 1 / (molarDensity * rt * stiffness);
+        volumeExpansivity = thermal / stiffness / temperature;
     }
 
     private FluidState(Values values) {
@@ -65,6 +77,8 @@ public final class FluidState {
         speedOfSound = values.speedOfSound;
         compressibilityFactor = values.compressibilityFactor;
         jouleThomson = values.jouleThomsonCoefficient;
+        isothermalCompressibility = values.isothermalCompressibility;
+        volumeExpansivity = values.volumeExpansivity;
     }
 
     /**
@@ -81,6 +95,8 @@ public final class FluidState {
      * @param speedOfSound c, m/s
      * @param compressibilityFactor Z
      * @param jouleThomsonCoefficient dT/dp at constant enthalpy, K/Pa
+     * @param isothermalCompressibility -(1/v) dv/dp at constant temperature, 1/Pa
+     * @param volumeExpansivity (1/v) dv/dT at constant pressure, 1/K
      */
     public record Values(
             double temperatureK,
@@ -93,7 +109,9 @@ public final class FluidState {
             double isobaricHeatCapacity,
             double speedOfSound,
             double compressibilityFactor,
-            double jouleThomsonCoefficient) {
+            double jouleThomsonCoefficient,
+            double isothermalCompressibility,
+            double volumeExpansivity) {
         /** {@inheritDoc} */
         public Values {
             if (!(temperatureK > 0 && molarDensity > 0 && molarMass > 0)) {
@@ -131,7 +149,9 @@ public final class FluidState {
                 isobaricHeatCapacity,
                 speedOfSound,
                 compressibilityFactor,
-                jouleThomson);
+                jouleThomson,
+                isothermalCompressibility,
+                volumeExpansivity);
     }
 
     /**
@@ -270,5 +290,32 @@ public final class FluidState {
      */
     public double compressibilityFactor() {
         return compressibilityFactor;
+    }
+
+    /**
+     * Returns the isothermal compressibility {@code -(1/v) dv/dp}.
+     *
+     * @return 1/Pa
+     */
+    public double isothermalCompressibility() {
+        return isothermalCompressibility;
+    }
+
+    /**
+     * Returns the volume expansivity {@code (1/v) dv/dT} at constant pressure.
+     *
+     * @return 1/K
+     */
+    public double volumeExpansivity() {
+        return volumeExpansivity;
+    }
+
+    /**
+     * Returns the specific Gibbs energy {@code g = h - T s}, which hangs on the reference state.
+     *
+     * @return J/kg
+     */
+    public double specificGibbsEnergy() {
+        return enthalpy - temperature * entropy;
     }
 }

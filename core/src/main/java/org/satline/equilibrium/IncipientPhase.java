@@ -68,6 +68,10 @@ final class IncipientPhase {
         return n + 2;
     }
 
+    boolean feedIsLiquid() {
+        return feedIsLiquid;
+    }
+
     double temperature() {
         return Math.exp(x[n + 1]);
     }

@@ -23,23 +23,46 @@ final class PhaseBoundary {
     private final double[] feed;
     private final boolean feedIsLiquid;
     private final Node[] nodes;
+    private final List<Node> beyond;
+    private final List<BoundaryEnd> turns;
+    private final boolean reachesCriticalPoint;
     private final BoundaryEnd end;
     private final double coldest;
     private final boolean beginsAtSplit;
 
     /** The line as far as its liquid does not split in two. */
     static PhaseBoundary of(FixedComposition composition, boolean feedIsLiquid) {
-        PhaseBoundary whole = new PhaseBoundary(composition, feedIsLiquid);
-        return whole.feed.length == 1 ? whole : whole.withoutSplit();
+        double[] feed = composition.moleFractions();
+        double coldest = coldest(composition);
+        Traced traced = trace(composition, feed, feedIsLiquid, coldest);
+        PhaseBoundary whole = new PhaseBoundary(composition, feedIsLiquid, traced, coldest);
+        if (feed.length == 1) {
+            return whole;
+        }
+        try {
+            return whole.withoutSplit();
+        } catch (TwoLiquidsException everywhere) {
+            // a trace from the cold can have followed a second liquid; the line that ends at the critical point is
+            // another one
+            try {
+                return new PhaseBoundary(
+                                composition,
+                                feedIsLiquid,
+                                throughCriticalPoint(composition, feed, feedIsLiquid, coldest),
+                                coldest)
+                        .withoutSplit();
+            } catch (ConvergenceException noOther) {
+                throw everywhere;
+            }
+        }
     }
 
-    private PhaseBoundary(FixedComposition composition, boolean feedIsLiquid) {
+    private PhaseBoundary(FixedComposition composition, boolean feedIsLiquid, Traced traced, double coldest) {
         this.composition = composition;
         this.feed = composition.moleFractions();
         this.feedIsLiquid = feedIsLiquid;
-        coldest = coldest(composition);
-        Traced traced = trace(composition, feed, feedIsLiquid, coldest);
-        nodes = traced.nodes().toArray(new Node[0]);
+        this.coldest = coldest;
+        nodes = traced.nodes().toArray(Node[]::new);
         if (nodes.length < 2) {
             throw new ConvergenceException(String.format(
                     Locale.ROOT,
@@ -47,18 +70,24 @@ final class PhaseBoundary {
                     feedIsLiquid ? "bubble" : "dew",
                     coldest));
         }
-        end = new BoundaryEnd(traced.kind(), traced.endTemperature(), traced.endPressure());
+        end = traced.end();
+        beyond = traced.beyond();
+        turns = traced.turns();
+        reachesCriticalPoint = traced.reachesCriticalPoint();
         beginsAtSplit = false;
     }
 
-    private PhaseBoundary(PhaseBoundary whole, Node[] nodes, double coldest) {
+    private PhaseBoundary(PhaseBoundary whole, Node[] nodes, double coldest, BoundaryEnd end, boolean beginsAtSplit) {
         this.composition = whole.composition;
         this.feed = whole.feed;
         this.feedIsLiquid = whole.feedIsLiquid;
-        this.end = whole.end;
+        this.end = end;
+        this.beyond = whole.beyond;
+        this.turns = whole.turns;
+        this.reachesCriticalPoint = whole.reachesCriticalPoint;
         this.nodes = nodes;
         this.coldest = coldest;
-        this.beginsAtSplit = true;
+        this.beginsAtSplit = beginsAtSplit;
     }
 
     /** Liquids split when they get cold: if none does at the coldest point, none does on the line. */
@@ -92,7 +121,7 @@ final class PhaseBoundary {
         Node[] kept = new Node[nodes.length - from + 1];
         kept[0] = begin;
         System.arraycopy(nodes, from, kept, 1, nodes.length - from);
-        return new PhaseBoundary(this, kept, high);
+        return new PhaseBoundary(this, kept, high, end, true);
     }
 
     private IncipientPhase point(Node node) {
@@ -118,22 +147,32 @@ final class PhaseBoundary {
         } catch (ConvergenceException noEasyPoint) {
             return throughCriticalPoint(composition, feed, feedIsLiquid, coldest);
         }
-        return traced.kind() == BoundaryEnd.Kind.LAST_POINT_FOUND
-                ? warmer(traced, composition, feed, feedIsLiquid, coldest)
+        return traced.end().kind() == BoundaryEnd.Kind.LAST_POINT_FOUND || !warms(traced)
+                ? otherBranch(traced, composition, feed, feedIsLiquid, coldest)
                 : traced;
     }
 
+    /** A second liquid's line runs towards its own critical point as it gets colder. */
+    private static boolean warms(Traced traced) {
+        List<Node> nodes = traced.nodes();
+        Node last = nodes.get(nodes.size() - 1);
+        return nodes.size() > 1 && last.logTemperature() > nodes.get(0).logTemperature();
+    }
+
     /**
-     * A dew line can fold back where its first drop changes from one liquid to another. The trace from the cold is then lost at the fold, and the part on the
-     * other side of it, up to the critical point, is the one that is asked for.
+     * A dew line can fold back where its first drop changes from one liquid to another, and a bubble line where its first bubble would be a second liquid. The
+     * trace from the cold is then lost at the fold or leads to the second liquid, and the part on the other side, up to the critical point, is the one asked for.
      */
-    private static Traced warmer(
+    private static Traced otherBranch(
             Traced cold, FixedComposition composition, double[] feed, boolean feedIsLiquid, double coldest) {
         try {
             Traced warm = throughCriticalPoint(composition, feed, feedIsLiquid, coldest);
-            return warm.endTemperature() > cold.endTemperature() ? warm : cold;
+            return !warms(cold) || warm.end().temperatureK() > cold.end().temperatureK() ? warm : cold;
         } catch (ConvergenceException noWayBack) {
-            return cold;
+            if (warms(cold)) {
+                return cold;
+            }
+            throw noWayBack;
         }
     }
 
@@ -179,23 +218,34 @@ final class PhaseBoundary {
         return Math.exp(nodes[nodes.length - 1].logPressure()) * (1 + ROUND_OFF);
     }
 
-    /** ln p near the line at a temperature within [min, max], and the saturated density there: read from the traced points, not solved. */
-    Estimate estimate(double temperature) {
-        double target = Math.log(temperature);
-        int k = piece(Specified.TEMPERATURE, target);
-        Node a = nodes[k];
-        Node b = nodes[k + 1];
-        double s = invert(Specified.TEMPERATURE, target, a, b);
-        double h = b.s() - a.s();
-        double u = (s - a.s()) / h;
-        double logPressure = hermite(u, a.logPressure(), b.logPressure(), a.dLogPressure() * h, b.dLogPressure() * h);
-        double logFeed = hermite(u, a.x()[0], b.x()[0], a.dx()[0] * h, b.dx()[0] * h);
-        double sign = feedIsLiquid ? -s : s;
-        return new Estimate(Math.exp(logPressure), Math.exp(logFeed), Math.exp(logFeed + sign));
+    /** Where the line is near a temperature or pressure within its range: read from the traced points, not solved. */
+    Estimate estimate(Specified specified, double target) {
+        int k = piece(specified, target);
+        return Estimate.of(new BoundaryPiece(nodes[k], nodes[k + 1]), specified, target, feedIsLiquid);
     }
 
-    /** A point read from the traced line. */
-    record Estimate(double pressure, double feedDensity, double incipientDensity) {}
+    /**
+     * A point read from the traced line.
+     *
+     * @param x unknowns of {@link IncipientPhase} there
+     * @param pressure p, Pa
+     * @param feedDensity mol/m3
+     * @param incipientDensity mol/m3
+     */
+    @SuppressWarnings("ArrayRecordComponent") // package-private, never compared
+    record Estimate(double[] x, double pressure, double feedDensity, double incipientDensity) {
+        static Estimate of(BoundaryPiece piece, Specified specified, double target, boolean feedIsLiquid) {
+            double s = piece.invert(specified, target);
+            double[] x = new double[piece.first().x().length];
+            piece.guess(s, x);
+            return new Estimate(
+                    x, Math.exp(piece.logPressure(s)), Math.exp(x[0]), Math.exp(x[0] + (feedIsLiquid ? -s : s)));
+        }
+
+        double temperature() {
+            return Math.exp(x[x.length - 1]);
+        }
+    }
 
     /** Solves at a temperature within [min, max]. */
     IncipientPhase atTemperature(double temperature) {
@@ -208,23 +258,29 @@ final class PhaseBoundary {
     }
 
     private IncipientPhase solve(Specified specified, double target) {
-        IncipientPhase solver = new IncipientPhase(composition.mixture(), feed, feedIsLiquid);
         int k = piece(specified, target);
-        double s = invert(specified, target, nodes[k], nodes[k + 1]);
-        guess(k, s, solver.x);
+        return solve(specified, target, new BoundaryPiece(nodes[k], nodes[k + 1]));
+    }
+
+    /** Solves between two neighbouring points that hold the target. */
+    IncipientPhase solve(Specified specified, double target, BoundaryPiece piece) {
+        IncipientPhase solver = new IncipientPhase(composition.mixture(), feed, feedIsLiquid);
+        double s = piece.invert(specified, target);
+        piece.guess(s, solver.x);
         if (solver.solve(specified, target) && Math.abs(solver.logDensityRatio() - s) < 0.2 * s) {
             return solver;
         }
-        return alongLine(specified, target, k, solver);
+        return alongLine(specified, target, piece, solver);
     }
 
     /** Where temperature or pressure hardly change with S: bisect in S, each point solved at its S. */
-    private IncipientPhase alongLine(Specified specified, double target, int k, IncipientPhase solver) {
-        double low = nodes[k].s();
-        double high = nodes[k + 1].s();
+    private IncipientPhase alongLine(Specified specified, double target, BoundaryPiece piece, IncipientPhase solver) {
+        double low = piece.first().s();
+        double high = piece.second().s();
+        boolean rising = BoundaryPiece.value(specified, piece.second()) > BoundaryPiece.value(specified, piece.first());
         for (int i = 0; i < 200; i++) {
             double middle = (low + high) / 2;
-            guess(k, middle, solver.x);
+            piece.guess(middle, solver.x);
             if (!solver.solve(Specified.DENSITY_RATIO, middle)) {
                 break;
             }
@@ -233,7 +289,7 @@ final class PhaseBoundary {
             if (Math.abs(value - target) < 4e-16 * Math.max(1, Math.abs(target)) || middle == low || middle == high) {
                 return solver;
             }
-            if (value < target) {
+            if (value < target == rising) {
                 low = middle;
             } else {
                 high = middle;
@@ -247,20 +303,12 @@ final class PhaseBoundary {
                 Math.exp(target)));
     }
 
-    private static double value(Specified specified, Node node) {
-        return specified == Specified.TEMPERATURE ? node.logTemperature() : node.logPressure();
-    }
-
-    private static double slope(Specified specified, Node node) {
-        return specified == Specified.TEMPERATURE ? node.dLogTemperature() : node.dLogPressure();
-    }
-
     private int piece(Specified specified, double target) {
         int low = 0;
         int high = nodes.length - 1;
         while (high - low > 1) {
             int middle = (low + high) >>> 1;
-            if (value(specified, nodes[middle]) <= target) {
+            if (BoundaryPiece.value(specified, nodes[middle]) <= target) {
                 low = middle;
             } else {
                 high = middle;
@@ -269,53 +317,41 @@ final class PhaseBoundary {
         return low;
     }
 
-    /** S at which the cubic through two points and their slopes takes the target value. */
-    private static double invert(Specified specified, double target, Node a, Node b) {
-        double va = value(specified, a);
-        double vb = value(specified, b);
-        double ha = slope(specified, a) * (b.s() - a.s());
-        double hb = slope(specified, b) * (b.s() - a.s());
-        double low = 0;
-        double high = 1;
-        double u = (target - va) / (vb - va);
-        for (int i = 0; i < 30; i++) {
-            double f = hermite(u, va, vb, ha, hb) - target;
-            if (f < 0) {
-                low = u;
-            } else {
-                high = u;
-            }
-            double next = u - f / hermiteSlope(u, va, vb, ha, hb);
-            next = next > low && next < high ? next : (low + high) / 2;
-            if (Math.abs(next - u) < 1e-9) {
-                break;
-            }
-            u = next;
-        }
-        return a.s() + u * (b.s() - a.s());
+    /** The same line with its critical point solved. */
+    PhaseBoundary endingAt(CriticalPoint critical) {
+        return new PhaseBoundary(
+                this,
+                nodes,
+                coldest,
+                new BoundaryEnd(BoundaryEnd.Kind.CRITICAL_POINT, critical.temperatureK(), critical.pressurePa()),
+                beginsAtSplit);
     }
 
-    private void guess(int k, double s, double[] x) {
-        Node a = nodes[k];
-        Node b = nodes[k + 1];
-        double h = b.s() - a.s();
-        double u = (s - a.s()) / h;
-        for (int i = 0; i < x.length; i++) {
-            x[i] = hermite(u, a.x()[i], b.x()[i], a.dx()[i] * h, b.dx()[i] * h);
-        }
+    /** The traced point nearest to the critical point. */
+    Node last() {
+        return beyond.isEmpty() ? nodes[nodes.length - 1] : beyond.get(beyond.size() - 1);
     }
 
-    private static double hermite(double u, double a, double b, double ha, double hb) {
-        double v = 1 - u;
-        return a * v * v * (1 + 2 * u) + b * u * u * (3 - 2 * u) + ha * u * v * v - hb * u * u * v;
-    }
-
-    private static double hermiteSlope(double u, double a, double b, double ha, double hb) {
-        double v = 1 - u;
-        return 6 * u * v * (b - a) + ha * v * (1 - 3 * u) + hb * u * (3 * u - 2);
-    }
-
+    /** Traced points up to the end, coldest first. */
     List<Node> nodes() {
         return List.of(nodes);
+    }
+
+    /** Traced points from the end towards the critical point. */
+    List<Node> beyond() {
+        return beyond;
+    }
+
+    /** Where temperature or pressure turn. */
+    List<BoundaryEnd> turns() {
+        return turns;
+    }
+
+    boolean reachesCriticalPoint() {
+        return reachesCriticalPoint;
+    }
+
+    boolean feedIsLiquid() {
+        return feedIsLiquid;
     }
 }

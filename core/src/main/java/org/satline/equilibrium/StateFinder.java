@@ -1,244 +1,335 @@
 package org.satline.equilibrium;
 
+import java.util.List;
 import java.util.Locale;
-import java.util.function.ToDoubleFunction;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.apache.commons.math3.exception.NoBracketingException;
+import java.util.function.Supplier;
 import org.satline.equation.FixedComposition;
+import org.satline.equilibrium.IncipientPhase.Specified;
 import org.satline.equilibrium.PhaseSplit.Phases;
 import org.satline.quantity.OutOfValidityException;
 
-/** Finds states from other pairs of quantities than temperature and pressure. Immutable and thread-safe. */
-final class StateFinder {
-    private static final int MOST_EVALUATIONS = 300;
-    /** Relative accuracy asked of temperatures; vapour fractions are absolute. */
-    private static final double ACCURACY = 1e-14;
-    /** How well a state found meets the quantity asked for, as a share of its change between the lines: no jump is passed off as a root. */
-    private static final double MATCH = 1e-9;
-
+/**
+ * The equilibrium state of a refrigerant from any of the usual pairs of quantities: {@link PhaseSplit} in each case, with its phases named. Got from
+ * {@link FluidModel#states()}; enthalpy and entropy count from the model's reference state. Immutable and thread-safe. All doubles are SI units by mass.
+ *
+ * <p>Every method throws {@link OutOfValidityException} outside the range of the equation, {@link SolidStateException} above a published melting line, and
+ * {@link ConvergenceException} in the small stretch beside the critical point where phases cannot be told apart. Pairs that several states can share are asked
+ * for by {@code allAt...}, or by naming the phases meant.
+ */
+public final class StateFinder {
     private final FluidModel model;
     private final SinglePhase singlePhase;
-    private final SplitSolver splits;
+    private final FixedComposition composition;
+    private final StateSolver solver;
+    private final EnergyStates energies;
+    private final ManyStates many;
 
-    StateFinder(FluidModel model, SinglePhase singlePhase) {
+    StateFinder(FluidModel model, Envelope envelope, SinglePhase singlePhase) {
         this.model = model;
         this.singlePhase = singlePhase;
-        this.splits = new SplitSolver(model.equation());
+        this.composition = envelope.composition;
+        this.solver = new StateSolver(name(), envelope, singlePhase);
+        this.energies = new EnergyStates(envelope, singlePhase, solver);
+        this.many = new ManyStates(envelope, solver);
     }
 
-    PhaseSplit atDensity(double temperature, double density) {
-        checkTemperature(temperature);
-        double molar = density / model.equation().molarMass();
-        double most = model.equation().reducingDensity() * 6;
-        if (!(molar > 0 && molar <= most)) {
-            throw OutOfValidityException.of(
-                    "density",
-                    density,
-                    "kg/m3",
-                    0,
-                    most * model.equation().molarMass(),
-                    "the equation of " + name(),
-                    "check mass and volume");
+    /**
+     * Finds the state at a temperature and pressure, inside the glide of a blend too.
+     *
+     * @param temperatureK T, K
+     * @param pressurePa p, Pa
+     * @return the state
+     * @throws TwoPhaseStateException on the saturation line of a pure substance, where both do not tell how much of it is vapour
+     */
+    public PhaseSplit atTemperatureAndPressure(double temperatureK, double pressurePa) {
+        return state(solver.atTemperaturePressure(temperatureK, pressurePa));
+    }
+
+    /**
+     * Finds the state of a closed vessel: temperature and mass over volume.
+     *
+     * @param temperatureK T, K
+     * @param density rho of the whole, kg/m3
+     * @return the state
+     */
+    public PhaseSplit atTemperatureAndDensity(double temperatureK, double density) {
+        singlePhase.checkTemperature(temperatureK);
+        return state(solver.along(Specified.TEMPERATURE, temperatureK, Given.DENSITY, logMolar(density)));
+    }
+
+    /**
+     * Finds the state at a pressure and enthalpy: a throttled liquid, for instance.
+     *
+     * @param pressurePa p, Pa
+     * @param specificEnthalpy h, J/kg
+     * @return the state
+     */
+    public PhaseSplit atPressureAndEnthalpy(double pressurePa, double specificEnthalpy) {
+        return onIsobar(
+                pressurePa,
+                Given.ENTHALPY,
+                molarEnthalpy(specificEnthalpy),
+                "specific enthalpy",
+                specificEnthalpy,
+                "J/kg");
+    }
+
+    /**
+     * Finds the state at a pressure and entropy: after an ideal compression, for instance.
+     *
+     * @param pressurePa p, Pa
+     * @param specificEntropy s, J/(kg K)
+     * @return the state
+     */
+    public PhaseSplit atPressureAndEntropy(double pressurePa, double specificEntropy) {
+        return onIsobar(
+                pressurePa,
+                Given.ENTROPY,
+                molarEntropy(specificEntropy),
+                "specific entropy",
+                specificEntropy,
+                "J/(kg K)");
+    }
+
+    /**
+     * Finds the state at a pressure and density.
+     *
+     * @param pressurePa p, Pa
+     * @param density rho of the whole, kg/m3
+     * @return the state; of water below 4 degC, where two temperatures share a density, one of both
+     */
+    public PhaseSplit atPressureAndDensity(double pressurePa, double density) {
+        return onIsobar(pressurePa, Given.DENSITY, logMolar(density), "density", density, "kg/m3");
+    }
+
+    /**
+     * Finds the state at an internal energy and volume: a vessel that has taken up heat.
+     *
+     * @param specificInternalEnergy u, J/kg
+     * @param specificVolume v of the whole, m3/kg
+     * @return the state
+     */
+    public PhaseSplit atEnergyAndVolume(double specificInternalEnergy, double specificVolume) {
+        double energy = (specificInternalEnergy - model.shift().enthalpy()) * composition.molarMass();
+        return guarded(
+                () -> energies.atEnergyAndDensity(energy, logMolar(1 / specificVolume)),
+                "specific internal energy",
+                specificInternalEnergy,
+                "J/kg",
+                v -> v / composition.molarMass() + model.shift().enthalpy(),
+                String.format(Locale.ROOT, "the equation of %s at %s m3/kg", name(), specificVolume));
+    }
+
+    /**
+     * Finds the state at an enthalpy and entropy.
+     *
+     * @param specificEnthalpy h, J/kg
+     * @param specificEntropy s, J/(kg K)
+     * @return the state
+     */
+    public PhaseSplit atEnthalpyAndEntropy(double specificEnthalpy, double specificEntropy) {
+        return guarded(
+                () -> energies.atEnthalpyAndEntropy(molarEnthalpy(specificEnthalpy), molarEntropy(specificEntropy)),
+                "specific enthalpy",
+                specificEnthalpy,
+                "J/kg",
+                v -> v / composition.molarMass() + model.shift().enthalpy(),
+                String.format(Locale.ROOT, "the equation of %s at %s J/(kg K)", name(), specificEntropy));
+    }
+
+    /**
+     * Finds the two-phase state at a pressure and vapour mass fraction.
+     *
+     * @param pressurePa p, Pa
+     * @param vapourFraction q in [0, 1]
+     * @return the state; the coldest where several share the pair
+     */
+    public PhaseSplit atPressureAndVapourFraction(double pressurePa, double vapourFraction) {
+        return coldest(allAtPressureAndVapourFraction(pressurePa, vapourFraction));
+    }
+
+    private static PhaseSplit coldest(List<PhaseSplit> all) {
+        PhaseSplit coldest = all.get(0);
+        for (PhaseSplit each : all) {
+            coldest = each.temperatureK() < coldest.temperatureK() ? each : coldest;
         }
-        Range bubbleRange = model.bubbleTemperatureRange();
-        Range dewRange = model.dewTemperatureRange();
-        if (temperature >= model.minTemperatureK() && temperature <= model.maxTemperatureK()) {
-            BoundaryPoint bubble = model.bubbleAtTemperature(temperature);
-            BoundaryPoint dew = model.dewAtTemperature(temperature);
-            if (molar >= bubble.saturated().molarDensity()) {
-                return onePhase(Phases.LIQUID, model.state(temperature, molar));
-            }
-            if (molar <= dew.saturated().molarDensity()) {
-                return onePhase(Phases.VAPOUR, model.state(temperature, molar));
-            }
-            return split(splits.atDensity(bubble, dew, molar));
-        }
-        if (temperature > Math.max(bubbleRange.high(), dewRange.high())) {
-            return onePhase(Phases.SUPERCRITICAL, model.state(temperature, molar));
-        }
-        throw OutOfValidityException.of(
+        return coldest;
+    }
+
+    /**
+     * Finds all two-phase states at a pressure and vapour mass fraction: more than one above the critical pressure of a blend.
+     *
+     * @param pressurePa p, Pa
+     * @param vapourFraction q in [0, 1]
+     * @return the states, one or more, by rising density
+     */
+    public List<PhaseSplit> allAtPressureAndVapourFraction(double pressurePa, double vapourFraction) {
+        singlePhase.checkPressure(pressurePa);
+        checkFraction(vapourFraction);
+        return all(
+                many.atVapourFraction(Specified.PRESSURE, pressurePa, vapourFraction),
+                "pressure",
+                pressurePa,
+                "Pa",
+                model.bubblePressureRange());
+    }
+
+    /**
+     * Finds all two-phase states at a temperature and vapour mass fraction: more than one above the critical temperature of a blend.
+     *
+     * @param temperatureK T, K
+     * @param vapourFraction q in [0, 1]
+     * @return the states, one or more, by rising density
+     */
+    public List<PhaseSplit> allAtTemperatureAndVapourFraction(double temperatureK, double vapourFraction) {
+        singlePhase.checkTemperature(temperatureK);
+        checkFraction(vapourFraction);
+        return all(
+                many.atVapourFraction(Specified.TEMPERATURE, temperatureK, vapourFraction),
                 "temperature",
-                temperature,
+                temperatureK,
                 "K",
-                model.minTemperatureK(),
-                model.maxTemperatureK(),
-                "the two-phase line of " + name(),
-                "choose a temperature farther from the critical point");
+                new Range(model.minTemperatureK(), model.lines().warmestPoint().temperatureK()));
     }
 
-    PhaseSplit atVapourFraction(double pressure, double fraction) {
+    private static void checkFraction(double fraction) {
         if (!(fraction >= 0 && fraction <= 1)) {
             throw OutOfValidityException.of(
                     "vapour fraction", fraction, "", 0, 1, "its definition", "give a mass fraction");
         }
-        BoundaryPoint bubble = model.bubbleAtPressure(pressure);
-        BoundaryPoint dew = model.dewAtPressure(pressure);
-        return split(splits.atVapourFraction(true, Math.log(pressure), bubble, dew, fraction));
     }
 
-    PhaseSplit atEnthalpy(double pressure, double enthalpy) {
-        return atCaloric(
-                pressure,
-                enthalpy,
-                "specific enthalpy",
-                "J/kg",
-                FluidState::specificEnthalpy,
-                PhaseSplit::specificEnthalpy);
+    /**
+     * Finds all states at a temperature and enthalpy: compressing a liquid first lowers, then raises its enthalpy.
+     *
+     * @param temperatureK T, K
+     * @param specificEnthalpy h, J/kg
+     * @return the states by rising density; none where no state of that temperature has this enthalpy
+     */
+    public List<PhaseSplit> allAtTemperatureAndEnthalpy(double temperatureK, double specificEnthalpy) {
+        singlePhase.checkTemperature(temperatureK);
+        return many.onIsotherm(temperatureK, Given.ENTHALPY, molarEnthalpy(specificEnthalpy)).stream()
+                .map(this::state)
+                .toList();
     }
 
-    PhaseSplit atEntropy(double pressure, double entropy) {
-        return atCaloric(
-                pressure,
-                entropy,
-                "specific entropy",
-                "J/(kg K)",
-                FluidState::specificEntropy,
-                PhaseSplit::specificEntropy);
+    /**
+     * Finds all states at a temperature and entropy: one, but for water below 4 degC.
+     *
+     * @param temperatureK T, K
+     * @param specificEntropy s, J/(kg K)
+     * @return the states by rising density; none where no state of that temperature has this entropy
+     */
+    public List<PhaseSplit> allAtTemperatureAndEntropy(double temperatureK, double specificEntropy) {
+        singlePhase.checkTemperature(temperatureK);
+        return many.onIsotherm(temperatureK, Given.ENTROPY, molarEntropy(specificEntropy)).stream()
+                .map(this::state)
+                .toList();
     }
 
-    /** Enthalpy and entropy both rise with temperature at constant pressure, and with the vapour fraction between the lines. */
-    private PhaseSplit atCaloric(
-            double pressure,
-            double value,
+    private PhaseSplit onIsobar(double pressure, Given asked, double molar, String what, double value, String unit) {
+        singlePhase.checkPressure(pressure);
+        return guarded(
+                () -> solver.along(Specified.PRESSURE, pressure, asked, molar),
+                what,
+                value,
+                unit,
+                v -> back(asked, v),
+                String.format(Locale.ROOT, "the equation of %s at %.6g kPa", name(), pressure / 1000));
+    }
+
+    private double back(Given asked, double molar) {
+        return switch (asked) {
+            case DENSITY -> Math.exp(molar) * composition.molarMass();
+            case ENTROPY -> molar / composition.molarMass() + model.shift().entropy();
+            default -> molar / composition.molarMass() + model.shift().enthalpy();
+        };
+    }
+
+    private PhaseSplit guarded(
+            Supplier<Solution> search,
             String what,
-            String unit,
-            ToDoubleFunction<FluidState> ofState,
-            ToDoubleFunction<PhaseSplit> ofSplit) {
-        double coldest = singlePhase.minTemperature();
-        double warmest = singlePhase.maxTemperature();
-        Range bubbleRange = model.bubblePressureRange();
-        Range dewRange = model.dewPressureRange();
-        boolean twoPhases = pressure >= Math.max(bubbleRange.low(), dewRange.low())
-                && pressure <= Math.min(bubbleRange.high(), dewRange.high());
-        if (twoPhases) {
-            BoundaryPoint bubble = model.bubbleAtPressure(pressure);
-            BoundaryPoint dew = model.dewAtPressure(pressure);
-            double low = ofState.applyAsDouble(bubble.saturated());
-            double high = ofState.applyAsDouble(dew.saturated());
-            if (value >= low && value <= high) {
-                return fraction(pressure, value, bubble, dew, ofSplit);
-            }
-            if (value < low) {
-                return onePhase(
-                        Phases.LIQUID, temperature(pressure, value, coldest, below(bubble), what, unit, ofState));
-            }
-            return onePhase(Phases.VAPOUR, temperature(pressure, value, above(dew), warmest, what, unit, ofState));
-        }
-        double low = Math.max(bubbleRange.low(), dewRange.low());
-        if (pressure > Math.min(bubbleRange.low(), dewRange.low()) && pressure < low) {
-            throw OutOfValidityException.of(
-                    "pressure",
-                    pressure,
-                    "Pa",
-                    low,
-                    singlePhase.maxPressure(),
-                    "the bubble line of " + name() + " at its coldest temperature",
-                    "a colder two-phase state is outside the equation's range");
-        }
-        FluidState state = temperature(pressure, value, coldest, warmest, what, unit, ofState);
-        boolean vapour = pressure < Math.max(bubbleRange.low(), dewRange.low());
-        boolean cold = state.temperatureK() < model.maxTemperatureK();
-        return onePhase(vapour ? Phases.VAPOUR : cold ? Phases.LIQUID : Phases.SUPERCRITICAL, state);
-    }
-
-    /** A hair outside the two-phase region, so that round-off does not put the end of the search inside. */
-    private static double below(BoundaryPoint bubble) {
-        return bubble.temperatureK() * (1 - 1e-13);
-    }
-
-    private static double above(BoundaryPoint dew) {
-        return dew.temperatureK() * (1 + 1e-13);
-    }
-
-    private PhaseSplit fraction(
-            double pressure,
             double value,
-            BoundaryPoint bubble,
-            BoundaryPoint dew,
-            ToDoubleFunction<PhaseSplit> ofSplit) {
-        double logPressure = Math.log(pressure);
-        double low = ofSplit.applyAsDouble(split(splits.atVapourFraction(true, logPressure, bubble, dew, 0))) - value;
-        double high = ofSplit.applyAsDouble(split(splits.atVapourFraction(true, logPressure, bubble, dew, 1))) - value;
-        double q;
-        if (low >= 0 || high <= 0) {
-            q = low >= 0 ? 0 : 1;
-        } else {
-            q = new BrentSolver(ACCURACY, ACCURACY)
-                    .solve(
-                            MOST_EVALUATIONS,
-                            f -> ofSplit.applyAsDouble(
-                                            split(splits.atVapourFraction(true, logPressure, bubble, dew, f)))
-                                    - value,
-                            0,
-                            1,
-                            -low / (high - low));
-        }
-        PhaseSplit found = split(splits.atVapourFraction(true, logPressure, bubble, dew, q));
-        if (!(Math.abs(ofSplit.applyAsDouble(found) - value) <= MATCH * (high - low))) {
-            throw new ConvergenceException(
-                    String.format(Locale.ROOT, "two-phase state of %s at %s Pa: no convergence", name(), pressure));
-        }
-        return found;
-    }
-
-    private FluidState temperature(
-            double pressure,
-            double value,
-            double low,
-            double high,
-            String what,
             String unit,
-            ToDoubleFunction<FluidState> ofState) {
+            java.util.function.DoubleUnaryOperator back,
+            String whose) {
+        if (!(Math.abs(value) < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(what + " " + value + " " + unit + " is not finite; give a number");
+        }
         try {
-            double t = new BrentSolver(ACCURACY, low * ACCURACY)
-                    .solve(MOST_EVALUATIONS, x -> ofState.applyAsDouble(model.stateAt(x, pressure)) - value, low, high);
-            return model.stateAt(t, pressure);
-        } catch (NoBracketingException e) {
+            return state(search.get());
+        } catch (BeyondRangeException e) {
+            double low = back.applyAsDouble(e.low);
+            double high = back.applyAsDouble(e.high);
+            throw OutOfValidityException.of(
+                    what, value, unit, Math.min(low, high), Math.max(low, high), whose, "check the reference state");
+        }
+    }
+
+    private List<PhaseSplit> all(List<Solution> found, String what, double value, String unit, Range range) {
+        if (found.isEmpty()) {
             throw OutOfValidityException.of(
                     what,
                     value,
                     unit,
-                    ofState.applyAsDouble(model.stateAt(low, pressure)),
-                    ofState.applyAsDouble(model.stateAt(high, pressure)),
-                    String.format(Locale.ROOT, "the equation of %s at %.3f kPa", name(), pressure / 1000),
-                    "check the reference state");
+                    range.low(),
+                    range.high(),
+                    "the two-phase region of " + name(),
+                    "ask for a single-phase state outside it");
         }
+        return found.stream().map(this::state).toList();
     }
 
-    private void checkTemperature(double temperature) {
-        if (!(temperature >= singlePhase.minTemperature() && temperature <= singlePhase.maxTemperature())) {
-            throw OutOfValidityException.of(
-                    "temperature",
-                    temperature,
-                    "K",
-                    singlePhase.minTemperature(),
-                    singlePhase.maxTemperature(),
-                    "the equation of " + name(),
-                    "choose a temperature within the range");
+    private double logMolar(double density) {
+        if (!(density > 0 && density < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(
+                    "density " + density + " kg/m3 is not finite and above 0; check mass and volume");
         }
+        return Math.log(density / composition.molarMass());
+    }
+
+    private double molarEnthalpy(double specific) {
+        return (specific - model.shift().enthalpy()) * composition.molarMass();
+    }
+
+    private double molarEntropy(double specific) {
+        return (specific - model.shift().entropy()) * composition.molarMass();
     }
 
     private String name() {
         return model.refrigerant().designation();
     }
 
-    private PhaseSplit onePhase(Phases phases, FluidState state) {
-        return PhaseSplit.onePhase(phases, state, model.equation().moleFractions());
+    private PhaseSplit state(Solution solution) {
+        TwoPhaseNewton split = solution.split();
+        if (split != null) {
+            double[] liquid = split.liquidState.moleFractions.clone();
+            double[] vapour = split.vapourState.moleFractions.clone();
+            return PhaseSplit.twoPhases(
+                    phase(liquid, split, split.liquidState.density),
+                    phase(vapour, split, split.vapourState.density),
+                    Math.max(0, Math.min(1, split.vapourMassFraction())),
+                    liquid,
+                    vapour);
+        }
+        FluidState state =
+                model.state(composition, solution.temperature(), solution.molarDensity(), solution.pressure());
+        singlePhase.checkFound(solution.temperature(), state.pressurePa());
+        return PhaseSplit.onePhase(phases(solution), state, composition.moleFractions());
     }
 
-    private PhaseSplit split(TwoPhaseNewton solved) {
-        double[] liquid = solved.liquidState.moleFractions.clone();
-        double[] vapour = solved.vapourState.moleFractions.clone();
-        return PhaseSplit.twoPhases(
-                phase(liquid, solved.temperature(), solved.liquidState.density),
-                phase(vapour, solved.temperature(), solved.vapourState.density),
-                Math.max(0, Math.min(1, solved.vapourMassFraction())),
-                liquid,
-                vapour);
+    /** Warmer than every two-phase state supercritical, else liquid where denser than at the critical point. */
+    private Phases phases(Solution solution) {
+        if (solution.temperature() > model.lines().warmestPoint().temperatureK()) {
+            return Phases.SUPERCRITICAL;
+        }
+        double critical =
+                model.lines().criticalPoint().map(CriticalPoint::molarDensity).orElse(composition.reducingDensity());
+        return solution.molarDensity() > critical ? Phases.LIQUID : Phases.VAPOUR;
     }
 
-    private FluidState phase(double[] moleFractions, double temperature, double molarDensity) {
-        FixedComposition composition = model.equation().mixture().at(moleFractions);
-        return model.state(composition, temperature, molarDensity);
+    private FluidState phase(double[] moleFractions, TwoPhaseNewton split, double molarDensity) {
+        return model.state(
+                composition.mixture().at(moleFractions), split.temperature(), molarDensity, split.pressure());
     }
 }

@@ -5,19 +5,13 @@ import org.satline.equation.MixtureEquation;
 import org.satline.equation.PartialDensityDerivatives;
 
 /**
- * Newton's method for a two-phase state of given overall composition: temperature or pressure is given, and overall density or vapour fraction.
+ * Newton's method for a two-phase state of given overall composition and two given quantities of {@link Given}.
  *
  * <p>Unknowns: logarithms of the partial densities of liquid and vapour, the vapour mole fraction, ln T and ln of the overall density. Equations: equal
  * fugacities, equal pressures, material balance, additivity of the volumes, and the two given quantities. Converged as {@link IncipientPhase} says,
  * balances within 1e-12. One thread at a time.
  */
 final class TwoPhaseNewton {
-    /** What the second given quantity is. */
-    enum Amount {
-        LOG_DENSITY,
-        VAPOUR_MASS_FRACTION
-    }
-
     private static final double RESIDUAL_LIMIT = 1e-10;
     private static final double BALANCE_LIMIT = 1e-12;
     private static final double STEP_LIMIT = 1e-12;
@@ -38,6 +32,8 @@ final class TwoPhaseNewton {
     private final double[] vapour;
     final PartialDensityDerivatives liquidState;
     final PartialDensityDerivatives vapourState;
+    private final PhaseHeat liquidHeat;
+    private final PhaseHeat vapourHeat;
 
     TwoPhaseNewton(MixtureEquation equation, double[] z) {
         this.equation = equation;
@@ -59,6 +55,8 @@ final class TwoPhaseNewton {
         vapour = new double[n];
         liquidState = new PartialDensityDerivatives(n);
         vapourState = new PartialDensityDerivatives(n);
+        liquidHeat = new PhaseHeat(equation);
+        vapourHeat = new PhaseHeat(equation);
     }
 
     double vapourMoleFraction() {
@@ -90,9 +88,12 @@ final class TwoPhaseNewton {
     }
 
     /** Iterates from the values in {@link #x}; true if converged to two different phases. */
-    boolean solve(boolean pressureGiven, double logGiven, Amount amount, double amountValue) {
+    boolean solve(Given first, double firstValue, Given second, double secondValue) {
+        boolean caloric = first.isCaloric() || second.isCaloric();
         for (int iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
-            evaluate(pressureGiven, logGiven, amount, amountValue);
+            evaluate(caloric);
+            given(2 * n + 1, first, firstValue);
+            given(2 * n + 2, second, secondValue);
             double equilibrium = worst(0, n + 1);
             double balance = worst(n + 1, residual.length);
             System.arraycopy(residual, 0, step, 0, step.length);
@@ -136,7 +137,7 @@ final class TwoPhaseNewton {
         return worst;
     }
 
-    private void evaluate(boolean pressureGiven, double logGiven, Amount amount, double amountValue) {
+    private void evaluate(boolean caloric) {
         double temperature = temperature();
         for (int i = 0; i < n; i++) {
             liquid[i] = Math.exp(x[i]);
@@ -150,7 +151,10 @@ final class TwoPhaseNewton {
         fugacities();
         pressures();
         materialBalance();
-        given(pressureGiven, logGiven, amount, amountValue);
+        if (caloric) {
+            liquidHeat.evaluate(temperature, liquid, liquidState);
+            vapourHeat.evaluate(temperature, vapour, vapourState);
+        }
     }
 
     private void fugacities() {
@@ -210,30 +214,62 @@ final class TwoPhaseNewton {
         row[2 * n + 2] = (1 - beta) * liquidVolume + beta * vapourVolume;
     }
 
-    private void given(boolean pressureGiven, double logGiven, Amount amount, double amountValue) {
-        double[] row = jacobian[2 * n + 1];
+    private void given(int k, Given what, double value) {
+        double[] row = jacobian[k];
         PartialDensityDerivatives v = vapourState;
-        if (pressureGiven) {
-            residual[2 * n + 1] = Math.log(pressure()) - logGiven;
-            for (int j = 0; j < n; j++) {
-                row[n + j] = v.moleFractions[j] * v.pressure[j] / v.z;
+        switch (what) {
+            case TEMPERATURE -> {
+                residual[k] = x[2 * n + 1] - value;
+                row[2 * n + 1] = 1;
             }
-            row[2 * n + 1] = v.thermalPressure / v.z;
-        } else {
-            residual[2 * n + 1] = x[2 * n + 1] - logGiven;
-            row[2 * n + 1] = 1;
-        }
-        double[] last = jacobian[2 * n + 2];
-        if (amount == Amount.LOG_DENSITY) {
-            residual[2 * n + 2] = x[2 * n + 2] - amountValue;
-            last[2 * n + 2] = 1;
-        } else {
-            double vapourMass = molarMassOf(v.moleFractions);
-            residual[2 * n + 2] = vapourMassFraction() - amountValue;
-            last[2 * n] = vapourMass / meanMolarMass;
-            for (int j = 0; j < n; j++) {
-                last[n + j] = vapourMoleFraction() * v.moleFractions[j] * (molarMass[j] - vapourMass) / meanMolarMass;
+            case PRESSURE -> {
+                residual[k] = Math.log(pressure()) - value;
+                for (int j = 0; j < n; j++) {
+                    row[n + j] = v.moleFractions[j] * v.pressure[j] / v.z;
+                }
+                row[2 * n + 1] = v.thermalPressure / v.z;
             }
+            case DENSITY -> {
+                residual[k] = x[2 * n + 2] - value;
+                row[2 * n + 2] = 1;
+            }
+            case VAPOUR_FRACTION -> {
+                double vapourMass = molarMassOf(v.moleFractions);
+                residual[k] = vapourMassFraction() - value;
+                row[2 * n] = vapourMass / meanMolarMass;
+                for (int j = 0; j < n; j++) {
+                    row[n + j] =
+                            vapourMoleFraction() * v.moleFractions[j] * (molarMass[j] - vapourMass) / meanMolarMass;
+                }
+            }
+            case ENTHALPY, ENTROPY, ENERGY -> caloric(k, what, value);
         }
+    }
+
+    private void caloric(int k, Given what, double value) {
+        double[] row = jacobian[k];
+        double beta = vapourMoleFraction();
+        double unit = what == Given.ENTROPY ? equation.gasConstant() : equation.gasConstant() * temperature();
+        double given = value / unit;
+        double ofLiquid = liquidHeat.value(what);
+        double ofVapour = vapourHeat.value(what);
+        residual[k] = (1 - beta) * ofLiquid + beta * ofVapour - given;
+        for (int j = 0; j < n; j++) {
+            row[j] = (1 - beta) * liquidHeat.slope(what, j);
+            row[n + j] = beta * vapourHeat.slope(what, j);
+        }
+        row[2 * n] = ofVapour - ofLiquid;
+        row[2 * n + 1] = (1 - beta) * liquidHeat.temperatureSlope(what)
+                + beta * vapourHeat.temperatureSlope(what)
+                - (what == Given.ENTROPY ? 0 : residual[k]);
+    }
+
+    /** Value of a quantity of the whole, molar, from the zero of the equations, at the state last evaluated with it. */
+    double overall(Given what) {
+        liquidHeat.evaluate(temperature(), liquid, liquidState);
+        vapourHeat.evaluate(temperature(), vapour, vapourState);
+        double unit = what == Given.ENTROPY ? equation.gasConstant() : equation.gasConstant() * temperature();
+        double beta = vapourMoleFraction();
+        return unit * ((1 - beta) * liquidHeat.value(what) + beta * vapourHeat.value(what));
     }
 }

@@ -49,14 +49,15 @@ public final class Withdrawal {
      */
     public static Withdrawal from(FluidModel model, double temperatureK, double density) {
         Objects.requireNonNull(model, "model");
-        PhaseSplit split = model.splitAtDensity(temperatureK, density);
-        if (split.phases() != PhaseSplit.Phases.LIQUID_AND_VAPOUR) {
+        double vapour = model.dewAtTemperature(temperatureK).saturated().density();
+        double liquid = model.bubbleAtTemperature(temperatureK).saturated().density();
+        if (!(density > vapour && density < liquid)) {
             throw OutOfValidityException.of(
                     "density",
                     density,
                     "kg/m3",
-                    model.dewAtTemperature(temperatureK).saturated().density(),
-                    model.bubbleAtTemperature(temperatureK).saturated().density(),
+                    vapour,
+                    liquid,
                     "liquid and vapour together at " + temperatureK + " K",
                     "nothing shifts where only one phase is present");
         }

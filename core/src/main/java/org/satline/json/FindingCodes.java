@@ -8,6 +8,7 @@ import org.satline.cylinder.CylinderCode;
 import org.satline.duty.DutyCode;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.FindingCode;
+import org.satline.filling.FillingCode;
 import org.satline.safety.CautionId;
 import org.satline.step.StepCode;
 import org.satline.transfer.PlanNote;
@@ -26,6 +27,7 @@ final class FindingCodes {
         Map<String, FindingCode> codes = new LinkedHashMap<>();
         for (FindingCode[] room : List.<FindingCode[]>of(
                 CommonCode.values(),
+                FillingCode.values(),
                 CylinderCode.values(),
                 DutyCode.values(),
                 TransferCode.values(),
@@ -39,6 +41,11 @@ final class FindingCodes {
             }
         }
         return codes;
+    }
+
+    /** Every code that is no caution of the room {@code safety}. */
+    static List<FindingCode> all() {
+        return List.copyOf(BY_TEXT.values());
     }
 
     static Codec<FindingCode> codec() {

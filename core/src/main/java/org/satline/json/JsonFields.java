@@ -15,11 +15,13 @@ import com.fasterxml.jackson.databind.node.LongNode;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.satline.resource.SealedResources;
 import org.satline.visit.FieldValue;
 
 /** Plain fields of a visit file or report as JSON and back. Stateless, thread-safe. */
@@ -29,6 +31,8 @@ public final class JsonFields {
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .enable(SerializationFeature.INDENT_OUTPUT)
             .build();
+
+    private static final String REPORT_SCHEMA = "visit-report.schema.json";
 
     private JsonFields() {}
 
@@ -57,7 +61,7 @@ public final class JsonFields {
     private static String firstLine(JsonProcessingException e) {
         String message = String.valueOf(e.getOriginalMessage());
         int end = message.indexOf('\n');
-        return (end < 0 ? message : message.substring(0, end)).replaceAll("\\s*\\(`[^`]*`[^)]*\\)", "");
+        return (end < 0 ? message : message.substring(0, end)).replaceAll("\\s*\\((`[^`]*`|start marker at )[^)]*\\)", "");
     }
 
     /**
@@ -73,6 +77,15 @@ public final class JsonFields {
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("fields without a form in JSON", e);
         }
+    }
+
+    /**
+     * The schema of the fields of {@link org.satline.visit.ReportFields}: JSON Schema, draft 2020-12.
+     *
+     * @return the schema, as JSON
+     */
+    public static String reportSchema() {
+        return new String(SealedResources.core().bytes(JsonFields.class, REPORT_SCHEMA), StandardCharsets.UTF_8);
     }
 
     private static FieldValue value(JsonNode node) {

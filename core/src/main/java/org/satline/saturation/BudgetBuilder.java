@@ -104,11 +104,13 @@ final class BudgetBuilder {
 
     private void pairs() {
         List<PairInteraction> pairs = model.equation().mixture().pairs();
+        List<PureEquation> components = model.equation().mixture().components();
         int k = 0;
         for (int i = 0; i < liquid.length; i++) {
             for (int j = i + 1; j < liquid.length; j++) {
                 PairInteraction pair = pairs.get(k++);
-                UncertaintyFigures.Figure figure = UncertaintyFigures.STANDARD.pair(pair);
+                UncertaintyFigures.Figure figure =
+                        UncertaintyFigures.STANDARD.pair(pair, isGas(components.get(i)) || isGas(components.get(j)));
                 double both = liquid[i] * liquid[j];
                 double weight = bubble ? Math.abs(vapour[i] * liquid[j] + vapour[j] * liquid[i] - both) : both;
                 add(
@@ -119,6 +121,10 @@ final class BudgetBuilder {
                         figure.basis());
             }
         }
+    }
+
+    private boolean isGas(PureEquation component) {
+        return point.temperatureK() > component.constants().criticalTemperature();
     }
 
     private void composition() {

@@ -22,7 +22,8 @@ import org.satline.refrigerant.Refrigerant;
  * <ul>
  *   <li>equation of substance i: stated expanded uncertainty / 2, times y_i at a bubble point and x_i at a dew point (the slopes of Raoult's law);
  *   <li>pair i, j: figure u of the equimolar mixture, times 4 |y_i x_j + y_j x_i - x_i x_j| at a bubble point and 4 x_i x_j at a dew point (a regular
- *       solution whose excess Gibbs energy is off by {@code 4 u RT x_i x_j}); where u comes from stands in the contribution;
+ *       solution whose excess Gibbs energy is off by {@code 4 u RT x_i x_j}); u is larger where the temperature lies above the critical temperature of one of the
+ *       two; where it comes from stands in the contribution;
  *   <li>published point: where the computed bubble or dew point at 101.325 kPa is farther than 0.5 K from the published one, that difference as
  *       pressure counts in full besides the pairs;
  *   <li>composition: each component is moved to both ends of its mass tolerance, the rest in unchanged proportions; the half-width of the two pressures

@@ -39,7 +39,15 @@ final class UncertaintyFigures {
             }
         }
         pairs = CsvResource.read(
-                        UncertaintyFigures.class, PAIRS, "first", "second", "status", "source", "percent", "basis")
+                        UncertaintyFigures.class,
+                        PAIRS,
+                        "first",
+                        "second",
+                        "status",
+                        "source",
+                        "percent",
+                        "gas_percent",
+                        "basis")
                 .rows();
     }
 
@@ -60,8 +68,13 @@ final class UncertaintyFigures {
                 equation.source().citation() + ": nothing on record here for this state, 1 % assumed (no source)");
     }
 
-    /** Standard uncertainty of the bubble pressure of the equimolar mixture of a pair, relative. */
-    Figure pair(PairInteraction pair) {
+    /**
+     * Standard uncertainty of the bubble pressure of the equimolar mixture of a pair, relative.
+     *
+     * @param pair the interaction
+     * @param gasDissolved whether the temperature lies above the critical temperature of one of the two
+     */
+    Figure pair(PairInteraction pair, boolean gasDissolved) {
         Row best = null;
         int detail = -1;
         for (Row row : pairs) {
@@ -75,7 +88,9 @@ final class UncertaintyFigures {
             throw new ResourceFormatException(
                     PAIRS, 0, "no row for status " + pair.status().word() + "; add it there");
         }
-        return new Figure(best.percent("percent"), best.text("basis"));
+        return new Figure(
+                best.percent(gasDissolved ? "gas_percent" : "percent"),
+                best.text("basis") + (gasDissolved ? "; one of the two is a dissolved gas there" : ""));
     }
 
     private static int detail(Row row, PairInteraction pair) {

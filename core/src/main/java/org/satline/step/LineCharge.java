@@ -61,8 +61,7 @@ public record LineCharge(Mass mass, List<Finding> cautions, List<Step> steps) {
      * @return the filling
      */
     public static Filling liquid(SaturationCurve curve, Temperature temperature) {
-        return found(
-                curve.bubbleLiquidDensity(temperature), "rho_l(T, x = 0)", temperature, curve.source());
+        return found(curve.bubbleLiquidDensity(temperature), "rho_l(T, x = 0)", temperature, curve.source());
     }
 
     /**

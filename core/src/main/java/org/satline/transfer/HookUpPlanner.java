@@ -30,14 +30,13 @@ public final class HookUpPlanner {
                     + hookUp.cylinders().stream().map(ServiceCylinder::name).toList());
         }
         Optional<List<HookUpPlan.Phase>> phases = attempt(hookUp, state, task);
-        return phases.<HookUpPlan>map(HookUpPlan.Planned::new)
-                .orElseGet(() -> PlanDiagnosis.of(hookUp, state, task));
+        return phases.<HookUpPlan>map(HookUpPlan.Planned::new).orElseGet(() -> PlanDiagnosis.of(hookUp, state, task));
     }
 
     /** The plan without a reason where there is none. */
     static Optional<List<HookUpPlan.Phase>> attempt(HookUp hookUp, HookUpState state, PlanTask task) {
         PlanPhases phases = new PlanPhases(hookUp, state);
-        List<PlanPhases.Found> found = switch (task.kind()) {
+        List<PlanFound> found = switch (task.kind()) {
             case CONNECT_AND_PURGE -> phases.connect(task.cylinder());
             case STEP_OUT -> phases.step(task.cylinder(), true);
             case STEP_IN -> phases.step(task.cylinder(), false);
@@ -48,7 +47,7 @@ public final class HookUpPlanner {
             return Optional.empty();
         }
         List<HookUpPlan.Phase> made = new ArrayList<>();
-        for (PlanPhases.Found each : found) {
+        for (PlanFound each : found) {
             if (!each.acts().isEmpty()) {
                 made.add(PlanWriter.phase(each, task));
             }

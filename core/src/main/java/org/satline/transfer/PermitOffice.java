@@ -42,11 +42,7 @@ public final class PermitOffice {
     public Permit ask(PermitRequest request) {
         Objects.requireNonNull(request, "request");
         if (request.cylinder().isEmpty()) {
-            return new Permit.Refused(List.of(Finding.of(
-                    Severity.MUST_BE_SUPPLIED,
-                    TransferCode.NO_CYLINDER,
-                    new Subject(Subject.Kind.CYLINDER, request.direction().word()),
-                    Figure.of("refrigerant", refrigerant(request)))));
+            return new Permit.Refused(withoutPressure(request));
         }
         ConnectionPoint cylinder = request.cylinder().get();
         boolean receives = cylinder.kind().owner() == PointKind.Owner.RECOVERY_CYLINDER;
@@ -76,6 +72,19 @@ public final class PermitOffice {
                 way.warnings().forEach(code -> found.add(Finding.of(Severity.CAUTION, code, subject(request)))));
         boolean barred = flow.isEmpty() || found.stream().anyMatch(each -> each.severity() != Severity.CAUTION);
         return barred ? new Permit.Refused(sorted(found)) : new Permit.Granted(flow.orElseThrow(), sorted(found));
+    }
+
+    /** No cylinder at all, or one of which no pressure is known. */
+    private static List<Finding> withoutPressure(PermitRequest request) {
+        List<Finding> found = new ArrayList<>(request.cylinderFindings());
+        if (found.stream().allMatch(each -> each.severity() == Severity.CAUTION)) {
+            found.add(Finding.of(
+                    Severity.MUST_BE_SUPPLIED,
+                    TransferCode.NO_CYLINDER,
+                    new Subject(Subject.Kind.CYLINDER, request.direction().word()),
+                    Figure.of("refrigerant", refrigerant(request))));
+        }
+        return sorted(found);
     }
 
     private static List<Finding> sorted(List<Finding> found) {

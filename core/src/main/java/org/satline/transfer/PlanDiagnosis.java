@@ -57,7 +57,8 @@ final class PlanDiagnosis {
     }
 
     private Optional<HookUpPlan.NoPlan> sites() {
-        boolean wrongWay = task.kind() == PlanTask.Kind.STEP_OUT && !out || task.kind() == PlanTask.Kind.STEP_IN && out;
+        boolean wrongWay =
+                (task.kind() == PlanTask.Kind.STEP_OUT && !out) || (task.kind() == PlanTask.Kind.STEP_IN && out);
         return when(low.isEmpty() && (high.isEmpty() || !out), PlanReason.NO_PORT, PlanPart.SERVICE_PORT)
                 .or(() -> when(roles.centre < 0, PlanReason.NO_HOSE, PlanPart.OTHER_HOSE))
                 .or(() -> when(wrongWay, PlanReason.CYLINDER_NOT_SUITED, PlanPart.OTHER_CYLINDER));
@@ -68,11 +69,13 @@ final class PlanDiagnosis {
         int index = parts.cylinders.indexOf(hookUp.cylinder(task.cylinder()).orElseThrow());
         boolean running = hookUp.running();
         if (out) {
-            boolean pushed = hookUp.ports().stream().anyMatch(each -> each.pressure().pascals() > parts.feedsPa[index]);
+            boolean pushed =
+                    hookUp.ports().stream().anyMatch(each -> each.pressure().pascals() > parts.feedsPa[index]);
             return when(!pushed && !running, PlanReason.AT_REST, PlanPart.RECOVERY_MACHINE)
                     .or(() -> when(!pushed, PlanReason.PRESSURE_NOT_BELOW, PlanPart.COLD_CYLINDER));
         }
-        boolean clean = held.origin().isClean() && held.origin() != GasOrigin.NONE && held.content() != VolumeContent.AIR;
+        boolean clean =
+                held.origin().isClean() && held.origin() != GasOrigin.NONE && held.content() != VolumeContent.AIR;
         double suction = low.map(each -> each.pressure().pascals()).orElse(0.0);
         boolean above = held.pressure().pascals() - suction > HookUp.certainPa();
         return when(!clean, PlanReason.CYLINDER_NOT_SUITED, PlanPart.OTHER_CYLINDER)
@@ -82,7 +85,8 @@ final class PlanDiagnosis {
 
     private Optional<HookUpPlan.NoPlan> contents() {
         boolean unknown = hookUp.volumes().keySet().stream()
-                .filter(name -> !name.startsWith(HookUp.MACHINE) && hookUp.cylinder(name).isEmpty())
+                .filter(name -> !name.startsWith(HookUp.MACHINE)
+                        && hookUp.cylinder(name).isEmpty())
                 .anyMatch(name -> state.volume(name).origin() == GasOrigin.UNKNOWN);
         return when(unknown, PlanReason.UNKNOWN_CONTENTS, PlanPart.VACUUM_PUMP);
     }
@@ -91,20 +95,24 @@ final class PlanDiagnosis {
         if (hookUp.gas().mayBeVented()) {
             return Optional.empty();
         }
-        PlanReason reason = hookUp.gas().group().isToxic()
-                ? PlanReason.TOXIC_NEEDS_MACHINE
-                : PlanReason.FLAMMABLE_NEEDS_EVACUATION;
+        PlanReason reason =
+                hookUp.gas().group().isToxic() ? PlanReason.TOXIC_NEEDS_MACHINE : PlanReason.FLAMMABLE_NEEDS_EVACUATION;
         boolean core = hookUp.ports().stream().anyMatch(each -> !each.hasValve());
         PlanPart part = core
                 ? PlanPart.CORE_TOOL
-                : !hookUp.pump() ? PlanPart.VACUUM_PUMP : plainAtPort() ? PlanPart.SHUT_OFF_AT_PORT : PlanPart.OTHER_HOSE;
+                : !hookUp.pump()
+                        ? PlanPart.VACUUM_PUMP
+                        : plainAtPort() ? PlanPart.SHUT_OFF_AT_PORT : PlanPart.OTHER_HOSE;
         return Optional.of(new HookUpPlan.NoPlan(reason, part));
     }
 
     /** Whether a hose at a port has no end that shuts. */
     private boolean plainAtPort() {
         List<Integer> atPorts = roles.manifold ? List.of(roles.low, roles.high) : List.of(roles.centre);
-        return atPorts.stream().filter(hose -> hose >= 0).map(hookUp.hoses()::get).anyMatch(PlanDiagnosis::plain);
+        return atPorts.stream()
+                .filter(hose -> hose >= 0)
+                .map(hookUp.hoses()::get)
+                .anyMatch(PlanDiagnosis::plain);
     }
 
     private static boolean plain(ServiceHose hose) {
@@ -113,16 +121,22 @@ final class PlanDiagnosis {
 
     private Optional<HookUpPlan.NoPlan> ports() {
         double air = hookUp.atmosphere().pressure().pascals();
-        double least = air + Pressure.ofBars(HookUpPractice.SWEEP_ABOVE_ATMOSPHERE_BAR.value()).pascals();
+        double least = air
+                + Pressure.ofBars(HookUpPractice.SWEEP_ABOVE_ATMOSPHERE_BAR.value())
+                        .pascals();
         boolean below = low.filter(each -> each.pressure().pascals() <= least).isPresent();
         boolean lowCore = low.filter(each -> !each.hasValve()).isPresent();
         int atLiquid = roles.manifold ? roles.high : roles.centre;
-        boolean highCore = high.filter(each -> !each.hasValve() && each.liquid()).isPresent()
-                && atLiquid >= 0
-                && hookUp.hoses().get(atLiquid).systemEnd() == EndFitting.PLAIN_FLARE;
+        boolean highCore =
+                high.filter(each -> !each.hasValve() && each.liquid()).isPresent()
+                        && atLiquid >= 0
+                        && hookUp.hoses().get(atLiquid).systemEnd() == EndFitting.PLAIN_FLARE;
         boolean carbonDioxide = hookUp.gas().carbonDioxide();
         return when(below && lowCore, PlanReason.LOW_SIDE_BELOW_ATMOSPHERE, PlanPart.CORE_TOOL)
-                .or(() -> when(below, PlanReason.LOW_SIDE_BELOW_ATMOSPHERE, hookUp.pump() ? PlanPart.OTHER_HOSE : PlanPart.VACUUM_PUMP))
+                .or(() -> when(
+                        below,
+                        PlanReason.LOW_SIDE_BELOW_ATMOSPHERE,
+                        hookUp.pump() ? PlanPart.OTHER_HOSE : PlanPart.VACUUM_PUMP))
                 .or(() -> when(
                         carbonDioxide,
                         PlanReason.CARBON_DIOXIDE_LIQUID,
@@ -136,7 +150,8 @@ final class PlanDiagnosis {
 
     private HookUpPlan.NoPlan hoses() {
         ServiceHose centre = hookUp.hoses().get(roles.centre);
-        boolean bothSeal = centre.systemEnd() == EndFitting.SELF_SEALING && centre.cylinderEnd() == EndFitting.SELF_SEALING;
+        boolean bothSeal =
+                centre.systemEnd() == EndFitting.SELF_SEALING && centre.cylinderEnd() == EndFitting.SELF_SEALING;
         boolean mixed = hookUp.hoses().stream()
                 .anyMatch(each -> !state.volume(each.name()).origin().isClean());
         PlanPart mend = hookUp.pump() ? PlanPart.OTHER_HOSE : PlanPart.VACUUM_PUMP;

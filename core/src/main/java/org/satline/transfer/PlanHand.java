@@ -14,7 +14,8 @@ final class PlanHand {
     }
 
     /** The state after a move; null where it cannot be made or is forbidden. */
-    @Nullable PlanState after(PlanState before, PlanMove move) {
+    @Nullable
+    PlanState after(PlanState before, PlanMove move) {
         if (!possible(before, move)) {
             return null;
         }
@@ -92,7 +93,9 @@ final class PlanHand {
                 boolean tight = move.kind() == Act.Kind.CONNECT_TIGHT;
                 state.join(end, move.to(), tight);
                 state.cap(move.to(), false);
-                boolean shutByHand = state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE
+                // where nothing may be vented the coupling's half millilitre is the lesser evil
+                boolean shutByHand = parts.ventable
+                        && state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE
                         && !state.isOpen(parts.endValve[end])
                         && parts.behind[move.to()] != Behind.PUMP;
                 state.couplingAir(end, shutByHand);
@@ -105,14 +108,16 @@ final class PlanHand {
             case LOOSEN, TAKE_OFF -> {
                 int at = before.at(end);
                 boolean wasTight = before.tight(end);
-                if (wasTight && !coreTurns(at) || !partsDry(before, end, at, wasTight)) {
+                if ((wasTight && !coreTurns(at)) || !partsDry(before, end, at, wasTight)) {
                     return false;
                 }
                 if (move.kind() == Act.Kind.TAKE_OFF) {
                     state.couplingAir(end, false);
                     state.part(end);
                 } else {
-                    state.couplingAir(end, state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE && !open(before, end));
+                    state.couplingAir(
+                            end,
+                            parts.ventable && state.fitting(end) == EndFitting.OPEN_CLOSE_VALVE && !open(before, end));
                     state.join(end, at, false);
                 }
                 return true;
@@ -138,7 +143,7 @@ final class PlanHand {
             // what a hand valve can keep is not let go
             return false;
         }
-        if (open && before.liquid(hose) || !open && wasTight && before.unknown(hose)) {
+        if ((open && before.liquid(hose)) || (!open && wasTight && before.unknown(hose))) {
             return false;
         }
         int valve = parts.connectionValve[at];

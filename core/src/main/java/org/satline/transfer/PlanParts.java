@@ -28,23 +28,27 @@ final class PlanParts {
     final List<ServiceCylinder> cylinders;
     /** For each hose end its hand valve, for each connection its valve, or {@link #NONE}. */
     final int[] endValve;
+
     final int[] connectionValve;
     final Behind[] behind;
     final int[] behindIndex;
     final double[] litres;
     /** Pressures that occur, rising, Pa. */
     final double[] levels;
+
     final int airLevel;
     final int[] portLevel;
     final boolean[] portCold;
     /** The pressure that each cylinder's contents have once it holds liquid, and the least that certainly feeds it, Pa. */
     final int[] restLevel;
+
     final double[] feedsPa;
     final boolean ventable;
     final int low;
     final int high;
     /** The volume of each hose, and of chambers {@link #CHAMBER_LOW} to {@link #CHAMBER_CENTRE}, or {@link #NONE}. */
     final int[] hoseVolume;
+
     final int[] chamber;
     final boolean[] isHose;
     final int lowValve;
@@ -71,7 +75,7 @@ final class PlanParts {
         hookUp.volumes().keySet().stream()
                 .filter(name -> hookUp.cylinder(name).isEmpty())
                 .forEach(volumes::add);
-        litres = volumes.stream().mapToDouble(name -> hookUp.volumes().get(name).litres()).toArray();
+        litres = volumes.stream().mapToDouble(name -> hookUp.size(name) * 1000).toArray();
         endValve = ends.stream().mapToInt(valves::indexOf).toArray();
         behind = new Behind[connections.size()];
         behindIndex = new int[connections.size()];
@@ -82,7 +86,8 @@ final class PlanParts {
         ventable = hookUp.gas().mayBeVented();
         low = port(SystemPort.Role.LOW_SIDE);
         high = Math.max(port(SystemPort.Role.LIQUID_LINE), port(SystemPort.Role.DISCHARGE));
-        hoseVolume = hoses.stream().mapToInt(hose -> volumes.indexOf(hose.name())).toArray();
+        hoseVolume =
+                hoses.stream().mapToInt(hose -> volumes.indexOf(hose.name())).toArray();
         chamber = List.of(Manifold.LOW_CHAMBER, Manifold.HIGH_CHAMBER, Manifold.CENTRE_CHAMBER).stream()
                 .mapToInt(volumes::indexOf)
                 .toArray();
@@ -93,15 +98,18 @@ final class PlanParts {
         mayStayOpen = new boolean[valves.size()];
         for (int i = 0; i < mayStayOpen.length; i++) {
             String name = valves.get(i);
-            mayStayOpen[i] = ends.contains(name)
-                    || hookUp.port(name).isPresent()
-                    || name.equals(Manifold.CHARGING_VALVE);
+            mayStayOpen[i] =
+                    ends.contains(name) || hookUp.port(name).isPresent() || name.equals(Manifold.CHARGING_VALVE);
         }
         valveEnd = valves.stream().mapToInt(ends::indexOf).toArray();
-        portConnection = ports.stream().mapToInt(port -> connections.indexOf(port.name())).toArray();
+        portConnection = ports.stream()
+                .mapToInt(port -> connections.indexOf(port.name()))
+                .toArray();
         levels = levels(state);
         airLevel = level(hookUp.atmosphere().pressure().pascals());
-        portLevel = ports.stream().mapToInt(port -> level(port.pressure().pascals())).toArray();
+        portLevel = ports.stream()
+                .mapToInt(port -> level(port.pressure().pascals()))
+                .toArray();
         portCold = new boolean[ports.size()];
         for (int i = 0; i < portCold.length; i++) {
             portCold[i] = ports.get(i).temperature().compareTo(hookUp.ambient()) < 0;
@@ -155,7 +163,8 @@ final class PlanParts {
     }
 
     private double[] levels(HookUpState state) {
-        TreeSet<Double> all = new TreeSet<>(List.of(0.0, hookUp.atmosphere().pressure().pascals()));
+        TreeSet<Double> all =
+                new TreeSet<>(List.of(0.0, hookUp.atmosphere().pressure().pascals()));
         ports.forEach(port -> all.add(port.pressure().pascals()));
         state.volumes().values().forEach(volume -> all.add(volume.pressure().pascals()));
         cylinders.forEach(each -> all.add(saturationPa(state.volume(each.name()), 0)));
@@ -176,9 +185,7 @@ final class PlanParts {
     }
 
     private double saturationPa(VolumeState cylinder, double warmerK) {
-        return hookUp.gas()
-                .properties()
-                .bubblePressurePa(cylinder.temperature().kelvins() + warmerK);
+        return hookUp.gas().properties().bubblePressurePa(cylinder.temperature().kelvins() + warmerK);
     }
 
     /** What stands above a cylinder's pressure in spite of errors of the gauges and of less than 3 K. */
@@ -186,8 +193,8 @@ final class PlanParts {
         double own = cylinder.pressure().pascals();
         double apart = HookUp.certainPa();
         if (cylinder.refrigerant().kilograms() > 0) {
-            double three = saturationPa(cylinder, HookUpPractice.EQUAL_TEMPERATURES_K.value())
-                    - saturationPa(cylinder, 0);
+            double three =
+                    saturationPa(cylinder, HookUpPractice.EQUAL_TEMPERATURES_K.value()) - saturationPa(cylinder, 0);
             apart = Math.max(apart, three);
         }
         return own + apart;
@@ -198,7 +205,8 @@ final class PlanParts {
     }
 
     boolean sweeps(int level) {
-        double more = Pressure.ofBars(HookUpPractice.SWEEP_ABOVE_ATMOSPHERE_BAR.value()).pascals();
+        double more = Pressure.ofBars(HookUpPractice.SWEEP_ABOVE_ATMOSPHERE_BAR.value())
+                .pascals();
         return levels[level] - levels[airLevel] > more;
     }
 

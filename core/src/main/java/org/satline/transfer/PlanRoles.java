@@ -11,6 +11,7 @@ final class PlanRoles {
     final int high;
     /** The hose to the cylinder. */
     final int centre;
+
     final int pump;
     final boolean manifold;
     private final PlanParts parts;

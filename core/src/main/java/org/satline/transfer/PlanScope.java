@@ -34,7 +34,9 @@ record PlanScope(List<PlanMove> forced, List<PlanMove> turns, List<PlanMove> mov
         }
 
         Builder turn(int hose) {
-            if (hose >= 0 && parts.hoses.get(hose).systemEnd() != parts.hoses.get(hose).cylinderEnd()) {
+            if (hose >= 0
+                    && parts.hoses.get(hose).systemEnd()
+                            != parts.hoses.get(hose).cylinderEnd()) {
                 turns.add(new PlanMove(Kind.TURN_ROUND, hose, PlanParts.NONE));
                 moves.add(new PlanMove(Kind.TURN_ROUND, hose, PlanParts.NONE));
             }
@@ -85,9 +87,7 @@ record PlanScope(List<PlanMove> forced, List<PlanMove> turns, List<PlanMove> mov
         }
 
         Builder hand(int hose, Kind... kinds) {
-            return hose < 0
-                    ? this
-                    : valve(parts.ends.get(2 * hose), kinds).valve(parts.ends.get(2 * hose + 1), kinds);
+            return hose < 0 ? this : valve(parts.ends.get(2 * hose), kinds).valve(parts.ends.get(2 * hose + 1), kinds);
         }
 
         Builder ports(Kind... kinds) {

@@ -21,7 +21,8 @@ final class PlanSearch {
     }
 
     /** A state on the way and how it was reached. */
-    record Node(PlanState state, @Nullable Node from, @Nullable PlanMove move, int depth) {
+    record Node(
+            PlanState state, @Nullable Node from, @Nullable PlanMove move, int depth) {
         List<PlanMove> moves() {
             List<PlanMove> moves = new ArrayList<>();
             for (Node at = this; at.move != null && at.from != null; at = at.from) {
@@ -40,7 +41,8 @@ final class PlanSearch {
      * @param goal where it ends
      * @return the way there; null where there is none
      */
-    @Nullable Node find(PlanState start, PlanScope scope, int deepest, Predicate<PlanState> goal) {
+    @Nullable
+    Node find(PlanState start, PlanScope scope, int deepest, Predicate<PlanState> goal) {
         Deque<Node> queue = new ArrayDeque<>();
         Set<PlanState> seen = new HashSet<>();
         queue.add(new Node(start, null, null, 0));

@@ -9,6 +9,7 @@ final class PlanState {
     static final byte VAPOUR = 2;
     /** A part of it liquid, with room to expand. */
     static final byte PARTLY = 3;
+
     static final byte LIQUID = 4;
 
     /** At a loose joint at the pressure of the air, for one act. */
@@ -17,6 +18,14 @@ final class PlanState {
     static final byte COLD = 2;
     /** Full of liquid and shut: the next act opens it. */
     static final byte SHUT_IN = 4;
+
+    /** Whose refrigerant; the later in this order prevails where two meet. */
+    static final int GAS_NONE = 0;
+
+    static final int GAS_SOURCE = 1;
+    static final int GAS_SYSTEM = 2;
+    static final int GAS_RECOVERED = 3;
+    static final int GAS_UNKNOWN = 4;
 
     static final byte OUT_LIQUID = 1;
     static final byte OUT_VAPOUR = 2;
@@ -54,8 +63,8 @@ final class PlanState {
         PlanState made = new PlanState(parts, new byte[0]);
         for (int end = 0; end < parts.ends.size(); end++) {
             int at = end;
-            state.joint(parts.ends.get(end)).ifPresent(joint ->
-                    made.join(at, parts.connections.indexOf(joint.at()), joint.tight()));
+            state.joint(parts.ends.get(end))
+                    .ifPresent(joint -> made.join(at, parts.connections.indexOf(joint.at()), joint.tight()));
         }
         for (int i = 0; i < parts.valves.size(); i++) {
             made.open(i, state.valve(parts.valves.get(i)));
@@ -64,8 +73,12 @@ final class PlanState {
             String name = parts.volumes.get(i);
             VolumeState volume = state.volume(name);
             double full = volume.refrigerant().kilograms()
-                    / parts.hookUp.gas().properties().liquidDensity(volume.temperature().kelvins())
-                    / parts.litres[i] * 1000;
+                    / parts.hookUp
+                            .gas()
+                            .properties()
+                            .liquidDensity(volume.temperature().kelvins())
+                    / parts.litres[i]
+                    * 1000;
             // what fills more than three quarters has no room worth counting on
             byte content = switch (volume.content()) {
                 case AIR -> AIR;
@@ -74,7 +87,7 @@ final class PlanState {
                 case LIQUID -> full > 0.75 ? LIQUID : PARTLY;
             };
             boolean cold = volume.temperature().compareTo(parts.hookUp.ambient()) < 0;
-            made.set(i, content, parts.level(volume.pressure().pascals()), volume.origin().ordinal());
+            made.set(i, content, parts.level(volume.pressure().pascals()), code(volume.origin()));
             made.flag(i, COLD, cold && content == LIQUID);
             made.flag(i, SHUT_IN, state.liquidShutIn().contains(name));
         }
@@ -82,13 +95,14 @@ final class PlanState {
             String name = parts.cylinders.get(i).name();
             VolumeState held = state.volume(name);
             int at = made.cylinder0 + OF_VOLUME * i;
-            made.row[at] = (byte) held.content().ordinal();
+            made.row[at] = (byte) code(held.content());
             made.row[at + 1] = (byte) parts.level(held.pressure().pascals());
-            made.row[at + 2] = (byte) held.origin().ordinal();
+            made.row[at + 2] = (byte) code(held.origin());
             made.row[at + 3] = (byte) (state.inverted().contains(name) ? 1 : 0);
         }
         for (int i = 0; i < parts.hoses.size(); i++) {
-            made.row[made.turned0 + i] = (byte) (state.turned().contains(parts.hoses.get(i).name()) ? 1 : 0);
+            made.row[made.turned0 + i] =
+                    (byte) (state.turned().contains(parts.hoses.get(i).name()) ? 1 : 0);
         }
         for (int i = 0; i < parts.connections.size(); i++) {
             made.row[made.cap0 + i] = (byte) (state.capped().contains(parts.connections.get(i)) ? 1 : 0);
@@ -96,6 +110,33 @@ final class PlanState {
         made.run(0, state.running().contains(HookUp.PUMP));
         made.run(1, state.running().contains(HookUp.MACHINE));
         return made;
+    }
+
+    private static int code(GasOrigin origin) {
+        return switch (origin) {
+            case NONE -> GAS_NONE;
+            case SOURCE -> GAS_SOURCE;
+            case SYSTEM -> GAS_SYSTEM;
+            case RECOVERED -> GAS_RECOVERED;
+            case UNKNOWN -> GAS_UNKNOWN;
+        };
+    }
+
+    private static int code(Opening opening) {
+        return switch (opening) {
+            case SHUT -> 0;
+            case CRACKED -> 1;
+            case OPEN -> 2;
+        };
+    }
+
+    private static int code(VolumeContent content) {
+        return switch (content) {
+            case AIR -> 0;
+            case NOTHING -> 1;
+            case VAPOUR -> 2;
+            case LIQUID -> 3;
+        };
     }
 
     PlanState copy() {
@@ -147,7 +188,7 @@ final class PlanState {
     }
 
     void open(int valve, Opening opening) {
-        row[valve0 + valve] = (byte) opening.ordinal();
+        row[valve0 + valve] = (byte) code(opening);
     }
 
     byte content(int volume) {
@@ -190,11 +231,11 @@ final class PlanState {
     }
 
     boolean clean(int volume) {
-        return origin(volume) < GasOrigin.RECOVERED.ordinal();
+        return origin(volume) < GAS_RECOVERED;
     }
 
     boolean unknown(int volume) {
-        return origin(volume) == GasOrigin.UNKNOWN.ordinal();
+        return origin(volume) == GAS_UNKNOWN;
     }
 
     VolumeContent cylinderHolds(int cylinder) {
@@ -224,7 +265,7 @@ final class PlanState {
 
     void cylinder(int cylinder, VolumeContent content, int level, int origin) {
         int at = cylinder0 + OF_VOLUME * cylinder;
-        row[at] = (byte) content.ordinal();
+        row[at] = (byte) code(content);
         row[at + 1] = (byte) level;
         row[at + 2] = (byte) origin;
     }

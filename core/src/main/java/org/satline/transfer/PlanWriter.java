@@ -10,7 +10,7 @@ import org.satline.quantity.Mass;
 final class PlanWriter {
     private PlanWriter() {}
 
-    static HookUpPlan.Phase phase(PlanPhases.Found found, PlanTask task) {
+    static HookUpPlan.Phase phase(PlanFound found, PlanTask task) {
         List<Act> acts = new ArrayList<>(found.acts());
         if (found.kind() == HookUpPlan.Phase.Kind.TAKE_OFF) {
             PlanParts parts = found.start().parts;
@@ -21,15 +21,16 @@ final class PlanWriter {
             }
             acts.add(Act.of(Act.Kind.READ_SCALE, "scale"));
         }
-        task.amount().ifPresent(most -> acts.replaceAll(
-                act -> act.kind() == Act.Kind.OPEN_SHORT && found.kind() == HookUpPlan.Phase.Kind.STEP
-                        ? act.until(most)
-                        : act));
+        task.amount()
+                .ifPresent(most -> acts.replaceAll(
+                        act -> act.kind() == Act.Kind.OPEN_SHORT && found.kind() == HookUpPlan.Phase.Kind.STEP
+                                ? act.until(most)
+                                : act));
         double vented = Math.max(0, found.end().ventedGrams - found.start().ventedGrams);
         return new HookUpPlan.Phase(found.kind(), acts, Mass.ofGrams(vented), notes(found, acts, vented));
     }
 
-    private static List<PlanNote> notes(PlanPhases.Found found, List<Act> acts, double vented) {
+    private static List<PlanNote> notes(PlanFound found, List<Act> acts, double vented) {
         Set<PlanNote> notes = EnumSet.noneOf(PlanNote.class);
         PlanHand hand = new PlanHand(found.start());
         PlanState state = found.start();

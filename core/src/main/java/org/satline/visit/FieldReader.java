@@ -152,7 +152,7 @@ final class FieldReader {
     Optional<Integer> count(String field, List<Integer> choices) {
         return child(field).map(value -> {
             if (!(value instanceof FieldValue.Plain number)
-                    || choices.stream().noneMatch(choice -> choice == number.value())) {
+                    || choices.stream().noneMatch(each -> each == number.value())) {
                 throw bad(at(field), "is " + kind(value) + "; one of " + choices + " is expected, without quotes");
             }
             return (int) number.value();

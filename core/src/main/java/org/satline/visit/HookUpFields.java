@@ -81,7 +81,7 @@ final class HookUpFields {
             VolumeContent holds = fields.optionalChoice("holds", CONTENTS).orElse(VolumeContent.AIR);
             Optional<GasOrigin> from = fields.optionalChoice("contentsFrom", ORIGINS);
             boolean gas = holds == VolumeContent.VAPOUR || holds == VolumeContent.LIQUID;
-            if (from.isPresent() && !gas) {
+            if (from.isPresent() && !gas && fields.has("holds")) {
                 throw fields.refused("contentsFrom", "stands there, but holds says that the hose holds no refrigerant");
             }
             // a content that nobody vouches for is taken as mixed

@@ -26,7 +26,6 @@ import org.satline.quantity.MassDifference;
 import org.satline.step.StepAdvice;
 import org.satline.step.StepCode;
 import org.satline.transfer.Direction;
-import org.satline.transfer.HoseState;
 import org.satline.transfer.Permit;
 import org.satline.transfer.TransferCode;
 
@@ -89,11 +88,30 @@ final class NextActions {
         if (advice.orElse(null) instanceof StepAdvice.NotCharge not) {
             return hold(ActionKind.MEND_FIRST, not.reasons(), List.of());
         }
+        if (isColdLineUnproved()) {
+            Finding outdoor = Finding.of(
+                    Severity.MUST_BE_SUPPLIED, CommonCode.NOT_GIVEN, Subject.reading(Place.OUTDOOR_AIR.path()));
+            return hold(
+                    ActionKind.READ_AGAIN,
+                    Stream.concat(Stream.of(outdoor), judged.stream()).toList(),
+                    unread());
+        }
         ChargeLevel level = ((Judgement.Decided) judgement).level();
         if (level == ChargeLevel.ON_TARGET) {
-            return with(new NextAction.Done(judged), List.of(), judged);
+            return done(judged);
         }
         return moving(level == ChargeLevel.HIGH ? Direction.OUT : Direction.IN, judged);
+    }
+
+    /** A liquid line colder than the return air is right in cold weather alone, and the weather was not read. */
+    private boolean isColdLineUnproved() {
+        Optional<Temperature> line =
+                visit.readings().temperature(Place.LIQUID_LINE).map(Reading::value);
+        Optional<Temperature> room =
+                visit.readings().temperature(Place.RETURN_DRY_BULB).map(Reading::value);
+        return visit.readings().temperature(Place.OUTDOOR_AIR).isEmpty()
+                && line.isPresent()
+                && room.filter(air -> line.get().kelvins() < air.kelvins()).isPresent();
     }
 
     private List<Finding> dangers() {
@@ -148,19 +166,24 @@ final class NextActions {
         }
         List<Finding> unread = unread();
         if (!prepare.isEmpty()) {
-            return prepare(Stream.concat(prepare.stream(), context.stream()).toList(), unread);
+            return hold(
+                    ActionKind.PREPARE,
+                    Stream.concat(prepare.stream(), context.stream()).toList(),
+                    unread);
         }
         if (!(advice.orElse(null) instanceof StepAdvice.Move move)) {
             return advice.orElse(null) instanceof StepAdvice.Done done
-                    ? with(new NextAction.Done(done.reasons()), List.of(), context)
+                    ? done(Stream.concat(done.reasons().stream(), context.stream())
+                            .toList())
                     : hold(ActionKind.READ_AGAIN, context, unread);
         }
         boolean turned = (move.direction() == StepAdvice.Direction.REMOVE) != (direction == Direction.OUT);
         if (turned || !unread.isEmpty()) {
             return hold(ActionKind.READ_AGAIN, context, unread);
         }
-        List<Finding> because =
-                Stream.concat(context.stream(), move.reasons().stream()).toList();
+        List<Finding> because = Stream.concat(
+                        context.stream(), move.reasons().stream().map(each -> each.as(Severity.CAUTION)))
+                .toList();
         Permit.Granted granted = (Permit.Granted) permit;
         return with(
                 new NextAction.Move(
@@ -218,38 +241,35 @@ final class NextActions {
                 move.settlingTime().isZero() ? Duration.ofMinutes(15) : move.settlingTime());
     }
 
-    /** What forbids without a plan that mends it is asked for anew: the hoses, or the cylinder. */
-    private VisitReporter.Decided prepare(List<Finding> because, List<Finding> unread) {
-        VisitReporter.Decided decided = hold(ActionKind.PREPARE, because, unread);
-        boolean planned = desk.hose() == HoseState.NOT_PURGED
-                && connected.filter(CheckedCylinder::forbids).isEmpty();
-        if (planned || !decided.ask().isEmpty()) {
-            return decided;
-        }
-        boolean hose = because.stream()
-                .filter(each -> each.severity() != Severity.CAUTION)
-                .allMatch(each -> each.subject().kind() == Subject.Kind.HOSE || each.code() == TransferCode.WRONG_PORT);
-        String cylinder = connected.map(each -> each.cylinder().field()).orElse("cylinder");
-        return with(decided.action(), List.of(hose ? cylinder + ".hoses" : cylinder), decided.findings());
+    /** What was not read is asked for, and leaves it done. */
+    private VisitReporter.Decided done(List<Finding> because) {
+        List<Finding> unread = unread();
+        return with(
+                new NextAction.Done(because),
+                asked(ActionKind.DONE, unread),
+                Stream.concat(because.stream(), unread.stream()).distinct().toList());
     }
 
-    private static VisitReporter.Decided hold(ActionKind kind, List<Finding> because, List<Finding> unread) {
+    private VisitReporter.Decided hold(ActionKind kind, List<Finding> because, List<Finding> unread) {
         List<Finding> all = Stream.concat(because.stream(), unread.stream())
                 .distinct()
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
-        return with(new NextAction.Hold(kind, all), asked(all), all);
+        return with(new NextAction.Hold(kind, all), asked(kind, all), all);
     }
 
     private static VisitReporter.Decided with(NextAction action, List<String> ask, List<Finding> findings) {
         return new VisitReporter.Decided(action, ask, findings);
     }
 
-    private static List<String> asked(List<Finding> findings) {
-        return findings.stream()
-                .filter(each -> each.code() == CommonCode.NOT_GIVEN)
-                .map(each -> each.subject().name())
-                .distinct()
-                .toList();
+    /** What is to be prepared is asked for whatever stands in the way; else only what was not given. */
+    private List<String> asked(ActionKind kind, List<Finding> findings) {
+        return new Asked(connected, desk.plan())
+                .of(
+                        kind == ActionKind.PREPARE
+                                ? findings
+                                : findings.stream()
+                                        .filter(each -> each.code() == CommonCode.NOT_GIVEN)
+                                        .toList());
     }
 }

@@ -51,9 +51,15 @@ public final class ReportFields {
             step(move.step(), fields);
         }
         fields.put("hose", text(report.hose()));
-        readThen(report, fields);
+        afterwards(report, fields);
         fields.put("ask", items(report.ask().stream().map(FieldValue.Text::new).toList()));
         fields.put("plan", plan(report));
+        noPlan(report, fields);
+        fields.put(
+                "cautions",
+                items(report.leadingCautions().stream()
+                        .map(each -> new FieldValue.Text(each.id()))
+                        .toList()));
         fields.put(
                 "findings",
                 items(report.findings().stream().map(ReportFields::finding).toList()));
@@ -68,8 +74,13 @@ public final class ReportFields {
         probability(report).ifPresent(p -> fields.put("levelProbability", number(p)));
     }
 
-    /** The chance of the level that is named; of an undecided one that of the likeliest level, of another fault that of the fault. */
-    static Optional<Double> probability(VisitReport report) {
+    /**
+     * The chance of the level that is named; of an undecided one that of the likeliest level, of another fault that of the fault.
+     *
+     * @param report the report
+     * @return the chance in [0, 1], where there is one
+     */
+    public static Optional<Double> probability(VisitReport report) {
         Judgement judgement = report.judgement();
         if (judgement instanceof Judgement.Decided decided) {
             return Optional.of(decided.probability());
@@ -110,34 +121,54 @@ public final class ReportFields {
         };
     }
 
-    private static void readThen(VisitReport report, Map<String, FieldValue> fields) {
-        List<FieldValue> then = new ArrayList<>();
+    private static void afterwards(VisitReport report, Map<String, FieldValue> fields) {
         if (report.action() instanceof NextAction.Move move) {
-            fields.put("waitS", number((double) move.step().settling().toSeconds()));
-            for (Place place :
-                    List.of(Place.SUCTION_PRESSURE, Place.SUCTION_LINE, Place.LIQUID_PRESSURE, Place.LIQUID_LINE)) {
-                then.add(new FieldValue.Text(place.path()));
-            }
-            report.connected()
-                    .ifPresent(
-                            each -> then.add(new FieldValue.Text(each.cylinder().path("scaleReading"))));
+            fields.put("waitS", number(move.step().settling().toSeconds()));
         }
-        fields.put("readThen", new FieldValue.Items(then));
+        fields.put(
+                "readThen",
+                items(readThen(report).stream().map(FieldValue.Text::new).toList()));
+    }
+
+    /**
+     * What is read after the step and the wait.
+     *
+     * @param report the report
+     * @return paths of fields of a visit file; empty where nothing moves
+     */
+    public static List<String> readThen(VisitReport report) {
+        if (!report.action().movesNow()) {
+            return List.of();
+        }
+        List<String> then = new ArrayList<>();
+        report.connected().ifPresent(each -> then.add(each.cylinder().path("scaleReading")));
+        for (Place place :
+                List.of(Place.SUCTION_PRESSURE, Place.SUCTION_LINE, Place.LIQUID_PRESSURE, Place.LIQUID_LINE)) {
+            then.add(place.path());
+        }
+        return then;
     }
 
     private static FieldValue plan(VisitReport report) {
-        if (!(report.plan().orElse(null) instanceof HookUpPlan.Planned planned)
-                || report.action() instanceof NextAction.MakeSafe
-                || report.action() instanceof NextAction.Done) {
-            return new FieldValue.Items(List.of());
-        }
         List<FieldValue> acts = new ArrayList<>();
-        for (HookUpPlan.Phase phase : planned.phases()) {
+        for (HookUpPlan.Phase phase :
+                report.actsNow().map(HookUpPlan.Planned::phases).orElse(List.of())) {
             for (Act act : phase.acts()) {
                 acts.add(act(phase, act));
             }
         }
         return new FieldValue.Items(acts);
+    }
+
+    private static void noPlan(VisitReport report, Map<String, FieldValue> fields) {
+        report.noPlan()
+                .filter(each -> report.action().kind() == ActionKind.PREPARE)
+                .ifPresent(each -> {
+                    Map<String, FieldValue> none = new LinkedHashMap<>();
+                    none.put("reason", text(each.reason()));
+                    none.put("part", text(each.part()));
+                    fields.put("noPlan", new FieldValue.Fields(none));
+                });
     }
 
     private static FieldValue act(HookUpPlan.Phase phase, Act act) {

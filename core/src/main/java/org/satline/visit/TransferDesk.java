@@ -3,6 +3,7 @@ package org.satline.visit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.satline.charge.Judgement;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.Cylinder;
@@ -32,6 +33,9 @@ import org.satline.visit.HookUpFacts.HosePort;
 
 /** What a visit has to ask the room {@code transfer}: permit, flows, state of the hose and plan, each once. For one visit and one thread. */
 final class TransferDesk {
+    /** Stands for the owner where nobody says who it is, so that two who are not stated are not the same. */
+    private static final String SYSTEM_OWNER = "system.owner";
+
     private final Visit visit;
     private final Optional<CheckedCylinder> connected;
     private final SaturationCurve curve;
@@ -101,7 +105,7 @@ final class TransferDesk {
     private Holder system() {
         return new Holder(
                 Holder.Kind.SYSTEM,
-                visit.system().owner().orElse("system, owner not stated"),
+                visit.system().owner().orElse(SYSTEM_OWNER),
                 Optional.of(visit.system().refrigerant()),
                 Provenance.RECOVERED);
     }
@@ -113,7 +117,7 @@ final class TransferDesk {
         boolean recovery = cylinder.role() == Role.RECEIVER || provenance.isUsed();
         return new Holder(
                 recovery ? Holder.Kind.RECOVERY_CYLINDER : Holder.Kind.SOURCE_CYLINDER,
-                cylinder.owner().orElse("cylinder, owner not stated"),
+                cylinder.owner().orElseGet(() -> cylinder.path("owner")),
                 checked.holds(),
                 provenance);
     }
@@ -145,25 +149,42 @@ final class TransferDesk {
                     && each.cylinder().role() == Role.SOURCE
                     && each.cylinder().provenance().isEmpty()
                     && !disposable) {
-                found.add(Finding.of(
-                        Severity.MUST_BE_SUPPLIED,
-                        CommonCode.NOT_GIVEN,
-                        Subject.reading(each.cylinder().path("provenance"))));
+                found.add(notGiven(each.cylinder().path("provenance")));
+            }
+            // of a source that may be refilled the date was to be read before it was filled
+            if (direction == Direction.IN
+                    && each.cylinder().role() == Role.SOURCE
+                    && each.cylinder().stamps().retestDue().isEmpty()
+                    && !disposable) {
+                found.add(notGiven(each.cylinder().path("retestDue")));
+            }
+            boolean used =
+                    each.cylinder().provenance().filter(Provenance::isUsed).isPresent();
+            if (direction == Direction.IN && used) {
+                owners(each).map(TransferDesk::notGiven).forEach(found::add);
             }
             if (visit.hookUp().hoses().isEmpty()) {
-                found.add(Finding.of(
-                        Severity.MUST_BE_SUPPLIED,
-                        CommonCode.NOT_GIVEN,
-                        Subject.reading(each.cylinder().path("hoses"))));
+                found.add(notGiven(each.cylinder().path("hoses")));
             }
             if (each.inside().isEmpty()) {
-                found.add(Finding.of(
-                        Severity.MUST_BE_SUPPLIED,
-                        CommonCode.NOT_GIVEN,
-                        Subject.reading(each.cylinder().path("pressure"))));
+                found.add(notGiven(each.cylinder().path("pressure")));
             }
         });
         return found;
+    }
+
+    /** Fields of the owners that are not stated: used refrigerant goes back to its own owner alone. */
+    private Stream<String> owners(CheckedCylinder held) {
+        return Stream.of(
+                        visit.system().owner().isPresent() ? "" : SYSTEM_OWNER,
+                        held.cylinder().owner().isPresent()
+                                ? ""
+                                : held.cylinder().path("owner"))
+                .filter(each -> !each.isEmpty());
+    }
+
+    private static Finding notGiven(String field) {
+        return Finding.of(Severity.MUST_BE_SUPPLIED, CommonCode.NOT_GIVEN, Subject.reading(field));
     }
 
     /** Whether the hose hangs at the centre of a manifold. */

@@ -11,6 +11,7 @@ import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.Room;
 import org.satline.cylinder.VesselStates;
 import org.satline.explanation.Finding;
+import org.satline.explanation.Severity;
 import org.satline.explanation.Step;
 import org.satline.filling.FillAssessment;
 import org.satline.quantity.Parts;
@@ -21,6 +22,7 @@ import org.satline.transfer.Flow;
 import org.satline.transfer.HookUpPlan;
 import org.satline.transfer.HoseState;
 import org.satline.transfer.Permit;
+import org.satline.transfer.TransferCode;
 
 /**
  * What follows from one visit: one action, and what it rests on. Data without a sentence; the room {@code wording} puts it into words. Immutable,
@@ -91,6 +93,45 @@ public record VisitReport(
                 .flatMap(name -> cylinders.stream()
                         .filter(each -> each.cylinder().name().equals(name))
                         .findFirst());
+    }
+
+    /**
+     * The order of acts that may be carried out now: that of the step where refrigerant moves, or how the hose is made ready where nothing else stands in
+     * the way.
+     *
+     * @return the acts by phase; nothing where no hand is to be moved
+     */
+    public Optional<HookUpPlan.Planned> actsNow() {
+        boolean prepares = action.kind() == ActionKind.PREPARE
+                && hose == HoseState.NOT_PURGED
+                && permit.filter(VisitReport::isHeldByHoseAlone).isPresent();
+        return plan.filter(HookUpPlan.Planned.class::isInstance)
+                .map(HookUpPlan.Planned.class::cast)
+                .filter(planned -> prepares || action.movesNow());
+    }
+
+    private static boolean isHeldByHoseAlone(Permit permit) {
+        return permit.findings().stream()
+                .filter(each -> each.severity() != Severity.CAUTION)
+                .allMatch(each -> each.code() == TransferCode.HOSE_NOT_PURGED);
+    }
+
+    /**
+     * Why no order of acts makes the hose ready.
+     *
+     * @return the reason and the part that would make one possible; nothing where there is an order, or none was asked for
+     */
+    public Optional<HookUpPlan.NoPlan> noPlan() {
+        return plan.filter(HookUpPlan.NoPlan.class::isInstance).map(HookUpPlan.NoPlan.class::cast);
+    }
+
+    /**
+     * The cautions that matter most for what is done next: ignition first, then poison, then what the task asks for.
+     *
+     * @return at most two
+     */
+    public List<Caution> leadingCautions() {
+        return LeadingCautions.of(action.kind(), cautions);
     }
 
     /**

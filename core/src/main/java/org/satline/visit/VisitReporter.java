@@ -34,8 +34,8 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.step.LineCharge;
 import org.satline.step.StepAdvice;
+import org.satline.transfer.Act;
 import org.satline.transfer.HookUpPlan;
-import org.satline.transfer.HoseState;
 
 /** Puts the rooms of the library together: from what was found on a visit to one action. Stateless, thread-safe. */
 public final class VisitReporter {
@@ -85,22 +85,31 @@ public final class VisitReporter {
                 desk.flows(),
                 desk.permit(),
                 desk.hose(),
-                shown(desk, decided.action(), connected),
+                desk.plan().map(plan -> ordered(plan, decided.action())),
                 decided.action(),
                 decided.ask(),
                 findings,
                 cautions);
     }
 
-    /** Acts are ordered only where the action is to do them: a step with the order to move it, hooking up with the order to prepare. */
-    private static Optional<HookUpPlan> shown(
-            TransferDesk desk, NextAction action, Optional<CheckedCylinder> connected) {
-        boolean step = desk.hose() == HoseState.READY;
-        boolean hookUp = !step
-                && action.kind() == ActionKind.PREPARE
-                && connected.filter(CheckedCylinder::forbids).isEmpty();
-        boolean ordered = step ? action.movesNow() : hookUp;
-        return desk.plan().filter(plan -> ordered || plan instanceof HookUpPlan.NoPlan);
+    /** The plan with the amount of the step; the scale stays as it is, since the readings at which the step ends are those that it will show as it stands. */
+    private static HookUpPlan ordered(HookUpPlan plan, NextAction action) {
+        if (!(plan instanceof HookUpPlan.Planned planned) || !(action instanceof NextAction.Move move)) {
+            return plan;
+        }
+        return new HookUpPlan.Planned(planned.phases().stream()
+                .map(phase -> new HookUpPlan.Phase(
+                        phase.kind(),
+                        phase.acts().stream()
+                                .filter(act -> act.kind() != Act.Kind.ZERO_SCALE)
+                                .map(act ->
+                                        act.kind() == Act.Kind.OPEN_SHORT && phase.kind() == HookUpPlan.Phase.Kind.STEP
+                                                ? act.until(move.step().amount())
+                                                : act)
+                                .toList(),
+                        phase.vented(),
+                        phase.notes()))
+                .toList());
     }
 
     /** The action with what it rests on. */

@@ -11,8 +11,8 @@ import org.satline.resource.TextResource;
 /** The patterns of one language. Immutable, thread-safe. */
 final class Texts {
     /** The files of a language, each with the texts of one room; a key is in one of them only. */
-    static final List<String> FILES =
-            List.of("common", "safety", "cylinder", "duty", "transfer", "charge", "step", "visit", "audit", "steps");
+    static final List<String> FILES = List.of(
+            "common", "safety", "filling", "cylinder", "duty", "transfer", "charge", "step", "visit", "audit", "steps");
 
     private final Map<String, TextPattern> patterns;
 

@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
+import org.satline.charge.Gate;
 import org.satline.explanation.Coded;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
@@ -28,6 +30,9 @@ import org.satline.wording.TextPattern.Part;
  */
 public final class Wording {
     private static final String ABSENT = "figure.absent";
+    /** One of several cylinders in the path of a field. */
+    private static final Pattern SEVERAL = Pattern.compile("^cylinders\\[\\d+]");
+
     private static final String ROOT = "org.satline.";
 
     private final Texts texts;
@@ -102,6 +107,21 @@ public final class Wording {
         names.remove("subject");
         finding.figures().forEach(figure -> names.remove(figure.name()));
         return names;
+    }
+
+    /**
+     * A condition of judging a charge in words: what was checked and how it stands.
+     *
+     * @param gate the condition
+     * @return one line, never empty
+     */
+    public String of(Gate gate) {
+        Parts.required("gate", gate);
+        String key = "gate." + gate.kind().word() + "." + gate.state().word();
+        String special = gate.figures().isEmpty()
+                ? key
+                : key + "." + gate.figures().get(0).name();
+        return message(has(special) ? special : key, gate.figures().toArray(Figure[]::new));
     }
 
     /**
@@ -185,6 +205,23 @@ public final class Wording {
                 .orElseGet(() -> KeyWords.ofLast(key));
     }
 
+    /** Whether there is a text under a key, in this language or in English. */
+    boolean has(String key) {
+        return find(key).isPresent();
+    }
+
+    /** The name of a field of a visit file in short, or in full, or its path where it has neither; one of several cylinders has the names of the only one. */
+    String field(String path) {
+        String shared = withoutIndex(path);
+        return find("brief.field." + shared).isPresent()
+                ? message("brief.field." + shared)
+                : subject(Subject.reading(path));
+    }
+
+    private static String withoutIndex(String path) {
+        return SEVERAL.matcher(path).replaceFirst("cylinder");
+    }
+
     /**
      * A figure by itself.
      *
@@ -239,10 +276,24 @@ public final class Wording {
         return figures.stream().filter(each -> each.name().equals(name)).findFirst();
     }
 
+    /**
+     * What something is about, by its name; a field of a visit file by what it stands for.
+     *
+     * @param subject the subject
+     * @return its name, never empty
+     */
+    public String of(Subject subject) {
+        Parts.required("subject", subject);
+        return subject(subject);
+    }
+
     private String subject(Subject subject) {
         if (subject.kind() == Subject.Kind.READING) {
-            String key = "field." + subject.name();
-            return find(key).isPresent() ? message(key) : subject.name();
+            String path = withoutIndex(subject.name());
+            return find("field." + path)
+                    .or(() -> find("brief.field." + path))
+                    .map(found -> render(found, List.of(), Optional.empty(), printer))
+                    .orElse(subject.name());
         }
         return subject.name().isEmpty() ? name(subject.kind()) : subject.name();
     }

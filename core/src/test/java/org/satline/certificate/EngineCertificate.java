@@ -29,12 +29,18 @@ public final class EngineCertificate {
                         + System.getProperty("java.version") + " here).");
         SolvedStates solved = SolvedStates.ofAllRefrigerants();
         lines.addAll(solved.report());
+        FlashesAndEnds flashes = FlashesAndEnds.ofEverything();
+        lines.addAll(flashes.report());
         lines.addAll(PublishedBoilingPoints.report());
         lines.addAll(MeasuredEquilibria.report());
         Files.write(Path.of(args[0]), lines);
         System.out.println(String.format(
-                Locale.ROOT, "%d states solved, %d failures; certificate written", solved.states(), solved.failures()));
-        if (solved.failures() > 0) {
+                Locale.ROOT,
+                "%d states solved, %d failures, %d faults of flashes; certificate written",
+                solved.states(),
+                solved.failures(),
+                flashes.faults()));
+        if (solved.failures() + flashes.faults() > 0) {
             System.exit(1);
         }
     }

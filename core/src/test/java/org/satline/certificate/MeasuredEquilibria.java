@@ -133,6 +133,7 @@ final class MeasuredEquilibria {
         pairs.forEach((name, pair) -> lines.add("| " + name + " | " + pair.status + " " + pair.checks.text()
                 + pair.adjusted.text() + "| " + (pair.refused ? "refused" : String.valueOf(pair.beyond)) + " |"));
         lines.addAll(OutstandingPairs.discussion());
+        lines.addAll(OutstandingPairs.coverage());
         return lines;
     }
 }

@@ -15,11 +15,11 @@ import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
+import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.wording.Language;
-import org.satline.quantity.UnitSystem;
 import org.satline.wording.Wording;
 
 /** A running R-410A system at about 118 and 365 psig, 76 degF dry bulb and 64 degF wet bulb indoors, 85 degF outdoors, and alterations of it. Immutable. */
@@ -65,7 +65,8 @@ record Case(
 
     Case degF(Place place, double fahrenheit) {
         return put(
-                place, Reading.of(Temperature.ofFahrenheit(fahrenheit), standardUncertaintyK, place.field() + " probe"));
+                place,
+                Reading.of(Temperature.ofFahrenheit(fahrenheit), standardUncertaintyK, place.field() + " probe"));
     }
 
     Case without(Place... places) {
@@ -114,13 +115,18 @@ record Case(
     /** The judgement, all of which can be put into words. */
     Judgement judged() {
         Judgement judgement = ChargeJudge.usual().judge(made());
-        judgement.evidence().findings().forEach(finding -> assertThat(WORDING.lacking(finding))
-                .as("%s", finding)
-                .isEmpty());
-        judgement.evidence().gates().forEach(gate -> assertThat(
-                        WORDING.message(gate.textKey(), gate.figures().toArray(Figure[]::new)))
-                .contains(" ")
-                .doesNotContain(WORDING.message("figure.absent")));
+        judgement
+                .evidence()
+                .findings()
+                .forEach(finding ->
+                        assertThat(WORDING.lacking(finding)).as("%s", finding).isEmpty());
+        judgement
+                .evidence()
+                .gates()
+                .forEach(gate -> assertThat(
+                                WORDING.message(gate.textKey(), gate.figures().toArray(Figure[]::new)))
+                        .contains(" ")
+                        .doesNotContain(WORDING.message("figure.absent")));
         return judgement;
     }
 

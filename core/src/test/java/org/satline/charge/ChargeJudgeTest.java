@@ -139,7 +139,8 @@ class ChargeJudgeTest {
     /** So doubtful a reading inside the band that a wrong charge is likelier on neither side than a right one is: below 1/2, yet the likeliest. */
     @Test
     void outsideTheBandNothingIsGoodEnough() {
-        Judgement.Undecided above = (Judgement.Undecided) Case.valve(10, 13.2, 0.7).judged();
+        Judgement.Undecided above =
+                (Judgement.Undecided) Case.valve(10, 13.2, 0.7).judged();
         assertThat(above.likeliest()).isEqualTo(Optional.of(ChargeLevel.HIGH));
         assertThat(above.deciding().orElseThrow().attainable()).isTrue();
         assertThat(finding(above, ChargeCode.NOT_DECIDED).severity()).isEqualTo(Severity.FORBIDS);
@@ -160,8 +161,7 @@ class ChargeJudgeTest {
     void otherRisksDecideOtherwise() {
         ChargeCase it = Case.valve(10, 13.8, 0.3).made();
         assertThat(decided(ChargeJudge.usual().accepting(0.1, 0.05).judge(it))).isEqualTo(ChargeLevel.HIGH);
-        assertThatThrownBy(() -> ChargeJudge.usual().accepting(0.5, 0.05))
-                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> ChargeJudge.usual().accepting(0.5, 0.05)).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
@@ -180,7 +180,8 @@ class ChargeJudgeTest {
         "FIXED_ORIFICE, 24, 20, AMPLE_SUBCOOLING",
         "FIXED_ORIFICE, 4, 0.5, SCANT_SUBCOOLING",
     })
-    void contradictingReadingsGiveNoLevel(MeteringDevice metering, double superheat, double subcooling, ChargeCode code) {
+    void contradictingReadingsGiveNoLevel(
+            MeteringDevice metering, double superheat, double subcooling, ChargeCode code) {
         Case it = metering == MeteringDevice.EXPANSION_VALVE
                 ? Case.valve(superheat, subcooling, 0.3)
                 : Case.orifice(superheat, subcooling, 0.3);
@@ -191,13 +192,15 @@ class ChargeJudgeTest {
 
     @Test
     void aContradictionBeyondItsDoubtNamesAFaultThatIsNotTheCharge() {
-        Judgement.OtherFault fault = (Judgement.OtherFault) Case.valve(35, 14.5, 0.3).judged();
+        Judgement.OtherFault fault =
+                (Judgement.OtherFault) Case.valve(35, 14.5, 0.3).judged();
         assertThat(fault.fault().ofCharge()).isFalse();
-        assertThat(fault.probability()).isEqualTo(fault.evidence().faults().stream()
-                .filter(each -> each.fault() == fault.fault())
-                .findFirst()
-                .orElseThrow()
-                .probability());
+        assertThat(fault.probability())
+                .isEqualTo(fault.evidence().faults().stream()
+                        .filter(each -> each.fault() == fault.fault())
+                        .findFirst()
+                        .orElseThrow()
+                        .probability());
         assertThat(Case.codes(fault)).contains(ChargeCode.EVAPORATOR_STARVES, ChargeCode.FAULT_LIKELIER);
         // as read a hair beyond the range of a valve, 25 degF
         assertThat(Case.valve(25.3, 14.5, 0.3).judged()).isInstanceOf(Judgement.Undecided.class);
@@ -223,7 +226,8 @@ class ChargeJudgeTest {
                                 MeteringDevice.EXPANSION_VALVE, Optional.of(TemperatureDifference.ofKelvins(5.6))),
                         OperatingConditions.unknown()));
         assertThat(decided(judgement)).isEqualTo(ChargeLevel.LOW);
-        assertThat(finding(judgement, ChargeCode.FAULT_NOT_RULED_OUT).severity()).isEqualTo(Severity.CAUTION);
+        assertThat(finding(judgement, ChargeCode.FAULT_NOT_RULED_OUT).severity())
+                .isEqualTo(Severity.CAUTION);
     }
 
     private static Reading<Pressure> reading(Pressure value, String origin) {
@@ -246,8 +250,7 @@ class ChargeJudgeTest {
                 .degF(Place.RETURN_WET_BULB, 80)
                 .judged();
         assertThat(Case.codes(outside)).containsExactly(ChargeCode.TARGET_OUTSIDE_CHART);
-        assertThat(missing(Case.valve(10, 10, 0).target(Optional.empty())))
-                .isEqualTo("system.targetSubcooling");
+        assertThat(missing(Case.valve(10, 10, 0).target(Optional.empty()))).isEqualTo("system.targetSubcooling");
         assertThat(missing(Case.orifice(10, 10, 0).without(Place.RETURN_WET_BULB)))
                 .isEqualTo("readings.returnWetBulb");
         assertThat(missing(Case.valve(10, 10, 0).without(Place.LIQUID_PRESSURE, Place.LIQUID_LINE)))
@@ -294,8 +297,10 @@ class ChargeJudgeTest {
                 .target(Optional.empty())
                 .standing(200_000, 5000)
                 .judged();
-        assertThat(gas).isInstanceOfSatisfying(Judgement.OtherFault.class, fault -> assertThat(fault.fault())
-                .isEqualTo(Fault.NON_CONDENSABLE_GAS));
+        assertThat(gas)
+                .isInstanceOfSatisfying(
+                        Judgement.OtherFault.class,
+                        fault -> assertThat(fault.fault()).isEqualTo(Fault.NON_CONDENSABLE_GAS));
     }
 
     /** 50 K over the outdoor air, common practice 15 to 30 degF: air or a fouled condenser first, unless the pressure at rest clears the refrigerant. */
@@ -317,9 +322,13 @@ class ChargeJudgeTest {
             @ForAll @DoubleRange(min = 0, max = 2) double uK) {
         // liquid warmer than its bubble point by more than the expanded uncertainty is refused
         Assume.that(subcoolingF / 1.8 >= -2 * uK);
-        Deviation less = Case.valve(10, subcoolingF, uK).judged().evidence().deviation().orElseThrow();
-        Deviation more =
-                Case.valve(10, subcoolingF + moreF, uK).judged().evidence().deviation().orElseThrow();
+        Deviation less =
+                Case.valve(10, subcoolingF, uK).judged().evidence().deviation().orElseThrow();
+        Deviation more = Case.valve(10, subcoolingF + moreF, uK)
+                .judged()
+                .evidence()
+                .deviation()
+                .orElseThrow();
         double sum = 0;
         for (ChargeLevel each : ChargeLevel.values()) {
             sum += less.probability(each);

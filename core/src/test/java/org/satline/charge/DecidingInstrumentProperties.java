@@ -96,8 +96,7 @@ class DecidingInstrumentProperties {
             @ForAll @DoubleRange(min = -3, max = 3) double differenceK,
             @ForAll @DoubleRange(min = 0.1, max = 2) double standardUncertaintyK) {
         Deviation now = deviation(differenceK, 1.5, UncertaintyBudget.of("thermometer", standardUncertaintyK));
-        boolean reached = now.probabilities().stream()
-                .anyMatch(figure -> ((Figure.Plain) figure).value() >= 0.95);
+        boolean reached = now.probabilities().stream().anyMatch(figure -> ((Figure.Plain) figure).value() >= 0.95);
         assertThat(reached).isEqualTo(DecisionRule.usual().decide(now).isPresent());
     }
 

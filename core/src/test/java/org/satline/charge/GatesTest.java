@@ -16,6 +16,7 @@ import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SettlingTest;
 import org.satline.quantity.Power;
+import org.satline.quantity.TemperatureDifference;
 import org.satline.quantity.VolumeFlow;
 
 /** Conditions of judging: limits of the California Energy Code, RA3.2 (2008); a wet suction line by common practice, no source. */
@@ -38,9 +39,7 @@ class GatesTest {
 
     @Test
     void theyStandInTheOrderOfWork() {
-        assertThat(SOUND.judged().evidence().gates())
-                .extracting(Gate::kind)
-                .containsExactly(Gate.Kind.values());
+        assertThat(SOUND.judged().evidence().gates()).extracting(Gate::kind).containsExactly(Gate.Kind.values());
     }
 
     @Test
@@ -81,7 +80,12 @@ class GatesTest {
     void watchedSettledCountsWhereThereIsNoSeries(boolean stood, Gate.State state) {
         OperatingConditions none = OperatingConditions.unknown();
         Case it = SOUND.under(new OperatingConditions(
-                none.running(), none.settled(), Optional.of(stood), none.outdoorMinimumMet(), none.airflow(), none.standing()));
+                none.running(),
+                none.settled(),
+                Optional.of(stood),
+                none.outdoorMinimumMet(),
+                none.airflow(),
+                none.standing()));
         assertThat(it.gate(Gate.Kind.SETTLED).state()).isEqualTo(state);
     }
 
@@ -153,8 +157,10 @@ class GatesTest {
         assertThat(SOUND.standing(9_900, 5000).gate(Gate.Kind.NAMEPLATE).state())
                 .isEqualTo(Gate.State.MET);
         Judgement gas = SOUND.standing(100_000, 5000).judged();
-        assertThat(gas).isInstanceOfSatisfying(Judgement.OtherFault.class, fault -> assertThat(fault.fault())
-                .isEqualTo(Fault.NON_CONDENSABLE_GAS));
+        assertThat(gas)
+                .isInstanceOfSatisfying(
+                        Judgement.OtherFault.class,
+                        fault -> assertThat(fault.fault()).isEqualTo(Fault.NON_CONDENSABLE_GAS));
         // below saturation: another refrigerant, or no liquid left; no fault of the list is proven
         blocks(SOUND.standing(-100_000, 5000), Gate.Kind.NAMEPLATE);
     }
@@ -181,14 +187,12 @@ class GatesTest {
                         Reading.of(
                                 Case.R410A
                                         .dewTemperature(Case.SUCTION)
-                                        .plus(org.satline.quantity.TemperatureDifference.ofFahrenheitDegrees(
-                                                superheatF)),
+                                        .plus(TemperatureDifference.ofFahrenheitDegrees(superheatF)),
                                 uK,
                                 "clamp"));
         blocks(it, Gate.Kind.DRY_SUCTION);
-        List<FindingCode> expected = told
-                ? List.of(ChargeCode.GATE_NOT_MET, ChargeCode.VALVE_FLOODS)
-                : List.of(ChargeCode.GATE_NOT_MET);
+        List<FindingCode> expected =
+                told ? List.of(ChargeCode.GATE_NOT_MET, ChargeCode.VALVE_FLOODS) : List.of(ChargeCode.GATE_NOT_MET);
         assertThat(it.judged().evidence().findings()).extracting(Finding::code).isEqualTo(expected);
         assertThat(Case.codes(it.target(Optional.empty()).judged()).contains(ChargeCode.VALVE_FLOODS))
                 .isEqualTo(told);

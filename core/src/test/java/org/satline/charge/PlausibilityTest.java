@@ -88,10 +88,7 @@ class PlausibilityTest {
 
     @Test
     void aLiquidLineColderThanItsAir() {
-        refused(
-                Case.valve(10, 10, 0).degF(Place.LIQUID_LINE, 85 - 3.7),
-                "readings.liquidLine",
-                "readings.outdoorAir");
+        refused(Case.valve(10, 10, 0).degF(Place.LIQUID_LINE, 85 - 3.7), "readings.liquidLine", "readings.outdoorAir");
         assertThat(Case.valve(10, 10, 0).degF(Place.LIQUID_LINE, 85 - 3.5).judged())
                 .isNotInstanceOf(Judgement.Undecided.class);
     }
@@ -119,7 +116,9 @@ class PlausibilityTest {
         refused(it.degF(Place.SUCTION_LINE, 85 + 3.7), "readings.suctionLine", "readings.returnDryBulb");
         assertThat(it.degF(Place.SUCTION_LINE, 85 + 3.5).judged()).isNotInstanceOf(Judgement.Decided.class);
         // with one of the airs unread the other may be the warmer one
-        assertThat(it.degF(Place.SUCTION_LINE, 85 + 3.7).without(Place.OUTDOOR_AIR).judged())
+        assertThat(it.degF(Place.SUCTION_LINE, 85 + 3.7)
+                        .without(Place.OUTDOOR_AIR)
+                        .judged())
                 .isNotNull();
     }
 
@@ -155,8 +154,10 @@ class PlausibilityTest {
         assertThat(withSubcooling(r32, -0.65)).isEqualTo(ChargeLevel.LOW);
         for (double subcooling : new double[] {-0.75, -1.84}) {
             assertThatThrownBy(() -> withSubcooling(r32, subcooling))
-                    .isInstanceOfSatisfying(ImplausibleReadingException.class, refusal -> assertThat(refusal.fields())
-                            .containsExactly("readings.liquidLine", "readings.liquidPressure"));
+                    .isInstanceOfSatisfying(
+                            ImplausibleReadingException.class,
+                            refusal -> assertThat(refusal.fields())
+                                    .containsExactly("readings.liquidLine", "readings.liquidPressure"));
         }
         SaturationCurve r407c = SaturationCurves.solving(Catalogue.standard().find("R-407C"));
         double glide =
@@ -184,10 +185,22 @@ class PlausibilityTest {
     /** The margin counts from the coil, the plausibility of a gauge from the gauge. */
     @Test
     void aDropMovesTheMarginOnly() {
-        Case it = Case.valve(10, 10, 0)
-                .put(Place.SUCTION_DROP, Reading.exact(PressureDifference.ofKilopascals(15)));
-        double less = Case.valve(10, 10, 0).judged().evidence().margins().superheat().orElseThrow().value().kelvins();
-        assertThat(it.judged().evidence().margins().superheat().orElseThrow().value().kelvins())
+        Case it = Case.valve(10, 10, 0).put(Place.SUCTION_DROP, Reading.exact(PressureDifference.ofKilopascals(15)));
+        double less = Case.valve(10, 10, 0)
+                .judged()
+                .evidence()
+                .margins()
+                .superheat()
+                .orElseThrow()
+                .value()
+                .kelvins();
+        assertThat(it.judged()
+                        .evidence()
+                        .margins()
+                        .superheat()
+                        .orElseThrow()
+                        .value()
+                        .kelvins())
                 .isLessThan(less);
     }
 }

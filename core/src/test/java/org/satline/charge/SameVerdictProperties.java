@@ -82,8 +82,7 @@ class SameVerdictProperties {
         assertThat(si.level()).isEqualTo(trade.level());
         // the conversions are exact; what is left is the round-off of some 1e-13 of 300 K over u = 0.4 K
         for (ChargeLevel level : ChargeLevel.values()) {
-            assertThat(si.probability(level))
-                    .isCloseTo(trade.probability(level), within(1e-9));
+            assertThat(si.probability(level)).isCloseTo(trade.probability(level), within(1e-9));
         }
     }
 
@@ -103,8 +102,7 @@ class SameVerdictProperties {
         Deviation pure = judged(PURE, suction, suctionLine, liquid, liquidLine, target);
         Deviation nearly = judged(NEARLY_PURE, suction, suctionLine, liquid, liquidLine, target);
         for (ChargeLevel level : ChargeLevel.values()) {
-            assertThat(nearly.probability(level))
-                    .isCloseTo(pure.probability(level), within(7e-4));
+            assertThat(nearly.probability(level)).isCloseTo(pure.probability(level), within(7e-4));
         }
     }
 

@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.satline.duty.Holder.Kind;
-import org.satline.duty.TransferRules.Answer;
-import org.satline.duty.TransferRules.Finding;
+import org.satline.explanation.Finding;
+import org.satline.explanation.FindingCode;
+import org.satline.explanation.Severity;
 import org.satline.filling.Provenance;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
@@ -26,10 +28,10 @@ class TransferRulesTest {
     private static final Holder BAKERY = holder(Kind.SYSTEM, "bakery", R410A, Provenance.NEW);
     private static final Holder DAIRY = holder(Kind.SYSTEM, "dairy", R410A, Provenance.NEW);
 
-    private static List<String> forbidden(Holder from, Holder to) {
+    private static List<FindingCode> forbidden(Holder from, Holder to) {
         return RULES.check(from, to).stream()
-                .filter(finding -> finding.answer() == Answer.FORBIDDEN)
-                .map(Finding::rule)
+                .filter(finding -> finding.severity() == Severity.FORBIDS)
+                .map(Finding::code)
                 .toList();
     }
 
@@ -46,8 +48,8 @@ class TransferRulesTest {
     void recoveredRefrigerantStaysWithItsOwner() {
         Holder recovered = holder(Kind.RECOVERY_CYLINDER, "bakery", R410A, Provenance.RECOVERED);
         assertThat(forbidden(recovered, BAKERY)).isEmpty();
-        assertThat(RULES.check(recovered, BAKERY)).extracting(Finding::citation).contains("40 CFR 82.154(d)");
-        assertThat(forbidden(recovered, DAIRY)).containsExactly("same-owner");
+        assertThat(RULES.check(recovered, BAKERY)).extracting(Finding::basis).contains("40 CFR 82.154(d)");
+        assertThat(forbidden(recovered, DAIRY)).containsExactly(DutyCode.OTHER_OWNER);
         assertThat(forbidden(recovered, holder(Kind.RECLAIMER, "reclaimer", R410A, Provenance.RECOVERED)))
                 .isEmpty();
     }
@@ -55,36 +57,70 @@ class TransferRulesTest {
     @Test
     void mixedRecoveredRefrigerantNeverGoesIntoASystem() {
         Holder mixed = holder(Kind.RECOVERY_CYLINDER, "bakery", R410A, Provenance.MIXED_RECOVERED);
-        assertThat(forbidden(mixed, BAKERY)).containsExactly("no-mixed-recovered");
+        assertThat(forbidden(mixed, BAKERY)).containsExactly(DutyCode.MIXED_RECOVERED);
         Holder unknown = new Holder(Kind.RECOVERY_CYLINDER, "bakery", Optional.empty(), Provenance.MIXED_RECOVERED);
-        assertThat(forbidden(unknown, BAKERY)).contains("one-refrigerant", "no-mixed-recovered");
+        assertThat(forbidden(unknown, BAKERY)).contains(DutyCode.MIXING, DutyCode.MIXED_RECOVERED);
     }
 
     @Test
     void refrigerantsAreNotMixed() {
         Holder cylinder = holder(Kind.RECOVERY_CYLINDER, "bakery", R32, Provenance.RECOVERED);
-        assertThat(forbidden(BAKERY, cylinder)).containsExactly("one-refrigerant");
+        assertThat(forbidden(BAKERY, cylinder)).containsExactly(DutyCode.MIXING);
         Holder empty = new Holder(Kind.RECOVERY_CYLINDER, "bakery", Optional.empty(), Provenance.RECOVERED);
         assertThat(forbidden(BAKERY, empty)).isEmpty();
-        assertThat(RULES.check(BAKERY, empty)).extracting(Finding::rule).contains("certified-person");
+        assertThat(RULES.check(BAKERY, empty)).extracting(Finding::code).contains(DutyCode.CERTIFIED_PERSON);
     }
 
     @Test
     void nothingUsedGoesIntoASourceOrDisposableCylinderOrTheAir() {
         assertThat(forbidden(BAKERY, holder(Kind.SOURCE_CYLINDER, "bakery", R410A, Provenance.NEW)))
-                .containsExactly("source-new-or-reclaimed");
+                .containsExactly(DutyCode.SOURCE_SPOILT);
         assertThat(forbidden(BAKERY, holder(Kind.NON_REFILLABLE_CYLINDER, "bakery", R410A, Provenance.NEW)))
-                .containsExactly("refillable-receiver");
+                .containsExactly(DutyCode.NON_REFILLABLE_RECEIVER);
         Holder air = new Holder(Kind.ATMOSPHERE, "nobody", Optional.empty(), Provenance.NEW);
-        assertThat(forbidden(BAKERY, air)).containsExactly("no-venting");
+        assertThat(forbidden(BAKERY, air)).containsExactly(DutyCode.VENTING);
         Holder carbonDioxide = holder(Kind.SYSTEM, "dairy", CATALOGUE.find("R-744"), Provenance.NEW);
         assertThat(forbidden(carbonDioxide, air)).isEmpty();
-        assertThat(RULES.check(carbonDioxide, air)).extracting(Finding::rule).contains("venting-exemption");
+        assertThat(RULES.check(carbonDioxide, air)).extracting(Finding::code).contains(DutyCode.VENTING_EXEMPTION);
+    }
+
+    /** 40 CFR 82.154(d): the person is reminded of whose it is. */
+    @Test
+    void aConditionIsNoBan() {
+        Holder recovered = holder(Kind.RECOVERY_CYLINDER, "bakery", R410A, Provenance.RECOVERED);
+        assertThat(RULES.check(recovered, BAKERY))
+                .allSatisfy(each -> assertThat(each.severity()).isEqualTo(Severity.CAUTION))
+                .extracting(Finding::code)
+                .contains(DutyCode.OTHER_OWNER);
+    }
+
+    @Test
+    void whatForbidsComesFirst() {
+        Holder mixed = holder(Kind.RECOVERY_CYLINDER, "bakery", R32, Provenance.MIXED_RECOVERED);
+        assertThat(RULES.check(mixed, BAKERY).stream().map(Finding::severity)).isSorted();
+    }
+
+    @Test
+    void everyRuleHasItsCitation() {
+        Holder carbonDioxide = holder(Kind.SYSTEM, "dairy", CATALOGUE.find("R-744"), Provenance.NEW);
+        assertThat(Stream.of(
+                                BAKERY,
+                                DAIRY,
+                                carbonDioxide,
+                                holder(Kind.RECOVERY_CYLINDER, "x", R32, Provenance.MIXED_RECOVERED))
+                        .flatMap(from -> Stream.of(Kind.values())
+                                .map(kind -> holder(kind, "y", R410A, Provenance.NEW))
+                                .flatMap(to -> RULES.check(from, to).stream())))
+                .isNotEmpty()
+                .allSatisfy(each -> assertThat(each.basis()).isNotBlank())
+                .extracting(Finding::code)
+                .contains((FindingCode[]) DutyCode.values());
     }
 
     @Test
     void anOwnerIsAlwaysNamed() {
         assertThatThrownBy(() -> holder(Kind.SYSTEM, " ", R410A, Provenance.NEW))
+                .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("owner");
     }
 }

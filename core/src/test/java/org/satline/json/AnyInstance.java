@@ -11,20 +11,26 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.Set;
 import java.util.function.Supplier;
 import org.satline.charge.MeteringDevice;
 import org.satline.equilibrium.FluidState;
 import org.satline.equilibrium.PhaseSplit;
+import org.satline.explanation.FindingCode;
 import org.satline.filling.CylinderStamps;
 import org.satline.filling.FillRule;
 import org.satline.filling.FillRules;
+import org.satline.filling.Stamp;
+import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Atmosphere;
@@ -32,11 +38,13 @@ import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Length;
 import org.satline.quantity.Power;
 import org.satline.quantity.Pressure;
+import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Quantity;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
+import org.satline.safety.CautionId;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.simulation.SystemDesign;
@@ -92,8 +100,9 @@ final class AnyInstance {
                 () -> FillRules.standard()
                         .all()
                         .get(random.nextInt(FillRules.standard().all().size())));
-        put(SystemReadings.class, () -> of(Forms.Readings.class).readings());
-        put(CylinderStamps.class, () -> of(Forms.Stamps.class).stamps());
+        put(SystemReadings.class, this::readings);
+        put(CylinderStamps.class, this::stamps);
+        put(FindingCode.class, this::code);
         put(
                 SystemDesign.class,
                 () -> SystemDesign.typical(
@@ -133,11 +142,16 @@ final class AnyInstance {
             if (parameterized.getRawType() == Optional.class) {
                 return random.nextBoolean() ? Optional.of(ofType(content)) : Optional.empty();
             }
+            if (parameterized.getRawType() == Map.class) {
+                Map<Object, Object> map = new LinkedHashMap<>();
+                map.put(ofType(content), ofType(parameterized.getActualTypeArguments()[1]));
+                return map;
+            }
             List<Object> list = new ArrayList<>();
             for (int i = 1 + random.nextInt(2); i > 0; i--) {
                 list.add(ofType(content));
             }
-            return list;
+            return parameterized.getRawType() == Set.class ? Set.copyOf(list) : list;
         }
         Class<?> raw = (Class<?>) type;
         if (raw.isEnum()) {
@@ -187,6 +201,39 @@ final class AnyInstance {
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    private FindingCode code() {
+        List<FindingCode> codes = FindingCodes.all();
+        return random.nextInt(5) == 0
+                ? new CautionId(TEXTS.get(random.nextInt(TEXTS.size())))
+                : codes.get(random.nextInt(codes.size()));
+    }
+
+    private SystemReadings readings() {
+        SystemReadings.Builder builder = SystemReadings.builder();
+        for (org.satline.measurement.Place place : org.satline.measurement.Place.values()) {
+            if (random.nextBoolean()) {
+                builder.put(
+                        place,
+                        switch (place.kind()) {
+                            case PRESSURE -> new Reading<>(of(Pressure.class), budget(), Optional.empty());
+                            case PIPE, AIR -> new Reading<>(of(Temperature.class), budget(), Optional.empty());
+                            case DROP -> Reading.exact(PressureDifference.ofPascals(1e4 * random.nextDouble()));
+                        });
+            }
+        }
+        return builder.build();
+    }
+
+    private CylinderStamps stamps() {
+        Map<Stamp, Object> values = new EnumMap<>(Stamp.class);
+        for (Stamp stamp : Stamp.values()) {
+            if (stamp == Stamp.TARE || stamp == Stamp.WATER_CAPACITY || random.nextBoolean()) {
+                values.put(stamp, ofType(stamp.type()));
+            }
+        }
+        return new CylinderStamps(values);
     }
 
     private Refrigerant refrigerant() {

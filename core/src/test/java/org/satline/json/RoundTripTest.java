@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.satline.explanation.FindingCode;
 import org.satline.filling.FillRules;
 import org.satline.saturation.SaturationCurve;
 
@@ -53,6 +54,19 @@ class RoundTripTest {
         } catch (IllegalArgumentException e) {
             return false;
         }
+    }
+
+    /** A code that is written is read back, so every code of every room is known to the forms. */
+    @Test
+    void everyCodeOfAFindingIsKnown() {
+        List<Object> codes = ResultTypes.publicTypes().stream()
+                .filter(type -> type.isEnum() && FindingCode.class.isAssignableFrom(type))
+                .flatMap(type -> Stream.<Object>of(type.getEnumConstants()))
+                .toList();
+        assertThat(codes).hasSizeGreaterThan(100);
+        assertThat(FindingCodes.all())
+                .containsExactlyInAnyOrderElementsOf(
+                        codes.stream().map(FindingCode.class::cast).toList());
     }
 
     @TestFactory

@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** Writes the JSON Schema (draft 2020-12) of the forms: one definition for each type, from the codecs themselves. */
@@ -31,7 +33,7 @@ final class SchemaWriter {
         schema.put("title", "Results of Satline");
         schema.put(
                 "description",
-                "One definition for each type, named as in the API: validate against #/$defs/charge.Verdict and the like."
+                "One definition for each type, named as in the API: validate against #/$defs/charge.Judgement and the like."
                         + " A number whose name ends in a unit is in that unit; others are quantities with their unit beside them.");
         ObjectNode all = schema.putObject("$defs");
         definitions.forEach(all::set);
@@ -61,11 +63,21 @@ final class SchemaWriter {
                     ? reference(name(raw) + "." + of.getSimpleName(), type)
                     : reference(raw);
         }
+        if (type instanceof ParameterizedType parameterized && parameterized.getRawType() == Map.class) {
+            return byName(ofType(parameterized.getActualTypeArguments()[1]));
+        }
         if (type instanceof ParameterizedType parameterized) {
             ObjectNode content = ofType(parameterized.getActualTypeArguments()[0]);
-            return parameterized.getRawType() == List.class ? arrayOf(content) : content;
+            boolean several = parameterized.getRawType() == List.class || parameterized.getRawType() == Set.class;
+            return several ? arrayOf(content) : content;
         }
         return described(codecs.ofType(type));
+    }
+
+    private static ObjectNode byName(ObjectNode values) {
+        ObjectNode node = NODES.objectNode().put("type", "object");
+        node.set("additionalProperties", values);
+        return node;
     }
 
     private static ObjectNode arrayOf(ObjectNode items) {
@@ -93,6 +105,9 @@ final class SchemaWriter {
         if (codec instanceof ListCodec<?> list) {
             return arrayOf(
                     list.element() instanceof RecordCodec<?> each ? reference(each.type()) : described(list.element()));
+        }
+        if (codec instanceof MapCodec<?, ?> map) {
+            return byName(described(map.value()));
         }
         if (codec instanceof MaybeCodec<?, ?> maybe) {
             return described(maybe.content());

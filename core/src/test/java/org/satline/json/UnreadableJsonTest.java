@@ -9,7 +9,6 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.satline.charge.StepAdvice;
 import org.satline.equilibrium.BoundaryEnd;
 import org.satline.equilibrium.Range;
 import org.satline.explanation.Step;
@@ -17,6 +16,7 @@ import org.satline.filling.VesselPoint;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.safety.Caution;
+import org.satline.step.StepAdvice;
 
 /** What is no result is refused, with its place and what was expected there. */
 class UnreadableJsonTest {
@@ -58,11 +58,11 @@ class UnreadableJsonTest {
     void wrongCases() {
         assertThatThrownBy(() -> json.read("{\"reason\": \"x\"}", VesselPoint.class))
                 .hasMessageContaining("JSON at /type: expected one of [Always, At, Never], found nothing");
-        assertThatThrownBy(() -> json.read("{\"type\": \"At\", \"reason\": \"x\"}", VesselPoint.Never.class))
+        assertThatThrownBy(() -> json.read("{\"type\": \"At\", \"bound\": \"x\"}", VesselPoint.Never.class))
                 .hasMessageContaining("expected \"Never\", found \"At\"");
         assertThatThrownBy(() -> json.read(
                         "{\"type\": \"Done\", \"probabilityOnTarget\": 1, \"reasons\": [1]}", StepAdvice.class))
-                .hasMessageContaining("JSON at /reasons/0: expected a text");
+                .hasMessageContaining("JSON at /reasons/0: expected an object: Finding");
         assertThatThrownBy(() ->
                         json.read("{\"kind\": \"MIDDLE\", \"temperatureK\": 1, \"pressurePa\": 1}", BoundaryEnd.class))
                 .hasMessageContaining("JSON at /kind: Kind \"MIDDLE\" is unknown; known are [CRITICAL_POINT");
@@ -102,7 +102,7 @@ class UnreadableJsonTest {
     @Test
     void amongOtherTypesThePlaceIsKnownToo() {
         ObjectMapper mapper = new ObjectMapper().registerModule(new SatlineModule());
-        assertThatThrownBy(() -> mapper.readValue("[{\"name\": \"x\"}]", Step[].class))
+        assertThatThrownBy(() -> mapper.readValue("[{\"key\": \"x\"}]", Step[].class))
                 .isInstanceOf(JsonMappingException.class)
                 .hasRootCauseInstanceOf(UnreadableJsonException.class)
                 .hasMessageContaining("JSON at /formula: is missing");

@@ -44,17 +44,21 @@ class SystemReadingsTest {
     @EnumSource(Place.class)
     void theExampleOfAPlaceIsReadable(Place place) {
         switch (place.kind()) {
-            case PRESSURE -> assertThat(Pressure.parse(place.example(), Atmosphere.standard())).isNotNull();
+            case PRESSURE ->
+                assertThat(Pressure.parse(place.example(), Atmosphere.standard()))
+                        .isNotNull();
             case PIPE, AIR -> assertThat(Temperature.parse(place.example())).isNotNull();
             case DROP -> assertThat(PressureDifference.parse(place.example())).isNotNull();
         }
     }
 
     @ParameterizedTest
-    @EnumSource(value = Place.class, names = {"SUCTION_DROP", "LIQUID_DROP"})
+    @EnumSource(
+            value = Place.class,
+            names = {"SUCTION_DROP", "LIQUID_DROP"})
     void aDropBelowZeroIsRefusedAndAMissingOneIsZero(Place place) {
-        assertThatThrownBy(() -> SystemReadings.builder()
-                        .put(place, Reading.exact(PressureDifference.ofKilopascals(-1))))
+        assertThatThrownBy(
+                        () -> SystemReadings.builder().put(place, Reading.exact(PressureDifference.ofKilopascals(-1))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining(place.field())
                 .hasMessageContaining("below zero");

@@ -13,8 +13,8 @@ import org.satline.charge.MeteringDevice;
 import org.satline.explanation.Finding;
 import org.satline.explanation.FindingCode;
 import org.satline.quantity.Mass;
-import org.satline.wording.Language;
 import org.satline.quantity.UnitSystem;
+import org.satline.wording.Language;
 import org.satline.wording.Wording;
 
 /** The advice step by step, and its bounds. */
@@ -82,8 +82,8 @@ class StepAdvisorTest {
     @Test
     void asksForAnotherReadingWhereTheReadingsDoNotBelongTogether() {
         // 24 K for 0.14 kg is 180 K/kg, where some 10 K/kg are expected
-        StepAdvice advice = ADVISOR.next(
-                List.of(new StepReading(0, 28, 1.2, true), new StepReading(-0.14, 3.4, 1.2, true)), AMPLE);
+        StepAdvice advice =
+                ADVISOR.next(List.of(new StepReading(0, 28, 1.2, true), new StepReading(-0.14, 3.4, 1.2, true)), AMPLE);
         assertThat(advice).isInstanceOf(StepAdvice.Blocked.class);
         assertThat(codes(advice)).contains(StepCode.READINGS_APART);
         // the same mass read 6 K apart

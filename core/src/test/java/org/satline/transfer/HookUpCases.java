@@ -1,10 +1,12 @@
 package org.satline.transfer;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
@@ -148,13 +150,21 @@ final class HookUpCases {
         return new ServiceHose(name, system, cylinder, Length.ofMillimetres(5), Length.ofMetres(1.5));
     }
 
+    /** Some of them, drawn by a seed. */
+    static List<Case> some(long seed, int number) {
+        List<Case> drawn = all();
+        Collections.shuffle(drawn, new Random(seed));
+        return drawn.subList(0, Math.min(number, drawn.size()));
+    }
+
     /** All of them, in a fixed order. */
     static List<Case> all() {
         List<Case> all = new ArrayList<>();
         for (Kit kit : Kit.values()) {
             for (EndFitting system : EndFitting.values()) {
                 for (EndFitting cylinder : EndFitting.values()) {
-                    for (EndFitting port : kit == Kit.DIRECT ? new EndFitting[] {EndFitting.PLAIN_FLARE} : EndFitting.values()) {
+                    for (EndFitting port :
+                            kit == Kit.DIRECT ? new EndFitting[] {EndFitting.PLAIN_FLARE} : EndFitting.values()) {
                         for (SystemPort.Fitting fitting : SystemPort.Fitting.values()) {
                             for (Held held : Held.values()) {
                                 for (Gas gas : Gas.values()) {
@@ -169,7 +179,7 @@ final class HookUpCases {
         return all;
     }
 
-    /** Running with and without a pump; below the atmosphere and at rest with one. */
+    /** Common gases in four situations; those that need more care in one, running and with a pump. */
     private static void site(
             List<Case> all,
             Kit kit,
@@ -180,8 +190,10 @@ final class HookUpCases {
             Held held,
             Gas gas) {
         all.add(new Case(kit, system, cylinder, port, fitting, held, true, gas, false, true));
-        all.add(new Case(kit, system, cylinder, port, fitting, held, true, gas, false, false));
-        all.add(new Case(kit, system, cylinder, port, fitting, held, true, gas, true, true));
-        all.add(new Case(kit, system, cylinder, port, fitting, held, false, gas, false, true));
+        if (gas == Gas.A1 || gas == Gas.A2L) {
+            all.add(new Case(kit, system, cylinder, port, fitting, held, true, gas, false, false));
+            all.add(new Case(kit, system, cylinder, port, fitting, held, true, gas, true, true));
+            all.add(new Case(kit, system, cylinder, port, fitting, held, false, gas, false, true));
+        }
     }
 }

@@ -61,28 +61,20 @@ final class HookUpFixture {
     double recoveryCelsius = 25;
     GasOrigin recoveryOrigin = GasOrigin.RECOVERED;
     boolean recoveryMayHoldAir;
+    EndFitting lowPortEnd = EndFitting.PLAIN_FLARE;
+    boolean pump = true;
+    boolean glide;
+    boolean onlyLowPort;
     final Map<String, VolumeState> known = new HashMap<>();
 
     HookUp hookUp() {
         return new HookUp(
-                new HookUpGas(group, false, carbonDioxide, GAS),
+                new HookUpGas(group, glide, carbonDioxide, GAS),
                 running,
-                List.of(
-                        new SystemPort(
-                                SystemPort.Role.LOW_SIDE,
-                                lowFitting,
-                                Pressure.ofBars(lowBars),
-                                Temperature.ofCelsius(15),
-                                false),
-                        new SystemPort(
-                                SystemPort.Role.LIQUID_LINE,
-                                liquidFitting,
-                                Pressure.ofBars(liquidBars),
-                                Temperature.ofCelsius(liquidCelsius),
-                                running)),
+                ports(),
                 Optional.of(new Manifold(manifoldValves, 1, Volume.ofLitres(0.010))),
                 List.of(
-                        hose("low-hose", EndFitting.PLAIN_FLARE, EndFitting.PLAIN_FLARE),
+                        hose("low-hose", lowPortEnd, EndFitting.PLAIN_FLARE),
                         hose("high-hose", highPortEnd, EndFitting.PLAIN_FLARE),
                         hose("centre-hose", centreSystemEnd, centreCylinderEnd),
                         hose("pump-hose", EndFitting.PLAIN_FLARE, EndFitting.PLAIN_FLARE)),
@@ -97,10 +89,22 @@ final class HookUpFixture {
                                 ServiceCylinder.Use.DISPOSABLE,
                                 ServiceCylinder.Valves.ONE,
                                 Volume.ofLitres(13))),
-                true,
+                pump,
                 true,
                 Atmosphere.standard(),
                 Temperature.ofCelsius(ambientCelsius));
+    }
+
+    private List<SystemPort> ports() {
+        SystemPort low = new SystemPort(
+                SystemPort.Role.LOW_SIDE, lowFitting, Pressure.ofBars(lowBars), Temperature.ofCelsius(15), false);
+        SystemPort liquid = new SystemPort(
+                SystemPort.Role.LIQUID_LINE,
+                liquidFitting,
+                Pressure.ofBars(liquidBars),
+                Temperature.ofCelsius(liquidCelsius),
+                running);
+        return onlyLowPort ? List.of(low) : List.of(low, liquid);
     }
 
     private static ServiceHose hose(String name, EndFitting system, EndFitting cylinder) {

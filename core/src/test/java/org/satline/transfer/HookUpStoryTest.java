@@ -13,11 +13,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
-import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.Volume;
 import org.satline.refrigerant.Catalogue;
@@ -268,6 +268,6 @@ class HookUpStoryTest {
     }
 
     private static ConnectionPoint point(PointKind kind, Pressure pressure) {
-        return ConnectionPoint.byVacuumGauge(kind, pressure, PressureDifference.ZERO);
+        return ConnectionPoint.byVacuumGauge(kind, Reading.exact(pressure));
     }
 }

@@ -37,11 +37,11 @@ final class PlanTrial {
         Optional<HookUpState> ready = run(site, hookUp, start, connectOut, "connect to take out");
         Optional<HookUpState> stepped = ready.flatMap(at -> must(site, hookUp, at, out, "step out"));
         stepped.ifPresent(at -> must(site, hookUp, at, end, "end after a step out"));
-        Optional<HookUpState> over = stepped.flatMap(at ->
-                run(site, hookUp, at, task(PlanTask.Kind.CHANGE_OVER, HookUpFixture.SOURCE), "change over to the source"));
+        Optional<HookUpState> over = stepped.flatMap(at -> run(
+                site, hookUp, at, task(PlanTask.Kind.CHANGE_OVER, HookUpFixture.SOURCE), "change over to the source"));
         Optional<HookUpState> given = over.flatMap(at -> must(site, hookUp, at, in, "step in"));
-        Optional<HookUpState> back = given.flatMap(at ->
-                run(site, hookUp, at, task(PlanTask.Kind.CHANGE_OVER, HookUpFixture.RECOVERY), "change back"));
+        Optional<HookUpState> back = given.flatMap(
+                at -> run(site, hookUp, at, task(PlanTask.Kind.CHANGE_OVER, HookUpFixture.RECOVERY), "change back"));
         back.ifPresent(at -> must(site, hookUp, at, end, "end after a change back"));
         Optional<HookUpState> charged = run(site, hookUp, start, connectIn, "connect to put in")
                 .flatMap(at -> must(site, hookUp, at, in, "step in"));
@@ -104,8 +104,11 @@ final class PlanTrial {
 
     private static String names(List<Act> acts) {
         StringBuilder line = new StringBuilder();
-        acts.forEach(act -> line.append(act.kind()).append(' ').append(act.target())
-                .append(act.to().map(to -> ">" + to).orElse("")).append(", "));
+        acts.forEach(act -> line.append(act.kind())
+                .append(' ')
+                .append(act.target())
+                .append(act.to().map(to -> ">" + to).orElse(""))
+                .append(", "));
         return line.toString();
     }
 
@@ -114,15 +117,20 @@ final class PlanTrial {
         boolean still = state.liquidShutIn().isEmpty()
                 && state.joints().values().stream().allMatch(Joint::tight)
                 && state.running().isEmpty();
-        return still && switch (task.kind()) {
-            case CONNECT_AND_PURGE, CHANGE_OVER -> joined(hookUp, state, task.cylinder());
-            case STEP_OUT -> gained(start, state, task.cylinder()) > 0 && shut(hookUp, state, task.cylinder());
-            case STEP_IN -> gained(start, state, task.cylinder()) < 0
-                    && (hookUp.manifold().isEmpty() || state.valve(Manifold.LOW_VALVE) == Opening.SHUT);
-            case END_OF_JOB -> hookUp.ports().stream().allMatch(port -> state.capped().contains(port.name()))
-                    && state.joints().values().stream().noneMatch(joint ->
-                            hookUp.cylinder(joint.at()).isPresent() || hookUp.port(joint.at()).isPresent());
-        };
+        return still
+                && switch (task.kind()) {
+                    case CONNECT_AND_PURGE, CHANGE_OVER -> joined(hookUp, state, task.cylinder());
+                    case STEP_OUT -> gained(start, state, task.cylinder()) > 0 && shut(hookUp, state, task.cylinder());
+                    case STEP_IN ->
+                        gained(start, state, task.cylinder()) < 0
+                                && (hookUp.manifold().isEmpty() || state.valve(Manifold.LOW_VALVE) == Opening.SHUT);
+                    case END_OF_JOB ->
+                        hookUp.ports().stream().allMatch(port -> state.capped().contains(port.name()))
+                                && state.joints().values().stream()
+                                        .noneMatch(joint -> hookUp.cylinder(joint.at())
+                                                        .isPresent()
+                                                || hookUp.port(joint.at()).isPresent());
+                };
     }
 
     private static double gained(HookUpState start, HookUpState state, String cylinder) {
@@ -137,24 +145,38 @@ final class PlanTrial {
 
     private static boolean joined(HookUp hookUp, HookUpState state, String cylinder) {
         return state.joints().entrySet().stream()
-                .filter(joint -> hookUp.cylinder(joint.getValue().at())
-                        .filter(each -> each.name().equals(cylinder))
-                        .isPresent())
-                .anyMatch(joint -> state.volume(hookUp.hose(joint.getKey()).orElseThrow().name()).content()
-                        != VolumeContent.AIR)
+                        .filter(joint -> hookUp.cylinder(joint.getValue().at())
+                                .filter(each -> each.name().equals(cylinder))
+                                .isPresent())
+                        .anyMatch(joint -> state.volume(hookUp.hose(joint.getKey())
+                                                .orElseThrow()
+                                                .name())
+                                        .content()
+                                != VolumeContent.AIR)
                 && shut(hookUp, state, cylinder);
     }
 
     /** What was found, for people. */
     String report() {
         StringBuilder text = new StringBuilder();
-        share.forEach((what, n) -> text.append(String.format(Locale.ROOT, "%-28s %5d of %5d, %d %%%n", what, n[0], n[1], 100 * n[0] / n[1])));
+        share.forEach((what, n) -> text.append(
+                String.format(Locale.ROOT, "%-28s %5d of %5d, %d %%%n", what, n[0], n[1], 100 * n[0] / n[1])));
         reasons.forEach((what, n) -> text.append(String.format(Locale.ROOT, "%5d %s%n", n, what)));
         List<Double> sorted = new ArrayList<>(millis);
         Collections.sort(sorted);
-        text.append(String.format(Locale.ROOT, "%d plans: median %.1f ms, 95 %% %.1f ms, worst %.1f ms%n",
-                sorted.size(), sorted.get(sorted.size() / 2), sorted.get(sorted.size() * 95 / 100), sorted.get(sorted.size() - 1)));
-        new HashMap<>(faults).forEach((what, where) -> text.append("FAULT ").append(what).append("\n      ").append(where).append('\n'));
+        text.append(String.format(
+                Locale.ROOT,
+                "%d plans: median %.1f ms, 95 %% %.1f ms, worst %.1f ms%n",
+                sorted.size(),
+                sorted.get(sorted.size() / 2),
+                sorted.get(sorted.size() * 95 / 100),
+                sorted.get(sorted.size() - 1)));
+        new HashMap<>(faults)
+                .forEach((what, where) -> text.append("FAULT ")
+                        .append(what)
+                        .append("\n      ")
+                        .append(where)
+                        .append('\n'));
         return text.toString();
     }
 }

@@ -141,7 +141,7 @@ class TamperedVisitTest {
         VisitReport report = report(with(direct, "cylinder.hoses.0.port", "high-side-liquid"));
         assertThat(report.action().kind()).isEqualTo(ActionKind.PREPARE);
         assertThat(codes(report, Severity.FORBIDS)).contains("plainEndOnCore");
-        assertThat(report.ask()).containsExactly("cylinder.hoses");
+        assertThat(report.ask()).contains("cylinder.hoses");
     }
 
     /** A suction below the atmosphere draws air in at every joint. */
@@ -167,21 +167,21 @@ class TamperedVisitTest {
     @ParameterizedTest
     @ValueSource(strings = {"cylinder.retestDue", "conditions.running", "system.fullCharge"})
     void noActsOfAStepAreGivenWhileSomethingIsMissing(String field) {
-        assertThat(report(fields(OVERFULL)).plan()).isPresent();
+        assertThat(report(fields(OVERFULL)).actsNow()).isPresent();
         VisitReport report = overfull(field, null);
         assertThat(report.action().movesNow()).isFalse();
         assertThat(report.ask()).contains(field);
-        assertThat(report.plan()).isEmpty();
+        assertThat(report.actsNow()).isEmpty();
     }
 
     @Test
     void noHoseIsHookedUpToACylinderOfAnotherRefrigerant() {
         Fields air = with(fields(OVERFULL), "cylinder.hoses.0.holds", "air");
         Fields unpurged = with(air, "cylinder.hoses.0.contentsFrom", null);
-        assertThat(report(unpurged).plan()).isPresent();
+        assertThat(report(unpurged).actsNow()).isPresent();
         VisitReport report = report(with(unpurged, "cylinder.holding", "R-410A"));
         assertThat(report.action().kind()).isEqualTo(ActionKind.PREPARE);
-        assertThat(report.plan()).isEmpty();
+        assertThat(report.actsNow()).isEmpty();
         assertThat(report.ask()).isNotEmpty();
     }
 

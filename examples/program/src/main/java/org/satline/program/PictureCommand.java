@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.satline.json.JsonFields;
 import org.satline.program.file.BadInputException;
 import org.satline.program.file.Shown;
 import org.satline.program.file.TextFile;
@@ -15,13 +16,13 @@ import org.satline.program.pictures.PictureUnits;
 import org.satline.program.pictures.PressureEnthalpyPicture;
 import org.satline.program.pictures.PressureTemperaturePicture;
 import org.satline.program.pictures.TableErrorPicture;
-import org.satline.program.visit.VisitReader;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
-import org.satline.visit.VisitInput;
+import org.satline.visit.Visit;
+import org.satline.visit.VisitFile;
 import org.satline.visit.VisitReporter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -109,7 +110,7 @@ final class PictureCommand implements Callable<Integer> {
     }
 
     private Picture drawn() {
-        Optional<VisitInput> read = visit.map(VisitReader::read);
+        Optional<Visit> read = visit.map(PictureCommand::read);
         if (read.isPresent() == refrigerant.isPresent()) {
             throw new BadInputException("name either a refrigerant, such as R-410A, or --visit with a file");
         }
@@ -121,11 +122,19 @@ final class PictureCommand implements Callable<Integer> {
         return read.map(this::ofVisit).orElseGet(() -> of(curve(refrigerant.orElse(""))));
     }
 
+    private static Visit read(Path file) {
+        try {
+            return VisitFile.read(JsonFields.read(TextFile.read(file)));
+        } catch (IllegalArgumentException e) {
+            throw new BadInputException(file + ": " + e.getMessage());
+        }
+    }
+
     private static SaturationCurve curve(String name) {
         return SaturationCurves.of(Catalogue.standard().find(name));
     }
 
-    private Picture ofVisit(VisitInput input) {
+    private Picture ofVisit(Visit input) {
         SaturationCurve curve = SaturationCurves.of(input.system().refrigerant());
         return switch (kind) {
             case "pressure-temperature" ->

@@ -63,10 +63,10 @@ class FillsCommandTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-        R-410A,21.6,12.4,,,DOT-39,,,,,,                    | non-refillable
-        R-32,21.6,12.4,,,DOT-4BW400,false,,,,,             | not marked for flammable gas
-        R-134a,21.6,12.4,,,,,2020-01-01,2026-01-01,,,      | retest was due
-        R-134a,21.6,99,,,,,,,,,                            | makes no sense
+        R-410A,21.6,12.4,,,DOT-39,,,,,,                    | notRefillable
+        R-32,21.6,12.4,,,DOT-4BW400,false,,,,,             | flammable
+        R-134a,21.6,12.4,,,,,2020-01-01,2026-01-01,,,      | retestPast
+        R-134a,21.6,99,,,,,,,,,                            | tareMisfitsCapacity
         R-134a,0,12.4,,,,,,,,,                             | water_capacity_kg 0.0 kg is not above 0
         R-134a,21.6,-1,,,,,,,,,                            | tare_kg -1.0 kg is not above 0
         R-134a,,12.4,,,,,,,,,                              | water_capacity_kg is empty
@@ -123,7 +123,7 @@ class FillsCommandTest {
                 out);
         List<CsvRow> answers = answers(out);
         assertThat(answers.get(0).raw("allowed_contents_kg")).isNotEmpty();
-        assertThat(answers.get(1).raw("note")).contains("non-refillable");
+        assertThat(answers.get(1).raw("note")).contains("notRefillable");
         assertThat(answers.get(2).raw("allowed_contents_kg")).isEmpty();
         assertThat(answers.get(2).raw("note")).contains("supply specification or refillable");
         assertThat(answers.get(3).raw("note")).contains("refillable \"perhaps\" is not known; allowed: true, false");

@@ -1,15 +1,12 @@
 package org.satline.examples;
 
 import java.time.LocalDate;
-import java.util.Locale;
-import org.satline.cylinder.CylinderContents;
 import org.satline.filling.CylinderSpecification;
 import org.satline.filling.CylinderStamps;
 import org.satline.filling.FillAssessment;
 import org.satline.filling.FillAssessor;
 import org.satline.filling.FillQuestion;
-import org.satline.filling.RuleOutcome.MassLimit;
-import org.satline.quantity.GaugePressure;
+import org.satline.filling.Stamp;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.UnitSystem;
@@ -32,29 +29,22 @@ public final class FillLimit {
      */
     public static void main(String[] args) {
         Refrigerant r134a = Catalogue.standard().find("R-134a");
-        CylinderStamps stamps = CylinderStamps.builder()
-                .tare(Mass.ofPounds(26))
-                .waterCapacity(Mass.ofPounds(47.6))
-                .specification(CylinderSpecification.parse("DOT-4BA400"))
-                .servicePressure(GaugePressure.ofPsig(400))
-                .refillable(true)
-                .retestDue(LocalDate.of(2029, 4, 30))
-                .build();
-        FillQuestion question = FillQuestion.of(stamps, new CylinderContents.Known(SaturationCurves.of(r134a)))
+        CylinderStamps stamps = CylinderStamps.of(Mass.ofPounds(26), Mass.ofPounds(47.6))
+                .with(Stamp.SPECIFICATION, CylinderSpecification.parse("DOT-4BA400"))
+                .with(Stamp.RETEST_DUE, LocalDate.of(2029, 4, 30));
+        FillQuestion question = FillQuestion.of(stamps, SaturationCurves.of(r134a))
                 .on(LocalDate.of(2026, 7, 14))
                 .warmestAt(Temperature.ofCelsius(56));
-        FillAssessment assessment = FillAssessor.standard().assess(question);
-        assessment.refusals().forEach(refusal -> System.out.println("do not fill: " + refusal.text()));
-        MassLimit limit = assessment.governing().orElseThrow();
-        System.out.printf(
-                Locale.ROOT,
-                "at most %.2f kg, gross %.2f kg, by %s (%s)%n",
-                limit.maximumContents().kilograms(),
-                limit.maximumGross().kilograms(),
-                limit.rule().name(),
-                limit.rule().citation());
-        limit.steps().forEach(step -> System.out.println("  " + step.name() + ": " + step.result()));
-        Wording words = Wording.of(Language.ENGLISH, UnitSystem.US);
+        Wording words = Wording.of(Language.ENGLISH, UnitSystem.SI);
+        FillAssessment fill = FillAssessor.standard().assess(question);
+        if (fill instanceof FillAssessment.Allowed allowed) { // only there a limit is found
+            System.out.println("contents at most " + words.numbers().down(allowed.limit()) + ", by "
+                    + allowed.governing().rule().name());
+            System.out.println("gross at most " + words.numbers().down(stamps.tare().plus(allowed.limit())));
+            allowed.steps().forEach(step -> System.out.println("  " + words.of(step).lines()));
+        } else {
+            fill.objections().forEach(finding -> System.out.println("do not fill: " + words.of(finding)));
+        }
         Cautions.forHandling(r134a, Task.CYLINDER_FILLING)
                 .forEach(caution -> System.out.println("  beware: " + words.of(caution)));
     }

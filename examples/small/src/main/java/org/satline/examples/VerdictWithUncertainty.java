@@ -10,8 +10,8 @@ import org.satline.charge.Judgement;
 import org.satline.charge.MeteringDevice;
 import org.satline.charge.OperatingConditions;
 import org.satline.measurement.Place;
-import org.satline.measurement.SystemReadings;
 import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
@@ -40,12 +40,12 @@ public final class VerdictWithUncertainty {
                 .build();
         ChargeQuestion question =
                 ChargeQuestion.of(MeteringDevice.EXPANSION_VALVE, Optional.of(TemperatureDifference.ofKelvins(5)));
-        OperatingConditions conditions = OperatingConditions.unknown().withOutdoorMinimumMet(true);
-        Judgement judgement = ChargeJudge.usual().judge(new ChargeCase(curve, readings, question, conditions));
+        Judgement judgement = ChargeJudge.usual()
+                .judge(new ChargeCase(curve, readings, question, OperatingConditions.unknown().withOutdoorMinimumMet(true)));
         judgement.evidence().deviation().ifPresent(deviation -> {
             System.out.printf(
                     Locale.ROOT,
-                    "%s: %.2f K, target %.2f K, u = %.2f K%n",
+                    "%s as read: %.2f K, target %.2f K, u = %.2f K%n",
                     deviation.level(),
                     deviation.measured().kelvins(),
                     deviation.target().kelvins(),
@@ -54,8 +54,8 @@ public final class VerdictWithUncertainty {
                 System.out.printf(Locale.ROOT, "  %s with probability %.3f%n", level, deviation.probability(level));
             }
         });
-        System.out.println(judgement.label());
-        Wording english = Wording.of(Language.ENGLISH, UnitSystem.SI);
-        judgement.evidence().findings().forEach(finding -> System.out.println(english.of(finding)));
+        Wording words = Wording.of(Language.ENGLISH, UnitSystem.SI);
+        System.out.println(judgement.label()); // what may be acted on: a level, undecided, or another fault first
+        judgement.evidence().findings().forEach(finding -> System.out.println("  " + words.of(finding)));
     }
 }

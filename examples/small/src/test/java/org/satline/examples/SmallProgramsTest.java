@@ -82,8 +82,35 @@ class SmallProgramsTest {
         String text = printed(FillLimit::main);
         List<Double> numbers = numbers(text);
         assertThat(numbers.get(0)).isCloseTo(18.56, within(0.001 * 18.56));
-        assertThat(numbers.get(1)).isCloseTo(18.56 + 26 * 0.45359237, within(0.001 * 18.56));
+        assertThat(numbers.get(2)).isCloseTo(18.56 + 26 * 0.45359237, within(0.001 * 18.56));
         assertThat(text).contains("liquid-80-warmest").contains("beware: ").doesNotContain("do not fill");
+    }
+
+    /**
+     * The limit of 18.56 kg as above (0.1 %), tare 26 lb = 11.793 kg: at 25 kg there is room for 18.56 - (25 - 11.793) - 2 x 0.04 kg, and 30.3 kg is 18.51 kg
+     * of contents, within the margin; 34 kg is 22.21 kg, over the limit.
+     */
+    @Test
+    void cylinderOnTheScale() {
+        String text = printed(CylinderOnTheScale::main);
+        List<Double> numbers = numbers(text); // 25.0, room in kg and lb, stop in kg and lb
+        double room = 18.56 - (25 - 26 * 0.45359237) - 2 * 0.04;
+        double printedDown = 0.01;
+        assertThat(numbers.get(1)).isCloseTo(room, within(0.001 * 18.56 + printedDown));
+        assertThat(numbers.get(3)).isCloseTo(25 + room, within(0.001 * 18.56 + printedDown));
+        assertThat(text).contains("25.0 kg on the scale: no danger\n  room for ")
+                .contains("30.3 kg on the scale: no danger\n")
+                .contains(" FULL: ")
+                .contains("34.0 kg on the scale: DANGER\n")
+                .contains("danger OVERFILLED: ");
+        assertThat(text).containsOnlyOnce("room for ");
+    }
+
+    /** 135 psig - 75 psig = 60 psi = 413.7 kPa. From a cylinder of mixed recovered refrigerant nothing goes into a system: common practice, no source. */
+    @Test
+    void mayItGo() {
+        String text = printed(MayItGo::main);
+        assertThat(text).startsWith("OUT: granted, driven by 60.0 psi (413.7 kPa)\n").contains("\nIN: refused, ");
     }
 
     /** 9.5 kg - 3.2 kg = 6.3 kg; root of the sum of squares of 30 g and 40 g is 50 g (JCGM 100:2008, 5.1.2). */
@@ -103,10 +130,11 @@ class SmallProgramsTest {
     void verdictWithUncertainty() {
         String text = printed(VerdictWithUncertainty::main);
         List<Double> numbers = numbers(text);
-        assertThat(text).startsWith("LOW: 3.00 K, target 5.00 K, u = 0.50 K\n");
+        assertThat(text).startsWith("LOW as read: 3.00 K, target 5.00 K, u = 0.50 K\n");
         assertThat(numbers.get(3))
                 .isCloseTo(0.7475, within(0.001)); // 0.0008 K of the pressure, 0.0005 of the last digit
         assertThat(numbers.get(3) + numbers.get(4) + numbers.get(5)).isCloseTo(1, within(0.0015));
+        assertThat(text).contains("\nundecided\n"); // 0.7475 is less than 0.95, and more readings are asked for
     }
 
     /** Critical temperature of R-744: 304.1282 K +/- 0.015 K (Span and Wagner 1996, table 3, from memory). */

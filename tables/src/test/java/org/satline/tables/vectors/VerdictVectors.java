@@ -68,9 +68,13 @@ final class VerdictVectors {
                         SystemReadings.builder()
                                 .put(Place.SUCTION_PRESSURE, pressure(suction, pressureUncertainty, "suction gauge"))
                                 .put(Place.LIQUID_PRESSURE, pressure(liquid, pressureUncertainty, "liquid gauge"))
-                                .put(Place.SUCTION_LINE, temperature(suctionLine, uncertainty, "suction-line thermometer"))
+                                .put(
+                                        Place.SUCTION_LINE,
+                                        temperature(suctionLine, uncertainty, "suction-line thermometer"))
                                 .put(Place.LIQUID_LINE, temperature(liquidLine, uncertainty, "liquid-line thermometer"))
-                                .put(Place.OUTDOOR_AIR, temperature(OUTDOOR_K, uncertainty, "condenser-air thermometer"))
+                                .put(
+                                        Place.OUTDOOR_AIR,
+                                        temperature(OUTDOOR_K, uncertainty, "condenser-air thermometer"))
                                 .build(),
                         new ChargeQuestion(
                                 metering, Optional.of(TemperatureDifference.ofKelvins(target)), Optional.empty()),

@@ -2,6 +2,7 @@ package org.satline.program.exercise;
 
 import java.util.List;
 import java.util.Optional;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.program.page.Printed;
 import org.satline.quantity.Atmosphere;
@@ -75,12 +76,12 @@ final class AltitudeMaker implements Maker {
         }
         draft.derive(List.of(
                 new Step(
-                        "absolute pressure",
+                        "absolutePressure",
                         "p = p_gauge + p_atm",
-                        gauge.value().in("kPa gauge", 2) + " + " + air.description(),
-                        pressure.in("kPa", 2),
-                        "ISO 2533:1975"),
-                SaturationMaker.lookup("dew point", "T_dew(p)", pressure, dew, curve)));
+                        List.of(Figure.of("p_gauge", gauge.value()), Figure.of("p_atm", air.pressure())),
+                        Figure.of("p", pressure),
+                        air.description()),
+                SaturationMaker.lookup("dewPoint", "T_dew(p)", pressure, dew, curve)));
         // of the figures that the working prints, so that who subtracts them finds the same
         TemperatureDifference printed =
                 Temperature.parse(readout.text(wrong)).minus(Temperature.parse(readout.text(dew)));
@@ -114,13 +115,13 @@ final class AltitudeMaker implements Maker {
             draft.slip("The weather report is reduced to sea level: it is not the pressure on site.");
         }
         double metres = altitude.value().metres();
-        draft.work(new Step(
+        draft.work(
                 "atmosphere on site",
                 "p_atm = 101.325 kPa (1 - 0.0065 H / 288.15)^5.2559",
                 Printed.figure("101.325 kPa x (1 - 0.0065 x %.0f / 288.15)^5.2559", metres),
                 air.pressure().in("kPa", 2)
                         + (readout.us() ? " (" + air.pressure().in("psia", 2) + ")" : ""),
-                "ISO 2533:1975"));
+                "ISO 2533:1975");
         return air;
     }
 

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.satline.filling.FillAssessor;
+import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.safety.Caution;
@@ -13,6 +14,8 @@ import org.satline.safety.Task;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.simulation.WorkingFluid;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 /** What all exercises share and what is costly to make: curves, simulated fluids, the book of fill rules. Thread-safe. */
 final class Bench {
@@ -28,6 +31,9 @@ final class Bench {
 
     /** Found in air conditioners, with glide. */
     static final List<String> COOLING_WITH_GLIDE = List.of("R-407C", "R-454B", "R-452B");
+
+    /** What the library finds, in words. */
+    static final Wording WORDS = Wording.of(Language.ENGLISH, UnitSystem.US);
 
     private final Map<String, SaturationCurve> curves = new ConcurrentHashMap<>();
     private final Map<String, WorkingFluid> fluids = new ConcurrentHashMap<>();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import org.satline.explanation.Step;
 import org.satline.safety.Caution;
+import org.satline.wording.StepText;
 
 /**
  * One exercise: all that the sheet prints and all that the key prints.
@@ -29,7 +30,7 @@ record Exercise(
         List<TableExtract> tables,
         List<String> rules,
         List<Part> parts,
-        List<Step> working,
+        List<StepText> working,
         List<Step> derivation,
         List<String> slips,
         List<Caution> cautions) {
@@ -59,7 +60,7 @@ record Exercise(
         private final List<TableExtract> tables = new ArrayList<>();
         private final List<String> rules = new ArrayList<>();
         private final List<Part> parts = new ArrayList<>();
-        private final List<Step> working = new ArrayList<>();
+        private final List<StepText> working = new ArrayList<>();
         private final List<Step> derivation = new ArrayList<>();
         private final List<String> slips = new ArrayList<>();
         private final List<Caution> cautions = new ArrayList<>();
@@ -94,14 +95,14 @@ record Exercise(
             return this;
         }
 
-        Draft work(Step step) {
-            working.add(step);
+        Draft work(String name, String formula, String numbers, String result, String source) {
+            working.add(new StepText(name, formula, List.of(numbers), result, source));
             return this;
         }
 
         /** A step of plain arithmetic. */
         Draft sum(String name, String formula, String numbers, String result) {
-            return work(new Step(name, formula, numbers, result, "arithmetic"));
+            return work(name, formula, numbers, result, "arithmetic");
         }
 
         Draft derive(List<Step> steps) {

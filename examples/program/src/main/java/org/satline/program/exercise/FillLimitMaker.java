@@ -1,10 +1,10 @@
 package org.satline.program.exercise;
 
+import org.satline.filling.Stamp;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
-import org.satline.cylinder.CylinderContents;
 import org.satline.filling.CylinderSpecification;
 import org.satline.filling.CylinderStamps;
 import org.satline.filling.FillAssessment;
@@ -50,17 +50,14 @@ final class FillLimitMaker implements Maker {
         int service = draw.pick(List.of(260, 350, 400));
         Given<Temperature> warmest = readout.temperature(
                 "warmest that the cylinder may become", Temperature.ofFahrenheit(draw.pick(List.of(130, 135, 140))));
-        CylinderStamps stamps = CylinderStamps.builder()
-                .tare(tare.value())
-                .waterCapacity(capacity.value())
-                .specification(CylinderSpecification.parse("DOT-4BA" + service))
-                .servicePressure(GaugePressure.ofPsig(service))
-                .refillable(true)
-                .build();
+        CylinderStamps stamps = CylinderStamps.of(tare.value(), capacity.value())
+                .with(Stamp.SPECIFICATION, CylinderSpecification.parse("DOT-4BA" + service))
+                .with(Stamp.SERVICE_PRESSURE, GaugePressure.ofPsig(service))
+                .with(Stamp.REFILLABLE, true);
         FillAssessment assessment = bench.assessor()
-                .assess(FillQuestion.of(stamps, new CylinderContents.Known(curve))
+                .assess(FillQuestion.of(stamps, curve)
                         .warmestAt(warmest.value())
-                        .acceptingPartialStamps());
+                        .calculating());
         Exercise.Draft draft = new Exercise.Draft(Topic.FILL_LIMIT, difficulty)
                 .situation(SITUATION)
                 .given(bench.refrigerantGiven(designation), capacity, tare, warmest)
@@ -77,7 +74,7 @@ final class FillLimitMaker implements Maker {
 
     private static Optional<Exercise> starting(
             FillSum sum, Exercise.Draft draft, Given<Temperature> warmest, FillAssessment assessment) {
-        if (assessment.isRefused()) {
+        if (!(assessment instanceof FillAssessment.Allowed)) {
             return Optional.empty();
         }
         return sum.limit(WARMEST, 0.8, warmest.value(), "liquid density at " + warmest.text(), "limit")
@@ -92,19 +89,19 @@ final class FillLimitMaker implements Maker {
             Readout stamped,
             Given<Temperature> warmest,
             FillAssessment assessment) {
-        if (assessment.isRefused()) {
+        if (!(assessment instanceof FillAssessment.Allowed)) {
             return Optional.empty();
         }
         draft.rule("1 lb = 0.45359237 kg.");
         Optional<MassLimit> limit =
                 sum.limit(WARMEST, 0.8, warmest.value(), "liquid density at " + warmest.text(), "limit");
-        return limit.filter(each -> sum.room(draw, each, stamped, Mass.ZERO, Mass.ZERO, true))
+        return limit.filter(each -> sum.room(draw, each, stamped, Mass.ZERO, Mass.ZERO))
                 .map(each -> draft.derive(each.steps()).done());
     }
 
     /** The outcome of a rule by its name, where it is a mass. */
     static Optional<MassLimit> outcome(FillAssessment assessment, String rule) {
-        return assessment.outcomes().stream()
+        return assessment.answers().outcomes().stream()
                 .map(FillAssessment.CandidateOutcome::outcome)
                 .filter(each -> each.rule().name().equals(rule))
                 .filter(MassLimit.class::isInstance)

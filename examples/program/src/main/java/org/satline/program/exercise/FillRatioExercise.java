@@ -1,9 +1,8 @@
 package org.satline.program.exercise;
 
+import org.satline.filling.Stamp;
 import java.util.List;
 import java.util.Optional;
-import org.satline.cylinder.CylinderContents;
-import org.satline.explanation.Step;
 import org.satline.filling.CylinderStamps;
 import org.satline.filling.FillAssessment;
 import org.satline.filling.FillQuestion;
@@ -56,22 +55,19 @@ final class FillRatioExercise {
         int test = draw.pick(TEST_BAR.stream()
                 .filter(bar -> wanted == (bar >= row.testBar()))
                 .toList());
-        CylinderStamps stamps = CylinderStamps.builder()
-                .tare(tare.value())
-                .waterCapacity(capacity.value())
-                .testPressure(GaugePressure.ofBars(test))
-                .refillable(true)
-                .build();
+        CylinderStamps stamps = CylinderStamps.of(tare.value(), capacity.value())
+                .with(Stamp.TEST_PRESSURE, GaugePressure.ofBars(test))
+                .with(Stamp.REFILLABLE, true);
         FillAssessment assessment = bench.assessor()
-                .assess(FillQuestion.of(stamps, new CylinderContents.Known(curve))
+                .assess(FillQuestion.of(stamps, curve)
                         .under(FillRules.standard().jurisdiction("adr"))
-                        .acceptingPartialStamps());
+                        .calculating());
         boolean enough = test >= row.testBar();
-        boolean forbidden = assessment.outcomes().stream()
+        boolean forbidden = assessment.answers().outcomes().stream()
                 .map(FillAssessment.CandidateOutcome::outcome)
                 .anyMatch(each -> each instanceof RuleOutcome.Forbidden
                         && each.rule().name().equals(RATIO));
-        if (forbidden == enough || assessment.isRefused() == enough) {
+        if (forbidden == enough || assessment instanceof FillAssessment.Allowed != enough) {
             return Optional.empty(); // another rule than the one asked about stands against it
         }
         Exercise.Draft draft = new Exercise.Draft(Topic.FILL_LIMIT, Difficulty.EXPERIENCED)
@@ -103,7 +99,7 @@ final class FillRatioExercise {
         boolean enough = test >= row.testBar();
         String no = "no: the table asks for " + row.testBar() + " bar";
         Mass byRatio = Mass.ofKilograms(
-                row.ratio() * assessment.question().stamps().waterCapacity().kilograms());
+                row.ratio() * assessment.answers().question().stamps().waterCapacity().kilograms());
         draft.part(
                         "may be filled",
                         "May this cylinder be filled with " + row.designation() + ", by its test pressure?",
@@ -118,15 +114,15 @@ final class FillRatioExercise {
                         "TP >= test pressure of the row",
                         test + " bar against " + row.testBar() + " bar",
                         enough ? "enough" : "too low")
-                .work(new Step(
+                .work(
                         "largest contents by the filling ratio",
                         "m = filling ratio x WC",
                         Printed.figure(
                                 "%s x %s",
                                 row.ratio(),
-                                readout.text(assessment.question().stamps().waterCapacity())),
+                                readout.text(assessment.answers().question().stamps().waterCapacity())),
                         readout.text(byRatio),
-                        "ADR 2025, 4.1.4.1, P200 table 2"));
+                        "ADR 2025, 4.1.4.1, P200 table 2");
         Optional<MassLimit> most = sum.limit(
                 "liquid-95-50C",
                 0.95,
@@ -151,10 +147,8 @@ final class FillRatioExercise {
                 .filter(each -> each < least * (1 + CLEAR_SHARE))
                 .count();
         boolean agreed = !enough
-                || assessment
-                        .governing()
-                        .filter(limit -> limit.rule().name().equals(governing))
-                        .isPresent();
+                || assessment instanceof FillAssessment.Allowed allowed
+                        && allowed.governing().rule().name().equals(governing);
         if (near > 1 || !agreed) {
             return Optional.empty();
         }
@@ -162,8 +156,8 @@ final class FillRatioExercise {
         draft.slip(
                 "The three limits lie close together by design: the printed ratios were chosen so that the liquid fills no more than 95 % at"
                         + " 50 degC and not all at 60 degC.");
-        MassLimit limit = enough ? assessment.governing().orElseThrow() : most.get();
-        return sum.scale(draw, limit, enough)
+        MassLimit limit = assessment instanceof FillAssessment.Allowed allowed ? allowed.governing() : most.get();
+        return sum.scale(draw, limit)
                 ? Optional.of(draft.derive(limit.steps()).done())
                 : Optional.empty();
     }

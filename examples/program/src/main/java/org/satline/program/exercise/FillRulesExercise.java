@@ -1,9 +1,9 @@
 package org.satline.program.exercise;
 
-import java.util.List;
+import org.satline.filling.FillingCode;
+import org.satline.filling.FillRule;
+import java.util.EnumSet;
 import java.util.Optional;
-import org.satline.cylinder.Refusal;
-import org.satline.explanation.Step;
 import org.satline.filling.CylinderStamps;
 import org.satline.filling.FillAssessment;
 import org.satline.filling.RuleOutcome.MassLimit;
@@ -43,7 +43,7 @@ final class FillRulesExercise {
     }
 
     Optional<Exercise> write(Draw draw, String designation, int service, Given<Temperature> warmest) {
-        Optional<PressureTest> test = assessment.outcomes().stream()
+        Optional<PressureTest> test = assessment.answers().outcomes().stream()
                 .map(FillAssessment.CandidateOutcome::outcome)
                 .filter(each -> each.rule().name().equals(SERVICE))
                 .filter(PressureTest.class::isInstance)
@@ -54,7 +54,7 @@ final class FillRulesExercise {
         double allowed = 1.25 * stamps.servicePressure().orElseThrow().pascals();
         if (test.isEmpty()
                 || Math.abs(test.get().margin().pascals()) < CLEAR_SHARE * allowed
-                || !onlyPressure(assessment.refusals())) {
+                || !onlyPressure(assessment)) {
             return Optional.empty();
         }
         draft.given(Given.words(
@@ -69,21 +69,33 @@ final class FillRulesExercise {
                         "May this cylinder be filled with " + designation + ", by the rule " + SERVICE + "?",
                         new Answer.Words(
                                 passed ? "yes" : "no: it must not be filled; take one of higher service pressure"))
-                .work(new Step(
+                .work(
                         "pressure at 55 degC against 1.25 SP, both gauge",
                         test.get().rule().inequality(),
                         vapour.in("kPa", 1) + " - 101.3 kPa against 1.25 x " + service + " psi x 6.895 kPa/psi",
                         Printed.figure("%.0f kPa against %.0f kPa", vapour.kilopascals() - 101.325, allowed / 1000),
-                        test.get().rule().citation()))
+                        test.get().rule().citation())
                 .derive(test.get().steps());
-        return limits(draw, warmest, passed);
+        if (passed != assessment instanceof FillAssessment.Allowed) {
+            return Optional.empty(); // another rule than the one asked about stands against it
+        }
+        return limits(draw, warmest);
     }
 
-    private static boolean onlyPressure(List<Refusal> refusals) {
-        return refusals.stream().allMatch(refusal -> refusal.reason() == Refusal.Reason.PRESSURE_TOO_LOW);
+    private static boolean onlyPressure(FillAssessment assessment) {
+        return assessment.objections().stream().allMatch(each -> each.code() == FillingCode.PRESSURE_TOO_LOW);
     }
 
-    private Optional<Exercise> limits(Draw draw, Given<Temperature> warmest, boolean passed) {
+    /** The strictest limit of the set, whether or not the cylinder may be filled. */
+    private boolean isStrictest(MassLimit limit) {
+        return assessment
+                .answers()
+                .limits(EnumSet.allOf(FillRule.Basis.class))
+                .get(0)
+                .equals(limit);
+    }
+
+    private Optional<Exercise> limits(Draw draw, Given<Temperature> warmest) {
         Optional<MassLimit> custom = sum.limit(
                 FillLimitMaker.WARMEST, 0.8, warmest.value(), "liquid density at " + warmest.text(), "limit, warmest");
         Optional<MassLimit> law = sum.limit(
@@ -92,7 +104,7 @@ final class FillRulesExercise {
                 Temperature.ofCelsius(55),
                 "liquid density at 55 degC (131 degF)",
                 "limit, liquid-full");
-        if (custom.isEmpty() || law.isEmpty() || !assessment.governing().equals(custom)) {
+        if (custom.isEmpty() || law.isEmpty() || !isStrictest(custom.get())) {
             return Optional.empty();
         }
         MassLimit limit = custom.get();
@@ -111,7 +123,7 @@ final class FillRulesExercise {
                         readout.text(Mass.ofKilograms(sum.hand(law.get()).kilograms()
                                 - sum.hand(limit).kilograms())))
                 .rule("The smaller of both limits governs.");
-        return sum.scale(draw, limit, passed)
+        return sum.scale(draw, limit)
                 ? Optional.of(draft.derive(limit.steps()).done())
                 : Optional.empty();
     }

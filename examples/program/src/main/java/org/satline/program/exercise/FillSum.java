@@ -1,12 +1,12 @@
 package org.satline.program.exercise;
 
+import java.util.List;
+import org.satline.cylinder.Weighing;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.satline.cylinder.Room;
 import org.satline.cylinder.RoomFinder;
-import org.satline.cylinder.Scale;
-import org.satline.explanation.Step;
 import org.satline.filling.CylinderStamps;
 import org.satline.filling.FillAssessment;
 import org.satline.filling.RuleOutcome.MassLimit;
@@ -81,12 +81,12 @@ final class FillSum {
                         part,
                         "What is the largest contents by the rule " + rule + ", in " + mass + " (rounded down)?",
                         FillLimitMaker.down(limit.maximumContents(), readout))
-                .work(new Step(
+                .work(
                         "largest contents by " + rule,
                         limit.rule().inequality(),
                         factor + " x " + density.text() + " x " + volumeText(),
                         readout.text(hand),
-                        limit.rule().citation()));
+                        limit.rule().citation());
         return found;
     }
 
@@ -131,18 +131,19 @@ final class FillSum {
     }
 
     boolean gross(MassLimit limit) {
+        Mass gross = stamps.tare().plus(limit.maximumContents());
         Mass hand = stamps.tare().plus(hand(limit));
         draft.part(
                         "gross",
                         "What may the cylinder weigh at most on the scale, in " + readout.massUnit()
                                 + " (rounded down)?",
-                        FillLimitMaker.down(limit.maximumGross(), readout))
+                        FillLimitMaker.down(gross, readout))
                 .sum(
                         "largest gross weight",
                         "gross = TW + m",
                         readout.text(stamps.tare()) + " + " + readout.text(hand(limit)),
                         readout.text(hand));
-        return sameDigits(hand, limit.maximumGross()) && steady(limit.maximumGross(), limit.maximumContents());
+        return sameDigits(hand, gross) && steady(gross, limit.maximumContents());
     }
 
     /** The same last digit whether the student goes on from the rounded or from the full limit. */
@@ -163,7 +164,7 @@ final class FillSum {
     }
 
     /** The same for a scale that is not exact and hoses that are not empty. */
-    boolean scale(Draw draw, MassLimit limit, boolean mayBeFilled) {
+    boolean scale(Draw draw, MassLimit limit) {
         Given<Mass> doubt = readout.mass(
                 "expanded uncertainty of the scale (U, k = 2)", Mass.ofKilograms(draw.between(0.02, 0.06)));
         Given<Mass> hose =
@@ -171,57 +172,59 @@ final class FillSum {
         draft.given(doubt, hose)
                 .rule(
                         "Keep the contents of the hoses and twice the uncertainty of the scale free (twice: common practice, no source).");
-        return room(draw, limit, readout, doubt.value(), hose.value(), mayBeFilled);
+        return room(draw, limit, readout, doubt.value(), hose.value());
     }
 
-    /** The scale of an exercise shows the gross weight. */
-    private static Mass stop(Room.Left left) {
-        return Mass.ofKilograms(left.stopReading().kilograms());
-    }
-
-    /** Contents by the scale, room and stop weight. */
-    boolean room(Draw draw, MassLimit limit, Readout scaleUnits, Mass scaleDoubt, Mass hose, boolean mayBeFilled) {
+    /** Contents by the scale, and room and stop weight where the cylinder may be filled. */
+    boolean room(Draw draw, MassLimit limit, Readout scaleUnits, Mass scaleDoubt, Mass hose) {
         double share = draw.between(0.25, 0.8);
         Given<Mass> scale = scaleUnits.mass(
                 "scale now (gross)",
                 Mass.ofKilograms(stamps.tare().kilograms()
                         + share * limit.maximumContents().kilograms()));
-        Scale weighed = new Scale.RunningGross(Reading.ofExpanded(scale.value(), scaleDoubt.kilograms(), "scale"));
-        Room room = RoomFinder.find(stamps, limit.maximumContents(), weighed, hose);
-        if (!(room instanceof Room.Left left)
-                || !(RoomFinder.find(stamps, hand(limit), weighed, hose) instanceof Room.Left worked)
-                || (mayBeFilled && !(sameDigits(worked.room(), left.room()) && sameDigits(stop(worked), stop(left))))) {
-            return false;
-        }
-        String unit = ", in " + readout.massUnit();
+        Weighing weighed = new Weighing.Gross(Reading.ofExpanded(scale.value(), scaleDoubt.kilograms(), "scale"));
+        Mass contents = Mass.ofKilograms(
+                weighed.contents(stamps.tare()).value().kilograms());
         draft.given(scale)
                 .part(
                         "contents",
-                        "How much is in the cylinder now" + unit + "?",
-                        Answer.Figure.of(readout.number(left.contents()), 2, readout.massUnit(), 0.01))
-                .part(
-                        "room",
-                        "How much may still go in" + unit + " (rounded down)?",
-                        mayBeFilled ? FillLimitMaker.down(left.room(), readout) : new Answer.Words(NOT_TO_BE_FILLED))
-                .part(
-                        "stop",
-                        "At which reading of the scale is to be stopped" + unit + " (rounded down)?",
-                        mayBeFilled ? FillLimitMaker.down(stop(left), readout) : new Answer.Words(NOT_TO_BE_FILLED))
+                        "How much is in the cylinder now" + unit() + "?",
+                        Answer.Figure.of(readout.number(contents), 2, readout.massUnit(), 0.01))
                 .sum(
                         "contents now",
                         "contents = gross - TW",
                         scale.text() + " - " + scaleUnits.text(stamps.tare()),
-                        readout.text(left.contents()));
-        if (!mayBeFilled) {
-            draft.slip(
-                    "The masses of the rules are only half of it: a cylinder whose service pressure is too low takes nothing, and what is in it"
-                            + " must come out.");
-            return true;
+                        readout.text(contents));
+        if (assessment instanceof FillAssessment.Allowed allowed) {
+            return allowed.governing().equals(limit) && left(allowed, weighed, scale, scaleDoubt, hose, contents);
         }
+        roomParts(new Answer.Words(NOT_TO_BE_FILLED), new Answer.Words(NOT_TO_BE_FILLED));
+        draft.slip(
+                "The masses of the rules are only half of it: a cylinder whose service pressure is too low takes nothing, and what is in it"
+                        + " must come out.");
+        return true;
+    }
+
+    private boolean left(
+            FillAssessment.Allowed allowed,
+            Weighing weighed,
+            Given<Mass> scale,
+            Mass scaleDoubt,
+            Mass hose,
+            Mass contents) {
+        MassLimit limit = allowed.governing();
+        MassLimit printed = new MassLimit(limit.rule(), hand(limit), List.of(), List.of());
+        if (!(RoomFinder.find(allowed, weighed, hose) instanceof Room.Left left)
+                || !(RoomFinder.find(new FillAssessment.Allowed(printed, allowed.answers()), weighed, hose)
+                        instanceof Room.Left worked)
+                || !(sameDigits(worked.room(), left.room()) && sameDigits(stop(worked), stop(left)))) {
+            return false;
+        }
+        roomParts(FillLimitMaker.down(left.room(), readout), FillLimitMaker.down(stop(left), readout));
         draft.sum(
                         "room",
                         "room = limit - contents - hose contents - 2 U",
-                        readout.text(hand(limit)) + " - " + readout.text(left.contents()) + " - " + readout.text(hose)
+                        readout.text(hand(limit)) + " - " + readout.text(contents) + " - " + readout.text(hose)
                                 + " - 2 x " + readout.text(scaleDoubt),
                         readout.text(worked.room()))
                 .sum(
@@ -231,5 +234,19 @@ final class FillSum {
                         readout.text(stop(worked)))
                 .derive(left.steps());
         return true;
+    }
+
+    private void roomParts(Answer room, Answer stop) {
+        draft.part("room", "How much may still go in" + unit() + " (rounded down)?", room)
+                .part("stop", "At which reading of the scale is to be stopped" + unit() + " (rounded down)?", stop);
+    }
+
+    private String unit() {
+        return ", in " + readout.massUnit();
+    }
+
+    /** The scale of an exercise shows the gross weight. */
+    private static Mass stop(Room.Left left) {
+        return Mass.ofKilograms(left.neverPass().kilograms());
     }
 }

@@ -2,6 +2,7 @@ package org.satline.program.exercise;
 
 import java.util.List;
 import java.util.Optional;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -43,17 +44,17 @@ final class FirstSaturation {
                         "What is the absolute pressure in the cylinder " + when + ", in " + readout.absoluteUnit()
                                 + "?",
                         readout.answer(pressure))
-                .work(new Step(
+                .work(
                         name,
                         "p = p_sat(T)",
                         curve.refrigerant().designation() + " at " + temperature.text(),
                         readout.text(pressure),
-                        Working.LINE))
+                        Working.LINE)
                 .derive(List.of(new Step(
-                        "saturation pressure",
+                        "saturationPressure",
                         "p_sat(T)",
-                        "T = " + temperature.value().in("K", 2),
-                        pressure.in("kPa", 2),
+                        List.of(Figure.of("T", temperature.value())),
+                        Figure.of("p", pressure),
                         curve.source())));
     }
 
@@ -80,6 +81,6 @@ final class FirstSaturation {
                 .part(name, ask + ", in " + readout.temperatureUnit() + "?", readout.answer(found));
         new Working(draft, readout, curve).bubble(", " + name, pressure.value());
         draft.derive(
-                List.of(SaturationMaker.lookup("saturation temperature", "T_sat(p)", pressure.value(), found, curve)));
+                List.of(SaturationMaker.lookup("saturationTemperature", "T_sat(p)", pressure.value(), found, curve)));
     }
 }

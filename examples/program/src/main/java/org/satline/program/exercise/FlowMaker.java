@@ -3,14 +3,13 @@ package org.satline.program.exercise;
 import java.util.List;
 import java.util.Optional;
 import org.satline.charge.MeteringDevice;
-import org.satline.explanation.Step;
+import org.satline.measurement.Reading;
 import org.satline.program.exercise.RunningSystems.Running;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
-import org.satline.quantity.TemperatureDifference;
 import org.satline.safety.Task;
 import org.satline.saturation.SaturationCurve;
 import org.satline.simulation.ImposedFault;
@@ -81,11 +80,11 @@ final class FlowMaker implements Maker {
         Pressure atPort = wish.port() == PointKind.LOW_SIDE_PORT
                 ? running.state().suctionPressure()
                 : running.state().liquidPressure();
-        Given<GaugePressure> port = readout.gauge("gauge at the " + wish.port(), atPort, air.value());
+        Given<GaugePressure> port = readout.gauge("gauge at the " + FlowWords.name(wish.port()), atPort, air.value());
         Temperature cylinderAt = cylinderTemperature(draw, curve, atPort, hard);
         Exercise.Draft draft = new Exercise.Draft(Topic.FLOW, difficulty)
-                .situation("A hose joins the " + wish.port() + " of a running air conditioner to a cylinder ("
-                        + wish.valve() + "). Both hold the same refrigerant; the hose is full of it and free of air. "
+                .situation("A hose joins the " + FlowWords.name(wish.port()) + " of a running air conditioner to a cylinder ("
+                        + FlowWords.name(wish.valve()) + "). Both hold the same refrigerant; the hose is full of it and free of air. "
                         + wish.words() + standing(cylinderAt))
                 .given(bench.refrigerantGiven(running.designation()), port)
                 .cautions(bench.cautions(running.designation(), wish.intoSystem() ? Task.CHARGING : Task.RECOVERY));
@@ -93,7 +92,6 @@ final class FlowMaker implements Maker {
         boolean starting = difficulty == Difficulty.STARTING;
         Pressure first = starting ? Pressure.ofGauge(port.value(), air.value()) : working.absolute(port, air.value());
         PressureDifference portDoubt = PressureDifference.ZERO;
-        TemperatureDifference cylinderDoubt = TemperatureDifference.ZERO;
         if (hard) {
             Given<PressureDifference> u = readout.pressureDifference(
                     "expanded uncertainty of the gauge (k = 2)",
@@ -102,7 +100,7 @@ final class FlowMaker implements Maker {
             draft.given(u, readout.temperature("outdoor air", running.air().outdoor()));
             draft.slip("The outdoor air is not needed: the cylinder's own temperature counts.");
         }
-        ConnectionPoint system = ConnectionPoint.byGauge(wish.port(), port.value(), air.value(), portDoubt);
+        ConnectionPoint system = point(wish.port(), port, air.value(), portDoubt);
         ConnectionPoint cylinder;
         String numbers;
         if (starting) {
@@ -111,15 +109,15 @@ final class FlowMaker implements Maker {
             draft.given(gauge)
                     .rule(
                             "Both gauges show the pressure above the same air: their readings may be compared as they are.");
-            cylinder = ConnectionPoint.byGauge(wish.valve(), gauge.value(), air.value(), PressureDifference.ZERO);
+            cylinder = point(wish.valve(), gauge, air.value(), PressureDifference.ZERO);
             numbers = port.text() + " - " + gauge.text();
         } else {
             Given<Temperature> at = readout.temperature("cylinder, at rest, liquid and vapour inside", cylinderAt);
             draft.given(air, at)
                     .slip(
                             "A gauge reading must not be held against a pressure from the table: one counts from the air, the other from nothing.");
-            cylinder = ConnectionPoint.bySaturation(wish.valve(), curve, at.value(), cylinderDoubt);
-            numbers = readout.text(first) + " - " + readout.text(cylinder.pressure());
+            cylinder = ConnectionPoint.bySaturation(wish.valve(), curve, Reading.exact(at.value()));
+            numbers = readout.text(first) + " - " + readout.text(cylinder.pressure().value());
             draft.table(SaturationExtract.around(curve, readout, at.value(), at.value(), draw))
                     .rule(
                             "Where in the cylinder the blend stands between bubble and dew point is not known: take the middle of both"
@@ -127,16 +125,21 @@ final class FlowMaker implements Maker {
                                     + (hard
                                             ? ", with an expanded uncertainty of their difference over the square root of 3."
                                             : "."))
-                    .work(new Step(
+                    .work(
                             "pressure in the cylinder",
                             "p = (p_bubble(T) + p_dew(T)) / 2",
                             "(" + readout.text(curve.bubblePressure(at.value())) + " + "
                                     + readout.text(curve.dewPressure(at.value())) + ") / 2",
-                            readout.text(cylinder.pressure()),
-                            "saturation table of the question"));
+                            readout.text(cylinder.pressure().value()),
+                            "saturation table of the question");
         }
         return answered(
                 draft, readout, difficulty, wish, FlowCheck.between(system, cylinder), first, numbers, cylinder);
+    }
+
+    private static ConnectionPoint point(
+            PointKind kind, Given<GaugePressure> gauge, Atmosphere air, PressureDifference doubt) {
+        return ConnectionPoint.byGauge(kind, Reading.ofExpanded(gauge.value(), doubt.pascals(), gauge.name()), air);
     }
 
     private static String standing(Temperature cylinder) {
@@ -167,8 +170,8 @@ final class FlowMaker implements Maker {
             Pressure port,
             String numbers,
             ConnectionPoint cylinder) {
-        double inCylinder = cylinder.pressure().pascals();
-        PressureDifference signed = port.minus(cylinder.pressure());
+        double inCylinder = cylinder.pressure().value().pascals();
+        PressureDifference signed = port.minus(cylinder.pressure().value());
         boolean tooClose = flow instanceof Flow.TooCloseToCall;
         double doubt = tooClose
                 ? ((Flow.TooCloseToCall) flow).expandedUncertainty().pascals()
@@ -223,8 +226,7 @@ final class FlowMaker implements Maker {
                         "wanted",
                         "May the valve be opened for what is wanted? If not, why?",
                         new Answer.Words(FlowWords.wanted(flow, wish.intoSystem() == intoSystem)))
-                .derive(flow.steps())
-                .cautions(flow.cautions());
+                .derive(flow.steps());
         return Optional.of(draft.done());
     }
 }

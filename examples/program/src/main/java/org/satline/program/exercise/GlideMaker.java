@@ -71,8 +71,8 @@ final class GlideMaker implements Maker {
         working.dew("", pressure);
         working.difference("glide", "glide = T_dew - T_bubble", dew, bubble);
         draft.derive(List.of(
-                SaturationMaker.lookup("bubble point", "T_bubble(p)", pressure, bubble, curve),
-                SaturationMaker.lookup("dew point", "T_dew(p)", pressure, dew, curve)));
+                SaturationMaker.lookup("bubblePoint", "T_bubble(p)", pressure, bubble, curve),
+                SaturationMaker.lookup("dewPoint", "T_dew(p)", pressure, dew, curve)));
         if (difficulty != Difficulty.STARTING) {
             wrongLine(draw, draft, working, readout, dew, bubble, difficulty);
         } else {

@@ -2,8 +2,8 @@ package org.satline.program.exercise;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.satline.explanation.Step;
 import org.satline.program.page.Block;
+import org.satline.wording.StepText;
 
 /** Lays out the answers with the way that leads to them. */
 final class KeyPage {
@@ -38,7 +38,9 @@ final class KeyPage {
             }
             blocks.add(steps("Working", exercise.working()));
             if (!exercise.derivation().isEmpty()) {
-                blocks.add(steps("The same as the library derives it, in SI", exercise.derivation()));
+                blocks.add(steps(
+                        "The same as the library derives it",
+                        exercise.derivation().stream().map(Bench.WORDS::of).toList()));
             }
             if (!exercise.slips().isEmpty()) {
                 blocks.add(new Block.Heading(3, "For the teacher"));
@@ -55,13 +57,13 @@ final class KeyPage {
                 : answer.text();
     }
 
-    private static Block steps(String title, List<Step> steps) {
+    private static Block steps(String title, List<StepText> steps) {
         return new Block.Table(
                 title,
                 HEAD,
                 steps.stream()
                         .map(step ->
-                                List.of(step.name(), step.formula(), step.substitution(), step.result(), step.source()))
+                                List.of(step.name(), step.formula(), String.join(", ", step.given()), step.result(), step.source()))
                         .toList());
     }
 }

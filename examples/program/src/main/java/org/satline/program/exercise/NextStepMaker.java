@@ -5,21 +5,26 @@ import java.util.Optional;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.Criterion;
 import org.satline.charge.MeteringDevice;
-import org.satline.step.StepAdvice;
-import org.satline.step.StepAdvisor;
-import org.satline.step.StepLimits;
-import org.satline.step.StepReading;
 import org.satline.program.exercise.RunningSystems.Running;
 import org.satline.quantity.Mass;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.safety.Task;
 import org.satline.simulation.ImposedFault;
 import org.satline.simulation.NoSteadyStateException;
+import org.satline.step.StepAdvice;
+import org.satline.step.StepAdvisor;
+import org.satline.step.StepLimits;
+import org.satline.step.StepReading;
 
 /** What to do after the verdict: which way, from or into what, and how much. */
 final class NextStepMaker implements Maker {
     /** Standard deviation with which a settled system reads again: our choice, no source. */
     static final double REPEATABILITY_K = 0.2;
+
+    /** More than any step moves, where the question names no cylinder. */
+    private static final Mass AMPLE = Mass.ofKilograms(20);
+
+    private static final Mass SMALLEST = Mass.ofKilograms(0.02);
 
     private final Bench bench;
     private final RunningSystems systems;
@@ -78,7 +83,7 @@ final class NextStepMaker implements Maker {
         }
         StepReading reading =
                 StepReading.of(0, criterion, measured.kelvins(), target.value().kelvins(), REPEATABILITY_K);
-        StepAdvice advice = advisor(running, band.value()).next(List.of(reading), ample());
+        StepAdvice advice = advisor(running, band.value()).next(List.of(reading), StepLimits.usual(AMPLE, AMPLE, SMALLEST));
         if (!NextStepWords.agrees(advice, level.get())) {
             return Optional.empty();
         }
@@ -111,7 +116,7 @@ final class NextStepMaker implements Maker {
                         "d against the band",
                         readout.text(deviation) + " against +/- " + band.text(),
                         VerdictAsk.words(level.get()))
-                .derive(List.of(NextStepWords.step(advice)));
+                .derive(List.of(NextStepWords.step(advice, Optional.empty())));
         return Optional.of(draft.done());
     }
 
@@ -151,25 +156,6 @@ final class NextStepMaker implements Maker {
                 || Math.abs(restKg) < 0.05) {
             return Optional.empty();
         }
-        StepAdvice advice = advisor(before, band.value())
-                .next(
-                        List.of(
-                                StepReading.of(
-                                        0,
-                                        criterion,
-                                        first.value().kelvins(),
-                                        target.value().kelvins(),
-                                        REPEATABILITY_K),
-                                StepReading.of(
-                                        netKg,
-                                        criterion,
-                                        second.value().kelvins(),
-                                        target.value().kelvins(),
-                                        REPEATABILITY_K)),
-                        ample());
-        if (!NextStepWords.agrees(advice, level.get())) {
-            return Optional.empty();
-        }
         Exercise.Draft draft = draft(difficulty, before, level.get())
                 .situation("An air conditioner with " + Tolerances.article(before.metering())
                         + " was being brought to its charge: refrigerant was " + (netKg > 0 ? "added" : "taken out")
@@ -185,15 +171,25 @@ final class NextStepMaker implements Maker {
                         second);
         StepSum sum = new StepSum(draft, readout, netKg, first, second, target);
         boolean fits = sum.write(draw, difficulty, before, level.get(), change, deviation, restKg);
-        draft.derive(List.of(NextStepWords.step(advice)));
-        return fits ? Optional.of(draft.done()) : Optional.empty();
+        if (!fits) {
+            return Optional.empty();
+        }
+        Mass most = sum.cylinderAllows().orElse(AMPLE);
+        double towards = target.value().kelvins();
+        StepAdvice advice = advisor(before, band.value())
+                .next(
+                        List.of(
+                                StepReading.of(0, criterion, first.value().kelvins(), towards, REPEATABILITY_K),
+                                StepReading.of(netKg, criterion, second.value().kelvins(), towards, REPEATABILITY_K)),
+                        StepLimits.usual(most, most, SMALLEST));
+        if (!NextStepWords.agrees(advice, level.get())) {
+            return Optional.empty();
+        }
+        return Optional.of(draft.derive(List.of(NextStepWords.step(advice, sum.cylinderAllows())))
+                .done());
     }
 
     private static StepAdvisor advisor(Running running, TemperatureDifference band) {
         return StepAdvisor.typical(running.system().ratedCharge(), running.metering(), band.kelvins());
-    }
-
-    private static StepLimits ample() {
-        return StepLimits.usual(Mass.ofKilograms(20), Mass.ofKilograms(20), Mass.ofKilograms(0.02));
     }
 }

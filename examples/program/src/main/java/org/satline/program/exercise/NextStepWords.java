@@ -1,18 +1,17 @@
 package org.satline.program.exercise;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.satline.charge.ChargeLevel;
-import org.satline.step.StepAdvice;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
-import org.satline.program.page.Printed;
-import org.satline.quantity.UnitSystem;
+import org.satline.quantity.Mass;
 import org.satline.refrigerant.Refrigerant;
-import org.satline.wording.Language;
-import org.satline.wording.Wording;
+import org.satline.step.StepAdvice;
 
 /** What the key says about a next step. */
 final class NextStepWords {
-    private static final Wording WORDING = Wording.of(Language.ENGLISH, UnitSystem.SI);
-
     private NextStepWords() {}
 
     static String direction(ChargeLevel level) {
@@ -43,20 +42,23 @@ final class NextStepWords {
         return advice instanceof StepAdvice.Done && level == ChargeLevel.ON_TARGET;
     }
 
-    static Step step(StepAdvice advice) {
-        String result = advice instanceof StepAdvice.Move move
-                ? Printed.figure(
-                        "%s %.3f kg (%.2f lb), then wait %d min and read again",
-                        move.direction() == StepAdvice.Direction.ADD ? "add" : "take out",
-                        move.amount().kilograms(),
-                        move.amount().pounds(),
-                        move.settlingTime().toMinutes())
-                : "leave the charge as it is";
+    /** Rounded down, so that the figure printed is never more than the cylinder allows. */
+    static Step step(StepAdvice advice, Optional<Mass> cylinderAllows) {
+        List<Figure> given = new ArrayList<>();
+        cylinderAllows.ifPresent(most -> given.add(Figure.of("cylinderAllows", most)));
+        advice.reasons().forEach(reason -> given.addAll(reason.figures()));
+        String result = "leave the charge as it is";
+        if (advice instanceof StepAdvice.Move move) {
+            given.add(Figure.of("wait", move.settlingTime().toMinutes(), "min"));
+            result = (move.direction() == StepAdvice.Direction.ADD ? "add " : "take out ")
+                    + Bench.WORDS.numbers().finer().down(move.amount());
+        }
         return new Step(
-                "next step, with the doubt of the response weighed in",
-                "largest step whose probability of passing the far edge of the band stays within 5 %",
-                String.join("; ", advice.reasons().stream().map(WORDING::of).toList()),
-                result,
+                "nextStep",
+                "largest step whose probability of passing the far edge of the band stays within 5 %"
+                        + (cylinderAllows.isPresent() ? ", and no more than the cylinder allows" : ""),
+                given,
+                Figure.of("step", result),
                 "Bayesian linear regression on the readings, prior of a typical unit");
     }
 }

@@ -2,13 +2,16 @@ package org.satline.program.exercise;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.satline.explanation.Figure;
+import org.satline.explanation.Finding;
 import org.satline.explanation.Step;
 import org.satline.quantity.Density;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
+import org.satline.transfer.Act;
 import org.satline.transfer.Hose;
-import org.satline.transfer.PurgeAction;
-import org.satline.transfer.PurgePlan;
+import org.satline.transfer.HookUpPlan;
+import org.satline.transfer.HookUpPractice;
 
 /** What a question about a purge asks, and its answers. */
 final class PurgeAsk {
@@ -34,75 +37,96 @@ final class PurgeAsk {
         return Answer.Figure.of(released.valueIn(massUnit()), grams ? 1 : 2, massUnit(), grams ? 0.1 : 0.01);
     }
 
-    void write(PurgePlan plan, Hose hose, Given<Density> density) {
+    void write(HookUpPlan plan, Hose hose, Given<Density> density) {
         Given<Length> bore = size("bore of the hose", hose.bore(), readout.us() ? "in" : "mm", readout.us() ? 2 : 1);
         Given<Length> length = size("length of the hose", hose.length(), readout.us() ? "ft" : "m", 1);
         draft.given(bore, length);
         if (difficulty != Difficulty.STARTING) {
             draft.part(
                     "possible",
-                    "Can this hose be purged, as it hangs or turned round?",
+                    "Can this hose be swept free of air with refrigerant, as it hangs or turned round?",
                     new Answer.Words(possible(plan)));
         }
-        if (plan instanceof PurgePlan.Purge purge) {
-            purge(purge, hose, bore, length, density);
-        } else if (plan instanceof PurgePlan.Impossible none) {
-            ask(NONE, NONE, "none; instead: " + none.instead(), new Answer.Words(NONE));
-            int number = 1;
-            for (String reason : none.reasons()) {
-                draft.work(new Step(
-                        "way " + number++,
-                        "who pushes, and who lets out",
-                        reason,
-                        "does not do",
-                        "rules of the question"));
-            }
+        if (plan instanceof HookUpPlan.Planned planned) {
+            purge(planned, hose, bore, length, density);
+        } else if (plan instanceof HookUpPlan.NoPlan none) {
+            String why = Bench.WORDS.message("transfer.planReason." + none.reason().word());
+            String instead = Bench.WORDS.name(none.part());
+            ask(NONE, "none; instead: " + instead, new Answer.Words(NONE));
+            draft.work("sweep", "who pushes, and who lets out", why, instead, "rules of the question");
         }
     }
 
-    private static String possible(PurgePlan plan) {
-        if (plan instanceof PurgePlan.Purge purge) {
-            return purge.turned() ? "yes, after it is turned round" : "yes, as it hangs";
+    static boolean isTurned(HookUpPlan.Planned plan) {
+        return plan.acts().stream().anyMatch(act -> act.kind() == Act.Kind.TURN_ROUND);
+    }
+
+    private static String possible(HookUpPlan plan) {
+        if (plan instanceof HookUpPlan.Planned planned) {
+            return isTurned(planned) ? "yes, after it is turned round" : "yes, as it hangs";
         }
         return "no";
     }
 
-    private void purge(
-            PurgePlan.Purge purge, Hose hose, Given<Length> bore, Given<Length> length, Given<Density> density) {
+    private static String looseJoint(HookUpPlan.Planned plan) {
+        boolean atCylinder = plan.acts().stream()
+                .anyMatch(act -> act.kind() == Act.Kind.CONNECT_LOOSE
+                        && act.to().orElse("").startsWith("cylinder"));
+        return "the one at the " + (atCylinder ? "cylinder" : "system");
+    }
+
+    private static String moves(HookUpPlan.Planned plan) {
         List<String> moves = new ArrayList<>();
-        int number = 1;
-        for (PurgeAction action : purge.actions()) {
-            moves.add(number++ + ") " + action.instruction());
+        for (Act act : plan.acts()) {
+            List<Figure> places = new ArrayList<>();
+            places.add(Figure.of("target", part(act.target())));
+            act.to().ifPresent(to -> places.add(Figure.of("to", part(to))));
+            moves.add((moves.size() + 1) + ") "
+                    + Bench.WORDS.message("act." + act.kind().code(), places.toArray(new Figure[0])));
         }
-        ask(
-                "from the " + purge.from(),
-                "the one at the " + purge.looseJoint(),
-                String.join("; ", moves),
-                mass(purge.released()));
+        return String.join("; ", moves);
+    }
+
+    private static String part(String name) {
+        return Bench.WORDS.message("part." + name);
+    }
+
+    private void purge(
+            HookUpPlan.Planned plan, Hose hose, Given<Length> bore, Given<Length> length, Given<Density> density) {
+        double volumes = HookUpPractice.SWEEP_VOLUMES.value();
+        Mass released = Mass.ofKilograms(
+                volumes * hose.volume().cubicMetres() * density.value().kilogramsPerCubicMetre());
+        Mass planned = plan.phases().stream()
+                .map(HookUpPlan.Phase::vented)
+                .reduce(Mass.ZERO, Mass::plus);
+        ask(looseJoint(plan), moves(plan), mass(released));
         draft.sum(
                         "volume of the hose",
                         "V = pi/4 d^2 L",
                         "pi/4 x (" + bore.text() + ")^2 x " + length.text(),
                         hose.volume().in(readout.us() ? "in3" : "L", readout.us() ? 2 : 4))
-                .work(new Step(
+                .work(
                         "refrigerant released",
                         "m = 3 V rho_v",
                         "3 x " + hose.volume().in(readout.us() ? "ft3" : "L", 5) + " x " + density.text(),
-                        purge.released().in(massUnit(), massUnit().equals("g") ? 2 : 3),
-                        "common practice, no source"))
-                .derive(purge.steps())
-                .slip("The vapour that counts is that of the side that pushes; what leaves comes out at the "
-                        + purge.looseJoint() + ".");
+                        released.in(massUnit(), massUnit().equals("g") ? 2 : 3),
+                        Finding.PRACTICE)
+                .derive(List.of(new Step(
+                        "letOut",
+                        "m = n V rho_v",
+                        List.of(Figure.of("n", volumes, "1"), Figure.of("V", hose.volume())),
+                        Figure.of("m", planned),
+                        Finding.PRACTICE)))
+                .slip("The vapour that counts is that at the port; what leaves comes out at the joint that is loose.");
     }
 
     /** The same questions whether there is a way or not, so that they tell nothing. */
-    private void ask(String from, String loose, String moves, Answer released) {
+    private void ask(String loose, String moves, Answer released) {
         draft.rule("Reckon that three volumes of the hose leave it before the air is gone (common practice, no source)"
                         + (readout.us()
                                 ? "; 1 ft = 12 in, 1 ft3 = 1728 in3, 1 lb = "
                                         + (massUnit().equals("g") ? "453.59 g." : "16 oz.")
                                 : "."))
-                .part("from", "From which end is the hose purged?", new Answer.Words(from))
                 .part("loose", "Which joint stays loose?", new Answer.Words(loose))
                 .part("moves", "List the moves in order.", new Answer.Words(moves))
                 .part("released", "How much refrigerant is released, in " + massUnit() + "?", released);

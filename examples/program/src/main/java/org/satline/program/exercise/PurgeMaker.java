@@ -8,22 +8,26 @@ import org.satline.quantity.Density;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Length;
 import org.satline.quantity.Pressure;
+import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
-import org.satline.refrigerant.Refrigerant;
-import org.satline.refrigerant.SafetyGroup;
 import org.satline.safety.Task;
 import org.satline.saturation.SaturationCurve;
 import org.satline.transfer.EndFitting;
 import org.satline.transfer.Hose;
-import org.satline.transfer.HoseSide;
-import org.satline.transfer.PurgePlan;
-import org.satline.transfer.PurgePlanner;
-import org.satline.transfer.PurgePlanner.Purpose;
-import org.satline.transfer.VesselState;
+import org.satline.transfer.HookUpPlan;
+import org.satline.transfer.HookUpPractice;
+import org.satline.transfer.SystemPort.Role;
 
-/** How a hose is freed of air. */
+/** How a hose between a port of a running system and a cylinder is freed of air. The port has a valve core, and no manifold is there. */
 final class PurgeMaker implements Maker {
     private static final List<String> GASES = List.of("R-134a", "R-22", "R-32", "R-410A", "R-407C", "R-454B");
+    /** Taken out as vapour a blend would change its composition. */
+    private static final List<String> OUT_AS_VAPOUR = List.of("R-134a", "R-22", "R-32");
+
+    /** Of class 3: nothing of it is let out at a loose joint. */
+    private static final String NEVER_VENTED = "R-290";
+    /** How far from the least pressure that sweeps a question stays, so that the answer does not hang on a reading. */
+    private static final double CLEAR_BAR = 0.5;
 
     private final Bench bench;
 
@@ -33,44 +37,34 @@ final class PurgeMaker implements Maker {
 
     @Override
     public Optional<Exercise> draw(Draw draw, Readout readout, Difficulty difficulty) {
-        String designation = draw.pick(GASES);
-        SaturationCurve curve = bench.curve(designation);
         boolean hard = difficulty == Difficulty.EXPERIENCED;
+        boolean charging = draw.chance(0.5);
+        String designation =
+                hard && draw.chance(0.12) ? NEVER_VENTED : draw.pick(charging ? GASES : OUT_AS_VAPOUR);
+        SaturationCurve curve = bench.curve(designation);
         Given<Atmosphere> air =
                 hard ? readout.barometer(Pressure.ofKilopascals(draw.between(78, 96))) : readout.seaLevel();
-        Purpose purpose = draw.pick(List.of(Purpose.values()));
-        VesselState system = system(draw, purpose);
-        VesselState cylinder =
-                purpose == Purpose.CHARGING || draw.chance(0.4) ? VesselState.PRESSURISED : VesselState.EVACUATED;
-        Given<?> systemPressure = pressure("pressure at the system's port", system, draw, readout, curve, air.value());
-        Given<?> cylinderPressure = pressure("pressure in the cylinder", cylinder, draw, readout, curve, air.value());
+        Role port = hard && !charging && draw.chance(0.25) ? Role.LIQUID_LINE : Role.LOW_SIDE;
+        Given<GaugePressure> atPort = readout.gauge(
+                "pressure at the " + name(port), portPressure(draw, curve, port, hard, air.value()), air.value());
+        Given<?> inCylinder = cylinder(draw, readout, curve, charging, air.value());
         Hose hose = hose(draw, readout, difficulty);
-        PurgePlan plan = PurgePlanner.plan(
-                hose, purpose, system, cylinder, group(designation), Density.ofKilogramsPerCubicMetre(1));
-        List<Given<Density>> densities = new ArrayList<>();
-        density("density of the vapour at the system's port", systemPressure, curve, readout, air.value())
-                .ifPresent(densities::add);
-        density("density of the vapour in the cylinder", cylinderPressure, curve, readout, air.value())
-                .ifPresent(densities::add);
-        // The gas that sweeps decides the density, and the plan the side it comes from: plan once more with the right
-        // one.
-        Given<Density> density = densities.isEmpty()
-                ? new Given<>("", "", Density.ofKilogramsPerCubicMetre(1))
-                : plan instanceof PurgePlan.Purge purge && purge.from() == HoseSide.CYLINDER
-                        ? densities.get(densities.size() - 1)
-                        : densities.get(0);
-        plan = PurgePlanner.plan(hose, purpose, system, cylinder, group(designation), density.value());
-        if (!worthAsking(plan, difficulty, purpose)) {
+        PurgeCase it = new PurgeCase(
+                bench.refrigerant(designation),
+                curve,
+                air.value(),
+                charging,
+                port,
+                Pressure.ofGauge(atPort.value(), air.value()),
+                hose);
+        HookUpPlan plan = it.plan();
+        if (!worthAsking(it, plan, difficulty)) {
             return Optional.empty();
         }
         Exercise.Draft draft = new Exercise.Draft(Topic.PURGE, difficulty)
-                .situation("A hose full of air hangs ready, "
-                        + (purpose == Purpose.RECOVERY
-                                ? "to take refrigerant out of a system into a recovery cylinder."
-                                : "to charge a system from a source cylinder.")
-                        + " All valves are shut.")
+                .situation(situation(charging, port))
                 .given(bench.refrigerantGiven(designation))
-                .given(systemPressure, cylinderPressure)
+                .given(atPort, inCylinder)
                 .given(
                         Given.words(
                                 "end of the hose at the system",
@@ -78,69 +72,104 @@ final class PurgeMaker implements Maker {
                         Given.words(
                                 "end of the hose at the cylinder",
                                 hose.cylinderEnd().toString()))
-                .cautions(plan.cautions())
                 .cautions(bench.cautions(designation, Task.HOSE_PURGE))
                 .rule(
-                        "The hose is swept with the gas that will go through it, where that is possible: out of the system for a recovery, out of"
-                                + " the cylinder for charging (common practice, no source).")
-                .rule(
-                        "Gas sweeps the air out through the joint at the far end, which stays loose; a self-sealing end lets nothing out while"
-                                + " its joint is loose. What is below the atmosphere would draw air in.")
-                .rule("If one side cannot push, try the other; only then turn the hose round.");
+                        "Vapour out of the system sweeps the air out through the joint at the cylinder, which stays loose meanwhile; a self-sealing"
+                                + " end lets nothing out while its joint is loose. The other end is screwed home, or the core of the port stays"
+                                + " shut.");
+        List<Given<Density>> densities = densities(atPort, port, inCylinder, curve, readout, air.value());
         if (difficulty == Difficulty.STARTING) {
-            draft.given(density);
+            draft.given(densities.get(0));
         } else {
-            draft.given(air);
+            draft.given(air).rule("If the hose cannot be swept as it hangs, turn it round.");
             densities.forEach(draft::given);
         }
-        new PurgeAsk(draft, readout, difficulty).write(plan, hose, density);
+        if (hard) {
+            draft.rule("Only vapour sweeps: of liquid too much would leave at the loose joint. What stands less than "
+                            + least(readout) + " above the air sweeps nothing (judgement, no source).")
+                    .rule("Of a gas of class 3 nothing is let out: its hose is evacuated (common practice, no source).");
+        }
+        new PurgeAsk(draft, readout, difficulty).write(plan, hose, densities.get(0));
         return Optional.of(draft.done());
     }
 
-    /** There is something to recover, or room for a charge. */
-    private static VesselState system(Draw draw, Purpose purpose) {
-        if (purpose == Purpose.RECOVERY) {
-            return draw.chance(0.7) ? VesselState.PRESSURISED : VesselState.BELOW_ATMOSPHERE;
-        }
-        return draw.chance(0.5) ? VesselState.PRESSURISED : VesselState.EVACUATED;
+    private static String situation(boolean charging, Role port) {
+        return "A hose full of air is ready, "
+                + (charging
+                        ? "to charge a running system from a source cylinder."
+                        : "to take refrigerant out of a running system into an evacuated recovery cylinder.")
+                + " It will go straight from the " + name(port)
+                + ", which has a valve core, to the cylinder; there is no vacuum pump. All valves are shut.";
     }
 
-    private SafetyGroup group(String designation) {
-        Refrigerant refrigerant = bench.refrigerant(designation);
-        return refrigerant.safetyGroup().orElseThrow();
+    private static String name(Role port) {
+        return port == Role.LOW_SIDE ? "low-side port" : "liquid-line port";
     }
 
-    /** Harder ones need a second look: the first way that comes to mind does not do. */
-    private static boolean worthAsking(PurgePlan plan, Difficulty difficulty, Purpose purpose) {
-        if (plan instanceof PurgePlan.Purge purge) {
-            HoseSide first = purpose == Purpose.RECOVERY ? HoseSide.SYSTEM : HoseSide.CYLINDER;
-            return difficulty == Difficulty.STARTING ? !purge.turned() : purge.turned() || purge.from() != first;
-        }
-        return difficulty == Difficulty.EXPERIENCED;
+    private static String least(Readout readout) {
+        return PressureDifference.ofPascals(
+                        Pressure.ofBars(HookUpPractice.SWEEP_ABOVE_ATMOSPHERE_BAR.value())
+                                .pascals())
+                .in(readout.pressureDifferenceUnit(), readout.pressureDecimals());
     }
 
-    private static Given<?> pressure(
-            String name, VesselState state, Draw draw, Readout readout, SaturationCurve curve, Atmosphere air) {
-        if (state == VesselState.EVACUATED) {
-            Pressure vacuum = Pressure.ofMicrons(draw.whole(20, 150) * 10);
-            String text = readout.us() ? vacuum.in("micron", 0) : vacuum.in("Pa", 0);
-            return new Given<>(name + ", absolute", text, Pressure.parse(text));
+    private static Pressure portPressure(Draw draw, SaturationCurve curve, Role port, boolean hard, Atmosphere air) {
+        if (port == Role.LIQUID_LINE) {
+            return curve.bubblePressure(Temperature.ofCelsius(draw.between(32, 48)));
         }
-        if (state == VesselState.BELOW_ATMOSPHERE) {
-            return readout.gauge(name, Pressure.ofPascals(air.pressure().pascals() * draw.between(0.55, 0.9)), air);
-        }
-        return readout.gauge(name, curve.dewPressure(Temperature.ofCelsius(draw.between(0, 35))), air);
+        return hard && draw.chance(0.2)
+                ? Pressure.ofPascals(air.pressure().pascals() * draw.between(0.55, 0.9))
+                : curve.dewPressure(Temperature.ofCelsius(draw.between(0, 12)));
     }
 
-    /** Where refrigerant is above the atmosphere, the density of its saturated vapour: what a hose is swept with, or a figure too many. */
-    private static Optional<Given<Density>> density(
-            String name, Given<?> pressure, SaturationCurve curve, Readout readout, Atmosphere air) {
-        if (!(pressure.value() instanceof GaugePressure gauge && gauge.pascals() > 0)) {
-            return Optional.empty();
+    /** A source stands warm enough to push into the suction side; a receiver is evacuated. */
+    private static Given<?> cylinder(
+            Draw draw, Readout readout, SaturationCurve curve, boolean charging, Atmosphere air) {
+        if (charging) {
+            return readout.gauge(
+                    "pressure in the cylinder",
+                    curve.bubblePressure(Temperature.ofCelsius(draw.between(22, 35))),
+                    air);
         }
+        Pressure vacuum = Pressure.ofMicrons(draw.whole(20, 150) * 10);
+        String text = readout.us() ? vacuum.in("micron", 0) : vacuum.in("Pa", 0);
+        return new Given<>("pressure in the cylinder, absolute", text, Pressure.parse(text));
+    }
+
+    /** Harder ones need a second look; no answer hangs on a rounding. */
+    private static boolean worthAsking(PurgeCase it, HookUpPlan plan, Difficulty difficulty) {
+        double above =
+                (it.port().pascals() - it.air().pressure().pascals()) / Pressure.ofBars(1).pascals();
+        if (it.role() == Role.LOW_SIDE && above > 0 && above < CLEAR_BAR) {
+            return false;
+        }
+        if (!(plan instanceof HookUpPlan.Planned planned)) {
+            return difficulty == Difficulty.EXPERIENCED;
+        }
+        return difficulty != Difficulty.STARTING || !PurgeAsk.isTurned(planned);
+    }
+
+    /** The density of saturated vapour at the port; then, where the cylinder is under pressure, a figure too many. */
+    private static List<Given<Density>> densities(
+            Given<GaugePressure> atPort,
+            Role port,
+            Given<?> inCylinder,
+            SaturationCurve curve,
+            Readout readout,
+            Atmosphere air) {
+        List<Given<Density>> found = new ArrayList<>();
+        found.add(density("density of the vapour at the " + name(port), atPort.value(), curve, readout, air));
+        if (inCylinder.value() instanceof GaugePressure gauge) {
+            found.add(density("density of the vapour in the cylinder", gauge, curve, readout, air));
+        }
+        return found;
+    }
+
+    private static Given<Density> density(
+            String name, GaugePressure gauge, SaturationCurve curve, Readout readout, Atmosphere air) {
         Density exact = curve.dewVapourDensity(curve.dewTemperature(Pressure.ofGauge(gauge, air)));
         String text = readout.us() ? exact.in("lb/ft3", 3) : exact.in("kg/m3", 2);
-        return Optional.of(new Given<>(name, text, Density.parse(text)));
+        return new Given<>(name, text, Density.parse(text));
     }
 
     private static Hose hose(Draw draw, Readout readout, Difficulty difficulty) {
@@ -155,7 +184,7 @@ final class PurgeMaker implements Maker {
                 ? Length.ofInches(draw.pick(List.of(0.19, 0.25, 0.31)))
                 : Length.ofMillimetres(draw.pick(List.of(4.8, 6.4, 8.0)));
         Length length =
-                readout.us() ? Length.ofFeet(draw.whole(6, 40) / 2.0) : Length.ofMetres(draw.whole(9, 60) / 10.0);
+                readout.us() ? Length.ofFeet(draw.whole(6, 20) / 2.0) : Length.ofMetres(draw.whole(9, 30) / 10.0);
         return new Hose(draw.pick(ends), draw.pick(ends), bore, length);
     }
 }

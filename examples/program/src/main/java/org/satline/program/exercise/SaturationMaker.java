@@ -2,6 +2,7 @@ package org.satline.program.exercise;
 
 import java.util.List;
 import java.util.Optional;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
@@ -83,9 +84,9 @@ final class SaturationMaker implements Maker {
         working.bubble(" in the condenser", working.absolute(condenser, air.value()));
         working.converted("dew point in the evaporator", dew);
         draft.derive(List.of(
-                lookup("bubble point", "T_bubble(p)", pressure, bubble, curve),
-                lookup("dew point", "T_dew(p)", pressure, dew, curve),
-                lookup("bubble point", "T_bubble(p)", high, condensed, curve)));
+                lookup("bubblePoint", "T_bubble(p)", pressure, bubble, curve),
+                lookup("dewPoint", "T_dew(p)", pressure, dew, curve),
+                lookup("bubblePoint", "T_bubble(p)", high, condensed, curve)));
         forgottenAtmosphere(draft, readout, curve, gauge.value());
         return Optional.of(draft.done());
     }
@@ -145,8 +146,8 @@ final class SaturationMaker implements Maker {
         working.dew(" at the least pressure", least);
         working.dew(" at the most pressure", most);
         draft.derive(List.of(
-                lookup("bubble point", "T_bubble(p)", pressure, bubble, curve),
-                lookup("dew point", "T_dew(p)", pressure, dew, curve)));
+                lookup("bubblePoint", "T_bubble(p)", pressure, bubble, curve),
+                lookup("dewPoint", "T_dew(p)", pressure, dew, curve)));
         draft.slip("The air at the machine is not needed: what boils takes its temperature from the pressure.");
         forgottenAtmosphere(draft, readout, curve, gauge.value());
         return Optional.of(draft.done());
@@ -161,12 +162,8 @@ final class SaturationMaker implements Maker {
         }
     }
 
-    static Step lookup(String name, String formula, Pressure pressure, Temperature found, SaturationCurve curve) {
+    static Step lookup(String key, String formula, Pressure pressure, Temperature found, SaturationCurve curve) {
         return new Step(
-                name,
-                formula,
-                "p = " + pressure.in("kPa", 2) + " absolute",
-                found.in("degC", 2) + " (" + found.in("degF", 2) + ")",
-                curve.source());
+                key, formula, List.of(Figure.of("p", pressure)), Figure.of("T", found), curve.source());
     }
 }

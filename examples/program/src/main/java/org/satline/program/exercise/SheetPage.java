@@ -86,7 +86,7 @@ final class SheetPage {
         Set<String> texts = new LinkedHashSet<>();
         for (Exercise exercise : sheet.exercises()) {
             for (Caution caution : exercise.cautions()) {
-                texts.add(caution.text() + " [" + caution.basis() + "]");
+                texts.add(Bench.WORDS.of(caution) + " [" + caution.basis() + "]");
             }
         }
         blocks.add(new Block.Begin(Block.Sheet.NEW));

@@ -2,6 +2,7 @@ package org.satline.program.exercise;
 
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
 import org.satline.charge.ChargeLevel;
 import org.satline.program.exercise.RunningSystems.Running;
 import org.satline.program.page.Printed;
@@ -16,6 +17,7 @@ final class StepSum {
     private final Given<TemperatureDifference> first;
     private final Given<TemperatureDifference> second;
     private final Given<TemperatureDifference> target;
+    private Optional<Mass> cylinderAllows = Optional.empty();
 
     StepSum(
             Exercise.Draft draft,
@@ -101,6 +103,7 @@ final class StepSum {
             return false; // nothing left to move, or both limits alike: no accepted answer is more than the cylinder
             // allows
         }
+        cylinderAllows = Optional.of(most);
         boolean enough = share > 1;
         Mass now = enough ? step : most;
         draft.given(
@@ -144,6 +147,11 @@ final class StepSum {
                 .slip(
                         "Outdoor air and running time are not needed for the sum; the running time says that it has settled.");
         return true;
+    }
+
+    /** What the cylinder of the question can still take or give; nothing where the question names none. */
+    Optional<Mass> cylinderAllows() {
+        return cylinderAllows;
     }
 
     private Answer.Figure mass(Mass value, double allowance) {

@@ -1,8 +1,11 @@
 package org.satline.program.exercise;
 
+import java.util.Optional;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.Criterion;
+import org.satline.charge.Deviation;
 import org.satline.charge.MeteringDevice;
+import org.satline.explanation.Finding;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.saturation.SaturationCurve;
 
@@ -27,7 +30,11 @@ final class VerdictAsk {
         this.metering = metering;
     }
 
-    void write(Difficulty difficulty, CheckedCharge checked, Given<TemperatureDifference> target) {
+    void write(
+            Difficulty difficulty,
+            Deviation deviation,
+            Optional<Finding> contradiction,
+            Given<TemperatureDifference> target) {
         Criterion criterion = metering.judgedBy();
         draft.rule(Tolerances.rule(metering, readout));
         String unit = ", in " + readout.differenceUnit() + "?";
@@ -37,7 +44,7 @@ final class VerdictAsk {
         TemperatureDifference superheat = readings.workSuperheat(working);
         TemperatureDifference subcooling = readings.workSubcooling(working);
         TemperatureDifference measured = criterion == Criterion.SUPERHEAT ? superheat : subcooling;
-        TemperatureDifference value = checked.deviation().value();
+        TemperatureDifference value = deviation.value();
         if (difficulty == Difficulty.PRACTISED) {
             draft.part(
                     criterion.label() + ", other unit",
@@ -55,9 +62,9 @@ final class VerdictAsk {
                         "d = measured - target",
                         readout.text(measured) + " - " + target.text(),
                         readout.text(value));
-        String level = checked.judged()
-                ? words(checked.deviation().level())
-                : "no level: these readings contradict each other";
+        String level = contradiction.isPresent()
+                ? "no level: these readings contradict each other"
+                : words(deviation.level());
         draft.part(
                         "level",
                         "Is the charge low, on target or high, or do these readings allow no level?",
@@ -65,10 +72,10 @@ final class VerdictAsk {
                 .sum(
                         "level",
                         "d against the band",
-                        readout.text(value) + " against +/- " + readout.text(checked.deviation().tolerance()),
+                        readout.text(value) + " against +/- " + readout.text(deviation.tolerance()),
                         level);
         if (difficulty != Difficulty.EXPERIENCED) {
-            advice(draft, checked.advice());
+            advice(draft, advice(deviation.level(), contradiction));
         }
         if (criterion == Criterion.SUPERHEAT) {
             draft.slip(
@@ -84,5 +91,11 @@ final class VerdictAsk {
     /** Asked last: with doubtful instruments it depends on how sure the level is. */
     static void advice(Exercise.Draft draft, String advice) {
         draft.part("advice", "What is to be done?", new Answer.Words(advice));
+    }
+
+    static String advice(ChargeLevel level, Optional<Finding> contradiction) {
+        return contradiction
+                .map(finding -> "no refrigerant is moved: " + Bench.WORDS.of(finding))
+                .orElseGet(() -> Bench.WORDS.message("charge.levelAdvice." + level.word()));
     }
 }

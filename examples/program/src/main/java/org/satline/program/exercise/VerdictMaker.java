@@ -2,11 +2,18 @@ package org.satline.program.exercise;
 
 import java.util.List;
 import java.util.Optional;
-import org.satline.charge.ChargeLevel;
+import java.util.Set;
+import org.satline.charge.ChargeCase;
+import org.satline.charge.ChargeCode;
+import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeQuestion;
 import org.satline.charge.Criterion;
 import org.satline.charge.Deviation;
+import org.satline.charge.Judgement;
 import org.satline.charge.MeteringDevice;
+import org.satline.charge.OperatingConditions;
+import org.satline.explanation.Finding;
+import org.satline.explanation.FindingCode;
 import org.satline.program.exercise.RunningSystems.Running;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Pressure;
@@ -20,6 +27,15 @@ import org.satline.simulation.ImposedFault;
 final class VerdictMaker implements Maker {
     /** So far from the edge of a band or range the level does not hang on rounding, K. */
     static final double CLEAR_K = 0.6;
+
+    /** JCGM 106:2012: the risk of each side is 5 %. */
+    private static final double WANTED = 0.95;
+
+    private static final Set<FindingCode> CONTRADICTIONS = Set.of(
+            ChargeCode.VALVE_FLOODS,
+            ChargeCode.EVAPORATOR_STARVES,
+            ChargeCode.AMPLE_SUBCOOLING,
+            ChargeCode.SCANT_SUBCOOLING);
 
     private static final String UNDECIDED =
             "read again with better instruments; no refrigerant is moved before the level holds";
@@ -70,22 +86,27 @@ final class VerdictMaker implements Maker {
         if (!Sane.target(running.metering(), target.value())) {
             return Optional.empty();
         }
-        CheckedCharge checked;
+        Judgement judgement;
         try {
-            checked = CheckedCharge.of(
-                    curve,
-                    hard
-                            ? readings.typed(
-                                    gaugeDoubt.value().pascals(),
-                                    clampDoubt.value().kelvins())
-                            : readings.typed(0, 0),
-                    new ChargeQuestion(running.metering(), Optional.of(target.value()), Optional.of(band.value())));
+            judgement = ChargeJudge.usual()
+                    .judge(new ChargeCase(
+                            curve,
+                            hard
+                                    ? readings.typed(
+                                            gaugeDoubt.value().pascals(),
+                                            clampDoubt.value().kelvins())
+                                    : readings.typed(0, 0),
+                            new ChargeQuestion(
+                                    running.metering(), Optional.of(target.value()), Optional.of(band.value())),
+                            OperatingConditions.unknown().withOutdoorMinimumMet(true)));
         } catch (IllegalArgumentException e) {
             return Optional.empty(); // no running system reads so
         }
-        boolean judged = checked.judged();
-        Deviation deviation = checked.deviation();
-        if (judged == faulty || !clear(readings, curve, running, deviation, hard)) {
+        Deviation deviation = judgement.evidence().deviation().orElseThrow();
+        Optional<Finding> contradiction = contradiction(judgement);
+        if (contradiction.isPresent() != faulty
+                || !agrees(judgement, deviation, contradiction)
+                || !clear(readings, curve, running, deviation, hard)) {
             return Optional.empty();
         }
         Exercise.Draft draft = new Exercise.Draft(Topic.VERDICT, difficulty)
@@ -101,16 +122,36 @@ final class VerdictMaker implements Maker {
             draft.slip("Outdoor air and wet bulb are not needed, since the maker's target is given.");
         }
         new VerdictAsk(draft, readout, curve, readings, running.metering())
-                .write(difficulty, checked, target);
-        if (hard && !doubt(draft, readout, gaugeDoubt, clampDoubt, checked)) {
+                .write(difficulty, deviation, contradiction, target);
+        if (hard && !doubt(draft, readout, gaugeDoubt, clampDoubt, deviation, contradiction.isEmpty())) {
             return Optional.empty();
         }
         if (hard) {
-            boolean undecided = judged && checked.decided().isEmpty();
-            VerdictAsk.advice(draft, undecided ? UNDECIDED : checked.advice());
+            boolean undecided = contradiction.isEmpty() && !isSure(deviation);
+            VerdictAsk.advice(draft, undecided ? UNDECIDED : VerdictAsk.advice(deviation.level(), contradiction));
         }
-        draft.derive(checked.steps());
+        draft.derive(judgement.evidence().steps());
         return Optional.of(draft.done());
+    }
+
+    private static Optional<Finding> contradiction(Judgement judgement) {
+        return judgement.evidence().findings().stream()
+                .filter(each -> CONTRADICTIONS.contains(each.code()))
+                .findFirst();
+    }
+
+    private static boolean isSure(Deviation deviation) {
+        return deviation.probability(deviation.level()) >= WANTED;
+    }
+
+    /** Whether the library, which weighs other faults too, comes to what the rules of the question lead to. */
+    private static boolean agrees(Judgement judgement, Deviation deviation, Optional<Finding> contradiction) {
+        boolean decided = judgement instanceof Judgement.Decided level && level.level() == deviation.level();
+        boolean goodEnough = judgement instanceof Judgement.Decided level && level.goodEnough();
+        if (contradiction.isPresent()) {
+            return !decided;
+        }
+        return isSure(deviation) ? decided : goodEnough || judgement instanceof Judgement.Undecided;
     }
 
     private static String holds(boolean judged, boolean holds) {
@@ -153,20 +194,18 @@ final class VerdictMaker implements Maker {
             Readout readout,
             Given<PressureDifference> gaugeDoubt,
             Given<TemperatureDifference> clampDoubt,
-            CheckedCharge checked) {
-        Deviation deviation = checked.deviation();
-        boolean judged = checked.judged();
+            Deviation deviation,
+            boolean judged) {
         double u = deviation.standardUncertaintyK();
         double tolerance = deviation.tolerance().kelvins();
         double distance = Math.abs(deviation.value().kelvins());
         double ratio = Math.abs(distance - tolerance) / u;
-        Optional<ChargeLevel> decided = checked.decided();
         boolean holds = ratio > 1.645;
         // the far edge must be out of reach, and the ratio clear of the quantile, so that one table value answers
         if (judged
                 && !((tolerance + distance) / u > 3.3
                         && Math.abs(ratio - 1.645) > 0.3
-                        && decided.isPresent() == holds)) {
+                        && isSure(deviation) == holds)) {
             return false;
         }
         draft.given(gaugeDoubt, clampDoubt)

@@ -1,6 +1,5 @@
 package org.satline.program.exercise;
 
-import org.satline.explanation.Step;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Pressure;
@@ -29,49 +28,49 @@ final class Working {
     Pressure absolute(Given<GaugePressure> gauge, Atmosphere atmosphere) {
         Pressure absolute = Pressure.ofGauge(gauge.value(), atmosphere);
         boolean vacuum = gauge.value().pascals() < 0;
-        draft.work(new Step(
+        draft.work(
                 gauge.name() + ", absolute",
                 vacuum ? "p = p_atm - vacuum" : "p = p_gauge + p_atm",
                 vacuum
                         ? readout.text(atmosphere.pressure()) + " and " + gauge.text()
                         : gauge.text() + " + " + readout.text(atmosphere.pressure()),
                 readout.text(absolute),
-                "definition of gauge pressure"));
+                "definition of gauge pressure");
         return absolute;
     }
 
     Temperature dew(String where, Pressure pressure) {
         Temperature dew = curve.dewTemperature(pressure);
         boolean blend = curve.refrigerant().isBlend();
-        draft.work(new Step(
+        draft.work(
                 (blend ? "dew point" : "saturation temperature") + where,
                 blend ? "T_dew(p)" : "T_sat(p)",
                 curve.refrigerant().designation() + " at " + readout.text(pressure),
                 readout.text(dew),
-                LINE));
+                LINE);
         return dew;
     }
 
     Temperature bubble(String where, Pressure pressure) {
         Temperature bubble = curve.bubbleTemperature(pressure);
         boolean blend = curve.refrigerant().isBlend();
-        draft.work(new Step(
+        draft.work(
                 (blend ? "bubble point" : "saturation temperature") + where,
                 blend ? "T_bubble(p)" : "T_sat(p)",
                 curve.refrigerant().designation() + " at " + readout.text(pressure),
                 readout.text(bubble),
-                LINE));
+                LINE);
         return bubble;
     }
 
     TemperatureDifference difference(String name, String formula, Temperature more, Temperature less) {
         TemperatureDifference difference = more.minus(less);
-        draft.work(new Step(
+        draft.work(
                 name,
                 formula,
                 readout.text(more) + " - " + readout.text(less),
                 readout.text(difference),
-                "definition"));
+                "definition");
         return difference;
     }
 
@@ -88,21 +87,21 @@ final class Working {
     /** The same temperature in the other family of units. */
     void converted(String name, Temperature value) {
         boolean toCelsius = readout.us();
-        draft.work(new Step(
+        draft.work(
                 name + " in " + readout.other().temperatureUnit(),
                 toCelsius ? "t/degC = (t/degF - 32) / 1.8" : "t/degF = 1.8 t/degC + 32",
                 readout.text(value),
                 readout.other().text(value),
-                "definition of the degree Fahrenheit"));
+                "definition of the degree Fahrenheit");
     }
 
     /** The same difference in the other family of units. */
     void converted(String name, TemperatureDifference value) {
-        draft.work(new Step(
+        draft.work(
                 name + " in " + readout.other().differenceUnit(),
                 readout.us() ? "d/K = d/degF / 1.8" : "d/degF = 1.8 d/K",
                 readout.text(value),
                 readout.other().text(value),
-                "definition of the degree Fahrenheit; a difference has no offset of 32"));
+                "definition of the degree Fahrenheit; a difference has no offset of 32");
     }
 }

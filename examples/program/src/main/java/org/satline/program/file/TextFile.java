@@ -1,13 +1,48 @@
 package org.satline.program.file;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** Writes a text that is whole already, as UTF-8. */
+/** Reads and writes a whole text, as UTF-8. */
 public final class TextFile {
+    private static final int LONGEST = 4_000_000;
+
     private TextFile() {}
+
+    /**
+     * Reads a file.
+     *
+     * @param file which one
+     * @return its text
+     * @throws BadInputException if it cannot be read, is no text in UTF-8, or is longer than any visit
+     */
+    public static String read(Path file) {
+        if (Files.isDirectory(file)) {
+            throw new BadInputException(file + ": is a folder; name a file");
+        }
+        try (InputStream stream = Files.newInputStream(file)) {
+            byte[] bytes = stream.readNBytes(LONGEST + 1);
+            if (bytes.length > LONGEST) {
+                throw new BadInputException(file + ": is longer than " + LONGEST + " bytes; name the file of a visit");
+            }
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .onMalformedInput(CodingErrorAction.REPORT)
+                    .onUnmappableCharacter(CodingErrorAction.REPORT)
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            throw new BadInputException(file + ": is no text in UTF-8; save it as UTF-8");
+        } catch (IOException e) {
+            throw new BadInputException(file + ": cannot be read (" + WholeFile.reason(e) + ")");
+        }
+    }
 
     /**
      * Writes a file that appears whole or not at all.

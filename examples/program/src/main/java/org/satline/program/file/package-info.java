@@ -1,6 +1,6 @@
 /**
  * Reading what people wrote and writing what they will rely on: strict JSON and CSV in, whole files or none out. Read
- * {@link org.satline.program.file.JsonFields} and {@link org.satline.program.file.CsvRows} first.
+ * {@link org.satline.program.file.CsvRows} first.
  */
 @NullMarked
 package org.satline.program.file;

@@ -1,18 +1,24 @@
 package org.satline.program.fills;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
-import org.satline.cylinder.CylinderContents;
-import org.satline.cylinder.Refusal;
+import org.satline.explanation.Figure;
+import org.satline.explanation.Finding;
+import org.satline.explanation.FindingCode;
+import org.satline.explanation.Severity;
 import org.satline.filling.FillAssessment;
 import org.satline.filling.FillAssessor;
 import org.satline.filling.FillQuestion;
 import org.satline.filling.FillRule;
+import org.satline.filling.FillingCode;
 import org.satline.filling.Jurisdiction;
 import org.satline.filling.RuleOutcome;
 import org.satline.filling.RuleOutcome.MassLimit;
@@ -20,11 +26,14 @@ import org.satline.program.file.CsvAnswer;
 import org.satline.program.file.CsvRow;
 import org.satline.program.file.Shown;
 import org.satline.program.page.Printed;
+import org.satline.quantity.Mass;
 import org.satline.quantity.Temperature;
+import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Catalogue;
-import org.satline.safety.Caution;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 /**
  * Answers rows of {@code fills}. A cylinder that must not be filled gets no limit but the reasons. Stamps that a row leaves out do not
@@ -52,6 +61,8 @@ public final class FillAnswers {
     public static final List<String> OUTPUT = List.of(
             "id", "refrigerant", "rule", "maximum_contents_kg", "maximum_gross_kg", "note", "allowed_contents_kg");
 
+    private static final Wording WORDS = Wording.of(Language.ENGLISH, UnitSystem.US);
+
     private final FillAssessor assessor = FillAssessor.standard();
     private final Catalogue catalogue = Catalogue.standard();
     private final Map<String, SaturationCurve> curves = new ConcurrentHashMap<>();
@@ -65,7 +76,7 @@ public final class FillAnswers {
      * @return one line for each: name, inequality, citation
      */
     public List<String> rules() {
-        return assessor.rules().all().stream().map(FillRule::toString).toList();
+        return assessor.rules().all().stream().map(FillAnswers::line).toList();
     }
 
     /**
@@ -94,9 +105,7 @@ public final class FillAnswers {
         Optional<FillRule> rule = row.text("rule").map(assessor.rules()::rule);
         Jurisdiction chosen =
                 row.text("jurisdiction").map(assessor.rules()::jurisdiction).orElseGet(() -> setOf(rule));
-        FillQuestion question = FillQuestion.of(
-                        StampCells.read(row), new CylinderContents.Known(curve(row.required("refrigerant"))))
-                .acceptingPartialStamps()
+        FillQuestion question = FillQuestion.of(StampCells.read(row), curve(row.required("refrigerant")))
                 .under(chosen);
         Optional<Double> warmest = row.number("maximum_temperature_K");
         if (warmest.isPresent()) {
@@ -105,17 +114,21 @@ public final class FillAnswers {
         if (row.text("fill_date").isPresent()) {
             question = question.on(StampCells.date(row, "fill_date"));
         }
-        FillAssessment assessment = assessor.assess(question);
-        List<String> cells = new ArrayList<>(
-                rule.isPresent() ? ofRule(assessment, rule.get(), chosen) : governing(assessment, chosen));
+        FillAssessment fill = assessor.assess(question);
+        FillAssessment number =
+                fill instanceof FillAssessment.Allowed ? fill : assessor.assess(question.calculating());
+        List<String> cells =
+                new ArrayList<>(rule.isPresent() ? ofRule(number, rule.get(), chosen) : governing(number, chosen));
         List<String> notes = new ArrayList<>(List.of(cells.get(cells.size() - 1)));
         notes.addAll(curve(row.required("refrigerant")).warnings());
-        OptionalDouble allowed = allowed(assessment, rule);
+        OptionalDouble allowed = allowed(fill, rule);
         if (allowed.isEmpty()) {
-            assessment.refusals().forEach(refusal -> notes.add("NOTHING IS ALLOWED: " + Shown.line(refusal.text())));
+            fill.objections().stream()
+                    .filter(each -> each.severity() == Severity.FORBIDS)
+                    .forEach(each -> notes.add("NOTHING IS ALLOWED: " + says(each)));
         }
-        if (!assessment.everyTestMade()) {
-            notes.add(OpenTests.note(assessment));
+        if (fill.objections().stream().anyMatch(FillAnswers::isOpen)) {
+            notes.add(OpenTests.note(fill));
         }
         notes.removeIf(String::isEmpty);
         cells.set(cells.size() - 1, String.join("; ", notes));
@@ -123,23 +136,25 @@ public final class FillAnswers {
         return cells;
     }
 
-    /** The smallest of what the rule and its set allow; nothing where one of them forbids it, a test is open or the set gives no limit. */
-    private static OptionalDouble allowed(FillAssessment assessment, Optional<FillRule> rule) {
-        Optional<RuleOutcome> own = rule.map(assessment::outcomeOf);
-        boolean failed = own.filter(each -> each instanceof RuleOutcome.PressureTest test && !test.passed())
-                .isPresent();
-        if (!assessment.everyTestMade()
-                || assessment.isRefused()
-                || assessment.governing().isEmpty()
-                || failed) {
+    private static boolean isOpen(Finding finding) {
+        return finding.severity() == Severity.MUST_BE_SUPPLIED || finding.code() == FillingCode.RULE_NOT_TESTED;
+    }
+
+    /** The smallest of what the rule and its set allow; nothing unless the set allows it and no pressure rule asked for is broken. */
+    private static OptionalDouble allowed(FillAssessment fill, Optional<FillRule> rule) {
+        if (!(fill instanceof FillAssessment.Allowed allowed)) {
             return OptionalDouble.empty();
         }
-        double ofSet = assessment.governing().get().maximumContents().kilograms();
-        return OptionalDouble.of(Math.min(
-                ofSet,
-                own.map(RuleOutcome::maximumKilograms)
-                        .orElse(OptionalDouble.empty())
-                        .orElse(ofSet)));
+        double ofSet = allowed.limit().kilograms();
+        Optional<RuleOutcome> own = rule.map(allowed.answers()::outcomeOf);
+        if (own.isEmpty()) {
+            return OptionalDouble.of(ofSet);
+        }
+        if (own.get() instanceof MassLimit limit) {
+            return OptionalDouble.of(Math.min(ofSet, limit.maximumContents().kilograms()));
+        }
+        boolean kept = own.get() instanceof RuleOutcome.PressureTest test && test.passed();
+        return kept ? OptionalDouble.of(ofSet) : OptionalDouble.empty();
     }
 
     /** A rule asked for by name brings the refusals of its own set; one that is in no set, those of the usual set. */
@@ -149,80 +164,101 @@ public final class FillAnswers {
         return rule.filter(other.rules()::contains).isPresent() ? other : usual;
     }
 
-    private static List<String> governing(FillAssessment assessment, Jurisdiction set) {
-        refuse(assessment.refusals());
-        MassLimit limit = assessment
-                .governing()
-                .orElseThrow(
-                        () -> new IllegalArgumentException("no rule of the set " + set.name() + " gives a limit here"));
-        return cells(limit, true, "governing rule of " + set.name() + ": " + limit.rule(), assessment.cautions());
+    private static List<String> governing(FillAssessment number, Jurisdiction set) {
+        if (number instanceof FillAssessment.Allowed allowed) {
+            MassLimit limit = allowed.governing();
+            return cells(
+                    number,
+                    limit,
+                    "governing rule of " + set.name() + ": " + line(limit.rule()),
+                    number.answers().cautions());
+        }
+        throw refused(number.objections());
     }
 
-    private static List<String> ofRule(FillAssessment assessment, FillRule rule, Jurisdiction set) {
-        RuleOutcome outcome = assessment.outcomeOf(rule);
+    private static List<String> ofRule(FillAssessment number, FillRule rule, Jurisdiction set) {
+        RuleOutcome outcome = number.answers().outcomeOf(rule);
         if (outcome instanceof RuleOutcome.PressureTest test) {
-            refuse(assessment.refusals().stream()
-                    .filter(each -> each.reason() != Refusal.Reason.NO_LIMIT
-                            && each.reason() != Refusal.Reason.PRESSURE_TOO_LOW)
-                    .toList());
+            refuse(number, Set.of(FillingCode.NO_LIMIT, FillingCode.PRESSURE_TOO_LOW));
             return List.of(
                     rule.name(),
                     "",
                     "",
-                    (test.passed() ? "passed" : "FAILED") + ", margin " + test.margin() + ": " + rule.inequality()
+                    (test.passed() ? "passed" : "FAILED") + ", margin "
+                            + WORDS.numbers().print(test.margin()) + ": " + rule.inequality()
                             + "; this rule gives no mass");
         }
         if (outcome instanceof RuleOutcome.NotApplicable not) {
-            throw new IllegalArgumentException("rule " + rule.name() + " does not apply: " + not.reason());
+            throw none(rule, "does not apply", not.reason(), not.figures());
         }
         if (outcome instanceof RuleOutcome.NotTested not) {
-            throw new IllegalArgumentException("rule " + rule.name() + " could not be applied: " + not.missing());
+            throw none(rule, "could not be applied", not.reason(), not.figures());
         }
         if (outcome instanceof RuleOutcome.Forbidden forbidden) {
-            throw new IllegalArgumentException("rule " + rule.name() + " forbids it: " + forbidden.reason());
+            throw none(rule, "forbids it", forbidden.reason(), forbidden.figures());
         }
-        refuse(assessment.refusals().stream()
-                .filter(each -> each.reason() != Refusal.Reason.NO_LIMIT)
-                .toList());
+        refuse(number, Set.of(FillingCode.NO_LIMIT));
         MassLimit limit = (MassLimit) outcome;
-        List<Caution> cautions = new ArrayList<>(limit.cautions());
-        assessment.cautions().stream().filter(each -> !cautions.contains(each)).forEach(cautions::add);
-        return cells(limit, !assessment.isRefused(), lessAllowed(assessment, limit, set), cautions);
+        Set<Finding> cautions = new LinkedHashSet<>(limit.cautions());
+        cautions.addAll(number.answers().cautions());
+        return cells(number, limit, lessAllowed(number, limit, set), cautions);
     }
 
-    private static String lessAllowed(FillAssessment assessment, MassLimit limit, Jurisdiction set) {
-        return assessment
-                .governing()
-                .filter(governing -> governing.maximumContents().kilograms()
-                        < limit.maximumContents().kilograms())
-                .map(governing -> Printed.figure(
-                        "ONLY %s kg ARE ALLOWED by %s of the set %s; fill no more than that",
-                        Printed.down(governing.maximumContents().kilograms(), 4),
-                        governing.rule().name(),
-                        set.name()))
-                .orElse("");
+    private static IllegalArgumentException none(
+            FillRule rule, String what, RuleOutcome.Reason reason, List<Figure> figures) {
+        return new IllegalArgumentException("rule " + rule.name() + " " + what + ": "
+                + WORDS.message("filling.reason." + reason.word(), figures.toArray(new Figure[0])));
     }
 
-    private static void refuse(List<Refusal> refusals) {
-        if (!refusals.isEmpty()) {
-            throw new IllegalArgumentException("must not be filled: "
-                    + refusals.stream()
-                            .map(refusal -> refusal.text() + " [" + refusal.basis() + "]")
-                            .collect(Collectors.joining("; ")));
+    private static String lessAllowed(FillAssessment number, MassLimit limit, Jurisdiction set) {
+        if (!(number instanceof FillAssessment.Allowed allowed)
+                || !(allowed.limit().kilograms() < limit.maximumContents().kilograms())) {
+            return "";
+        }
+        return "ONLY " + Printed.down(allowed.limit().kilograms(), 4) + " kg ARE ALLOWED by "
+                + allowed.governing().rule().name() + " of the set " + set.name() + "; fill no more than that";
+    }
+
+    /** Whatever stands against filling it, but for what is told in another way. */
+    private static void refuse(FillAssessment number, Set<FindingCode> toldElsewhere) {
+        List<Finding> why = number.objections().stream()
+                .filter(each -> !toldElsewhere.contains(each.code()))
+                .toList();
+        if (!why.isEmpty()) {
+            throw refused(why);
         }
     }
 
-    private static List<String> cells(MassLimit limit, boolean mayBeFilled, String lead, List<Caution> cautions) {
+    private static IllegalArgumentException refused(List<Finding> why) {
+        return new IllegalArgumentException("must not be filled: "
+                + why.stream()
+                        .map(each -> says(each) + " [" + each.basis() + "]")
+                        .collect(Collectors.joining("; ")));
+    }
+
+    /** A gross weight to fill to is told only where the cylinder may be filled. */
+    private static List<String> cells(
+            FillAssessment number, MassLimit limit, String lead, Collection<Finding> cautions) {
         List<String> notes = new ArrayList<>();
         if (!lead.isEmpty()) {
             notes.add(lead);
         }
-        cautions.forEach(caution -> notes.add(Shown.line(caution.text())));
+        cautions.forEach(caution -> notes.add(says(caution)));
+        Mass gross = number.answers().question().stamps().tare().plus(limit.maximumContents());
         return List.of(
                 limit.rule().name(),
                 kilograms(limit.maximumContents().kilograms()),
-                mayBeFilled ? kilograms(limit.maximumGross().kilograms()) : "",
+                number instanceof FillAssessment.Allowed ? kilograms(gross.kilograms()) : "",
                 String.join("; ", notes));
+    }
+
+    /** The code first, for programs that read the note. */
+    private static String says(Finding finding) {
+        return finding.code().word() + ": " + Shown.line(WORDS.of(finding));
+    }
+
+    private static String line(FillRule rule) {
+        return rule.name() + ": " + rule.inequality() + " [" + rule.source() + "]";
     }
 
     private static String kilograms(double value) {

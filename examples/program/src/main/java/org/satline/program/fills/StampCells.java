@@ -2,9 +2,12 @@ package org.satline.program.fills;
 
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
 import org.satline.filling.CylinderSpecification;
 import org.satline.filling.CylinderStamps;
+import org.satline.filling.Stamp;
 import org.satline.program.file.CsvRow;
 import org.satline.program.file.Shown;
 import org.satline.quantity.GaugePressure;
@@ -15,17 +18,23 @@ final class StampCells {
     private StampCells() {}
 
     static CylinderStamps read(CsvRow row) {
-        CylinderStamps.Builder stamps =
-                CylinderStamps.builder().tare(mass(row, "tare_kg")).waterCapacity(mass(row, "water_capacity_kg"));
-        row.text("specification").map(CylinderSpecification::parse).ifPresent(stamps::specification);
-        row.number("service_pressure_Pa_gauge").map(GaugePressure::ofPascals).ifPresent(stamps::servicePressure);
-        row.number("test_pressure_Pa_gauge").map(GaugePressure::ofPascals).ifPresent(stamps::testPressure);
-        row.text("flammable_mark").map(cell -> flag("flammable_mark", cell)).ifPresent(stamps::flammableMark);
-        row.text("refillable").map(cell -> flag("refillable", cell)).ifPresent(stamps::refillable);
+        Map<Stamp, Object> stamps = new EnumMap<>(Stamp.class);
+        stamps.put(Stamp.TARE, mass(row, "tare_kg"));
+        stamps.put(Stamp.WATER_CAPACITY, mass(row, "water_capacity_kg"));
+        row.text("specification")
+                .map(CylinderSpecification::parse)
+                .ifPresent(mark -> stamps.put(Stamp.SPECIFICATION, mark));
+        row.number("service_pressure_Pa_gauge")
+                .ifPresent(pascals -> stamps.put(Stamp.SERVICE_PRESSURE, GaugePressure.ofPascals(pascals)));
+        row.number("test_pressure_Pa_gauge")
+                .ifPresent(pascals -> stamps.put(Stamp.TEST_PRESSURE, GaugePressure.ofPascals(pascals)));
+        row.text("flammable_mark")
+                .ifPresent(cell -> stamps.put(Stamp.FLAMMABLE_MARK, flag("flammable_mark", cell)));
+        row.text("refillable").ifPresent(cell -> stamps.put(Stamp.REFILLABLE, flag("refillable", cell)));
         if (row.text("retest_due").isPresent()) {
-            stamps.retestDue(date(row, "retest_due"));
+            stamps.put(Stamp.RETEST_DUE, date(row, "retest_due"));
         }
-        return stamps.build();
+        return new CylinderStamps(stamps);
     }
 
     static LocalDate date(CsvRow row, String column) {

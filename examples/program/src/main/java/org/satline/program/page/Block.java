@@ -50,16 +50,28 @@ public sealed interface Block {
     record Row(String label, String text) {}
 
     /**
-     * What a page comes to, framed before all detail.
+     * Lines that matter most, in rows that are broken already: nothing about them is left to the width of the page.
      *
-     * @param rows in order
-     * @param alarms warnings, after the rows
+     * @param lines in order
      */
-    record Summary(List<Row> rows, List<Row> alarms) implements Block {
+    record Brief(List<BriefLine> lines) implements Block {
         /** {@inheritDoc} */
-        public Summary {
+        public Brief {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /**
+     * A line that matters.
+     *
+     * @param name its name
+     * @param rows its text
+     * @param warns whether it warns
+     */
+    record BriefLine(String name, List<String> rows, boolean warns) {
+        /** {@inheritDoc} */
+        public BriefLine {
             rows = List.copyOf(rows);
-            alarms = List.copyOf(alarms);
         }
     }
 
@@ -71,6 +83,18 @@ public sealed interface Block {
     record Points(List<String> items) implements Block {
         /** {@inheritDoc} */
         public Points {
+            items = List.copyOf(items);
+        }
+    }
+
+    /**
+     * What is done one after the other, numbered from 1.
+     *
+     * @param items in order
+     */
+    record Acts(List<String> items) implements Block {
+        /** {@inheritDoc} */
+        public Acts {
             items = List.copyOf(items);
         }
     }

@@ -84,10 +84,12 @@ public final class PageHtml {
             element("p", "", paragraph.text()).append('\n');
         } else if (block instanceof Block.Rows rows) {
             rows(rows.rows());
-        } else if (block instanceof Block.Summary summary) {
+        } else if (block instanceof Block.Brief brief) {
             html.append("<div class=\"summary\">\n");
-            summary.rows().forEach(row -> labelled("<p>", row));
-            summary.alarms().forEach(row -> labelled("<p class=\"alarm\">", row));
+            brief.lines()
+                    .forEach(line -> labelled(
+                            line.warns() ? "<p class=\"alarm\">" : "<p>",
+                            new Block.Row(line.name(), String.join(" ", line.rows()))));
             html.append("</div>\n");
         } else if (block instanceof Block.Points points) {
             html.append("<ul>\n");
@@ -95,6 +97,10 @@ public final class PageHtml {
                     .forEach(item -> element("li", alarm(ALARMING.stream().anyMatch(item::startsWith)), item)
                             .append('\n'));
             html.append("</ul>\n");
+        } else if (block instanceof Block.Acts acts) {
+            html.append("<ol>\n");
+            acts.items().forEach(item -> element("li", "", item).append('\n'));
+            html.append("</ol>\n");
         } else if (block instanceof Block.Table table) {
             table(table);
         } else if (block instanceof Block.Question question) {

@@ -28,12 +28,17 @@ public final class PageMarkdown {
             line(Escape.markdown(paragraph.text()));
         } else if (block instanceof Block.Rows rows) {
             rows(rows.rows());
-        } else if (block instanceof Block.Summary summary) {
-            rows(summary.rows());
-            rows(summary.alarms());
+        } else if (block instanceof Block.Brief brief) {
+            rows(brief.lines().stream()
+                    .map(each -> new Block.Row(each.name(), String.join(" ", each.rows())))
+                    .toList());
         } else if (block instanceof Block.Points points) {
             line(points.items().stream()
                     .map(item -> "- " + Escape.markdown(item))
+                    .collect(Collectors.joining("\n")));
+        } else if (block instanceof Block.Acts acts) {
+            line(acts.items().stream()
+                    .map(item -> "1. " + Escape.markdown(item))
                     .collect(Collectors.joining("\n")));
         } else if (block instanceof Block.Table table) {
             table(table);

@@ -2,11 +2,13 @@ package org.satline.program.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.satline.wording.VisitLines;
 
 /** Writes a page as plain text, wrapped; what stands beside a label is indented. */
 public final class PageText {
     private static final int WIDTH = 100;
     private static final int LABEL = 16;
+    private static final int BRIEF_LABEL = VisitLines.NAME_COLUMNS;
 
     private final StringBuilder page = new StringBuilder();
 
@@ -33,11 +35,14 @@ public final class PageText {
             line("");
         } else if (block instanceof Block.Rows rows) {
             rows.rows().forEach(this::row);
-        } else if (block instanceof Block.Summary summary) {
-            summary.rows().forEach(this::row);
-            summary.alarms().forEach(this::row);
+        } else if (block instanceof Block.Brief brief) {
+            brief.lines().forEach(this::brief);
         } else if (block instanceof Block.Points points) {
             points.items().forEach(item -> hanging("-", 2, item));
+        } else if (block instanceof Block.Acts acts) {
+            for (int i = 0; i < acts.items().size(); i++) {
+                hanging(i + 1 + ".", 4, acts.items().get(i));
+            }
         } else if (block instanceof Block.Table table) {
             table(table);
         } else if (block instanceof Block.Question question) {
@@ -58,6 +63,14 @@ public final class PageText {
 
     private void row(Block.Row row) {
         hanging(Escape.plain(row.label()), LABEL, row.text());
+    }
+
+    private void brief(Block.BriefLine line) {
+        String name = Escape.plain(line.name());
+        for (String row : line.rows()) {
+            line(name + " ".repeat(Math.max(1, BRIEF_LABEL - name.length())) + Escape.plain(row));
+            name = "";
+        }
     }
 
     private void table(Block.Table table) {

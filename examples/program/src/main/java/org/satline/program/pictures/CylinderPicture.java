@@ -7,17 +7,19 @@ import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.Styler.YAxisPosition;
 import org.knowm.xchart.style.markers.SeriesMarkers;
+import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.ClosedVessel;
 import org.satline.cylinder.VesselCondition;
+import org.satline.filling.VesselPoint;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
-import org.satline.filling.VesselPoint;
 import org.satline.program.page.Printed;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.visit.VisitReport;
+import org.satline.wording.Wording;
 
 /** Pressure and liquid level of a closed cylinder against its temperature. */
 public final class CylinderPicture {
@@ -31,20 +33,20 @@ public final class CylinderPicture {
     private final SaturationCurve curve;
     private final FilledCylinder cylinder;
     private final PictureUnits units;
+    private final Wording words;
     private final ClosedVessel vessel;
     private final double lowK;
     private final double highK;
-    private final double endK;
 
     private CylinderPicture(SaturationCurve curve, FilledCylinder cylinder, PictureUnits units) {
         this.curve = curve;
         this.cylinder = cylinder;
         this.units = units;
+        this.words = units.words();
         FluidModel model = FluidModel.of(curve.refrigerant());
         this.vessel = ClosedVessel.of(model, cylinder.volume(), cylinder.contents());
         this.lowK = Math.max(COLDEST_K, model.minTemperatureK() + 1e-6);
         this.highK = WARMEST_K;
-        this.endK = model.maxTemperatureK();
     }
 
     /**
@@ -69,8 +71,8 @@ public final class CylinderPicture {
      */
     public static Optional<Picture> of(VisitReport visit, PictureUnits units) {
         return FilledCylinder.of(visit)
-                .flatMap(cylinder -> visit.hookUp()
-                        .flatMap(hookUp -> hookUp.cylinder().holding())
+                .flatMap(cylinder -> visit.connected()
+                        .flatMap(CheckedCylinder::holds)
                         .map(held -> of(SaturationCurves.of(held), cylinder, units)));
     }
 
@@ -81,9 +83,7 @@ public final class CylinderPicture {
         for (VesselCondition each : all) {
             double t = units.temperature(each.temperature().kelvins());
             pressure.add(t, units.pressure(each.pressure().pascals()));
-            if (each.temperature().kelvins() <= endK) { // beyond it nothing can be told apart as liquid
-                level.add(t, 100 * each.liquidVolumeFraction());
-            }
+            each.liquidVolumeFraction().ifPresent(share -> level.add(t, 100 * share));
         }
         if (pressure.isEmpty()) {
             throw new IllegalArgumentException(
@@ -105,14 +105,13 @@ public final class CylinderPicture {
         chart.getStyler().setYAxisGroupPosition(1, YAxisPosition.Right);
         chart.setYAxisGroupTitle(1, "liquid level, % of the volume");
         Look.line(chart, "pressure (left)", pressure, Look.Line.SOLID, Look.INK);
-        XYSeries levels = Look.line(chart, "liquid level (right)", level, Look.Line.DASHED, Look.BLUE);
-        levels.setYAxisGroup(1);
+        if (!level.isEmpty()) {
+            XYSeries levels = Look.line(chart, "liquid level (right)", level, Look.Line.DASHED, Look.BLUE);
+            levels.setYAxisGroup(1);
+        }
         List<String> notes = new ArrayList<>();
-        notes.add(Printed.figure(
-                "%.2f kg (%.2f lb) in %.2f L, taken as rigid.",
-                cylinder.contents().kilograms(),
-                cylinder.contents().pounds(),
-                1000 * cylinder.volume().cubicMetres()));
+        notes.add(words.numbers().print(cylinder.contents()) + " in "
+                + words.numbers().print(cylinder.volume()) + ", taken as rigid.");
         cylinder.servicePressure().ifPresent(p -> serviceMark(chart, p, notes));
         cylinder.now().ifPresent(t -> now(chart, t, notes));
         liquidFull(chart, top, notes);
@@ -129,22 +128,21 @@ public final class CylinderPicture {
                         && !each.cautions().isEmpty())
                 .reduce((first, last) -> last)
                 .ifPresent(warmest -> warmest.cautions()
-                        .forEach(caution -> notes.add("CAUTION: " + caution.text() + " [" + caution.basis() + "]")));
+                        .forEach(caution -> notes.add("CAUTION: " + words.of(caution) + " [" + caution.basis() + "]")));
         notes.add(
                 "CAUTION: this shows how the contents behave; what may go in is for the fill rules, the marks on the cylinder and local codes to say.");
         return new Picture(chart, String.join(" ", notes), Sources.notes(curve, notes));
     }
 
-    /** As far as the equation reaches: a liquid-full cylinder soon leaves its range of pressure. */
+    /** Where the equation reaches: a liquid-full cylinder soon leaves its range of pressure, and close to the critical point none is told. */
     private List<VesselCondition> conditions() {
         List<VesselCondition> found = new ArrayList<>();
         for (int i = 0; i <= STEPS; i++) {
             try {
-                found.add(vessel.at(Temperature.ofKelvins(lowK + (highK - lowK) * i / STEPS)));
+                found.add(vessel.at(
+                        Temperature.ofKelvins(lowK + (highK - lowK) * i / STEPS), cylinder.servicePressure()));
             } catch (IllegalArgumentException | ConvergenceException e) {
-                if (!found.isEmpty()) {
-                    return found;
-                }
+                // no point there; warmer ones may be told again
             }
         }
         return found;
@@ -172,25 +170,28 @@ public final class CylinderPicture {
                         Look.GREY)
                 .setShowInLegend(false);
         chart.addAnnotation(Label.of("marked service pressure", units.temperature(lowK + 28), p, Label.Side.ABOVE));
-        notes.add("The marked service pressure is reached " + words(vessel.reaches(service)) + ".");
+        notes.add("The marked service pressure is reached " + where(vessel.reaches(service)) + ".");
     }
 
     private void now(XYChart chart, Temperature now, List<String> notes) {
-        VesselCondition condition = vessel.at(now);
+        VesselCondition condition = vessel.at(now, cylinder.servicePressure());
         double t = units.temperature(now.kelvins());
         double p = units.pressure(condition.pressure().pascals());
         Look.marks(chart, "now", Points.of(t, p), SeriesMarkers.DIAMOND, Look.RUST);
         notes.add(Printed.figure(
-                "Now, at %.1f %s: %s, liquid fills %.0f %%.",
+                "Now, at %.1f %s: %s, %s.",
                 t,
                 units.temperatureUnit(),
                 units.pressureText(condition.pressure().pascals()),
-                100 * condition.liquidVolumeFraction()));
+                condition
+                        .liquidVolumeFraction()
+                        .map(share -> Printed.figure("liquid fills %.0f %%", 100 * share))
+                        .orElse("above the critical temperature, where no level is to be told")));
     }
 
     private void liquidFull(XYChart chart, double top, List<String> notes) {
         VesselPoint point = vessel.liquidFull();
-        notes.add("Liquid fills the cylinder " + words(point) + ".");
+        notes.add("Liquid fills the cylinder " + where(point) + ".");
         if (point instanceof VesselPoint.At at && at.temperature().kelvins() < highK) {
             upright(
                     chart,
@@ -210,7 +211,7 @@ public final class CylinderPicture {
         chart.addAnnotation(Label.of(words, t, height, side));
     }
 
-    private String words(VesselPoint point) {
+    private String where(VesselPoint point) {
         if (point instanceof VesselPoint.At at) {
             return Printed.figure(
                     "at %.1f %s", units.temperature(at.temperature().kelvins()), units.temperatureUnit());
@@ -219,6 +220,6 @@ public final class CylinderPicture {
             return Printed.figure(
                     "already at %.1f %s", units.temperature(always.coldest().kelvins()), units.temperatureUnit());
         }
-        return "nowhere: " + ((VesselPoint.Never) point).reason();
+        return "nowhere: not by " + words.of(((VesselPoint.Never) point).bound());
     }
 }

@@ -57,16 +57,15 @@ public record FilledCylinder(
      * @return the cylinder; nothing if there is none, or it is empty or not weighed
      */
     static Optional<FilledCylinder> of(VisitReport visit) {
-        return visit.hookUp()
-                .flatMap(hookUp -> hookUp.vessel().map(vessel -> {
-                    CylinderStamps stamps = hookUp.cylinder().stamps();
-                    return new FilledCylinder(
-                            stamps.volume(),
-                            vessel.contents(),
-                            stamps.servicePressure()
-                                    .map(gauge -> Pressure.ofGauge(
-                                            gauge, visit.input().site().atmosphere())),
-                            Optional.of(hookUp.cylinder().temperature().value()));
-                }));
+        return visit.connected().flatMap(checked -> checked.vessel().map(vessel -> {
+            CylinderStamps stamps = checked.cylinder().stamps();
+            return new FilledCylinder(
+                    stamps.volume(),
+                    vessel.contents(),
+                    stamps.servicePressure()
+                            .map(gauge ->
+                                    Pressure.ofGauge(gauge, visit.visit().site().atmosphere())),
+                    Optional.of(checked.cylinder().temperature().value()));
+        }));
     }
 }

@@ -5,6 +5,9 @@ import org.satline.quantity.Pressure;
 import org.satline.quantity.SpecificEnthalpy;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
+import org.satline.quantity.UnitSystem;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 /** Units of a picture. */
 public enum PictureUnits {
@@ -21,6 +24,11 @@ public enum PictureUnits {
         this.temperature = temperature;
         this.pressure = pressure;
         this.enthalpy = enthalpy;
+    }
+
+    /** What the library found, in words, with the units of the picture first. */
+    Wording words() {
+        return Wording.of(Language.ENGLISH, this == SI ? UnitSystem.SI : UnitSystem.US);
     }
 
     String temperatureUnit() {

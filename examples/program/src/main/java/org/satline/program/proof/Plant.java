@@ -2,8 +2,8 @@ package org.satline.program.proof;
 
 import org.satline.charge.ChargeEstimate.Constants;
 import org.satline.charge.MeteringDevice;
-import org.satline.step.StepReading;
 import org.satline.quantity.Mass;
+import org.satline.step.StepReading;
 
 /** A system of known truth that refrigerant can be moved into and out of, and that is read once it has settled. */
 interface Plant {

@@ -3,8 +3,8 @@ package org.satline.program.proof;
 import java.util.Random;
 import org.satline.charge.ChargeEstimate.Constants;
 import org.satline.charge.MeteringDevice;
-import org.satline.step.StepReading;
 import org.satline.quantity.Mass;
+import org.satline.step.StepReading;
 
 /**
  * A system that shares no equation with the simulated ones: subcooling saturates exponentially above a threshold charge,

@@ -6,11 +6,11 @@ import org.satline.charge.ChargeEstimate.Constants;
 import org.satline.charge.Criterion;
 import org.satline.charge.Margins;
 import org.satline.charge.MeteringDevice;
-import org.satline.step.StepReading;
 import org.satline.quantity.Mass;
 import org.satline.saturation.SaturationCurves;
 import org.satline.simulation.ImposedFault;
 import org.satline.simulation.SteadyState;
+import org.satline.step.StepReading;
 
 /** The simulated system of a visit; every reading is of the steady state, with noise. */
 final class SimulatedPlant implements Plant {

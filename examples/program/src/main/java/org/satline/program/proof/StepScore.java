@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.satline.charge.MeteringDevice;
-import org.satline.step.StepReading;
 import org.satline.simulation.NoSteadyStateException;
+import org.satline.step.StepReading;
 
 /** One way to bring many charges to target: steps, overshoots that force a change of cylinder, and the error that is left. */
 final class StepScore {

@@ -74,9 +74,8 @@ final class VerdictScore {
     /** Nothing where the readings are refused as those that no system can show: an answer of its own. */
     private static Optional<Judgement> judgement(Visit visit, SaturationCurve curve) {
         try {
-            return Optional.of(
-                    ChargeJudge.usual()
-                            .judge(new ChargeCase(curve, visit.readings(), visit.question(), visit.conditions())));
+            return Optional.of(ChargeJudge.usual()
+                    .judge(new ChargeCase(curve, visit.readings(), visit.question(), visit.conditions())));
         } catch (ImplausibleReadingException e) {
             return Optional.empty();
         }

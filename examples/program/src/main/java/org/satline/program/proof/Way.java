@@ -1,11 +1,11 @@
 package org.satline.program.proof;
 
 import java.util.List;
+import org.satline.quantity.Mass;
 import org.satline.step.StepAdvice;
 import org.satline.step.StepAdvisor;
 import org.satline.step.StepLimits;
 import org.satline.step.StepReading;
-import org.satline.quantity.Mass;
 
 /** A way to bring a charge to its target. */
 enum Way {

@@ -118,8 +118,8 @@ public final class BulkVerdicts {
                 .mapToObj(pa -> Reading.of(
                         Pressure.ofPascals(pa),
                         query.pressureStandardUncertaintyPa()
-                                .orElseGet(() -> StandardUncertainty.ofLimits(
-                                        assumed.permittedError(GaugePressure.ofPascals(0))
+                                .orElseGet(() ->
+                                        StandardUncertainty.ofLimits(assumed.permittedError(GaugePressure.ofPascals(0))
                                                 .pascals())),
                         origin))
                 .findFirst();
@@ -134,8 +134,8 @@ public final class BulkVerdicts {
                     Reading.of(
                             value,
                             query.temperatureStandardUncertaintyK()
-                                    .orElseGet(() -> StandardUncertainty.ofLimits(
-                                            ThermometerClass.named("california-ra3.2")
+                                    .orElseGet(() ->
+                                            StandardUncertainty.ofLimits(ThermometerClass.named("california-ra3.2")
                                                     .permittedErrorK(value))),
                             origin));
         });
@@ -151,8 +151,8 @@ public final class BulkVerdicts {
         found.evidence().findings().forEach(finding -> parts.add(WORDING.of(finding)));
         found.evidence().gates().stream()
                 .filter(gate -> gate.state() == Gate.State.NOT_MET && !(found instanceof Judgement.Decided))
-                .forEach(gate -> parts.add(
-                        WORDING.message(gate.textKey(), gate.figures().toArray(Figure[]::new))));
+                .forEach(gate ->
+                        parts.add(WORDING.message(gate.textKey(), gate.figures().toArray(Figure[]::new))));
         if (found instanceof Judgement.OtherFault other) {
             parts.add(WORDING.message("charge.faultAdvice." + other.fault().word()));
         }

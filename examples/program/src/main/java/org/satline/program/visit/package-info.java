@@ -1,7 +1,4 @@
-/**
- * The command {@code visit}: the file of a visit in, one page out. Read {@link org.satline.program.visit.VisitReader} for the file and
- * {@link org.satline.program.visit.VisitPage} for the page.
- */
+/** The command {@code visit}: the report of a visit as one page. Read {@link org.satline.program.visit.VisitPage} first. */
 @NullMarked
 package org.satline.program.visit;
 

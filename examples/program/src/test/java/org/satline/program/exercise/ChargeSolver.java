@@ -26,8 +26,10 @@ final class ChargeSolver {
         found.put(
                 "advice",
                 none
-                        ? valve ? "superheat" : "superheat is"
-                        : level.equals("low") ? "add" : level.equals("high") ? "take refrigerant out" : "leave");
+                        ? "no refrigerant is moved: "
+                        : level.equals("low")
+                                ? "add refrigerant"
+                                : level.equals("high") ? "take refrigerant out" : "leave");
         if (it.states("standard uncertainty of either gauge")) {
             TemperatureDifference u = HandSolver.uncertainty(
                     it, lines, valve ? it.pressure("liquid pressure") : it.pressure("suction pressure"), !valve);

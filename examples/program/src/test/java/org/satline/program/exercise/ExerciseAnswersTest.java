@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.satline.explanation.Figure;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
@@ -117,6 +118,35 @@ class ExerciseAnswersTest {
                 })
                 .sum();
         assertThat(maxima).as("maxima checked").isGreaterThan(seeds * (topic == Topic.NEXT_STEP ? 4L : 12L));
+    }
+
+    /** The step as the library derives it is in the key too: it must not name more than the cylinder of the question takes or gives. */
+    @Test
+    void noDerivedStepIsMoreThanTheCylinderAllows() {
+        int seeds = Math.max(60, Integer.getInteger("satline.exercise.seeds", USUAL_SEEDS));
+        Pattern amount = Pattern.compile("(?:add|take out) ([0-9.]+) (lb|oz) \\(([0-9.]+) (kg|g)\\)");
+        IntStream.rangeClosed(1, seeds).parallel().forEach(seed -> {
+            ExerciseSheet sheet = MAKER.sheet(new SheetOrder(
+                    seed, 6, Optional.of(Difficulty.EXPERIENCED), List.of(Topic.NEXT_STEP), Optional.empty()));
+            List<PrintedExercise> printed = PrintedExercise.all(sheet);
+            for (int i = 0; i < printed.size(); i++) {
+                PrintedExercise it = printed.get(i);
+                // in the unit of the question
+                double allowed = (Double) Objects.requireNonNull(
+                        HandSolver.solve(Topic.NEXT_STEP, it, Lines.printed(it)).get("available"));
+                Mass most = it.text("scale under the cylinder now").endsWith("lb")
+                        ? Mass.ofPounds(allowed)
+                        : Mass.ofKilograms(allowed);
+                Figure step = sheet.exercises().get(i).derivation().get(0).result();
+                Matcher printedStep = amount.matcher(((Figure.Word) step).value());
+                assertThat(printedStep.find()).as(step.toString()).isTrue();
+                // round-off of a difference of two weights
+                assertThat(Double.parseDouble(printedStep.group(1)))
+                        .isLessThanOrEqualTo(most.valueIn(printedStep.group(2)) + 1e-9);
+                assertThat(Double.parseDouble(printedStep.group(3)))
+                        .isLessThanOrEqualTo(most.valueIn(printedStep.group(4)) + 1e-9);
+            }
+        });
     }
 
     private static void accepted(Exercise exercise, PrintedExercise printed) {

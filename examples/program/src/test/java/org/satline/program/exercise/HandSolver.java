@@ -35,7 +35,7 @@ final class HandSolver {
             case ALTITUDE -> altitude(it, lines);
             case FILL_LIMIT -> FillSolver.solve(it, lines);
             case FLOW -> TransferSolver.flow(it, lines);
-            case PURGE -> TransferSolver.purge(it, lines);
+            case PURGE -> TransferSolver.purge(it);
             case VERDICT -> ChargeSolver.verdict(it, lines);
             case NEXT_STEP -> ChargeSolver.nextStep(it);
         };

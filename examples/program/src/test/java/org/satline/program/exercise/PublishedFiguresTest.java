@@ -255,9 +255,7 @@ class PublishedFiguresTest {
         };
         int checked = 0;
         for (Found each : search(Topic.PURGE, Difficulty.STARTING, UnitSystem.SI, of("R-134a"))) {
-            String side = each.words("from").substring("from the ".length());
-            String pressure = each.printed()
-                    .beginning(side.equals("system") ? "pressure at the system's port" : "pressure in the cylinder");
+            String pressure = each.printed().text("pressure at the low-side port");
             Optional<Double> density = at(vapour, Double.parseDouble(pressure.split(" ", -1)[0]) + 101.325, 0, 1, 60);
             if (density.isPresent()) {
                 double bore = each.number("bore of the hose") / 1000;

@@ -51,58 +51,48 @@ final class TransferSolver {
         return found;
     }
 
-    static Map<String, Object> purge(PrintedExercise it, Lines curve) {
-        boolean recovery = it.situation().contains("out of a system");
-        String[] ends = {it.text("end of the hose at the system"), it.text("end of the hose at the cylinder")};
-        boolean[] pushes = {
-            pushes(it.beginning("pressure at the system's port")), pushes(it.beginning("pressure in the cylinder"))
-        };
-        int first = recovery ? 0 : 1;
-        for (boolean turned : new boolean[] {false, true}) {
-            for (int from : new int[] {first, 1 - first}) {
-                int far = 1 - from;
-                String farEnd = turned ? ends[1 - far] : ends[far];
-                if (pushes[from] && !farEnd.equals("self-sealing end")) {
-                    return purged(it, from, turned);
-                }
-            }
+    /** Vapour of the system out at the cylinder, unless that end seals itself, whichever way the hose hangs. */
+    static Map<String, Object> purge(PrintedExercise it) {
+        String atSystem = it.text("end of the hose at the system");
+        String atCylinder = it.text("end of the hose at the cylinder");
+        String sealing = "self-sealing end";
+        boolean venting = !it.text("refrigerant").contains("(safety group A3)");
+        boolean sweeps = venting && it.states("pressure at the low-side port") && pushes(it);
+        if (!sweeps || atSystem.equals(sealing) && atCylinder.equals(sealing)) {
+            Map<String, Object> none = new LinkedHashMap<>();
+            none.put("possible", "no");
+            none.put("loose", "none");
+            none.put("moves", "none; instead: ");
+            none.put("released", "none");
+            return none;
         }
-        Map<String, Object> none = new LinkedHashMap<>();
-        none.put("possible", "no");
-        none.put("from", "none");
-        none.put("loose", "none");
-        none.put("moves", "none; instead: evacuate the hose");
-        none.put("released", "none");
-        return none;
+        return purged(it, atCylinder.equals(sealing));
     }
 
-    private static boolean pushes(String pressure) {
-        return pressure.endsWith(" psig") || (pressure.endsWith(" kPa gauge") && !pressure.startsWith("-"));
+    /** 0.3 bar above the air or more. */
+    private static boolean pushes(PrintedExercise it) {
+        return it.pressure("pressure at the low-side port").pascals()
+                >= it.atmosphere().pressure().pascals() + 30_000;
     }
 
-    private static Map<String, Object> purged(PrintedExercise it, int from, boolean turned) {
-        String[] sides = {"system", "cylinder"};
+    private static Map<String, Object> purged(PrintedExercise it, boolean turned) {
         double bore = Length.parse(it.text("bore of the hose")).metres();
         double length = Length.parse(it.text("length of the hose")).metres();
-        String name =
-                from == 0 ? "density of the vapour at the system's port" : "density of the vapour in the cylinder";
-        double density = Density.parse(it.text(name)).kilogramsPerCubicMetre();
+        double density = Density.parse(it.text("density of the vapour at the low-side port"))
+                .kilogramsPerCubicMetre();
         Map<String, Object> found = new LinkedHashMap<>();
         found.put("possible", turned ? "yes, after it is turned round" : "yes, as it hangs");
-        found.put("from", "from the " + sides[from]);
-        found.put("loose", "the one at the " + sides[1 - from]);
-        found.put("moves", "1) close the " + sides[from] + " valve; 2) close the " + sides[1 - from] + " valve");
+        found.put("loose", "the one at the cylinder");
+        found.put("moves", "1) ");
         found.put("released", Mass.ofKilograms(3 * Math.PI / 4 * bore * bore * length * density));
-        densityIsOfSaturatedVapour(it, from, density);
+        densityIsOfSaturatedVapour(it, density);
         return found;
     }
 
     /** The stated density, against the equation of state at the stated pressure. */
-    private static void densityIsOfSaturatedVapour(PrintedExercise it, int from, double density) {
+    private static void densityIsOfSaturatedVapour(PrintedExercise it, double density) {
         SaturationCurve curve = HandSolver.curve(it.designation());
-        Pressure pressure = Pressure.parse(
-                it.beginning(from == 0 ? "pressure at the system's port" : "pressure in the cylinder"),
-                it.atmosphere());
+        Pressure pressure = it.pressure("pressure at the low-side port");
         double computed = curve.dewVapourDensity(curve.dewTemperatureK(pressure.pascals()));
         if (Math.abs(computed - density) > 0.009) { // half of the last digit: 0.0005 lb/ft3
             throw new AssertionError(it.title() + ": density " + density + " against " + computed);

@@ -18,7 +18,8 @@ class PageWritersTest {
     private static List<Block> everywhere(String text) {
         return List.of(
                 new Block.Heading(1, text),
-                new Block.Summary(List.of(new Block.Row("x", text)), List.of(new Block.Row(text, text))),
+                new Block.Brief(List.of(
+                        new Block.BriefLine("x", List.of(text), false), new Block.BriefLine(text, List.of(text), true))),
                 new Block.Begin(Block.Sheet.NEW),
                 new Block.Heading(2, text),
                 new Block.Paragraph(text),

@@ -2,12 +2,10 @@ package org.satline.program.pictures;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.knowm.xchart.XYSeries;
-import org.satline.program.visit.VisitReader;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.refrigerant.Catalogue;
@@ -66,10 +64,10 @@ class CylinderPictureTest {
 
     @Test
     void theCylinderOfAVisitStandsWhereItsReportSays() {
-        var report = VisitReporter.report(VisitReader.read(Path.of("samples", "boathouse.json")));
+        var report = VisitReporter.report(PictureTest.sample());
         Picture picture = CylinderPicture.of(report, PictureUnits.US).orElseThrow();
         XYSeries now = series(picture, "now");
-        var vessel = report.hookUp().orElseThrow().vessel().orElseThrow().now();
+        var vessel = report.connected().orElseThrow().vessel().orElseThrow().now();
         assertThat(now.getXData()[0]).isEqualTo(vessel.temperature().fahrenheit());
         assertThat(now.getYData()[0]).isEqualTo(vessel.pressure().psia());
     }

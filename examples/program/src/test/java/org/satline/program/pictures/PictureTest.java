@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -14,18 +17,28 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.knowm.xchart.XYSeries;
 import org.satline.equilibrium.FluidModel;
-import org.satline.measurement.TemperatureReading;
-import org.satline.program.visit.VisitReader;
+import org.satline.json.JsonFields;
+import org.satline.measurement.Place;
+import org.satline.measurement.Reading;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
-import org.satline.visit.VisitInput;
+import org.satline.visit.Visit;
+import org.satline.visit.VisitFile;
 
 class PictureTest {
     private static final Path SAMPLE = Path.of("samples", "boathouse.json");
     private static final double ZERO_CELSIUS_K = 273.15;
+
+    static Visit sample() {
+        try {
+            return VisitFile.read(JsonFields.read(Files.readString(SAMPLE)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 
     private static SaturationCurve curve(String name) {
         return SaturationCurves.of(Catalogue.standard().find(name));
@@ -70,7 +83,7 @@ class PictureTest {
     @ParameterizedTest
     @EnumSource(PictureUnits.class)
     void readingsStandAtTheirPlaceWithTheirSuperheat(PictureUnits units) {
-        VisitInput visit = VisitReader.read(SAMPLE);
+        Visit visit = sample();
         Picture picture = PressureTemperaturePicture.of(curve("R-410A"), visit.readings(), units)
                 .orElseThrow();
         XYSeries suction = series(picture, "suction line");
@@ -108,7 +121,7 @@ class PictureTest {
 
     @Test
     void theCycleOfAVisitHasItsCornersWhereTheReadingsAre() {
-        VisitInput visit = VisitReader.read(SAMPLE);
+        Visit visit = sample();
         Picture picture = PressureEnthalpyPicture.of(curve("R-410A"), visit.readings(), PictureUnits.SI);
         FluidModel model = FluidModel.of(visit.system().refrigerant());
         XYSeries cycle = series(picture, "cycle");
@@ -127,11 +140,11 @@ class PictureTest {
 
     @Test
     void aDischargeTemperatureThatWasReadIsDrawnAsRead() {
-        VisitInput visit = VisitReader.read(SAMPLE);
+        Visit visit = sample();
         Picture picture = PressureEnthalpyPicture.of(
                 curve("R-410A"),
                 visit.readings().toBuilder()
-                        .dischargeLine(TemperatureReading.exact(Temperature.ofCelsius(82)))
+                        .put(Place.DISCHARGE_LINE, Reading.exact(Temperature.ofCelsius(82)))
                         .build(),
                 PictureUnits.SI);
         assertThat(series(picture, "read").getXData()).hasSize(3);
@@ -140,11 +153,11 @@ class PictureTest {
 
     @Test
     void readingsThatDescribeNoCycleSayWhy() {
-        VisitInput visit = VisitReader.read(SAMPLE);
+        Visit visit = sample();
         Picture wet = PressureEnthalpyPicture.of(
                 curve("R-410A"),
                 visit.readings().toBuilder()
-                        .suctionLine(TemperatureReading.exact(Temperature.ofCelsius(4.2)))
+                        .put(Place.SUCTION_LINE, Reading.exact(Temperature.ofCelsius(4.2)))
                         .build(),
                 PictureUnits.SI);
         assertThat(wet.chart().getSeriesMap()).doesNotContainKey("cycle");

@@ -1,0 +1,87 @@
+package org.satline.equilibrium;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.satline.quantity.OutOfValidityException;
+import org.satline.refrigerant.Catalogue;
+
+/** States beyond the pressure limit of an equation and solid states are refused, whichever pair asks for them. */
+class StateRangeTest {
+    private static FluidModel model(String name) {
+        return FluidModel.of(Catalogue.standard().find(name));
+    }
+
+    @ParameterizedTest(name = "{0} at {1} K and {2} kg/m3")
+    @CsvSource({
+        // the equations of R-134a and R-32 hold to 70 MPa, that of R-161 to 5 MPa (validity stated with each equation)
+        "R-134a, 180, 2400, 70e6",
+        "R-32, 300, 1500, 70e6",
+        "R-161, 300, 800, 5.01e6",
+        "R-410A, 300, 1800, 60e6",
+    })
+    void aPressureBeyondTheEquationIsRefusedWhereDensityLeadsToIt(
+            String name, double temperature, double density, double limit) {
+        assertThatThrownBy(() -> model(name).states().atTemperatureAndDensity(temperature, density))
+                .isInstanceOfSatisfying(OutOfValidityException.class, e -> {
+                    assertThat(e.what()).isEqualTo("pressure");
+                    assertThat(e.value()).isGreaterThan(limit);
+                    // its saturation line itself ends a little above the stated limit
+                    assertThat(e.high()).isCloseTo(limit, within(0.03 * limit));
+                });
+    }
+
+    @Test
+    void liquidUpToTheLimitIsAnswered() {
+        FluidModel model = model("R-134a");
+        double density = model.states().atTemperatureAndPressure(300, 69e6).density();
+        assertThat(model.states().atTemperatureAndDensity(300, density).pressurePa())
+                .isCloseTo(69e6, within(69e6 * 1e-9));
+    }
+
+    /** Melting pressures in MPa of the release on ice, its verification table; of R-744 the triple point, where the line begins. From memory. */
+    @ParameterizedTest(name = "{0} at {1} K")
+    @CsvSource({
+        // IAPWS R14-08(2011), table of check values
+        "R-718, 320, 1356.76, 0.005",
+        "R-718, 550, 6308.71, 0.005",
+        // Span and Wagner 1996, table 34 begins at the triple point
+        "R-744, 216.592, 0.51795, 1e-9",
+        // Span et al. 2000: triple point
+        "R-728, 63.151, 0.012523, 1e-9",
+    })
+    void meltingLinesMeetPublishedPoints(String name, double temperature, double megapascals, double tolerance) {
+        double pressure = MeltingLine.of(model(name).equation())
+                .orElseThrow()
+                .pressure(temperature)
+                .orElseThrow();
+        assertThat(pressure).isCloseTo(1e6 * megapascals, within(1e6 * tolerance));
+    }
+
+    /** Liquid on the low side, solid on the other side of the line; figures of the equations of the melting lines, from memory. */
+    @ParameterizedTest(name = "{0} at {1} K")
+    @CsvSource({"R-744, 220, 16.0e6, 17.5e6", "R-718, 280, 710e6, 715e6", "R-290, 90, 48e6, 51e6"})
+    void solidStatesAreRefused(String name, double temperature, double liquid, double solid) {
+        FluidModel model = model(name);
+        assertThat(model.stateAt(temperature, liquid).density()).isPositive();
+        assertThatThrownBy(() -> model.stateAt(temperature, solid))
+                .isInstanceOfSatisfying(
+                        SolidStateException.class,
+                        e -> assertThat(e.meltingPressurePa()).isBetween(liquid, solid));
+    }
+
+    @Test
+    void aSolidStateIsRefusedByDensityAndEnthalpyToo() {
+        FluidModel model = model("R-744");
+        PhaseSplit liquid = model.states().atTemperatureAndPressure(220, 16.0e6);
+        assertThatThrownBy(() -> model.states().atTemperatureAndDensity(220, liquid.density() * 1.01))
+                .isInstanceOf(SolidStateException.class);
+        double colder = liquid.specificEnthalpy() - 4000;
+        assertThatThrownBy(() -> model.states().atPressureAndEnthalpy(16.0e6, colder))
+                .isInstanceOf(SolidStateException.class);
+    }
+}
