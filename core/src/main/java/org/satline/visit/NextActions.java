@@ -23,6 +23,7 @@ import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
+import org.satline.quantity.Temperature;
 import org.satline.step.StepAdvice;
 import org.satline.step.StepCode;
 import org.satline.transfer.Direction;
