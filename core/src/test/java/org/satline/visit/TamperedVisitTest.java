@@ -284,4 +284,31 @@ class TamperedVisitTest {
                 .singleElement()
                 .satisfies(each -> assertThat(each.code()).isEqualTo(VisitCode.SYSTEM_OVER_PRESSURE));
     }
+
+    /** 0.75 kg of R-407C in 14 L at 27 degC: some 46 kg/m3 of vapour (from memory) are 0.64 kg, so that 0.1 kg of liquid is left for a step. */
+    @Test
+    void aBlendIsGivenAsLiquidOnlyAsFarAsThereIsLiquid() {
+        Fields blend = with(with(fields(SHORT), "system.refrigerant", "R-407C"), "cylinder.holding", "R-407C");
+        Fields read = with(with(blend, "readings.suctionPressure", "64 psig"), "readings.liquidPressure", "190 psig");
+        Fields last = with(with(read, "cylinder.waterCapacity", "30.8 lb"), "cylinder.pressure", null);
+        VisitReport full = report(with(last, "readings.liquidLine", "88 degF"));
+        VisitReport nearlyEmpty =
+                report(with(with(last, "readings.liquidLine", "88 degF"), "cylinder.scaleReading", "-14.7 lb"));
+        assertThat(full.action()).isInstanceOf(NextAction.Move.class);
+        double liquid = nearlyEmpty
+                .connected()
+                .orElseThrow()
+                .vessel()
+                .orElseThrow()
+                .liquid()
+                .kilograms();
+        assertThat(liquid).isBetween(0.01, 0.2);
+        if (nearlyEmpty.action() instanceof NextAction.Move move) {
+            assertThat(move.step().amount().kilograms()).isLessThanOrEqualTo(liquid);
+            double left = move.step().neverPass().kilograms() - -14.7 * 0.45359237;
+            assertThat(-left).isLessThanOrEqualTo(liquid);
+        } else {
+            assertThat(nearlyEmpty.action().kind()).isEqualTo(ActionKind.PREPARE);
+        }
+    }
 }
