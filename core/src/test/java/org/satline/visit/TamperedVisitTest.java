@@ -311,4 +311,13 @@ class TamperedVisitTest {
             assertThat(nearlyEmpty.action().kind()).isEqualTo(ActionKind.PREPARE);
         }
     }
+
+    /** 49 CFR 180.209 knows periods of at most 12 years (from memory): 2092 is 2029 mistyped. */
+    @Test
+    void aRetestDateFartherAwayThanAnyPeriodIsReadAgain() {
+        assertThat(overfull("cylinder.retestDue", "2038-07-14").action().kind()).isEqualTo(ActionKind.TAKE_OUT);
+        VisitReport report = overfull("cylinder.retestDue", "2092-04-30");
+        assertThat(report.action().kind()).isEqualTo(ActionKind.PREPARE);
+        assertThat(report.ask()).contains("cylinder.retestDue");
+    }
 }
