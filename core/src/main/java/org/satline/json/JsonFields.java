@@ -61,7 +61,8 @@ public final class JsonFields {
     private static String firstLine(JsonProcessingException e) {
         String message = String.valueOf(e.getOriginalMessage());
         int end = message.indexOf('\n');
-        return (end < 0 ? message : message.substring(0, end)).replaceAll("\\s*\\((`[^`]*`|start marker at )[^)]*\\)", "");
+        return (end < 0 ? message : message.substring(0, end))
+                .replaceAll("\\s*\\((`[^`]*`|start marker at )[^)]*\\)", "");
     }
 
     /**

@@ -32,7 +32,7 @@ public record Hose(EndFitting systemEnd, EndFitting cylinderEnd, Length bore, Le
      * @param side the end
      * @return its fitting
      */
-    public EndFitting end(HoseSide side) {
+    EndFitting end(HoseSide side) {
         return side == HoseSide.SYSTEM ? systemEnd : cylinderEnd;
     }
 

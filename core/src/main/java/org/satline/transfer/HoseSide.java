@@ -1,7 +1,7 @@
 package org.satline.transfer;
 
 /** The two ends of a hose, by what they are joined to. */
-public enum HoseSide {
+enum HoseSide {
     /** The end at the system: service port or manifold. */
     SYSTEM,
     /** The end at the cylinder. */

@@ -27,7 +27,7 @@ public record ServiceHose(String name, EndFitting systemEnd, EndFitting cylinder
      * @param side which end
      * @return such as {@code centre-hose.cylinder}
      */
-    public String end(HoseSide side) {
+    String end(HoseSide side) {
         return name + "." + side;
     }
 

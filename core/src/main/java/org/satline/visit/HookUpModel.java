@@ -161,7 +161,7 @@ final class HookUpModel {
     }
 
     private static String hoseName(boolean manifold) {
-        return manifold ? "centre-hose" : "hose";
+        return manifold ? "centre-hose" : "direct-hose";
     }
 
     private static ServiceHose usual(String name) {

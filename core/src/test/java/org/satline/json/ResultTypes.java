@@ -18,6 +18,7 @@ final class ResultTypes {
             "charge.TargetTemperatureSplit",
             "cylinder.ClosedVessel",
             "cylinder.CylinderCheck",
+            "cylinder.RoomFinder",
             "duty.EvacuationLevels",
             "duty.TransferRules",
             "equation.EquationLibrary",
@@ -39,11 +40,12 @@ final class ResultTypes {
             "refrigerant.Catalogue",
             "resource.CsvResource",
             "resource.CsvResource.Row",
-            "quantity.Parts",
+            "resource.OnDemand",
+            "resource.PrintedGrid",
+            "resource.SealedResources",
+            "resource.TextResource",
             "safety.Cautions",
             "saturation.SaturationCurveProvider",
-            "saturation.SaturationNumbers",
-            "saturation.SaturationQuantities",
             "saturation.SaturationCurves",
             "saturation.SaturationUncertainty",
             "simulation.SimulatedSystem",
@@ -59,6 +61,9 @@ final class ResultTypes {
             "wording.NumberPrinter",
             "wording.VisitLines",
             "wording.Wording",
+            // what a saturation curve answers, and the curve has a form
+            "saturation.SaturationNumbers",
+            "saturation.SaturationQuantities",
             // what a code or a text is, written where it is met
             "explanation.Coded",
             // the gas of a network is computed as it is asked for, and the network holds it

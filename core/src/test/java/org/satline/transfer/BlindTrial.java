@@ -118,9 +118,9 @@ final class BlindTrial {
                     instanceof HookUpPlan.Planned;
         }
         return !step
-                || node.moved()
+                || (node.moved()
                         && HookUpPlanner.plan(hookUp, state, PlanTask.of(PlanTask.Kind.END_OF_JOB, ""))
-                                instanceof HookUpPlan.Planned;
+                                instanceof HookUpPlan.Planned);
     }
 
     /** A step goes from port to cylinder, or from source to low side, as one flow; a hose emptied by itself is none. */

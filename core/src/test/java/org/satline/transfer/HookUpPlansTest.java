@@ -14,7 +14,7 @@ class HookUpPlansTest {
         HookUpCases.some(SEED, 100).forEach(trial::story);
         assertThat(HookUpCases.all()).hasSizeGreaterThan(5000);
         assertThat(trial.faults).as(trial.report()).isEmpty();
-        int[] any = trial.share.get("any");
+        int[] any = trial.share.getOrDefault("any", new int[2]);
         assertThat(any[0] * 2).as(trial.report()).isGreaterThanOrEqualTo(any[1]);
     }
 

@@ -14,7 +14,6 @@ import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
-import org.satline.quantity.Quantity;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.quantity.UnitSystem;
@@ -70,12 +69,11 @@ class NumberPrinterTest {
         assertThat(TRADE.up(eightyPerCent)).startsWith("24.00 lb");
         for (int hundredths = 0; hundredths < 20000; hundredths++) {
             Mass mass = Mass.ofPounds(hundredths / 100.0 + 1);
-            assertThat(TRADE.down(mass).split(" ")[0]).isEqualTo(TRADE.up(mass).split(" ")[0]);
+            assertThat(number(TRADE.down(mass))).isEqualTo(number(TRADE.up(mass)));
         }
         for (int tenths = -400; tenths < 2000; tenths++) {
             Temperature temperature = Temperature.ofFahrenheit(tenths / 10.0);
-            assertThat(TRADE.down(temperature).split(" ")[0])
-                    .isEqualTo(TRADE.up(temperature).split(" ")[0]);
+            assertThat(number(TRADE.down(temperature))).isEqualTo(number(TRADE.up(temperature)));
         }
     }
 
@@ -175,6 +173,9 @@ class NumberPrinterTest {
             assertThatThrownBy(() -> TRADE.duration(wrong)).isInstanceOf(IllegalArgumentException.class);
         }
         assertThatThrownBy(() -> TRADE.duration(-1)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> TRADE.print((Quantity<?>) null)).isInstanceOf(NullPointerException.class);
+    }
+
+    private static String number(String printed) {
+        return printed.substring(0, printed.indexOf(' '));
     }
 }

@@ -38,7 +38,9 @@ enum PrintedQuantities {
     VOLUME(Volume::parse, "L", false),
     VOLUME_FLOW(VolumeFlow::parse, "m3/h", false);
 
+    @SuppressWarnings("ImmutableEnumChecker") // a method reference keeps no state
     private final Function<String, ? extends Quantity<?>> reader;
+
     private final String unit;
     private final boolean signed;
 

@@ -49,14 +49,16 @@ final class VisitCommand implements Callable<Integer> {
 
     @Option(
             names = "--full",
-            description = "Print everything else too: readings, conditions, each fill rule beside the others, the closed cylinder,"
-                    + " sources, all cautions.")
+            description =
+                    "Print everything else too: readings, conditions, each fill rule beside the others, the closed cylinder,"
+                            + " sources, all cautions.")
     private boolean full;
 
     @Option(
             names = "--explain",
-            description = "Print what --full prints, the rules that do not apply, and how each number was found: formula, numbers with"
-                    + " units, source.")
+            description =
+                    "Print what --full prints, the rules that do not apply, and how each number was found: formula, numbers with"
+                            + " units, source.")
     private boolean explain;
 
     @Option(
@@ -74,7 +76,8 @@ final class VisitCommand implements Callable<Integer> {
     @Option(
             names = "--units",
             defaultValue = "US",
-            description = "Units that stand first, and those of the pictures: US (degF, psig, lb; default) or SI (degC, kPa, kg).")
+            description =
+                    "Units that stand first, and those of the pictures: US (degF, psig, lb; default) or SI (degC, kPa, kg).")
     private PictureUnits units = PictureUnits.US;
 
     /** Made by the command line library. */

@@ -71,8 +71,8 @@ final class BriefLines {
         softly.assertThat(lines.containsKey(Topic.DANGER)).as(trial).isEqualTo(action.equals("makeSafe"));
         softly.assertThat(text(Topic.ACTION)).as(trial).isEqualTo(WORDING.message("visit.actionKind." + action));
         level(report, softly, trial);
-        for (Topic topic : List.of(
-                Topic.AMOUNT, Topic.PATH, Topic.STOP_READING, Topic.NEVER_PASS, Topic.WAIT, Topic.READ_THEN)) {
+        for (Topic topic :
+                List.of(Topic.AMOUNT, Topic.PATH, Topic.STOP_READING, Topic.NEVER_PASS, Topic.WAIT, Topic.READ_THEN)) {
             softly.assertThat(lines.containsKey(topic)).as(trial + " " + topic).isEqualTo(moves);
         }
         if (moves) {
@@ -95,7 +95,9 @@ final class BriefLines {
         });
         List<String> cautions = new ArrayList<>();
         report.path("cautions").forEach(id -> cautions.add(WORDING.message("brief.caution." + id.textValue())));
-        softly.assertThat(lines.getOrDefault(Topic.CAUTION, List.of())).as(trial).isEqualTo(cautions);
+        softly.assertThat(lines.getOrDefault(Topic.CAUTION, List.of()))
+                .as(trial)
+                .isEqualTo(cautions);
     }
 
     private void level(JsonNode report, SoftAssertions softly, String trial) {
@@ -134,9 +136,9 @@ final class BriefLines {
         softly.assertThat(text(Topic.WAIT))
                 .as(trial)
                 .startsWith(WORDING.numbers().duration(report.path("waitS").doubleValue()));
-        report.path("readThen").forEach(path -> softly.assertThat(text(Topic.READ_THEN))
-                .as(trial)
-                .contains(fieldName(path.textValue())));
+        report.path("readThen")
+                .forEach(path ->
+                        softly.assertThat(text(Topic.READ_THEN)).as(trial).contains(fieldName(path.textValue())));
     }
 
     private static String fieldName(String path) {

@@ -27,7 +27,7 @@ class VisitCommandTest {
         assertThat(lines.get(2)).startsWith("do        take one step out");
         assertThat(lines.get(3)).startsWith("charge    high, chance ");
         assertThat(run.out())
-                .contains("Step by step", "One step, and its wait", "1.  open", "Why")
+                .contains("Step by step", "One step", "1.  Open", "Why")
                 .contains("does not replace it.\nLocal codes")
                 .doesNotContain("Cautions", "Fill rules", "saturation temperatures");
     }
@@ -61,10 +61,7 @@ class VisitCommandTest {
     @Test
     void explainPrintsFormulaNumbersAndSource() {
         assertThat(ProgramRun.of("visit", SAMPLE, "--explain").out())
-                .contains(
-                        "How each number was found",
-                        "p = p_gauge + p_atm",
-                        "ISO 2533:1975")
+                .contains("How each number was found", "p = p_gauge + p_atm", "ISO 2533:1975")
                 .contains("SH = T_line - T_dew");
         assertThat(ProgramRun.of("visit", SAMPLE).out()).doesNotContain("How each number was found");
     }
@@ -175,7 +172,9 @@ class VisitCommandTest {
         ProgramRun run = ProgramRun.of("visit", write(heavy), "--json", json);
         assertThat(run.status()).isEqualTo(ExitStatus.BAD_INPUT);
         assertThat(run.out()).startsWith("DANGER    overfilled");
-        assertThat(run.err()).contains("instruments.thermometer", "thermocouple-q").hasLineCount(1);
+        assertThat(run.err())
+                .contains("instruments.thermometer", "thermocouple-q")
+                .hasLineCount(1);
         assertThat(json).doesNotExist();
     }
 
@@ -203,7 +202,8 @@ class VisitCommandTest {
             assertThat(run.status()).isEqualTo(2);
             assertThat(run.err()).contains("is the file that is read").hasLineCount(1);
             assertThat(visit).hasSameTextualContentAs(SAMPLE);
-            assertThat(ProgramRun.of("visit", visit, option, folder.resolve("no").resolve("out"))
+            assertThat(ProgramRun.of(
+                                    "visit", visit, option, folder.resolve("no").resolve("out"))
                             .err())
                     .contains("its folder does not exist");
         }

@@ -51,8 +51,7 @@ class VisitOneThingMissingTest {
     }
 
     private static Stream<VisitTrial> trials(boolean moving) {
-        return VisitTrial.ready().stream()
-                .filter(trial -> trial.expected().contains("done") != moving);
+        return VisitTrial.ready().stream().filter(trial -> trial.expected().contains("done") != moving);
     }
 
     @ParameterizedTest
@@ -62,7 +61,8 @@ class VisitOneThingMissingTest {
         assertThat(report.path("action").textValue()).isIn("prepare", "readAgain");
         assertThat(report.path("movesNow").booleanValue()).isFalse();
         assertThat(report.path("ask").toString()).contains("\"" + thing.asked() + "\"");
-        assertThat(reported(trial.text()).path("action").textValue()).isEqualTo(trial.expected().get(0));
+        assertThat(reported(trial.text()).path("action").textValue())
+                .isEqualTo(trial.expected().get(0));
     }
 
     @ParameterizedTest

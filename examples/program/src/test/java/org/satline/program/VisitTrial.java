@@ -35,7 +35,9 @@ record VisitTrial(Path file, Map<String, String> row) {
     }
 
     static List<VisitTrial> ready() {
-        return all().stream().filter(each -> each.row.get("group").equals("ready")).toList();
+        return all().stream()
+                .filter(each -> each.row.get("group").equals("ready"))
+                .toList();
     }
 
     String text() {

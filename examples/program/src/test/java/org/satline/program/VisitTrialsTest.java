@@ -82,7 +82,9 @@ class VisitTrialsTest {
         SoftAssertions softly = new SoftAssertions();
         for (VisitTrial trial : VisitTrial.ready()) {
             Outcome outcome = OUTCOMES.get(trial);
-            softly.assertThat(outcome.action()).as("%s", trial).isEqualTo(trial.expected().get(0));
+            softly.assertThat(outcome.action())
+                    .as("%s", trial)
+                    .isEqualTo(trial.expected().get(0));
             if (trial.has("amount_min_kg")) {
                 softly.assertThat(outcome.report().path("amountKg").doubleValue())
                         .as("%s amountKg", trial)
@@ -100,13 +102,17 @@ class VisitTrialsTest {
 
     @Test
     void everyReportKeepsToItsSchemaAndHoldsNoSentence() {
-        JsonSchema schema = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
-                .getSchema(JsonFields.reportSchema());
+        JsonSchema schema =
+                JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(JsonFields.reportSchema());
         SoftAssertions softly = new SoftAssertions();
         OUTCOMES.forEach((trial, outcome) -> {
             if (!outcome.report().isMissingNode()) {
-                softly.assertThat(schema.validate(outcome.report())).as("%s", trial).isEmpty();
-                softly.assertThat(sentences("", outcome.report())).as("%s", trial).isEmpty();
+                softly.assertThat(schema.validate(outcome.report()))
+                        .as("%s", trial)
+                        .isEmpty();
+                softly.assertThat(sentences("", outcome.report()))
+                        .as("%s", trial)
+                        .isEmpty();
             }
         });
         softly.assertAll();
@@ -130,7 +136,9 @@ class VisitTrialsTest {
         OUTCOMES.forEach((trial, outcome) -> {
             boolean refused = outcome.report().isMissingNode();
             softly.assertThat(outcome.run().status()).as("%s", trial).isEqualTo(refused ? ExitStatus.BAD_INPUT : 0);
-            softly.assertThat(outcome.run().err().lines().count()).as("%s", trial).isEqualTo(refused ? 1 : 0);
+            softly.assertThat(outcome.run().err().lines().count())
+                    .as("%s", trial)
+                    .isEqualTo(refused ? 1 : 0);
             if (refused) {
                 softly.assertThat(outcome.run().err())
                         .as("%s", trial)

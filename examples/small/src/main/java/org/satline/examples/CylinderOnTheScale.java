@@ -11,7 +11,6 @@ import org.satline.cylinder.Valve;
 import org.satline.cylinder.Weighing;
 import org.satline.filling.CylinderSpecification;
 import org.satline.filling.CylinderStamps;
-import org.satline.filling.FillQuestion;
 import org.satline.filling.FillRules;
 import org.satline.filling.Provenance;
 import org.satline.filling.Stamp;
@@ -44,12 +43,14 @@ public final class CylinderOnTheScale {
                     Atmosphere.standard(),
                     Optional.of(LocalDate.of(2026, 7, 14)));
             System.out.println(gross + " kg on the scale: " + (checked.isDangerous() ? "DANGER" : "no danger"));
-            if (checked.room().orElse(null) instanceof Room.Left left) { // there is none in a cylinder that is forbidden
+            if (checked.room().orElse(null)
+                    instanceof Room.Left left) { // there is none in a cylinder that is forbidden
                 System.out.println("  room for " + words.numbers().down(left.room()) + ", never past "
                         + words.numbers().down(left.neverPass()));
             }
-            checked.findings().forEach(finding -> System.out.println(
-                    "  " + words.name(finding.severity()) + " " + finding.code() + ": " + words.of(finding)));
+            checked.findings()
+                    .forEach(finding -> System.out.println(
+                            "  " + words.name(finding.severity()) + " " + finding.code() + ": " + words.of(finding)));
         }
     }
 

@@ -40,8 +40,10 @@ public final class FillLimit {
         if (fill instanceof FillAssessment.Allowed allowed) { // only there a limit is found
             System.out.println("contents at most " + words.numbers().down(allowed.limit()) + ", by "
                     + allowed.governing().rule().name());
-            System.out.println("gross at most " + words.numbers().down(stamps.tare().plus(allowed.limit())));
-            allowed.steps().forEach(step -> System.out.println("  " + words.of(step).lines()));
+            System.out.println(
+                    "gross at most " + words.numbers().down(stamps.tare().plus(allowed.limit())));
+            allowed.steps()
+                    .forEach(step -> System.out.println("  " + words.of(step).lines()));
         } else {
             fill.objections().forEach(finding -> System.out.println("do not fill: " + words.of(finding)));
         }

@@ -1,10 +1,10 @@
 package org.satline.examples;
 
 import org.satline.charge.Margins;
-import org.satline.measurement.Place;
-import org.satline.measurement.SystemReadings;
 import org.satline.json.SatlineJson;
+import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;

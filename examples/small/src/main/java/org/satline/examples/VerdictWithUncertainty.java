@@ -41,7 +41,8 @@ public final class VerdictWithUncertainty {
         ChargeQuestion question =
                 ChargeQuestion.of(MeteringDevice.EXPANSION_VALVE, Optional.of(TemperatureDifference.ofKelvins(5)));
         Judgement judgement = ChargeJudge.usual()
-                .judge(new ChargeCase(curve, readings, question, OperatingConditions.unknown().withOutdoorMinimumMet(true)));
+                .judge(new ChargeCase(
+                        curve, readings, question, OperatingConditions.unknown().withOutdoorMinimumMet(true)));
         judgement.evidence().deviation().ifPresent(deviation -> {
             System.out.printf(
                     Locale.ROOT,

@@ -98,7 +98,8 @@ class SmallProgramsTest {
         double printedDown = 0.01;
         assertThat(numbers.get(1)).isCloseTo(room, within(0.001 * 18.56 + printedDown));
         assertThat(numbers.get(3)).isCloseTo(25 + room, within(0.001 * 18.56 + printedDown));
-        assertThat(text).contains("25.0 kg on the scale: no danger\n  room for ")
+        assertThat(text)
+                .contains("25.0 kg on the scale: no danger\n  room for ")
                 .contains("30.3 kg on the scale: no danger\n")
                 .contains(" FULL: ")
                 .contains("34.0 kg on the scale: DANGER\n")
@@ -110,7 +111,9 @@ class SmallProgramsTest {
     @Test
     void mayItGo() {
         String text = printed(MayItGo::main);
-        assertThat(text).startsWith("OUT: granted, driven by 60.0 psi (413.7 kPa)\n").contains("\nIN: refused, ");
+        assertThat(text)
+                .startsWith("OUT: granted, driven by 60.0 psi (413.7 kPa)\n")
+                .contains("\nIN: refused, ");
     }
 
     /** 9.5 kg - 3.2 kg = 6.3 kg; root of the sum of squares of 30 g and 40 g is 50 g (JCGM 100:2008, 5.1.2). */

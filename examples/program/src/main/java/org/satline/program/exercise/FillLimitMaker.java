@@ -1,6 +1,5 @@
 package org.satline.program.exercise;
 
-import org.satline.filling.Stamp;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -11,6 +10,7 @@ import org.satline.filling.FillAssessment;
 import org.satline.filling.FillQuestion;
 import org.satline.filling.FillRule;
 import org.satline.filling.RuleOutcome.MassLimit;
+import org.satline.filling.Stamp;
 import org.satline.quantity.Density;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;

@@ -1,6 +1,5 @@
 package org.satline.program.exercise;
 
-import org.satline.filling.Stamp;
 import java.util.List;
 import java.util.Optional;
 import org.satline.filling.CylinderStamps;
@@ -9,6 +8,7 @@ import org.satline.filling.FillQuestion;
 import org.satline.filling.FillRules;
 import org.satline.filling.RuleOutcome;
 import org.satline.filling.RuleOutcome.MassLimit;
+import org.satline.filling.Stamp;
 import org.satline.program.page.Printed;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
@@ -98,8 +98,8 @@ final class FillRatioExercise {
             FillAssessment assessment) {
         boolean enough = test >= row.testBar();
         String no = "no: the table asks for " + row.testBar() + " bar";
-        Mass byRatio = Mass.ofKilograms(
-                row.ratio() * assessment.answers().question().stamps().waterCapacity().kilograms());
+        Mass byRatio = Mass.ofKilograms(row.ratio()
+                * assessment.answers().question().stamps().waterCapacity().kilograms());
         draft.part(
                         "may be filled",
                         "May this cylinder be filled with " + row.designation() + ", by its test pressure?",
@@ -120,7 +120,8 @@ final class FillRatioExercise {
                         Printed.figure(
                                 "%s x %s",
                                 row.ratio(),
-                                readout.text(assessment.answers().question().stamps().waterCapacity())),
+                                readout.text(
+                                        assessment.answers().question().stamps().waterCapacity())),
                         readout.text(byRatio),
                         "ADR 2025, 4.1.4.1, P200 table 2");
         Optional<MassLimit> most = sum.limit(
@@ -157,8 +158,6 @@ final class FillRatioExercise {
                 "The three limits lie close together by design: the printed ratios were chosen so that the liquid fills no more than 95 % at"
                         + " 50 degC and not all at 60 degC.");
         MassLimit limit = assessment instanceof FillAssessment.Allowed allowed ? allowed.governing() : most.get();
-        return sum.scale(draw, limit)
-                ? Optional.of(draft.derive(limit.steps()).done())
-                : Optional.empty();
+        return sum.scale(draw, limit) ? Optional.of(draft.derive(limit.steps()).done()) : Optional.empty();
     }
 }

@@ -1,11 +1,11 @@
 package org.satline.program.exercise;
 
-import org.satline.filling.FillingCode;
-import org.satline.filling.FillRule;
 import java.util.EnumSet;
 import java.util.Optional;
 import org.satline.filling.CylinderStamps;
 import org.satline.filling.FillAssessment;
+import org.satline.filling.FillRule;
+import org.satline.filling.FillingCode;
 import org.satline.filling.RuleOutcome.MassLimit;
 import org.satline.filling.RuleOutcome.PressureTest;
 import org.satline.program.page.Printed;
@@ -123,8 +123,6 @@ final class FillRulesExercise {
                         readout.text(Mass.ofKilograms(sum.hand(law.get()).kilograms()
                                 - sum.hand(limit).kilograms())))
                 .rule("The smaller of both limits governs.");
-        return sum.scale(draw, limit)
-                ? Optional.of(draft.derive(limit.steps()).done())
-                : Optional.empty();
+        return sum.scale(draw, limit) ? Optional.of(draft.derive(limit.steps()).done()) : Optional.empty();
     }
 }

@@ -1,12 +1,12 @@
 package org.satline.program.exercise;
 
-import java.util.List;
-import org.satline.cylinder.Weighing;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.satline.cylinder.Room;
 import org.satline.cylinder.RoomFinder;
+import org.satline.cylinder.Weighing;
 import org.satline.filling.CylinderStamps;
 import org.satline.filling.FillAssessment;
 import org.satline.filling.RuleOutcome.MassLimit;
@@ -183,8 +183,7 @@ final class FillSum {
                 Mass.ofKilograms(stamps.tare().kilograms()
                         + share * limit.maximumContents().kilograms()));
         Weighing weighed = new Weighing.Gross(Reading.ofExpanded(scale.value(), scaleDoubt.kilograms(), "scale"));
-        Mass contents = Mass.ofKilograms(
-                weighed.contents(stamps.tare()).value().kilograms());
+        Mass contents = Mass.ofKilograms(weighed.contents(stamps.tare()).value().kilograms());
         draft.given(scale)
                 .part(
                         "contents",

@@ -83,8 +83,10 @@ final class FlowMaker implements Maker {
         Given<GaugePressure> port = readout.gauge("gauge at the " + FlowWords.name(wish.port()), atPort, air.value());
         Temperature cylinderAt = cylinderTemperature(draw, curve, atPort, hard);
         Exercise.Draft draft = new Exercise.Draft(Topic.FLOW, difficulty)
-                .situation("A hose joins the " + FlowWords.name(wish.port()) + " of a running air conditioner to a cylinder ("
-                        + FlowWords.name(wish.valve()) + "). Both hold the same refrigerant; the hose is full of it and free of air. "
+                .situation("A hose joins the " + FlowWords.name(wish.port())
+                        + " of a running air conditioner to a cylinder ("
+                        + FlowWords.name(wish.valve())
+                        + "). Both hold the same refrigerant; the hose is full of it and free of air. "
                         + wish.words() + standing(cylinderAt))
                 .given(bench.refrigerantGiven(running.designation()), port)
                 .cautions(bench.cautions(running.designation(), wish.intoSystem() ? Task.CHARGING : Task.RECOVERY));
@@ -117,7 +119,8 @@ final class FlowMaker implements Maker {
                     .slip(
                             "A gauge reading must not be held against a pressure from the table: one counts from the air, the other from nothing.");
             cylinder = ConnectionPoint.bySaturation(wish.valve(), curve, Reading.exact(at.value()));
-            numbers = readout.text(first) + " - " + readout.text(cylinder.pressure().value());
+            numbers = readout.text(first) + " - "
+                    + readout.text(cylinder.pressure().value());
             draft.table(SaturationExtract.around(curve, readout, at.value(), at.value(), draw))
                     .rule(
                             "Where in the cylinder the blend stands between bubble and dew point is not known: take the middle of both"

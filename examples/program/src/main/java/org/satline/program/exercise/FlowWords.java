@@ -41,7 +41,10 @@ final class FlowWords {
     private static String advice(Flow.OneWay way) {
         List<TransferCode> warnings = way.warnings();
         return warnings.stream()
-                .map(code -> Finding.of(Severity.CAUTION, code, new Subject(Subject.Kind.PORT, name(way.to().kind()))))
+                .map(code -> Finding.of(
+                        Severity.CAUTION,
+                        code,
+                        new Subject(Subject.Kind.PORT, name(way.to().kind()))))
                 .map(Bench.WORDS::of)
                 .collect(Collectors.joining("; "));
     }

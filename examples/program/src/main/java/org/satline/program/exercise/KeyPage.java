@@ -62,8 +62,12 @@ final class KeyPage {
                 title,
                 HEAD,
                 steps.stream()
-                        .map(step ->
-                                List.of(step.name(), step.formula(), String.join(", ", step.given()), step.result(), step.source()))
+                        .map(step -> List.of(
+                                step.name(),
+                                step.formula(),
+                                String.join(", ", step.given()),
+                                step.result(),
+                                step.source()))
                         .toList());
     }
 }

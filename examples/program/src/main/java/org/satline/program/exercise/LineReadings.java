@@ -1,7 +1,7 @@
 package org.satline.program.exercise;
 
-import org.satline.measurement.SystemReadings;
 import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
 import org.satline.program.exercise.RunningSystems.Running;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;

@@ -83,7 +83,8 @@ final class NextStepMaker implements Maker {
         }
         StepReading reading =
                 StepReading.of(0, criterion, measured.kelvins(), target.value().kelvins(), REPEATABILITY_K);
-        StepAdvice advice = advisor(running, band.value()).next(List.of(reading), StepLimits.usual(AMPLE, AMPLE, SMALLEST));
+        StepAdvice advice =
+                advisor(running, band.value()).next(List.of(reading), StepLimits.usual(AMPLE, AMPLE, SMALLEST));
         if (!NextStepWords.agrees(advice, level.get())) {
             return Optional.empty();
         }

@@ -9,9 +9,9 @@ import org.satline.quantity.Density;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
 import org.satline.transfer.Act;
-import org.satline.transfer.Hose;
 import org.satline.transfer.HookUpPlan;
 import org.satline.transfer.HookUpPractice;
+import org.satline.transfer.Hose;
 
 /** What a question about a purge asks, and its answers. */
 final class PurgeAsk {
@@ -50,7 +50,8 @@ final class PurgeAsk {
         if (plan instanceof HookUpPlan.Planned planned) {
             purge(planned, hose, bore, length, density);
         } else if (plan instanceof HookUpPlan.NoPlan none) {
-            String why = Bench.WORDS.message("transfer.planReason." + none.reason().word());
+            String why =
+                    Bench.WORDS.message("transfer.planReason." + none.reason().word());
             String instead = Bench.WORDS.name(none.part());
             ask(NONE, "none; instead: " + instead, new Answer.Words(NONE));
             draft.work("sweep", "who pushes, and who lets out", why, instead, "rules of the question");
@@ -96,9 +97,7 @@ final class PurgeAsk {
         double volumes = HookUpPractice.SWEEP_VOLUMES.value();
         Mass released = Mass.ofKilograms(
                 volumes * hose.volume().cubicMetres() * density.value().kilogramsPerCubicMetre());
-        Mass planned = plan.phases().stream()
-                .map(HookUpPlan.Phase::vented)
-                .reduce(Mass.ZERO, Mass::plus);
+        Mass planned = plan.phases().stream().map(HookUpPlan.Phase::vented).reduce(Mass.ZERO, Mass::plus);
         ask(looseJoint(plan), moves(plan), mass(released));
         draft.sum(
                         "volume of the hose",

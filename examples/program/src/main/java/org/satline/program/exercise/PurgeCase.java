@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.satline.quantity.Atmosphere;
-import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -58,7 +57,10 @@ record PurgeCase(
         GasProperties gas = GasProperties.of(curve);
         HookUp parts = new HookUp(
                 new HookUpGas(
-                        refrigerant.safetyGroup().orElseThrow(), refrigerant.isBlend(), /* carbonDioxide= */ false, gas),
+                        refrigerant.safetyGroup().orElseThrow(),
+                        refrigerant.isBlend(),
+                        /* carbonDioxide= */ false,
+                        gas),
                 /* running= */ true,
                 List.of(new SystemPort(
                         role,
@@ -77,8 +79,7 @@ record PurgeCase(
                 /* machine= */ false,
                 air,
                 AROUND);
-        return HookUpPlanner.plan(
-                parts, state(parts), PlanTask.of(PlanTask.Kind.CONNECT_AND_PURGE, CYLINDER));
+        return HookUpPlanner.plan(parts, state(parts), PlanTask.of(PlanTask.Kind.CONNECT_AND_PURGE, CYLINDER));
     }
 
     private HookUpState state(HookUp parts) {
@@ -105,7 +106,9 @@ record PurgeCase(
 
     /** Full of air: 1.2 kg/m3 at sea level. */
     private VolumeState full(Volume size) {
-        double density = 1.2 * air.pressure().pascals() / Atmosphere.standard().pressure().pascals();
+        double density = 1.2
+                * air.pressure().pascals()
+                / Atmosphere.standard().pressure().pascals();
         return new VolumeState(
                 VolumeContent.AIR,
                 air.pressure(),

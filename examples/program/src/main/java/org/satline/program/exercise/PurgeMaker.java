@@ -13,9 +13,9 @@ import org.satline.quantity.Temperature;
 import org.satline.safety.Task;
 import org.satline.saturation.SaturationCurve;
 import org.satline.transfer.EndFitting;
-import org.satline.transfer.Hose;
 import org.satline.transfer.HookUpPlan;
 import org.satline.transfer.HookUpPractice;
+import org.satline.transfer.Hose;
 import org.satline.transfer.SystemPort.Role;
 
 /** How a hose between a port of a running system and a cylinder is freed of air. The port has a valve core, and no manifold is there. */
@@ -39,8 +39,7 @@ final class PurgeMaker implements Maker {
     public Optional<Exercise> draw(Draw draw, Readout readout, Difficulty difficulty) {
         boolean hard = difficulty == Difficulty.EXPERIENCED;
         boolean charging = draw.chance(0.5);
-        String designation =
-                hard && draw.chance(0.12) ? NEVER_VENTED : draw.pick(charging ? GASES : OUT_AS_VAPOUR);
+        String designation = hard && draw.chance(0.12) ? NEVER_VENTED : draw.pick(charging ? GASES : OUT_AS_VAPOUR);
         SaturationCurve curve = bench.curve(designation);
         Given<Atmosphere> air =
                 hard ? readout.barometer(Pressure.ofKilopascals(draw.between(78, 96))) : readout.seaLevel();
@@ -87,7 +86,8 @@ final class PurgeMaker implements Maker {
         if (hard) {
             draft.rule("Only vapour sweeps: of liquid too much would leave at the loose joint. What stands less than "
                             + least(readout) + " above the air sweeps nothing (judgement, no source).")
-                    .rule("Of a gas of class 3 nothing is let out: its hose is evacuated (common practice, no source).");
+                    .rule(
+                            "Of a gas of class 3 nothing is let out: its hose is evacuated (common practice, no source).");
         }
         new PurgeAsk(draft, readout, difficulty).write(plan, hose, densities.get(0));
         return Optional.of(draft.done());
@@ -107,9 +107,8 @@ final class PurgeMaker implements Maker {
     }
 
     private static String least(Readout readout) {
-        return PressureDifference.ofPascals(
-                        Pressure.ofBars(HookUpPractice.SWEEP_ABOVE_ATMOSPHERE_BAR.value())
-                                .pascals())
+        return PressureDifference.ofPascals(Pressure.ofBars(HookUpPractice.SWEEP_ABOVE_ATMOSPHERE_BAR.value())
+                        .pascals())
                 .in(readout.pressureDifferenceUnit(), readout.pressureDecimals());
     }
 
@@ -127,9 +126,7 @@ final class PurgeMaker implements Maker {
             Draw draw, Readout readout, SaturationCurve curve, boolean charging, Atmosphere air) {
         if (charging) {
             return readout.gauge(
-                    "pressure in the cylinder",
-                    curve.bubblePressure(Temperature.ofCelsius(draw.between(22, 35))),
-                    air);
+                    "pressure in the cylinder", curve.bubblePressure(Temperature.ofCelsius(draw.between(22, 35))), air);
         }
         Pressure vacuum = Pressure.ofMicrons(draw.whole(20, 150) * 10);
         String text = readout.us() ? vacuum.in("micron", 0) : vacuum.in("Pa", 0);
@@ -138,8 +135,8 @@ final class PurgeMaker implements Maker {
 
     /** Harder ones need a second look; no answer hangs on a rounding. */
     private static boolean worthAsking(PurgeCase it, HookUpPlan plan, Difficulty difficulty) {
-        double above =
-                (it.port().pascals() - it.air().pressure().pascals()) / Pressure.ofBars(1).pascals();
+        double above = (it.port().pascals() - it.air().pressure().pascals())
+                / Pressure.ofBars(1).pascals();
         if (it.role() == Role.LOW_SIDE && above > 0 && above < CLEAR_BAR) {
             return false;
         }

@@ -163,7 +163,6 @@ final class SaturationMaker implements Maker {
     }
 
     static Step lookup(String key, String formula, Pressure pressure, Temperature found, SaturationCurve curve) {
-        return new Step(
-                key, formula, List.of(Figure.of("p", pressure)), Figure.of("T", found), curve.source());
+        return new Step(key, formula, List.of(Figure.of("p", pressure)), Figure.of("T", found), curve.source());
     }
 }

@@ -62,9 +62,8 @@ final class VerdictAsk {
                         "d = measured - target",
                         readout.text(measured) + " - " + target.text(),
                         readout.text(value));
-        String level = contradiction.isPresent()
-                ? "no level: these readings contradict each other"
-                : words(deviation.level());
+        String level =
+                contradiction.isPresent() ? "no level: these readings contradict each other" : words(deviation.level());
         draft.part(
                         "level",
                         "Is the charge low, on target or high, or do these readings allow no level?",

@@ -203,9 +203,7 @@ final class VerdictMaker implements Maker {
         boolean holds = ratio > 1.645;
         // the far edge must be out of reach, and the ratio clear of the quantile, so that one table value answers
         if (judged
-                && !((tolerance + distance) / u > 3.3
-                        && Math.abs(ratio - 1.645) > 0.3
-                        && isSure(deviation) == holds)) {
+                && !((tolerance + distance) / u > 3.3 && Math.abs(ratio - 1.645) > 0.3 && isSure(deviation) == holds)) {
             return false;
         }
         draft.given(gaugeDoubt, clampDoubt)

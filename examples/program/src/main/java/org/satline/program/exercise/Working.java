@@ -66,11 +66,7 @@ final class Working {
     TemperatureDifference difference(String name, String formula, Temperature more, Temperature less) {
         TemperatureDifference difference = more.minus(less);
         draft.work(
-                name,
-                formula,
-                readout.text(more) + " - " + readout.text(less),
-                readout.text(difference),
-                "definition");
+                name, formula, readout.text(more) + " - " + readout.text(less), readout.text(difference), "definition");
         return difference;
     }
 

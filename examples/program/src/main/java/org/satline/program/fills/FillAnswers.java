@@ -115,8 +115,7 @@ public final class FillAnswers {
             question = question.on(StampCells.date(row, "fill_date"));
         }
         FillAssessment fill = assessor.assess(question);
-        FillAssessment number =
-                fill instanceof FillAssessment.Allowed ? fill : assessor.assess(question.calculating());
+        FillAssessment number = fill instanceof FillAssessment.Allowed ? fill : assessor.assess(question.calculating());
         List<String> cells =
                 new ArrayList<>(rule.isPresent() ? ofRule(number, rule.get(), chosen) : governing(number, chosen));
         List<String> notes = new ArrayList<>(List.of(cells.get(cells.size() - 1)));

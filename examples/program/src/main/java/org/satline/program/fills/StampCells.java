@@ -28,8 +28,7 @@ final class StampCells {
                 .ifPresent(pascals -> stamps.put(Stamp.SERVICE_PRESSURE, GaugePressure.ofPascals(pascals)));
         row.number("test_pressure_Pa_gauge")
                 .ifPresent(pascals -> stamps.put(Stamp.TEST_PRESSURE, GaugePressure.ofPascals(pascals)));
-        row.text("flammable_mark")
-                .ifPresent(cell -> stamps.put(Stamp.FLAMMABLE_MARK, flag("flammable_mark", cell)));
+        row.text("flammable_mark").ifPresent(cell -> stamps.put(Stamp.FLAMMABLE_MARK, flag("flammable_mark", cell)));
         row.text("refillable").ifPresent(cell -> stamps.put(Stamp.REFILLABLE, flag("refillable", cell)));
         if (row.text("retest_due").isPresent()) {
             stamps.put(Stamp.RETEST_DUE, date(row, "retest_due"));

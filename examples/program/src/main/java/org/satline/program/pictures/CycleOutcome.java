@@ -2,13 +2,13 @@ package org.satline.program.pictures;
 
 import java.util.List;
 import java.util.Objects;
-import org.satline.measurement.Place;
-import org.satline.measurement.SystemReadings;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.FluidState;
 import org.satline.equilibrium.PhaseSplit;
+import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 
@@ -100,7 +100,8 @@ sealed interface CycleOutcome {
     private static CycleCorner discharge(
             FluidModel model, SystemReadings readings, FluidState suction, double condensingPa) {
         if (readings.temperature(Place.DISCHARGE_LINE).isPresent()) {
-            double line = readings.temperature(Place.DISCHARGE_LINE).get().value().kelvins();
+            double line =
+                    readings.temperature(Place.DISCHARGE_LINE).get().value().kelvins();
             FluidState state = model.stateAt(line, condensingPa);
             return new CycleCorner(
                     "discharge line",

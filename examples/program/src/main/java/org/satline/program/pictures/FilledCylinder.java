@@ -57,15 +57,16 @@ public record FilledCylinder(
      * @return the cylinder; nothing if there is none, or it is empty or not weighed
      */
     static Optional<FilledCylinder> of(VisitReport visit) {
-        return visit.connected().flatMap(checked -> checked.vessel().map(vessel -> {
-            CylinderStamps stamps = checked.cylinder().stamps();
-            return new FilledCylinder(
-                    stamps.volume(),
-                    vessel.contents(),
-                    stamps.servicePressure()
-                            .map(gauge ->
-                                    Pressure.ofGauge(gauge, visit.visit().site().atmosphere())),
-                    Optional.of(checked.cylinder().temperature().value()));
-        }));
+        return visit.connected()
+                .flatMap(checked -> checked.vessel().map(vessel -> {
+                    CylinderStamps stamps = checked.cylinder().stamps();
+                    return new FilledCylinder(
+                            stamps.volume(),
+                            vessel.contents(),
+                            stamps.servicePressure()
+                                    .map(gauge -> Pressure.ofGauge(
+                                            gauge, visit.visit().site().atmosphere())),
+                            Optional.of(checked.cylinder().temperature().value()));
+                }));
     }
 }

@@ -6,12 +6,12 @@ import java.util.Optional;
 import java.util.function.DoubleConsumer;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.style.markers.SeriesMarkers;
-import org.satline.measurement.Place;
-import org.satline.measurement.SystemReadings;
 import org.satline.equilibrium.BoundaryEnd;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
 import org.satline.program.page.Printed;
 import org.satline.saturation.SaturationCurve;
 

@@ -8,11 +8,11 @@ import java.util.function.DoubleConsumer;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
-import org.satline.measurement.Place;
-import org.satline.measurement.SystemReadings;
 import org.satline.equilibrium.BoundaryEnd;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
+import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
 import org.satline.program.page.Printed;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -94,9 +94,11 @@ public final class PressureTemperaturePicture {
     private Optional<Picture> around(SystemReadings readings) {
         List<Margin> margins = new ArrayList<>();
         readings.pressure(Place.SUCTION_PRESSURE)
-                .ifPresent(p -> readings.temperature(Place.SUCTION_LINE).ifPresent(t -> margins.add(superheat(p.value(), t.value()))));
+                .ifPresent(p -> readings.temperature(Place.SUCTION_LINE)
+                        .ifPresent(t -> margins.add(superheat(p.value(), t.value()))));
         readings.pressure(Place.LIQUID_PRESSURE)
-                .ifPresent(p -> readings.temperature(Place.LIQUID_LINE).ifPresent(t -> margins.add(subcooling(p.value(), t.value()))));
+                .ifPresent(p -> readings.temperature(Place.LIQUID_LINE)
+                        .ifPresent(t -> margins.add(subcooling(p.value(), t.value()))));
         if (margins.isEmpty()) {
             return Optional.empty();
         }

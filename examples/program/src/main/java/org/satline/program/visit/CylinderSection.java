@@ -13,7 +13,6 @@ import org.satline.explanation.Severity;
 import org.satline.filling.FillAssessment;
 import org.satline.filling.FillAssessment.CandidateOutcome;
 import org.satline.filling.Jurisdiction;
-import org.satline.filling.RuleOutcome.MassLimit;
 import org.satline.filling.RuleOutcome;
 import org.satline.filling.VesselPoint;
 import org.satline.program.page.Page;
@@ -39,9 +38,7 @@ final class CylinderSection {
                 .ifPresent(contents -> row(
                         "page.contents",
                         wording.numbers()
-                                .within(
-                                        contents.value(),
-                                        MassDifference.ofKilograms(contents.expandedUncertainty()))));
+                                .within(contents.value(), MassDifference.ofKilograms(contents.expandedUncertainty()))));
         for (Finding each : checked.findings()) {
             if (each.severity() != Severity.CAUTION || detail == Detail.EXPLAINED) {
                 page.row(wording.name(each.severity()), wording.of(each));
@@ -91,14 +88,14 @@ final class CylinderSection {
         if (outcome instanceof RuleOutcome.MassLimit limit) {
             return Optional.of(wording.message("page.limit", Figure.of("limit", limit.maximumContents())));
         } else if (outcome instanceof RuleOutcome.PressureTest test) {
-            return Optional.of(wording.message(
-                    test.passed() ? "page.passed" : "page.failed", Figure.of("margin", test.margin())));
+            return Optional.of(
+                    wording.message(test.passed() ? "page.passed" : "page.failed", Figure.of("margin", test.margin())));
         } else if (outcome instanceof RuleOutcome.Forbidden forbidden) {
-            return Optional.of(wording.message(
-                    "page.forbidden", Figure.of("reason", wording.name(forbidden.reason()))));
+            return Optional.of(
+                    wording.message("page.forbidden", Figure.of("reason", wording.name(forbidden.reason()))));
         } else if (outcome instanceof RuleOutcome.NotTested notTested) {
-            return Optional.of(wording.message(
-                    "page.notTested", Figure.of("reason", wording.name(notTested.reason()))));
+            return Optional.of(
+                    wording.message("page.notTested", Figure.of("reason", wording.name(notTested.reason()))));
         }
         return detail == Detail.EXPLAINED && outcome instanceof RuleOutcome.NotApplicable none
                 ? Optional.of(wording.message("page.notApplicable", Figure.of("reason", wording.name(none.reason()))))

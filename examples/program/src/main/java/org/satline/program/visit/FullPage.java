@@ -72,7 +72,9 @@ final class FullPage {
         report.visit().date().ifPresent(date -> row("page.date", date.toString()));
         row(
                 "page.place",
-                join(report.visit().site().name(), value(report.visit().site().atmosphere().pressure())));
+                join(
+                        report.visit().site().name(),
+                        value(report.visit().site().atmosphere().pressure())));
         row("page.system", join(system.name(), named(system.refrigerant()), wording.name(system.metering())));
         system.fullCharge().ifPresent(mass -> row("page.fullCharge", value(mass)));
         PropertySource source = report.properties();
@@ -87,7 +89,8 @@ final class FullPage {
     }
 
     private static String join(String... parts) {
-        return String.join("; ", List.of(parts).stream().filter(each -> !each.isBlank()).toList());
+        return String.join(
+                "; ", List.of(parts).stream().filter(each -> !each.isBlank()).toList());
     }
 
     private String named(Refrigerant refrigerant) {
@@ -127,7 +130,9 @@ final class FullPage {
         page.row(
                 wording.name(margin.criterion()),
                 wording.numbers()
-                        .within(margin.value(), TemperatureDifference.ofKelvins(margin.budget().expanded())));
+                        .within(
+                                margin.value(),
+                                TemperatureDifference.ofKelvins(margin.budget().expanded())));
     }
 
     private void charge() {

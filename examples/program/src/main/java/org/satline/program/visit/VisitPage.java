@@ -55,15 +55,15 @@ public final class VisitPage {
 
     private static Block brief(List<VisitLines.Line> lines) {
         return new Block.Brief(lines.stream()
-                .map(line ->
-                        new Block.BriefLine(line.name(), line.rows(), line.topic() == VisitLines.Topic.DANGER))
+                .map(line -> new Block.BriefLine(line.name(), line.rows(), line.topic() == VisitLines.Topic.DANGER))
                 .toList());
     }
 
     private static void plan(VisitReport report, VisitLines lines, Wording wording, Page page) {
         if (report.action().kind() == ActionKind.PREPARE && report.noPlan().isPresent()) {
             page.heading(wording.message("page.plan"));
-            page.line(wording.name(report.noPlan().get().reason()));
+            page.line(
+                    wording.message("finding." + report.noPlan().get().reason().word()));
             page.line(wording.name(report.noPlan().get().part()));
         } else if (!lines.plan().isEmpty()) {
             page.heading(wording.message("page.plan"));

@@ -19,7 +19,8 @@ class PageWritersTest {
         return List.of(
                 new Block.Heading(1, text),
                 new Block.Brief(List.of(
-                        new Block.BriefLine("x", List.of(text), false), new Block.BriefLine(text, List.of(text), true))),
+                        new Block.BriefLine("x", List.of(text), false),
+                        new Block.BriefLine(text, List.of(text), true))),
                 new Block.Begin(Block.Sheet.NEW),
                 new Block.Heading(2, text),
                 new Block.Paragraph(text),

@@ -15,9 +15,14 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.satline.json.JsonFields;
 import org.satline.program.pictures.PictureUnits;
-import org.satline.program.visit.VisitReader;
+import org.satline.program.visit.Detail;
+import org.satline.quantity.UnitSystem;
+import org.satline.visit.VisitFile;
 import org.satline.visit.VisitReporter;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 /**
  * Looks at the report of a visit in a real browser. Not part of the ordinary build: run {@code examples/program/src/test/sh/browser.sh}, which brings the browser
@@ -53,7 +58,11 @@ class BrowserCheck {
         String sample = Files.readString(Path.of("samples", "boathouse.json"))
                 .replace("the upstairs workshop is warm", "<script>document.title='run'</script> is warm");
         Path visit = Files.writeString(FOLDER.resolve("visit.json"), sample);
-        String html = VisitHtml.of(VisitReporter.report(VisitReader.read(visit)), PictureUnits.US);
+        String html = VisitHtml.of(
+                VisitReporter.report(VisitFile.read(JsonFields.read(Files.readString(visit)))),
+                Wording.of(Language.ENGLISH, UnitSystem.US),
+                Detail.EXPLAINED,
+                PictureUnits.US);
         page = Files.writeString(FOLDER.resolve("report.html"), html);
     }
 

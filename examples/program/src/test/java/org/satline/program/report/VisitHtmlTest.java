@@ -14,9 +14,9 @@ import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.satline.program.pictures.PictureUnits;
 import org.satline.json.JsonFields;
 import org.satline.program.page.PageText;
+import org.satline.program.pictures.PictureUnits;
 import org.satline.program.visit.Detail;
 import org.satline.program.visit.VisitPage;
 import org.satline.quantity.UnitSystem;
@@ -92,7 +92,8 @@ class VisitHtmlTest {
                 assertThat(headings).contains(lines.get(i - 1));
             }
         }
-        assertThat(elements(document, "h3")).hasSizeGreaterThanOrEqualTo(report.steps().size());
+        assertThat(elements(document, "h3"))
+                .hasSizeGreaterThanOrEqualTo(report.steps().size());
         String words = document.getDocumentElement().getTextContent();
         report.steps().forEach(step -> assertThat(words).contains(step.formula(), step.source()));
         report.cautions().forEach(caution -> assertThat(words).contains(WORDING.of(caution)));
@@ -194,7 +195,6 @@ class VisitHtmlTest {
 
     @Test
     void theSameVisitGivesTheSameBytes() {
-        assertThat(html(report(SAMPLE), PictureUnits.US))
-                .isEqualTo(html(report(SAMPLE), PictureUnits.US));
+        assertThat(html(report(SAMPLE), PictureUnits.US)).isEqualTo(html(report(SAMPLE), PictureUnits.US));
     }
 }
