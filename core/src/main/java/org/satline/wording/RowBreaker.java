@@ -13,7 +13,7 @@ final class RowBreaker {
     static List<String> rows(String text, int columns, int most) {
         List<String> rows = new ArrayList<>();
         StringBuilder row = new StringBuilder();
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : text.strip().split("\\s+", -1)) {
             String fitting = word.length() <= columns ? word : word.substring(0, columns - MORE.length()) + MORE;
             if (!row.isEmpty() && row.length() + 1 + fitting.length() > columns) {
                 rows.add(row.toString());

@@ -186,7 +186,7 @@ record VisitLineWriter(VisitReport report, Wording wording) {
 
     private void addAfterwards(List<Line> lines, StepOrder step) {
         Duration wait = step.settling();
-        add(lines, Topic.WAIT, wording.message("visit.wait", Figure.of("wait", wait.toSeconds(), "s")), 1);
+        add(lines, Topic.WAIT, wording.message("visit.wait", Figure.of("wait", (double) wait.toSeconds(), "s")), 1);
         List<String> fields = new ArrayList<>();
         for (String path : ReportFields.readThen(report)) {
             fields.add(wording.field(path));

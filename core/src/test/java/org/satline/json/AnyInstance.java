@@ -68,6 +68,8 @@ final class AnyInstance {
     private final SaturationCurve curve =
             SaturationCurves.of(Catalogue.standard().find("R-134a"));
 
+    private int curves;
+
     AnyInstance(long seed) {
         random = new Random(seed);
         put(double.class, this::number);
@@ -90,7 +92,10 @@ final class AnyInstance {
         put(Temperature.class, () -> Temperature.ofKelvins(230 + 100 * random.nextDouble()));
         put(Pressure.class, () -> Pressure.ofPascals(1e3 + 4e6 * random.nextDouble()));
         put(GaugePressure.class, () -> GaugePressure.ofPascals(4e6 * random.nextDouble()));
-        put(SaturationCurve.class, () -> curve);
+        put(SaturationCurve.class, () -> {
+            curves++;
+            return curve;
+        });
         put(Refrigerant.class, this::refrigerant);
         put(Composition.class, () -> ownBlend().composition());
         put(Atmosphere.class, this::atmosphere);
@@ -109,6 +114,11 @@ final class AnyInstance {
                         refrigerant(), of(MeteringDevice.class), Power.ofKilowatts(1 + 100 * random.nextDouble())));
         put(FluidState.class, () -> FluidState.of(of(FluidState.Values.class)));
         put(PhaseSplit.class, () -> PhaseSplit.of(of(PhaseSplit.Values.class)));
+    }
+
+    /** How often a saturation curve was drawn: it is made anew when read, and equal to itself alone. */
+    int curves() {
+        return curves;
     }
 
     private <T> void put(Class<T> type, Supplier<? extends T> maker) {

@@ -66,6 +66,9 @@ final class ResultTypes {
             "saturation.SaturationQuantities",
             // what a code or a text is, written where it is met
             "explanation.Coded",
+            // by itself it is a constant of its own type; within a finding it is written with its room
+            "explanation.FindingCode",
+            "quantity.Quantity",
             // the gas of a network is computed as it is asked for, and the network holds it
             "transfer.GasProperties",
             "transfer.HookUp",
@@ -89,7 +92,8 @@ final class ResultTypes {
             // made for the next computation and not public inside
             "step.LineCharge.Filling",
             // a choice to make before computing, with values of its own
-            "equilibrium.ReferenceState");
+            "equilibrium.ReferenceState",
+            "wording.Language");
 
     private static final List<Class<?>> PUBLIC = found(); // reading the class files takes a second
 

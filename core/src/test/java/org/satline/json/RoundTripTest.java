@@ -83,10 +83,11 @@ class RoundTripTest {
     }
 
     private <T> void comesBackEqual(AnyInstance any, Class<T> type, JsonSchema schema) throws Exception {
+        int curves = any.curves();
         T before = any.of(type);
         String text = json.write(before);
         T after = json.read(text, type);
-        if (!SaturationCurve.class.isAssignableFrom(type)) { // made anew, equal to itself alone
+        if (any.curves() == curves && !SaturationCurve.class.isAssignableFrom(type)) {
             assertThat(after).isEqualTo(before).hasSameHashCodeAs(before);
         }
         assertThat(json.write(after)).isEqualTo(text);

@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,19 +23,19 @@ class ReportFieldsTest {
         return ReportFields.of(visit.report()).values();
     }
 
-    private static String text(FieldValue value) {
-        return ((FieldValue.Text) value).value();
+    private static String text(@Nullable FieldValue value) {
+        return ((FieldValue.Text) Objects.requireNonNull(value)).value();
     }
 
-    private static double number(FieldValue value) {
-        return ((FieldValue.Plain) value).value();
+    private static double number(@Nullable FieldValue value) {
+        return ((FieldValue.Plain) Objects.requireNonNull(value)).value();
     }
 
-    private static List<FieldValue> items(FieldValue value) {
-        return ((FieldValue.Items) value).values();
+    private static List<FieldValue> items(@Nullable FieldValue value) {
+        return ((FieldValue.Items) Objects.requireNonNull(value)).values();
     }
 
-    private static List<String> texts(FieldValue value) {
+    private static List<String> texts(@Nullable FieldValue value) {
         return items(value).stream().map(ReportFieldsTest::text).toList();
     }
 
@@ -79,7 +81,8 @@ class ReportFieldsTest {
         assertThat(text(fields.get("valve"))).isEqualTo("recovery-vapour");
         assertThat(text(fields.get("phase"))).isEqualTo("liquid");
         assertThat(text(fields.get("hose"))).isEqualTo("ready");
-        assertThat(number(fields.get("waitS"))).isEqualTo(step.settling().toSeconds());
+        assertThat(number(fields.get("waitS")))
+                .isEqualTo((double) step.settling().toSeconds());
         assertThat(texts(fields.get("readThen")))
                 .containsExactly(
                         "cylinder.scaleReading",
@@ -101,7 +104,8 @@ class ReportFieldsTest {
         assertThat(danger.values().keySet()).containsExactly("severity", "code", "subject", "numbers");
         assertThat(text(danger.values().get("severity"))).isEqualTo("dangerNow");
         assertThat(text(danger.values().get("code"))).isEqualTo("overfilled");
-        FieldValue.Fields subject = (FieldValue.Fields) danger.values().get("subject");
+        FieldValue.Fields subject =
+                (FieldValue.Fields) Objects.requireNonNull(danger.values().get("subject"));
         assertThat(text(subject.values().get("kind"))).isEqualTo("cylinder");
         assertThat(text(subject.values().get("name"))).isEqualTo("cylinder no. 4");
         Map<String, FieldValue> contents =

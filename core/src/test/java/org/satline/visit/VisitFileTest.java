@@ -407,7 +407,8 @@ class VisitFileTest {
         assertThatThrownBy(() ->
                         VISIT.with("readings.liquidLine", "9\u001b[31m8\n degF").read())
                 .isInstanceOf(FieldException.class)
-                .satisfies(e -> assertThat(e.getMessage().chars().filter(Character::isISOControl))
-                        .isEmpty());
+                .satisfies(
+                        e -> assertThat(String.valueOf(e.getMessage()).chars().filter(Character::isISOControl))
+                                .isEmpty());
     }
 }
