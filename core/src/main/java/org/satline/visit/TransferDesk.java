@@ -69,8 +69,8 @@ final class TransferDesk {
                         findings(direction),
                         visit.system().refrigerant().isBlend(),
                         hose()));
-        permit = Optional.of(answer);
-        return answer;
+        permit = Optional.of(withEnd(answer));
+        return permit.get();
     }
 
     Optional<Permit> permit() {
@@ -122,6 +122,16 @@ final class TransferDesk {
                 provenance);
     }
 
+    private Permit withEnd(Permit answer) {
+        return answer instanceof Permit.Granted granted
+                ? withoutEnd()
+                        .<Permit>map(reason ->
+                                new Permit.Refused(Stream.concat(Stream.of(reason), granted.findings().stream())
+                                        .toList()))
+                        .orElse(granted)
+                : answer;
+    }
+
     /** A step that has no end is not begun. A hose that is ready needs no sweep, so that a way to sweep it does not matter. */
     private Optional<Finding> withoutEnd() {
         return model.plan()
@@ -139,7 +149,7 @@ final class TransferDesk {
 
     /** What comes from a refillable cylinder is not new because nobody says what it is. */
     private List<Finding> findings(Direction direction) {
-        List<Finding> found = new ArrayList<>(withoutEnd().stream().toList());
+        List<Finding> found = new ArrayList<>();
         connected.ifPresent(each -> {
             each.findings().stream()
                     .filter(finding -> finding.severity() != Severity.CAUTION)
