@@ -225,8 +225,8 @@ final class NextActions {
         double u = cylinder.contents().map(Reading::standardUncertainty).orElse(0.0);
         MassDifference never = cylinder.room().orElse(null) instanceof Room.Left left && direction == Direction.OUT
                 ? left.neverPass()
-                : weighing.showsAfter(cylinder.canGive()
-                        .map(most -> Mass.ZERO.differenceFrom(most))
+                : weighing.showsAfter(cylinder.contents()
+                        .map(contents -> contents.value().negated())
                         .orElse(MassDifference.ZERO));
         return new StepOrder(
                 amount,
