@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -66,7 +68,8 @@ class TamperedVisitTest {
     }
 
     /** The same with one value at a path such as {@code cylinder.hoses.0.port}; null takes it away. */
-    private static Fields with(Fields fields, String path, Object value) {
+    private static Fields with(Fields fields, String path, @Nullable Object value) {
+        @Nullable
         FieldValue made = value == null
                 ? null
                 : value instanceof FieldValue ready
@@ -76,10 +79,10 @@ class TamperedVisitTest {
                                 : value instanceof Number number
                                         ? new Plain(number.doubleValue())
                                         : new Text((String) value);
-        return (Fields) set(fields, List.of(path.split("\\.")), made);
+        return (Fields) Objects.requireNonNull(set(fields, List.of(path.split("\\.")), made));
     }
 
-    private static FieldValue set(FieldValue in, List<String> path, FieldValue value) {
+    private static @Nullable FieldValue set(@Nullable FieldValue in, List<String> path, @Nullable FieldValue value) {
         if (path.isEmpty()) {
             return value;
         }
@@ -87,12 +90,12 @@ class TamperedVisitTest {
         if (in instanceof Items items) {
             List<FieldValue> copy = new ArrayList<>(items.values());
             int index = Integer.parseInt(path.get(0));
-            copy.set(index, set(copy.get(index), rest, value));
+            copy.set(index, Objects.requireNonNull(set(copy.get(index), rest, value)));
             return new Items(copy);
         }
-        Map<String, FieldValue> copy = new LinkedHashMap<>(((Fields) in).values());
-        FieldValue child = rest.isEmpty() ? null : copy.getOrDefault(path.get(0), new Fields(Map.of()));
-        FieldValue made = set(child, rest, value);
+        Map<String, FieldValue> copy = new LinkedHashMap<>(((Fields) Objects.requireNonNull(in)).values());
+        @Nullable FieldValue child = rest.isEmpty() ? null : copy.getOrDefault(path.get(0), new Fields(Map.of()));
+        @Nullable FieldValue made = set(child, rest, value);
         if (made == null) {
             copy.remove(path.get(0));
         } else {
@@ -105,7 +108,7 @@ class TamperedVisitTest {
         return VisitReporter.report(VisitFile.read(fields));
     }
 
-    private static VisitReport overfull(String path, Object value) {
+    private static VisitReport overfull(String path, @Nullable Object value) {
         return report(with(fields(OVERFULL), path, value));
     }
 
@@ -236,7 +239,8 @@ class TamperedVisitTest {
     /** 15 kg in 12 L are 1.25 kg/L, more than liquid R-22 at room temperature, some 1.19 kg/L (from memory). */
     @Test
     void aFullCylinderWithoutALabelIsADangerBesideTheConnectedOne() {
-        Fields connected = (Fields) fields(OVERFULL).values().get("cylinder");
+        Fields connected =
+                (Fields) Objects.requireNonNull(fields(OVERFULL).values().get("cylinder"));
         Fields spare = with(with(with(connected, "name", "spare"), "holding", null), "hoses", null);
         Fields full = with(spare, "scaleReading", "21.96 kg");
         Fields both = with(with(fields(OVERFULL), "cylinder", null), "cylinders", new Items(List.of(connected, full)));
