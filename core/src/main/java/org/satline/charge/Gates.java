@@ -2,6 +2,7 @@ package org.satline.charge;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import org.satline.explanation.Figure;
 import org.satline.measurement.Place;
 import org.satline.measurement.SettlingTest;
@@ -31,7 +32,9 @@ final class Gates {
     }
 
     private static Gate settled(OperatingConditions conditions) {
-        if (conditions.settled().isPresent()) {
+        // who saw it move is believed before a series that happened to stand still
+        boolean moved = conditions.watchedSettled().equals(Optional.of(false));
+        if (conditions.settled().isPresent() && !moved) {
             return settled(conditions.settled().get());
         }
         return conditions

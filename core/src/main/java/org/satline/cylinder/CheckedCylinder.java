@@ -6,6 +6,7 @@ import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.filling.FillAssessment;
 import org.satline.measurement.Reading;
+import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
@@ -67,6 +68,23 @@ public record CheckedCylinder(
      */
     public boolean isUsable() {
         return !forbids() && of(Severity.MUST_BE_SUPPLIED).isEmpty();
+    }
+
+    /**
+     * What it can give before the scale's doubt begins: a blend as liquid alone, since its last vapour has another composition.
+     *
+     * @return the mass; nothing where it is not weighed
+     */
+    public Optional<Mass> canGive() {
+        return contents.map(inside -> {
+            double all = inside.value().kilograms();
+            double first = holds.filter(Refrigerant::isBlend)
+                    .flatMap(blend -> vessel)
+                    .filter(states -> states.now().liquidVolumeFraction().isPresent())
+                    .map(states -> states.liquid().kilograms())
+                    .orElse(all);
+            return Mass.ofKilograms(Math.max(0, Math.min(all, first) - inside.expandedUncertainty()));
+        });
     }
 
     /**

@@ -36,6 +36,9 @@ public final class CylinderCheck {
             FillingCode.TEST_PRESSURE_TOO_LOW,
             FillingCode.NOT_LISTED);
 
+    /** A pull of the hoses on the scale; common practice, no source. */
+    private static final double PULL_OF_HOSES_KG = 0.05;
+
     private static final String ARITHMETIC = "arithmetic: contents = gross - tare";
 
     /** The tables are read once. */
@@ -92,6 +95,8 @@ public final class CylinderCheck {
         OverfillCheck.of(cylinder, facts, ofContents.answers()).ifPresent(found::add);
         found.addAll(DangerCheck.of(cylinder, facts, site));
         weighed();
+        againstRole();
+        inverted();
         Optional<ContentsFinding> byPressure = facts.byPressure();
         found.addAll(ContentsDoubt.of(cylinder, facts, byPressure));
         tooWarm();
@@ -168,8 +173,36 @@ public final class CylinderCheck {
                         .citing(ARITHMETIC)));
     }
 
+    /** What has gone the other way took with it, or brought, what nobody weighed as such. */
+    private void againstRole() {
+        if (cylinder.weighing().orElse(null) instanceof Weighing.SinceZero since) {
+            double sign = cylinder.role() == Role.RECEIVER ? -1 : 1;
+            double doubtKg = Math.max(PULL_OF_HOSES_KG, cylinder.hoseContents().kilograms())
+                    + 2 * since.shown().expandedUncertainty();
+            if (sign * since.shown().value().kilograms() > doubtKg) {
+                add(
+                        Severity.FORBIDS,
+                        CylinderCode.SCALE_AGAINST_ROLE,
+                        Figure.of("shown", since.shown().value()));
+                found.add(cylinder.notGiven("scaleReading"));
+            }
+        }
+    }
+
+    /** Two valves, one of them with a dip tube, are used upright; only what has one valve is turned over. */
+    private void inverted() {
+        boolean upright = cylinder.role() == Role.RECEIVER
+                || cylinder.stamps().refillable().equals(Optional.of(true));
+        if (cylinder.inverted() && upright) {
+            add(Severity.FORBIDS, CylinderCode.INVERTED);
+        }
+    }
+
     private void tooWarm() {
         Temperature now = cylinder.temperature().value();
+        if (facts.holds().isPresent() && now.kelvins() < facts.curve().minTemperatureK()) {
+            found.add(cylinder.notGiven("temperature"));
+        }
         // 0.05 K: the same temperature in another unit
         if (now.kelvins() > cylinder.warmest().kelvins() + 0.05) {
             add(

@@ -24,6 +24,10 @@ public enum CylinderCode implements FindingCode {
     WEIGHT_MISFITS_GAUGE,
     /** Gross weight below the tare. */
     BELOW_TARE,
+    /** Since its scale was zeroed one that receives became lighter, or one that gives heavier. */
+    SCALE_AGAINST_ROLE,
+    /** It stands on its head, and its valves are made to be used upright. */
+    INVERTED,
     /** It was not at rest, so that its pressure says nothing. */
     NOT_AT_REST,
     /** It is warmer than the warmest temperature stated for it. */

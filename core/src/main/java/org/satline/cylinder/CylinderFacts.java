@@ -99,6 +99,11 @@ final class CylinderFacts {
                 .isPresent();
     }
 
+    /** What nobody knows and is heavy is taken for the refrigerant of the system, as far as danger goes. */
+    boolean mayHoldLiquid() {
+        return holds.isPresent() || isHeavierThanEmpty();
+    }
+
     boolean isWeighedEmpty() {
         return isWithinTare(weight);
     }
@@ -219,11 +224,15 @@ final class CylinderFacts {
                 ? Optional.empty()
                 : Optional.of(Density.ofKilogramsPerCubicMetre(contents().kilograms() / volume()));
         return cylinder.pressure()
-                .filter(read -> read.value().pascals() > 0)
                 .map(read -> ContentsCheck.check(
                         curve,
                         TradeRefrigerants.CURVES,
-                        new ContentsReading(read, cylinder.temperature(), cylinder.atRest(), density)));
+                        new ContentsReading(aboveZero(read), cylinder.temperature(), cylinder.atRest(), density)));
+    }
+
+    /** A gauge that shows a perfect vacuum says as much as one that shows a pascal. */
+    private static Reading<Pressure> aboveZero(Reading<Pressure> read) {
+        return new Reading<>(Pressure.ofPascals(Math.max(1, read.value().pascals())), read.budget(), read.shown());
     }
 
     /** How much the pressure may exceed that of saturation by the doubt of gauge and thermometer, Pa. */

@@ -28,7 +28,7 @@ final class DangerCheck {
 
     static List<Finding> of(Cylinder cylinder, CylinderFacts facts, Atmosphere site) {
         List<Finding> found = new ArrayList<>();
-        if (facts.holds().isPresent() && facts.weight().isPresent()) {
+        if (facts.mayHoldLiquid() && facts.weight().isPresent()) {
             liquidFull(cylinder, facts, found);
         }
         overPressure(cylinder, facts, site, found);

@@ -21,7 +21,7 @@ final class OverfillCheck {
 
     /** Against the limits of what it holds: all rules for what was filled on site, the law alone for what a maker filled. */
     static Optional<Finding> of(Cylinder cylinder, CylinderFacts facts, FillAssessment.Answers answers) {
-        if (facts.weight().isEmpty() || facts.holds().isEmpty()) {
+        if (facts.weight().isEmpty() || !facts.mayHoldLiquid()) {
             return Optional.empty();
         }
         boolean filledOnSite = cylinder.role() == Role.RECEIVER

@@ -28,6 +28,9 @@ final class StampCheck {
 
     private static final double ANY_HIGH = 4.0;
     private static final String REFILL = "49 CFR 178.65(i)";
+    /** No cylinder is retested less often: 12 years in 49 CFR 180.209, 15 years for some in ADR 4.1.4.1 P200 (both from memory). */
+    private static final int LONGEST_PERIOD_YEARS = 15;
+
     private static final String RETEST = "49 CFR 180.205(c) (from memory)";
     private static final String FLAMMABLE = "49 CFR 173.301; AHRI Guideline N (from memory)";
     private static final String MARKS = "49 CFR 178.35(f)";
@@ -169,6 +172,8 @@ final class StampCheck {
                         RETEST,
                         Figure.of("due", due.get().toString()),
                         Figure.of("day", day.get().toString()));
+            } else if (due.get().isAfter(day.get().plusYears(LONGEST_PERIOD_YEARS))) {
+                missing(Stamp.RETEST_DUE, RETEST);
             }
             return;
         }

@@ -160,7 +160,7 @@ public final class StepAdvisor {
             return new StepAdvice.Blocked(reasons);
         }
         if (turns) {
-            reasons.add(StepFindings.of(Severity.MUST_BE_SUPPLIED, StepCode.TURNS_ROUND));
+            reasons.add(StepFindings.of(Severity.CAUTION, StepCode.TURNS_ROUND));
         }
         reasons.add(StepFindings.chance(StepCode.CHANCE_OF_PASSING, passing));
         return new StepAdvice.Move(

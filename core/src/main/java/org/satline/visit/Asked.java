@@ -14,6 +14,7 @@ import org.satline.explanation.Subject;
 import org.satline.filling.FillingCode;
 import org.satline.transfer.HookUpPlan;
 import org.satline.transfer.PlanPart;
+import org.satline.transfer.PlanReason;
 import org.satline.transfer.TransferCode;
 
 /** The fields of a visit file that are to be supplied or changed before the reasons to hold are gone. */
@@ -30,6 +31,7 @@ record Asked(Optional<CheckedCylinder> connected, Optional<HookUpPlan> plan) {
             Map.entry(TransferCode.BACKFLOW, "pressure"),
             Map.entry(TransferCode.TOO_CLOSE_TO_CALL, "pressure"),
             Map.entry(TransferCode.WRONG_PHASE, "valve"),
+            Map.entry(CylinderCode.INVERTED, "inverted"),
             Map.entry(CylinderCode.BELOW_TARE, "scaleReading"),
             Map.entry(CylinderCode.WEIGHT_MISFITS_PRESSURE, "scaleReading"),
             Map.entry(CylinderCode.NOT_AT_REST, "atRest"),
@@ -49,7 +51,8 @@ record Asked(Optional<CheckedCylinder> connected, Optional<HookUpPlan> plan) {
         FindingCode code = finding.code();
         if (code == CommonCode.NOT_GIVEN) {
             return Stream.of(finding.subject().name());
-        } else if (code == TransferCode.HOSE_CANNOT_BE_PURGED && plan.orElse(null) instanceof HookUpPlan.NoPlan none) {
+        } else if ((code == TransferCode.HOSE_CANNOT_BE_PURGED || code instanceof PlanReason)
+                && plan.orElse(null) instanceof HookUpPlan.NoPlan none) {
             return Stream.of(part(HOSES), of(none.part()));
         }
         String part = PARTS.get(code);

@@ -68,6 +68,8 @@ final class CylinderFields {
     private static final double MOST_OF_GEOMETRY = 3;
 
     private static final double LARGEST_KG = 10_000;
+    /** Hoses with their valves weigh less; common practice, no source. */
+    private static final double MOST_HANGING_KG = 3;
 
     /** A valve of the file: which cylinder it is on, and what it leads to. */
     private record CylinderValve(Role role, Valve valve) {}
@@ -157,7 +159,8 @@ final class CylinderFields {
         }
         WeighingScale scale = with.scale()
                 .orElseThrow(() -> fields.refused("scaleReading", "stands there, but instruments.scale does not"));
-        Mass hanging = fields.optional("hanging", "0.4 lb", Mass::parse).orElse(Mass.ZERO);
+        Mass hanging = fields.optional("hanging", "0.4 lb", text -> hanging(Mass.parse(text)))
+                .orElse(Mass.ZERO);
         if (!fields.has("grossBefore")) {
             Mass shown = fields.value("scaleReading", "41.35 lb", text -> bounded(Mass.parse(text)));
             return Optional.of(new Weighing.Gross(weighed(shown, scale, Mass.ZERO, shown), hanging));
@@ -172,6 +175,15 @@ final class CylinderFields {
         double u = scale.standardUncertaintyOfChangeKg(Mass.ZERO, Mass.ofKilograms(Math.abs(since.kilograms())));
         return Optional.of(new Weighing.SinceZero(
                 weighed(before, scale, Mass.ZERO, before), Reading.of(since, u, scale.name()), hanging));
+    }
+
+    /** What hangs is taken off the weight: more than hoses weigh would pass for room. */
+    private static Mass hanging(Mass mass) {
+        if (!(mass.kilograms() <= MOST_HANGING_KG)) {
+            throw new IllegalArgumentException(
+                    mass + " is outside [0, 3] kg; hoses and their valves weigh less: check its unit");
+        }
+        return mass;
     }
 
     private static Mass bounded(Mass mass) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.Judgement;
 import org.satline.cylinder.CheckedCylinder;
+import org.satline.cylinder.Cylinder;
 import org.satline.cylinder.Role;
 import org.satline.cylinder.Valve;
 import org.satline.filling.Provenance;
@@ -255,14 +256,18 @@ final class HookUpModel {
         return state;
     }
 
+    /** What the owner's own system gave may go back to it; whether it does is the permit's question. */
     private GasOrigin origin(CheckedCylinder checked) {
-        return checked.cylinder().role() == Role.SOURCE
-                        && !checked.cylinder()
-                                .provenance()
-                                .filter(Provenance::isUsed)
-                                .isPresent()
-                ? GasOrigin.SOURCE
-                : GasOrigin.RECOVERED;
+        Cylinder cylinder = checked.cylinder();
+        if (cylinder.role() == Role.RECEIVER) {
+            return GasOrigin.RECOVERED;
+        } else if (cylinder.provenance().filter(Provenance::isUsed).isEmpty()) {
+            return GasOrigin.SOURCE;
+        }
+        boolean own = cylinder.provenance().equals(Optional.of(Provenance.RECOVERED))
+                && cylinder.owner().isPresent()
+                && cylinder.owner().equals(visit.system().owner());
+        return own ? GasOrigin.SYSTEM : GasOrigin.RECOVERED;
     }
 
     /** A hose that is ready hangs where it belongs; a manifold that holds gas hangs on both ports. */

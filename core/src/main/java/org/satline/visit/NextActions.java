@@ -35,8 +35,6 @@ import org.satline.transfer.TransferCode;
  * A condition that was merely not read never decides the level away: it is asked for and blocks moving, not being done.
  */
 final class NextActions {
-    /** Saturation beyond which a machine is switched off at once: above what high-pressure controls of air conditioners allow; common practice, no source. */
-    private static final Temperature HOTTEST_CONDENSING = Temperature.ofCelsius(75);
     /** What the readings say is another fault, though no single one is named. */
     private static final Set<FindingCode> OTHER_FAULTS = Set.of(
             ChargeCode.VALVE_FLOODS,
@@ -119,14 +117,7 @@ final class NextActions {
 
     private List<Finding> dangers() {
         Stream<Finding> ofSystem = visit.readings().pressure(Place.LIQUID_PRESSURE).stream()
-                .filter(read -> desk.condensing(read.value()).kelvins() > HOTTEST_CONDENSING.kelvins())
-                .map(read -> Finding.of(
-                        Severity.DANGER_NOW,
-                        VisitCode.SYSTEM_OVER_PRESSURE,
-                        Subject.system(visit.system().name()),
-                        Figure.of("read", read.value().gauge(visit.site().atmosphere())),
-                        Figure.of("condensing", desk.condensing(read.value())),
-                        Figure.of("hottest", HOTTEST_CONDENSING)));
+                .flatMap(read -> desk.overPressure(read.value()).stream());
         return Stream.concat(cylinders.stream().flatMap(each -> each.of(Severity.DANGER_NOW).stream()), ofSystem)
                 .toList();
     }

@@ -99,9 +99,7 @@ record Steps(Visit visit, Judgement judgement, Deviation deviation, ChargeLevel 
                 .orElse(fullCharge);
         Mass available = connected
                 .filter(each -> level == ChargeLevel.LOW && each.cylinder().role() == Role.SOURCE)
-                .flatMap(CheckedCylinder::contents)
-                .map(contents ->
-                        Mass.ofKilograms(Math.max(0, contents.value().kilograms() - contents.expandedUncertainty())))
+                .flatMap(CheckedCylinder::canGive)
                 .orElse(fullCharge);
         return StepLimits.usual(room, available, smallest);
     }

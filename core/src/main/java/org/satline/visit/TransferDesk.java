@@ -17,7 +17,6 @@ import org.satline.explanation.Subject;
 import org.satline.filling.Provenance;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Pressure;
-import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
 import org.satline.transfer.ConnectionPoint;
 import org.satline.transfer.Direction;
@@ -28,6 +27,7 @@ import org.satline.transfer.HoseState;
 import org.satline.transfer.Permit;
 import org.satline.transfer.PermitOffice;
 import org.satline.transfer.PermitRequest;
+import org.satline.transfer.PlanReason;
 import org.satline.transfer.PointKind;
 import org.satline.visit.HookUpFacts.HosePort;
 
@@ -49,8 +49,9 @@ final class TransferDesk {
         this.model = new HookUpModel(visit, connected, curve, judgement);
     }
 
-    Temperature condensing(Pressure pressure) {
-        return curve.bubbleTemperature(pressure);
+    Optional<Finding> overPressure(Pressure liquid) {
+        return SystemDanger.of(
+                liquid, curve, visit.site().atmosphere(), visit.system().name());
     }
 
     Permit ask(Direction direction) {
@@ -68,8 +69,8 @@ final class TransferDesk {
                         findings(direction),
                         visit.system().refrigerant().isBlend(),
                         hose()));
-        permit = Optional.of(answer);
-        return answer;
+        permit = Optional.of(withEnd(answer));
+        return permit.get();
     }
 
     Optional<Permit> permit() {
@@ -119,6 +120,31 @@ final class TransferDesk {
                 cylinder.owner().orElseGet(() -> cylinder.path("owner")),
                 checked.holds(),
                 provenance);
+    }
+
+    private Permit withEnd(Permit answer) {
+        return answer instanceof Permit.Granted granted
+                ? withoutEnd()
+                        .<Permit>map(reason ->
+                                new Permit.Refused(Stream.concat(Stream.of(reason), granted.findings().stream())
+                                        .toList()))
+                        .orElse(granted)
+                : answer;
+    }
+
+    /** A step that has no end is not begun. A hose that is ready needs no sweep, so that a way to sweep it does not matter. */
+    private Optional<Finding> withoutEnd() {
+        return model.plan()
+                .filter(each -> hose() == HoseState.READY)
+                .filter(HookUpPlan.NoPlan.class::isInstance)
+                .map(each -> ((HookUpPlan.NoPlan) each).reason())
+                .filter(reason -> reason != PlanReason.NO_SWEEP_PATH)
+                .map(reason -> Finding.of(
+                        Severity.FORBIDS,
+                        reason,
+                        new Subject(
+                                Subject.Kind.HOSE,
+                                visit.hookUp().hoses().get(0).port().word())));
     }
 
     /** What comes from a refillable cylinder is not new because nobody says what it is. */

@@ -48,6 +48,7 @@ public record Visit(
         if (cylinders.stream().map(Cylinder::name).distinct().count() < cylinders.size()) {
             throw new IllegalArgumentException("two cylinders have one name; give each a name of its own");
         }
+        OpenPorts.check(openPorts, readings);
         List<String> names = cylinders.stream().map(Cylinder::name).toList();
         if (connected.isPresent() && !names.contains(connected.get())) {
             throw new IllegalArgumentException(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.satline.charge.OperatingConditions;
 import org.satline.cylinder.CheckedCylinder;
@@ -15,6 +16,7 @@ import org.satline.measurement.Place;
 import org.satline.measurement.PressureInstrument;
 import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Atmosphere;
+import org.satline.quantity.Pressure;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
@@ -89,14 +91,14 @@ public final class VisitFile {
     }
 
     /**
-     * What is dangerous in the cylinders of a file that cannot be read as a whole: each cylinder that can be read by itself is checked.
+     * What is dangerous in a file that cannot be read as a whole: each cylinder that can be read by itself is checked, and the pressure of the system.
      *
      * @param fields the fields of the file
      * @return findings of severity {@link Severity#DANGER_NOW}; empty where there is none, or nothing could be read
      */
     public static List<Finding> dangersInReadablePart(FieldValue.Fields fields) {
-        List<Finding> dangers = new ArrayList<>();
         PartsRead parts = readable(fields);
+        List<Finding> dangers = new ArrayList<>(ofSystem(fields, parts).stream().toList());
         for (FieldValue.Fields each : parts.cylinders()) {
             try {
                 FieldReader reader = FieldReader.of(each, CylinderFields.NAMES);
@@ -110,6 +112,32 @@ public final class VisitFile {
             }
         }
         return List.copyOf(dangers);
+    }
+
+    private static Optional<Finding> ofSystem(FieldValue.Fields fields, PartsRead parts) {
+        return text(fields, "readings", Place.LIQUID_PRESSURE.field())
+                .filter(unused -> refrigerant(fields).isPresent())
+                .flatMap(text -> readable(() -> Pressure.parse(text, parts.air())))
+                .flatMap(read -> SystemDanger.of(read, SaturationCurves.of(parts.refrigerant()), parts.air(), ""));
+    }
+
+    private static Optional<Refrigerant> refrigerant(FieldValue.Fields fields) {
+        return text(fields, "system", "refrigerant").flatMap(text -> readable(() -> TextFields.refrigerant(text)));
+    }
+
+    private static Optional<String> text(FieldValue.Fields fields, String part, String field) {
+        return fields.values().get(part) instanceof FieldValue.Fields found
+                        && found.values().get(field) instanceof FieldValue.Text text
+                ? Optional.of(text.value())
+                : Optional.empty();
+    }
+
+    private static <T> Optional<T> readable(Supplier<T> reader) {
+        try {
+            return Optional.of(reader.get());
+        } catch (IllegalArgumentException unreadable) {
+            return Optional.empty();
+        }
     }
 
     /** What a cylinder is checked with, as far as the file gives it. */
@@ -133,9 +161,7 @@ public final class VisitFile {
                 .orElse(Atmosphere.standard());
         Instruments with = part(fields, "instruments", InstrumentFields.NAMES, InstrumentFields::read)
                 .orElseGet(UsualInstruments::get);
-        Refrigerant refrigerant = part(fields, "system", SystemFields.SYSTEM, SystemFields::system)
-                .map(ServicedSystem::refrigerant)
-                .orElseGet(() -> TextFields.refrigerant("R-134a"));
+        Refrigerant refrigerant = refrigerant(fields).orElseGet(() -> TextFields.refrigerant("R-134a"));
         return new PartsRead(cylinders, air, with, refrigerant);
     }
 
@@ -144,13 +170,9 @@ public final class VisitFile {
             String name,
             List<String> names,
             java.util.function.Function<FieldReader, T> reader) {
-        try {
-            return fields.values().get(name) instanceof FieldValue.Fields found
-                    ? Optional.of(reader.apply(FieldReader.of(found, names)))
-                    : Optional.empty();
-        } catch (IllegalArgumentException unreadable) {
-            return Optional.empty();
-        }
+        return fields.values().get(name) instanceof FieldValue.Fields found
+                ? readable(() -> reader.apply(FieldReader.of(found, names)))
+                : Optional.empty();
     }
 
     private static List<FieldReader> cylinders(FieldReader root) {

@@ -63,7 +63,7 @@ class VisitSafetyTest {
     @CsvSource({
         "20 lb, PREPARE, belowTare sourceSpent",
         "27.4 lb, PREPARE, nothingToGive sourceSpent weightMisfitsPressure wrongContents",
-        "28 lb, PREPARE, nothingToGive weightMisfitsPressure wrongContents",
+        "28 lb, PREPARE, nothingToGive sourceSpent weightMisfitsPressure wrongContents",
         "80 lb, MAKE_SAFE, liquidFull overfilled",
         "90 lb, MAKE_SAFE, liquidFull overfilled",
         "'', PREPARE, notGiven"
@@ -102,7 +102,7 @@ class VisitSafetyTest {
         "R-410A, 84 degF, 330 psig, 41.35 lb, PREPARE, pressureMisfitsLabel wrongContents",
         "R-410A, 140 degF, 550 psig, 41.35 lb, MAKE_SAFE, overPressure",
         "R-22, 84 degF, '', 41.35 lb, PREPARE, mixing",
-        "R-410A, 84 degF, '', 28 lb, PREPARE, backflow nothingToGive",
+        "R-410A, 84 degF, '', 28 lb, PREPARE, backflow nothingToGive sourceSpent",
         "'', 84 degF, 500 micron, 27.4 lb, PREPARE, backflow mixing nothingToGive sourceSpent"
     })
     void aSourceWhoseFactsContradictIsNotDrawnFrom(
