@@ -16,6 +16,7 @@ import org.satline.visit.VisitInput;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -38,8 +39,11 @@ final class VisitCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "FILE", description = "The visit, a JSON file.")
+    @Parameters(arity = "0..1", paramLabel = "FILE", description = "The visit, a JSON file.")
     private Path file = Path.of("");
+
+    @Mixin
+    private VisitPrompt prompt = new VisitPrompt();
 
     @Option(names = "--explain", description = "Print how each number was found: formula, numbers with units, source.")
     private boolean explain;
@@ -62,6 +66,11 @@ final class VisitCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Optional<Path> whole = prompt.readied(file);
+        if (whole.isEmpty()) {
+            return ExitStatus.SOME_ROWS_REFUSED;
+        }
+        file = whole.get();
         VisitReport report = reported(VisitReader.read(file));
         if (html.isPresent()) {
             return written(report, html.get());
