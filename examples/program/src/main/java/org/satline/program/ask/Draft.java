@@ -87,6 +87,9 @@ final class Draft {
             plain = FieldTree.put(plain, "site", FieldTree.EMPTY);
         }
         FieldValue.Fields all = FieldTree.merged(plain, finished(answers));
+        if (FieldTree.has(all, "conditions.airflow") && !FieldTree.has(all, "conditions.nominalCooling")) {
+            all = FieldTree.put(all, "conditions.nominalCooling", "24000 Btu/h");
+        }
         if (FieldTree.has(all, "cylinder")) {
             all = FieldTree.put(all, "cylinder", under(PLAIN_CYLINDER, all, "cylinder"));
         }

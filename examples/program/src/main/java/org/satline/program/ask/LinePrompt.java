@@ -1,5 +1,6 @@
 package org.satline.program.ask;
 
+import java.io.IOError;
 import java.io.IOException;
 import java.util.Objects;
 import org.jline.reader.EndOfFileException;
@@ -59,6 +60,8 @@ public final class LinePrompt implements Prompt, AutoCloseable {
             throw new BrokenOffException("broken off");
         } catch (EndOfFileException e) {
             throw new BrokenOffException("the input ended");
+        } catch (IOError e) {
+            throw new BrokenOffException("the terminal is gone");
         }
     }
 

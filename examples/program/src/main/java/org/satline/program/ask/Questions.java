@@ -57,7 +57,8 @@ final class Questions {
                 flag("conditions.settled", "Did the readings stand still", "moving readings decide nothing"),
                 flag("conditions.outdoorMinimumMet", "Is it warm enough outdoors by the maker's word", "judging needs it"),
                 whereNeeded("conditions.airflow", "Airflow over the evaporator", "800 cfm", "low airflow looks like low charge"),
-                whereNeeded("conditions.nominalCooling", "Nominal cooling", "24000 Btu/h", "airflow counts per ton"),
+                needed("conditions.nominalCooling", "Nominal cooling", "24000 Btu/h", "airflow counts per ton")
+                        .when(fields -> FieldTree.has(fields, "conditions.airflow")),
                 whereNeeded("system.fullCharge", "Full charge on the nameplate", "3.2 kg", "steps are shares of it"),
                 whereNeeded(CYLINDER, "Cylinder to connect: its name, or none", "cylinder no. 4", "it takes or gives the step")
                         .when(fields -> !FieldTree.has(fields, "cylinder") && !FieldTree.has(fields, "cylinders")),
