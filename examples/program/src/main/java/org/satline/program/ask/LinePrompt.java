@@ -7,6 +7,7 @@ import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
 import org.jline.reader.UserInterruptException;
+import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import org.satline.program.file.BadInputException;
@@ -23,6 +24,10 @@ public final class LinePrompt implements Prompt, AutoCloseable {
      */
     public LinePrompt(Terminal terminal) {
         this.terminal = Objects.requireNonNull(terminal, "terminal");
+        if (terminal.getWidth() <= 0) {
+            // a terminal that does not know its size would shorten every line to nothing
+            terminal.setSize(new Size(80, 24));
+        }
         this.reader = LineReaderBuilder.builder()
                 .terminal(terminal)
                 .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
@@ -55,7 +60,8 @@ public final class LinePrompt implements Prompt, AutoCloseable {
     @Override
     public String ask(String question) {
         try {
-            return reader.readLine(question).strip();
+            say(question.strip());
+            return reader.readLine("> ").strip();
         } catch (UserInterruptException e) {
             throw new BrokenOffException("broken off");
         } catch (EndOfFileException e) {
