@@ -93,6 +93,9 @@ final class Draft {
         if (FieldTree.has(all, "cylinder")) {
             all = FieldTree.put(all, "cylinder", under(PLAIN_CYLINDER, all, "cylinder"));
         }
+        if (FieldTree.has(all, "cylinder.hoses[0].contentsFrom") && !FieldTree.has(all, "cylinder.hoses[0].holds")) {
+            all = FieldTree.put(all, "cylinder.hoses[0].holds", "liquid");
+        }
         if (FieldTree.has(all, "cylinder.hoses[0]")) {
             all = FieldTree.put(all, "cylinder.hoses[0]", under(PLAIN_HOSE, all, "cylinder.hoses[0]"));
         }

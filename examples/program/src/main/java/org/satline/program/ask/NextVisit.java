@@ -60,6 +60,7 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
     private static final List<String> READ_ANEW = List.of("readings", "time");
 
     private static final List<String> CONDITIONS_ANEW = List.of("running", "settled", "settling");
+    private static final List<String> HOSE_ANEW = List.of("holds", "contentsFrom");
     private static final List<String> WEIGHED_ANEW = List.of("scaleReading", "temperature", "pressure");
 
     NextVisit {
@@ -74,7 +75,7 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
             start = FieldTree.without(start, name);
         }
         start = withoutParts(start, "conditions", CONDITIONS_ANEW);
-        return withoutParts(start, "cylinder", WEIGHED_ANEW);
+        return withoutParts(withoutParts(start, "cylinder", WEIGHED_ANEW), "cylinder.hoses[0]", HOSE_ANEW);
     }
 
     /** Readings from a file on top of the earlier visit; a cylinder of another name is another cylinder. */

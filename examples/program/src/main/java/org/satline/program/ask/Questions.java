@@ -104,7 +104,15 @@ final class Questions {
                         .of("open-close-valve", "self-sealing", "plain-flare"),
                 hose("cylinderEnd", "End of the hose at the cylinder", "", "what stays shut when it comes off")
                         .of("open-close-valve", "self-sealing", "plain-flare"),
-                hose("length", "Length of the hose", "5 ft", "it holds refrigerant of its own"));
+                hose("length", "Length of the hose", "5 ft", "it holds refrigerant of its own"),
+                hose("holds", "What the hose holds now", "", "air in it must not get anywhere")
+                        .of("air", "vapour", "liquid", "evacuated")
+                        .usually("air"),
+                hose("contentsFrom", "Whose gas that is", "", "nothing may be mixed")
+                        .of("system", "source", "recovered")
+                        .when(fields -> FieldTree.text(fields, "cylinder.hoses[0].holds")
+                                .filter(holds -> holds.equals("vapour") || holds.equals("liquid"))
+                                .isPresent()));
     }
 
     private static Question gauge(String name, String text, String usual) {

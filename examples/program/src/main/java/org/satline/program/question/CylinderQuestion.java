@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.satline.explanation.CommonCode;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Step;
 import org.satline.filling.FillAssessment;
@@ -65,7 +66,19 @@ public final class CylinderQuestion {
         return new Reply(true, lines, numbers, words, steps, notes);
     }
 
+    /** {@code cylinder.retestDue} is given by {@code --retest-due}. */
+    private static String option(String path) {
+        StringBuilder option = new StringBuilder("--");
+        path.substring(path.lastIndexOf('.') + 1)
+                .chars()
+                .forEach(c -> option.append(Character.isUpperCase(c) ? "-" : "").append((char) Character.toLowerCase(c)));
+        return option.toString();
+    }
+
     private static String said(Finding finding, Wording wording) {
-        return wording.of(finding) + (finding.basis().isEmpty() ? "" : " [" + finding.basis() + "]");
+        String text = finding.code() == CommonCode.NOT_GIVEN
+                ? "not given: " + option(finding.subject().name())
+                : wording.of(finding);
+        return text + (finding.basis().isEmpty() ? "" : " [" + finding.basis() + "]");
     }
 }

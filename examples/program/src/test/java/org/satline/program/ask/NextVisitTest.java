@@ -115,6 +115,17 @@ class NextVisitTest {
         assertThat(netPounds(next)).isCloseTo(-0.3 - 0.35, within(0.001));
     }
 
+    /** The step advised is about half a pound; 2.65 lb went. */
+    @Test
+    void aStepLargerThanAdvisedIsNoticed() {
+        FieldValue.Fields ready = earlier();
+        ready = FieldTree.put(ready, "cylinder.hoses[0].systemEnd", "open-close-valve");
+        ready = FieldTree.put(ready, "cylinder.hoses[0].holds", "liquid");
+        ready = FieldTree.put(ready, "cylinder.hoses[0].contentsFrom", "system");
+        assertThat(kinds(next(ready, weighed("44.00 lb")))).containsExactly(NextVisit.Kind.STEP_LARGER);
+        assertThat(kinds(next(ready, weighed("41.80 lb")))).isEmpty();
+    }
+
     @Test
     void aSwappedCylinderIsNoticedAndCountsByItself() {
         NextVisit next = next(

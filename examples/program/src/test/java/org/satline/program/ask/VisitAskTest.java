@@ -2,6 +2,7 @@ package org.satline.program.ask;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.satline.charge.ChargeLevel;
 import org.satline.program.file.BadInputException;
+import org.satline.quantity.MassDifference;
 import org.satline.visit.FieldValue;
 import org.satline.visit.VisitFile;
 import org.satline.visit.VisitReport;
@@ -66,7 +68,8 @@ class VisitAskTest {
         rules.put("retest", List.of("2029-04-30"));
         rules.put("on its label", List.of("R-410A"));
         rules.put("contents come from", List.of("recovered"));
-        rules.put("Whose", List.of("the sailing club"));
+        rules.put("Whose refrigerant", List.of("the sailing club"));
+        rules.put("Whose system", List.of("the sailing club"));
         rules.put("step of the scale", List.of("0.05 lb"));
         rules.put("Span error", List.of("0.1 %"));
         rules.put("What the scale shows", List.of("41.35 lb"));
@@ -75,6 +78,8 @@ class VisitAskTest {
         rules.put("hose at the system", List.of("open-close-valve"));
         rules.put("hose at the cylinder", List.of("plain-flare"));
         rules.put("Length of the hose", List.of("5 ft"));
+        rules.put("What the hose holds", List.of("liquid"));
+        rules.put("Whose gas", List.of("system"));
         return rules;
     }
 
@@ -164,6 +169,33 @@ class VisitAskTest {
             assertThat(typed.asked().get(0)).startsWith("Metering");
         }
         assertThat(report(file).level()).contains(ChargeLevel.HIGH);
+    }
+
+    /** After a step out: readings, scale and hose are asked anew, the nameplate, the stamps and the site are not. */
+    @Test
+    void theNextReadingsAreAskedOnTopOfAVisit() {
+        Path file = folder.resolve("visit.json");
+        try (Typed typed = new Typed(answers())) {
+            ask(file, typed);
+        }
+        Map<String, List<String>> rules = answers();
+        rules.put("Time of the readings", List.of("15:10"));
+        rules.put("Pressure at the liquid port", List.of("380 psig"));
+        rules.put("What the scale shows", List.of("41.85 lb"));
+        FieldValue.Fields before = VisitStore.read(file);
+        try (Typed typed = new Typed(Map.of("Time of the readings", List.of(Typed.CTRL_C)))) {
+            assertThat(VisitAsk.next(file, typed.prompt(), NOW).whole()).isFalse();
+        }
+        assertThat(VisitStore.read(file)).isEqualTo(before);
+        try (Typed typed = new Typed(rules)) {
+            assertThat(VisitAsk.next(file, typed.prompt(), NOW).whole()).isTrue();
+            assertThat(typed.asked())
+                    .noneMatch(line -> line.startsWith("Tare") || line.startsWith("Altitude") || line.startsWith("Metering"))
+                    .anyMatch(line -> line.startsWith("What the scale shows"));
+        }
+        assertThat(MassDifference.parse(FieldTree.text(VisitStore.read(file), "moved.net").orElseThrow()).pounds())
+                .isCloseTo(-0.5, within(0.001));
+        assertThat(folder.resolve("visit.json.next")).doesNotExist();
     }
 
     @Test
