@@ -13,8 +13,7 @@ import org.satline.json.JsonFields;
 
 class RecordFieldsTest {
     private static final String DIGEST = "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad";
-    private static final FieldValue.Fields PLAIN = JsonFields.read(
-            """
+    private static final FieldValue.Fields PLAIN = JsonFields.read("""
             {
               "site": { "altitude": "0 m" },
               "system": { "refrigerant": "R-134a", "metering": "expansion-valve" },
@@ -65,7 +64,8 @@ class RecordFieldsTest {
     @Test
     void theClockDoesNotGoBack() {
         String order = "\"history\": [ " + entry("2026-07-14", "09:00") + ", " + entry("2026-07-14", "08:00") + " ]";
-        String now = "\"date\": \"2026-07-14\", \"time\": \"08:59\", \"history\": [ " + entry("2026-07-14", "09:00") + " ]";
+        String now =
+                "\"date\": \"2026-07-14\", \"time\": \"08:59\", \"history\": [ " + entry("2026-07-14", "09:00") + " ]";
         for (String more : List.of(order, now)) {
             assertThatThrownBy(() -> read(more))
                     .isInstanceOf(FieldException.class)

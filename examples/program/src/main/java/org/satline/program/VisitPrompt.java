@@ -23,7 +23,8 @@ final class VisitPrompt {
 
     @Option(
             names = "--ask",
-            description = "Ask at the prompt for what FILE lacks (visit.json where none is named), and keep the answers in it.")
+            description =
+                    "Ask at the prompt for what FILE lacks (visit.json where none is named), and keep the answers in it.")
     private boolean ask;
 
     @Option(
@@ -34,7 +35,8 @@ final class VisitPrompt {
 
     @Option(
             names = "--next",
-            description = "Put new readings and the scale on top of FILE: asked at the prompt, or from the file of --with.")
+            description =
+                    "Put new readings and the scale on top of FILE: asked at the prompt, or from the file of --with.")
     private boolean next;
 
     @Option(
@@ -61,8 +63,8 @@ final class VisitPrompt {
             kitDifference(file);
             return Optional.of(file);
         }
-        VisitAsk.Ended ended = with.map(readings -> VisitAsk.next(file, readings))
-                .orElseGet(() -> asked(file));
+        VisitAsk.Ended ended =
+                with.map(readings -> VisitAsk.next(file, readings)).orElseGet(() -> asked(file));
         ended.notes().forEach(note -> spec.commandLine().getErr().println("satline: " + Shown.line(note)));
         return ended.whole() ? Optional.of(file) : Optional.empty();
     }

@@ -27,14 +27,20 @@ class VisitAskTerminalTest {
     private List<String> program(Path file) {
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
         return List.of(
-                java, "-cp", System.getProperty("java.class.path"), Main.class.getName(), "visit", "--ask",
+                java,
+                "-cp",
+                System.getProperty("java.class.path"),
+                Main.class.getName(),
+                "visit",
+                "--ask",
                 file.toString());
     }
 
     @Test
     void withoutATerminalItSaysSo() throws IOException, InterruptedException {
         Path file = folder.resolve("visit.json");
-        Process process = new ProcessBuilder(program(file)).redirectErrorStream(true).start();
+        Process process =
+                new ProcessBuilder(program(file)).redirectErrorStream(true).start();
         process.getOutputStream().close();
         String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(process.waitFor()).isEqualTo(ExitStatus.BAD_INPUT);

@@ -13,8 +13,7 @@ import org.satline.visit.VisitReporter;
 
 /** A visit file in the making: held against the reader of visit files, what is not answered yet standing as in a plain file. Stateless. */
 final class Draft {
-    private static final FieldValue.Fields PLAIN = JsonFields.read(
-            """
+    private static final FieldValue.Fields PLAIN = JsonFields.read("""
             {
               "site": { "altitude": "0 m" },
               "system": { "refrigerant": "R-134a", "metering": "expansion-valve" },
@@ -28,12 +27,10 @@ final class Draft {
             """);
     private static final FieldValue.Fields PLAIN_SCALE =
             JsonFields.read("{ \"name\": \"scale\", \"resolution\": \"0.05 lb\", \"percentOfReading\": \"0.1 %\" }");
-    private static final FieldValue.Fields PLAIN_CYLINDER = JsonFields.read(
-            """
+    private static final FieldValue.Fields PLAIN_CYLINDER = JsonFields.read("""
             { "valve": "recovery-vapour", "tare": "27.4 lb", "waterCapacity": "47.7 lb", "temperature": "70 degF" }
             """);
-    private static final FieldValue.Fields PLAIN_HOSE = JsonFields.read(
-            """
+    private static final FieldValue.Fields PLAIN_HOSE = JsonFields.read("""
             { "port": "high-side-liquid", "systemEnd": "self-sealing", "cylinderEnd": "plain-flare", "length": "5 ft" }
             """);
 
@@ -104,7 +101,8 @@ final class Draft {
 
     private static FieldValue under(FieldValue plain, FieldValue.Fields all, String path) {
         FieldValue given = FieldTree.get(all, path).orElse(FieldTree.EMPTY);
-        boolean dial = given instanceof FieldValue.Fields fields && fields.values().containsKey("accuracyClass")
+        boolean dial = given instanceof FieldValue.Fields fields
+                && fields.values().containsKey("accuracyClass")
                 && path.endsWith("Gauge");
         return given instanceof FieldValue.Fields over && plain instanceof FieldValue.Fields under && !dial
                 ? FieldTree.merged(under, over)

@@ -67,8 +67,8 @@ final class FieldTree {
         Optional<FieldValue> below = at.flatMap(each -> child(each, name));
         FieldValue changed = put(below, names, depth + 1, value);
         if (index(name) >= 0) {
-            List<FieldValue> items = new ArrayList<>(
-                    at.orElse(null) instanceof FieldValue.Items list ? list.values() : List.of());
+            List<FieldValue> items =
+                    new ArrayList<>(at.orElse(null) instanceof FieldValue.Items list ? list.values() : List.of());
             if (index(name) < items.size()) {
                 items.set(index(name), changed);
             } else {
@@ -76,8 +76,8 @@ final class FieldTree {
             }
             return new FieldValue.Items(items);
         }
-        Map<String, FieldValue> fields = new LinkedHashMap<>(
-                at.orElse(null) instanceof FieldValue.Fields object ? object.values() : Map.of());
+        Map<String, FieldValue> fields =
+                new LinkedHashMap<>(at.orElse(null) instanceof FieldValue.Fields object ? object.values() : Map.of());
         fields.put(name, changed);
         return new FieldValue.Fields(fields);
     }

@@ -42,8 +42,8 @@ public record Kit(Path file, String digest, FieldValue.Fields fields) {
         }
         for (String name : fields.values().keySet()) {
             if (!NAMES.contains(name)) {
-                throw new BadInputException(file + ": " + Shown.quoted(name)
-                        + " is no field of a kit; allowed: " + String.join(", ", NAMES));
+                throw new BadInputException(file + ": " + Shown.quoted(name) + " is no field of a kit; allowed: "
+                        + String.join(", ", NAMES));
             }
         }
         Kit kit = new Kit(file, VisitStore.digest(bytes), fields);
@@ -103,7 +103,8 @@ public record Kit(Path file, String digest, FieldValue.Fields fields) {
     List<String> cylinders() {
         List<String> names = new ArrayList<>();
         items("cylinders")
-                .forEach(each -> FieldTree.text((FieldValue.Fields) each, "name").ifPresent(names::add));
+                .forEach(
+                        each -> FieldTree.text((FieldValue.Fields) each, "name").ifPresent(names::add));
         return names;
     }
 
@@ -135,6 +136,7 @@ public record Kit(Path file, String digest, FieldValue.Fields fields) {
                 ? Optional.empty()
                 : Optional.of("kit " + Shown.quoted(String.valueOf(path.getFileName()))
                         + " has changed since this visit: SHA-256 " + now.substring(0, 12) + "..., recorded "
-                        + recorded.get().substring(0, Math.min(12, recorded.get().length())) + "...");
+                        + recorded.get()
+                                .substring(0, Math.min(12, recorded.get().length())) + "...");
     }
 }

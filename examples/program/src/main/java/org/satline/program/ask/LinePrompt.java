@@ -43,7 +43,8 @@ public final class LinePrompt implements Prompt, AutoCloseable {
      */
     public static LinePrompt ofThisTerminal() {
         try {
-            return new LinePrompt(TerminalBuilder.builder().system(true).dumb(false).build());
+            return new LinePrompt(
+                    TerminalBuilder.builder().system(true).dumb(false).build());
         } catch (IOException | IllegalStateException e) {
             throw new BadInputException(
                     "there is no terminal to ask at; run it in a terminal, or write the file (examples/program/README.md"

@@ -110,8 +110,9 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
         Optional<String> before = FieldTree.text(earlier, "system.refrigerant");
         Optional<String> now = FieldTree.text(fresh, "system.refrigerant");
         if (before.isPresent() && now.isPresent() && !designation(before.get()).equals(designation(now.get()))) {
-            throw new IllegalArgumentException("system.refrigerant: " + now.get() + " now, " + before.get()
-                    + " in the earlier visit; a system keeps its refrigerant, look at the nameplate or start a new visit");
+            throw new IllegalArgumentException(
+                    "system.refrigerant: " + now.get() + " now, " + before.get()
+                            + " in the earlier visit; a system keeps its refrigerant, look at the nameplate or start a new visit");
         }
     }
 
@@ -159,8 +160,7 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
                         .map(text -> day.atTime(LocalTime.parse(text))));
     }
 
-    private static List<Notice> noticed(
-            Visit before, Visit now, FieldValue.Fields earlier, FieldValue.Fields whole) {
+    private static List<Notice> noticed(Visit before, Visit now, FieldValue.Fields earlier, FieldValue.Fields whole) {
         List<Notice> notices = new ArrayList<>();
         if (FieldTree.get(earlier, "readings").equals(FieldTree.get(whole, "readings"))
                 && !now.readings().all().isEmpty()) {
@@ -192,7 +192,8 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
             }
             checkWeighing(cylinder, earlier.get(), notices);
             Reading<MassDifference> inside = cylinder.contents().orElseThrow();
-            Reading<MassDifference> then = earlier.get().contents(cylinder.stamps().tare());
+            Reading<MassDifference> then =
+                    earlier.get().contents(cylinder.stamps().tare());
             kilograms += inside.value().minus(then.value()).kilograms();
             expanded = Math.hypot(expanded, Math.hypot(inside.expandedUncertainty(), then.expandedUncertainty()));
             weighed = true;
@@ -205,9 +206,10 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
         if (stated.isPresent()) {
             MassDifference said = MassDifference.parse(stated.get());
             if (weighed && !(said.minus(net).abs().kilograms() <= expanded)) {
-                throw new IllegalArgumentException("moved.net: " + shown(said) + " is stated, but the two weighings say "
-                        + shown(net) + " within " + shown(MassDifference.ofKilograms(expanded))
-                        + "; look at both readings of the scale, or leave moved out");
+                throw new IllegalArgumentException(
+                        "moved.net: " + shown(said) + " is stated, but the two weighings say "
+                                + shown(net) + " within " + shown(MassDifference.ofKilograms(expanded))
+                                + "; look at both readings of the scale, or leave moved out");
             }
             net = weighed ? net : said;
         }
@@ -217,7 +219,8 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
 
     private static void checkWeighing(Cylinder cylinder, Weighing earlier, List<Notice> notices) {
         Weighing now = cylinder.weighing().orElseThrow();
-        if (now instanceof Weighing.Gross gross && gross.isBelowTare(cylinder.stamps().tare())) {
+        if (now instanceof Weighing.Gross gross
+                && gross.isBelowTare(cylinder.stamps().tare())) {
             throw new IllegalArgumentException(cylinder.path("scaleReading") + ": "
                     + Printed.both(gross.shown().value()) + " now is below the tare of "
                     + Printed.both(cylinder.stamps().tare())
@@ -230,7 +233,8 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
             notices.add(new Notice(
                     Kind.SCALE_ZEROED,
                     "the scale under " + cylinder.name() + " was zeroed in between, at "
-                            + Printed.both(((Weighing.SinceZero) now).grossBefore().value())));
+                            + Printed.both(
+                                    ((Weighing.SinceZero) now).grossBefore().value())));
         }
     }
 
@@ -286,7 +290,10 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
         }
         entry.put("readings", FieldTree.get(earlier, "readings").orElse(FieldTree.EMPTY));
         before.visit().connected().ifPresent(name -> {
-            int index = before.visit().cylinders().stream().map(Cylinder::name).toList().indexOf(name);
+            int index = before.visit().cylinders().stream()
+                    .map(Cylinder::name)
+                    .toList()
+                    .indexOf(name);
             String path = FieldTree.has(earlier, "cylinder") ? "cylinder" : "cylinders[" + index + "]";
             entry.put("cylinder", text(name));
             for (String part : new String[] {"scaleReading", "grossBefore"}) {

@@ -52,8 +52,7 @@ record Question(
     }
 
     static Question flag(String path, String text, String reason) {
-        return new Question(
-                path, text, "", reason, List.of("yes", "no"), Kind.FLAG, Optional.empty(), fields -> true);
+        return new Question(path, text, "", reason, List.of("yes", "no"), Kind.FLAG, Optional.empty(), fields -> true);
     }
 
     Question of(String... words) {

@@ -51,47 +51,81 @@ final class Questions {
                 reading(Place.RETURN_WET_BULB, "Return air, wet bulb", "the target superheat hangs on it"),
                 reading(Place.SUPPLY_DRY_BULB, "Supply air, dry bulb", "it tells the airflow"),
                 reading(Place.OUTDOOR_AIR, "Outdoor air entering the condenser", "the judging conditions hang on it"),
-                whereNeeded("system.targetSubcooling", "Target subcooling on the plate", "10 degF", "judged against it"),
+                whereNeeded(
+                        "system.targetSubcooling", "Target subcooling on the plate", "10 degF", "judged against it"),
                 whereNeeded("system.targetSuperheat", "Target superheat by the maker", "12 degF", "judged against it"),
                 whereNeeded("conditions.running", "How long it has run", "20 min", "before that nothing is steady"),
                 flag("conditions.settled", "Did the readings stand still", "moving readings decide nothing"),
-                flag("conditions.outdoorMinimumMet", "Is it warm enough outdoors by the maker's word", "judging needs it"),
-                whereNeeded("conditions.airflow", "Airflow over the evaporator", "800 cfm", "low airflow looks like low charge"),
+                flag(
+                        "conditions.outdoorMinimumMet",
+                        "Is it warm enough outdoors by the maker's word",
+                        "judging needs it"),
+                whereNeeded(
+                        "conditions.airflow",
+                        "Airflow over the evaporator",
+                        "800 cfm",
+                        "low airflow looks like low charge"),
                 needed("conditions.nominalCooling", "Nominal cooling", "24000 Btu/h", "airflow counts per ton")
                         .when(fields -> FieldTree.has(fields, "conditions.airflow")),
                 whereNeeded("system.fullCharge", "Full charge on the nameplate", "3.2 kg", "steps are shares of it"),
-                whereNeeded(CYLINDER, "Cylinder to connect: its name, or none", "cylinder no. 4", "it takes or gives the step")
+                whereNeeded(
+                                CYLINDER,
+                                "Cylinder to connect: its name, or none",
+                                "cylinder no. 4",
+                                "it takes or gives the step")
                         .when(fields -> !FieldTree.has(fields, "cylinder") && !FieldTree.has(fields, "cylinders")),
                 needed("cylinder.valve", "Which cylinder and valve", "", "liquid or vapour, in or out")
                         .of("recovery-vapour", "recovery-liquid", "source-vapour", "source-liquid")
                         .when(WITH_CYLINDER),
                 needed("cylinder.tare", "Tare stamped on it (TW)", "27.4 lb", "the scale less tare is what it holds")
                         .when(WITH_CYLINDER),
-                needed("cylinder.waterCapacity", "Water capacity stamped on it (WC)", "47.7 lb or 21.6 l", "its limit hangs on it")
+                needed(
+                                "cylinder.waterCapacity",
+                                "Water capacity stamped on it (WC)",
+                                "47.7 lb or 21.6 l",
+                                "its limit hangs on it")
                         .when(WITH_CYLINDER),
                 needed("cylinder.temperature", "Temperature of the cylinder", "84 degF", "its pressure follows it")
                         .when(WITH_CYLINDER),
                 whereNeeded("cylinder.specification", "Specification mark", "DOT-4BW400", BY_RULE)
                         .when(WITH_CYLINDER),
-                flag("cylinder.refillable", "May it be refilled, by its mark", BY_RULE).when(WITH_CYLINDER),
+                flag("cylinder.refillable", "May it be refilled, by its mark", BY_RULE)
+                        .when(WITH_CYLINDER),
                 whereNeeded("cylinder.servicePressure", "Service pressure stamped on it", "400 psig", BY_RULE)
                         .when(WITH_CYLINDER),
                 whereNeeded("cylinder.testPressure", "Test pressure stamped on it", "42 barg", BY_RULE)
                         .when(WITH_CYLINDER),
                 whereNeeded("cylinder.retestDue", "Last day of filling before its retest", "2029-04-30", BY_RULE)
                         .when(WITH_CYLINDER),
-                flag("cylinder.flammableMark", "Is it marked for flammable gas", BY_RULE).when(WITH_CYLINDER),
+                flag("cylinder.flammableMark", "Is it marked for flammable gas", BY_RULE)
+                        .when(WITH_CYLINDER),
                 whereNeeded("cylinder.holding", "Refrigerant on its label", "R-410A", "nothing may be mixed")
                         .when(WITH_CYLINDER),
                 whereNeeded("cylinder.provenance", "Where its contents come from", "", "it decides where they may go")
                         .of("new", "reclaimed", "recovered", "mixed-recovered")
                         .when(WITH_CYLINDER),
-                whereNeeded("cylinder.owner", "Whose refrigerant is in it", "the sailing club", "used gas goes back to its owner only")
+                whereNeeded(
+                                "cylinder.owner",
+                                "Whose refrigerant is in it",
+                                "the sailing club",
+                                "used gas goes back to its owner only")
                         .when(WITH_CYLINDER),
-                whereNeeded("system.owner", "Whose system it is", "the sailing club", "used gas goes back to its owner only"),
-                whereNeeded("instruments.scale.resolution", "Smallest step of the scale", "0.05 lb", "the weights are read on it")
+                whereNeeded(
+                        "system.owner",
+                        "Whose system it is",
+                        "the sailing club",
+                        "used gas goes back to its owner only"),
+                whereNeeded(
+                                "instruments.scale.resolution",
+                                "Smallest step of the scale",
+                                "0.05 lb",
+                                "the weights are read on it")
                         .when(WITH_CYLINDER),
-                whereNeeded("instruments.scale.percentOfReading", "Span error of the scale", "0.1 %", "steps are weighed on it")
+                whereNeeded(
+                                "instruments.scale.percentOfReading",
+                                "Span error of the scale",
+                                "0.1 %",
+                                "steps are weighed on it")
                         .usually("0.1 %")
                         .when(WITH_SCALE),
                 whereNeeded("cylinder.scaleReading", "What the scale shows", "41.35 lb", "what it holds is weighed")

@@ -95,19 +95,18 @@ public final class VisitAsk {
         Optional<String> stated = FieldTree.text(fresh, "moved.net");
         try {
             NextVisit.checkRefrigerant(earlier, fresh);
-            return kept(
-                    file, earlier, NextVisit.merged(earlier, FieldTree.without(fresh, "moved")), stated);
+            return kept(file, earlier, NextVisit.merged(earlier, FieldTree.without(fresh, "moved")), stated);
         } catch (IllegalArgumentException e) {
             throw new BadInputException(readings + ": " + e.getMessage());
         }
     }
 
-    private static Ended kept(
-            Path file, FieldValue.Fields earlier, FieldValue.Fields whole, Optional<String> stated) {
+    private static Ended kept(Path file, FieldValue.Fields earlier, FieldValue.Fields whole, Optional<String> stated) {
         try {
             NextVisit next = NextVisit.of(earlier, whole, stated);
             VisitStore.write(file, next.visit());
-            return new Ended(true, next.notices().stream().map(NextVisit.Notice::text).toList());
+            return new Ended(
+                    true, next.notices().stream().map(NextVisit.Notice::text).toList());
         } catch (IllegalArgumentException e) {
             throw new BadInputException(file + ": " + e.getMessage());
         }

@@ -57,13 +57,17 @@ public final class VisitStore {
             }
             return Files.readAllBytes(file);
         } catch (IOException e) {
-            throw new BadInputException(file + ": cannot be read (" + e.getClass().getSimpleName() + ")");
+            throw new BadInputException(
+                    file + ": cannot be read (" + e.getClass().getSimpleName() + ")");
         }
     }
 
     static String text(Path file, byte[] bytes) {
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException e) {
             throw new BadInputException(file + ": is not UTF-8; save it as UTF-8");
         }

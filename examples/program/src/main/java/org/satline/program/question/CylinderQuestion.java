@@ -71,7 +71,8 @@ public final class CylinderQuestion {
         StringBuilder option = new StringBuilder("--");
         path.substring(path.lastIndexOf('.') + 1)
                 .chars()
-                .forEach(c -> option.append(Character.isUpperCase(c) ? "-" : "").append((char) Character.toLowerCase(c)));
+                .forEach(c ->
+                        option.append(Character.isUpperCase(c) ? "-" : "").append((char) Character.toLowerCase(c)));
         return option.toString();
     }
 

@@ -66,17 +66,27 @@ class KitTest {
         Path beside = folder.resolve("visit.json");
         assertThat(Kit.difference(visit, beside, Optional.empty())).isEmpty();
         Files.writeString(file, Files.readString(file) + "\n");
-        assertThat(Kit.difference(visit, beside, Optional.empty())).get().asString().contains("changed");
+        assertThat(Kit.difference(visit, beside, Optional.empty()))
+                .get()
+                .asString()
+                .contains("changed");
         assertThat(Kit.difference(visit, beside, Optional.of(Kit.read(file)))).isPresent();
         Files.delete(file);
-        assertThat(Kit.difference(visit, beside, Optional.empty())).get().asString().contains("missing");
+        assertThat(Kit.difference(visit, beside, Optional.empty()))
+                .get()
+                .asString()
+                .contains("missing");
     }
 
     @Test
     void whatNoVisitTakesIsRefusedWithItsField() throws IOException {
         Files.writeString(file, "{ \"hoses\": [ { \"port\": \"low-side\", \"systemEnd\": \"knot\" } ] }");
-        assertThatThrownBy(() -> Kit.read(file)).isInstanceOf(BadInputException.class).hasMessageContaining("knot");
+        assertThatThrownBy(() -> Kit.read(file))
+                .isInstanceOf(BadInputException.class)
+                .hasMessageContaining("knot");
         Files.writeString(file, "{ \"van\": 3 }");
-        assertThatThrownBy(() -> Kit.read(file)).isInstanceOf(BadInputException.class).hasMessageContaining("van");
+        assertThatThrownBy(() -> Kit.read(file))
+                .isInstanceOf(BadInputException.class)
+                .hasMessageContaining("van");
     }
 }

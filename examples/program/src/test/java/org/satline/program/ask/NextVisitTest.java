@@ -67,13 +67,15 @@ class NextVisitTest {
     @Test
     void historyKeepsTheReadingsOfBefore() {
         NextVisit once = next(earlier(), weighed("41.70 lb"));
-        assertThat(FieldTree.text(once.visit(), "history[0].readings.liquidPressure")).contains("388 psig");
+        assertThat(FieldTree.text(once.visit(), "history[0].readings.liquidPressure"))
+                .contains("388 psig");
         assertThat(FieldTree.text(once.visit(), "history[0].scaleReading")).contains("41.35 lb");
-        FieldValue.Fields later = FieldTree.put(
-                NextVisit.merged(once.visit(), fresh(weighed("41.90 lb"))), "time", "15:40");
+        FieldValue.Fields later =
+                FieldTree.put(NextVisit.merged(once.visit(), fresh(weighed("41.90 lb"))), "time", "15:40");
         NextVisit twice = NextVisit.of(once.visit(), later, Optional.empty());
         assertThat(netPounds(twice)).isCloseTo(-0.3 - (41.90 - 41.35), within(0.001));
-        assertThat(FieldTree.has(twice.visit(), "history[1].readings.liquidPressure")).isTrue();
+        assertThat(FieldTree.has(twice.visit(), "history[1].readings.liquidPressure"))
+                .isTrue();
         assertThat(VisitFile.read(twice.visit()).moved().earlier()).hasSize(3);
     }
 
@@ -102,15 +104,17 @@ class NextVisitTest {
     @Test
     void theSameReadingTwiceIsNoticed() {
         FieldValue.Fields same = FieldTree.put(
-                NextVisit.merged(earlier(), fresh("")), "readings", FieldTree.get(earlier(), "readings").orElseThrow());
+                NextVisit.merged(earlier(), fresh("")),
+                "readings",
+                FieldTree.get(earlier(), "readings").orElseThrow());
         assertThat(kinds(NextVisit.of(earlier(), same, Optional.empty()))).containsExactly(NextVisit.Kind.SAME_READING);
     }
 
     /** 0.2 lb went in before the scale was zeroed, 0.15 lb since. */
     @Test
     void aScaleZeroedInBetweenIsNoticedAndReckonedWith() {
-        NextVisit next = next(
-                earlier(), ", \"cylinder\": { \"grossBefore\": \"41.55 lb\", \"scaleReading\": \"0.15 lb\" }");
+        NextVisit next =
+                next(earlier(), ", \"cylinder\": { \"grossBefore\": \"41.55 lb\", \"scaleReading\": \"0.15 lb\" }");
         assertThat(kinds(next)).containsExactly(NextVisit.Kind.SCALE_ZEROED);
         assertThat(netPounds(next)).isCloseTo(-0.3 - 0.35, within(0.001));
     }

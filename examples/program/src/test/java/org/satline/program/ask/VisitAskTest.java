@@ -190,10 +190,13 @@ class VisitAskTest {
         try (Typed typed = new Typed(rules)) {
             assertThat(VisitAsk.next(file, typed.prompt(), NOW).whole()).isTrue();
             assertThat(typed.asked())
-                    .noneMatch(line -> line.startsWith("Tare") || line.startsWith("Altitude") || line.startsWith("Metering"))
+                    .noneMatch(line ->
+                            line.startsWith("Tare") || line.startsWith("Altitude") || line.startsWith("Metering"))
                     .anyMatch(line -> line.startsWith("What the scale shows"));
         }
-        assertThat(MassDifference.parse(FieldTree.text(VisitStore.read(file), "moved.net").orElseThrow()).pounds())
+        assertThat(MassDifference.parse(FieldTree.text(VisitStore.read(file), "moved.net")
+                                .orElseThrow())
+                        .pounds())
                 .isCloseTo(-0.5, within(0.001));
         assertThat(folder.resolve("visit.json.next")).doesNotExist();
     }
@@ -216,7 +219,9 @@ class VisitAskTest {
             assertThat(paths.add(question.path())).as(question.path()).isTrue();
             String answer = question.kind() == Question.Kind.FLAG
                     ? "yes"
-                    : question.choices().isEmpty() ? question.form().replaceAll(" or .*", "") : question.choices().get(0);
+                    : question.choices().isEmpty()
+                            ? question.form().replaceAll(" or .*", "")
+                            : question.choices().get(0);
             Draft.check(question.answered(beside(question), answer));
         }
     }
