@@ -31,8 +31,8 @@ class QuestionCommandsTest {
     }
 
     /**
-     * Tillner-Roth and Baehr, J. Phys. Chem. Ref. Data 23 (1994) 657-729, saturation table of R-134a: 0.57171 MPa at 20 degC and 0.29280 MPa at 0 degC. Half
-     * a unit of the last digit printed is 5 Pa.
+     * Tillner-Roth and Baehr, J. Phys. Chem. Ref. Data 23 (1994) 657-729, saturation table of R-134a: 0.57171 MPa at 20 degC and 0.29280 MPa at 0 degC.
+     * Half a unit of the last digit printed is 5 Pa.
      */
     @ParameterizedTest
     @CsvSource({"20degC,571.71", "0degC,292.80"})
@@ -58,7 +58,8 @@ class QuestionCommandsTest {
     }
 
     /**
-     * R-22 boils at 40 degF at 83.2 psia, 68.5 psig: ASHRAE Handbook Fundamentals, refrigerant properties (from memory); rounded to 0.1 psi that is 0.07 K.
+     * R-22 boils at 40 degF at 83.2 psia, 68.5 psig: ASHRAE Handbook Fundamentals, refrigerant properties (from memory);
+     * rounded to 0.1 psi that is 0.07 K.
      */
     @Test
     void superheatCountsFromTheDewLine() {
@@ -81,8 +82,8 @@ class QuestionCommandsTest {
     }
 
     /**
-     * The usual sum of the trade: 0.8 x WC x specific gravity at 77 degF (1.06 for R-410A) + TW; common practice, no source. The gravity is rounded to 0.005,
-     * 0.19 lb here, and counts from water of 62.4 lb/ft3, 0.05 lb.
+     * The usual sum of the trade: 0.8 x WC x specific gravity at 77 degF (1.06 for R-410A) + TW; common practice, no source.
+     * The gravity is rounded to 0.005, 0.19 lb here, and counts from water of 62.4 lb/ft3, 0.05 lb.
      */
     @Test
     void mostACylinderMayWeighIsTheUsualSum() {

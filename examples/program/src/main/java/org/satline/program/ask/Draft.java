@@ -20,7 +20,8 @@ final class Draft {
               "instruments": {
                 "suctionGauge": { "name": "gauge, low side", "percentOfReading": "0 %", "limitOfError": "3.5 psi" },
                 "liquidGauge": { "name": "gauge, high side", "percentOfReading": "0 %", "limitOfError": "7.0 psi" },
-                "thermometer": { "name": "thermometer", "accuracyClass": "thermocouple-k-class-1", "resolution": "0.1 K", "pipeContact": "0.5 K" }
+                "thermometer": { "name": "thermometer", "accuracyClass": "thermocouple-k-class-1",
+                  "resolution": "0.1 K", "pipeContact": "0.5 K" }
               },
               "readings": {}
             }

@@ -81,7 +81,8 @@ public final class MarginQuestion {
         }
         notes.add(
                 "uncertainty as of a gauge within " + wording.numbers().print(instrument.fixed())
-                        + " (California Energy Code, RA3.2) and a pipe clamp of thermocouple K, class 1; the command visit takes your instruments");
+                        + " (California Energy Code, RA3.2) and a pipe clamp of thermocouple K, class 1;"
+                        + " the command visit takes your instruments");
         notes.add("gauge pressure counts from " + air.description());
         notes.addAll(curve.warnings());
         return new Reply(

@@ -13,8 +13,8 @@ import java.util.Map;
 import org.jline.terminal.impl.ExternalTerminal;
 
 /**
- * A person at a terminal without cursor keys, over pipes: for each question the first rule whose words stand in it types its answer; without one the input
- * ends.
+ * A person at a terminal without cursor keys, over pipes: for each question the first rule whose words stand in it types its answer;
+ * without one the input ends.
  */
 final class Typed implements AutoCloseable {
     /** What Ctrl-C sends. */
