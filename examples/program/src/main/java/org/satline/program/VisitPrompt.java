@@ -2,6 +2,7 @@ package org.satline.program;
 
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.Optional;
 import org.satline.program.ask.Kit;
 import org.satline.program.ask.LinePrompt;
@@ -51,7 +52,7 @@ final class VisitPrompt {
     /** The file that is whole now; nothing where the person broke off. */
     Optional<Path> readied(Path named) {
         boolean unnamed = named.toString().isEmpty();
-        if (ask && next || with.isPresent() && !next) {
+        if ((ask && next) || (with.isPresent() && !next)) {
             throw new ParameterException(
                     spec.commandLine(), "--ask and --next exclude each other, and --with belongs to --next");
         }
@@ -72,7 +73,7 @@ final class VisitPrompt {
     private VisitAsk.Ended asked(Path file) {
         Optional<Kit> own = kit.map(Kit::read);
         try (LinePrompt prompt = LinePrompt.ofThisTerminal()) {
-            LocalDateTime now = LocalDateTime.now();
+            LocalDateTime now = LocalDateTime.now(ZoneId.systemDefault());
             return next ? VisitAsk.next(file, prompt, now) : VisitAsk.ask(file, own, prompt, now);
         }
     }

@@ -14,9 +14,6 @@ final class Questions {
     /** The path under which the connected cylinder is chosen; it is no field. */
     static final String CYLINDER = "cylinder.name";
 
-    private static final Predicate<FieldValue.Fields> WITH_CYLINDER = fields -> FieldTree.has(fields, "cylinder");
-    private static final Predicate<FieldValue.Fields> WITH_SCALE =
-            fields -> FieldTree.has(fields, "cylinder") && FieldTree.has(fields, "instruments.scale");
     private static final String BY_RULE = "the fill rules ask for it";
     private static final String ERROR = "the doubt of every result hangs on it";
 
@@ -76,40 +73,40 @@ final class Questions {
                         .when(fields -> !FieldTree.has(fields, "cylinder") && !FieldTree.has(fields, "cylinders")),
                 needed("cylinder.valve", "Which cylinder and valve", "", "liquid or vapour, in or out")
                         .of("recovery-vapour", "recovery-liquid", "source-vapour", "source-liquid")
-                        .when(WITH_CYLINDER),
+                        .when(Questions::withCylinder),
                 needed("cylinder.tare", "Tare stamped on it (TW)", "27.4 lb", "the scale less tare is what it holds")
-                        .when(WITH_CYLINDER),
+                        .when(Questions::withCylinder),
                 needed(
                                 "cylinder.waterCapacity",
                                 "Water capacity stamped on it (WC)",
                                 "47.7 lb or 21.6 l",
                                 "its limit hangs on it")
-                        .when(WITH_CYLINDER),
+                        .when(Questions::withCylinder),
                 needed("cylinder.temperature", "Temperature of the cylinder", "84 degF", "its pressure follows it")
-                        .when(WITH_CYLINDER),
+                        .when(Questions::withCylinder),
                 whereNeeded("cylinder.specification", "Specification mark", "DOT-4BW400", BY_RULE)
-                        .when(WITH_CYLINDER),
+                        .when(Questions::withCylinder),
                 flag("cylinder.refillable", "May it be refilled, by its mark", BY_RULE)
-                        .when(WITH_CYLINDER),
+                        .when(Questions::withCylinder),
                 whereNeeded("cylinder.servicePressure", "Service pressure stamped on it", "400 psig", BY_RULE)
-                        .when(WITH_CYLINDER),
+                        .when(Questions::withCylinder),
                 whereNeeded("cylinder.testPressure", "Test pressure stamped on it", "42 barg", BY_RULE)
-                        .when(WITH_CYLINDER),
+                        .when(Questions::withCylinder),
                 whereNeeded("cylinder.retestDue", "Last day of filling before its retest", "2029-04-30", BY_RULE)
-                        .when(WITH_CYLINDER),
+                        .when(Questions::withCylinder),
                 flag("cylinder.flammableMark", "Is it marked for flammable gas", BY_RULE)
-                        .when(WITH_CYLINDER),
+                        .when(Questions::withCylinder),
                 whereNeeded("cylinder.holding", "Refrigerant on its label", "R-410A", "nothing may be mixed")
-                        .when(WITH_CYLINDER),
+                        .when(Questions::withCylinder),
                 whereNeeded("cylinder.provenance", "Where its contents come from", "", "it decides where they may go")
                         .of("new", "reclaimed", "recovered", "mixed-recovered")
-                        .when(WITH_CYLINDER),
+                        .when(Questions::withCylinder),
                 whereNeeded(
                                 "cylinder.owner",
                                 "Whose refrigerant is in it",
                                 "the sailing club",
                                 "used gas goes back to its owner only")
-                        .when(WITH_CYLINDER),
+                        .when(Questions::withCylinder),
                 whereNeeded(
                         "system.owner",
                         "Whose system it is",
@@ -120,18 +117,18 @@ final class Questions {
                                 "Smallest step of the scale",
                                 "0.05 lb",
                                 "the weights are read on it")
-                        .when(WITH_CYLINDER),
+                        .when(Questions::withCylinder),
                 whereNeeded(
                                 "instruments.scale.percentOfReading",
                                 "Span error of the scale",
                                 "0.1 %",
                                 "steps are weighed on it")
                         .usually("0.1 %")
-                        .when(WITH_SCALE),
+                        .when(Questions::withScale),
                 whereNeeded("cylinder.scaleReading", "What the scale shows", "41.35 lb", "what it holds is weighed")
-                        .when(WITH_SCALE),
+                        .when(Questions::withScale),
                 whereNeeded("cylinder.pressure", "Pressure of the cylinder", "252 psig", "it says which way it flows")
-                        .when(WITH_CYLINDER),
+                        .when(Questions::withCylinder),
                 hose("port", "System port of the hose", "", "the step goes through it")
                         .of("high-side-liquid", "high-side-vapour", "low-side", "centre"),
                 hose("systemEnd", "End of the hose at the system", "", "what stays shut when it comes off")
@@ -160,10 +157,18 @@ final class Questions {
     }
 
     private static Question hose(String name, String text, String form, String reason) {
-        return needed("cylinder.hoses[0]." + name, text, form, reason).when(WITH_CYLINDER);
+        return needed("cylinder.hoses[0]." + name, text, form, reason).when(Questions::withCylinder);
     }
 
     private static Predicate<FieldValue.Fields> without(String part) {
         return fields -> !FieldTree.has(fields, part);
+    }
+
+    private static boolean withCylinder(FieldValue.Fields fields) {
+        return FieldTree.has(fields, "cylinder");
+    }
+
+    private static boolean withScale(FieldValue.Fields fields) {
+        return withCylinder(fields) && FieldTree.has(fields, "instruments.scale");
     }
 }

@@ -37,7 +37,7 @@ public final class CylinderQuestion {
         assessment.answers().cautions().forEach(each -> notes.add(said(each, wording)));
         notes.add("nothing that hangs on the cylinder is in the weight; local codes and licensed practice come first");
         Map<String, String> words = new LinkedHashMap<>();
-        if (assessment instanceof FillAssessment.Refused refused || limit.isEmpty()) {
+        if (assessment instanceof FillAssessment.Refused || limit.isEmpty()) {
             words.put("law", "forbids");
             List<String> lines = new ArrayList<>(List.of("MUST NOT BE FILLED"));
             assessment.objections().forEach(each -> lines.add("  " + said(each, wording)));

@@ -79,10 +79,9 @@ public final class MarginQuestion {
                             ? "not told from zero: liquid may be coming back to the compressor"
                             : "not told from zero: vapour may stand in the liquid line");
         }
-        notes.add(
-                "uncertainty as of a gauge within " + wording.numbers().print(instrument.fixed())
-                        + " (California Energy Code, RA3.2) and a pipe clamp of thermocouple K, class 1;"
-                        + " the command visit takes your instruments");
+        notes.add("uncertainty as of a gauge within " + wording.numbers().print(instrument.fixed())
+                + " (California Energy Code, RA3.2) and a pipe clamp of thermocouple K, class 1;"
+                + " the command visit takes your instruments");
         notes.add("gauge pressure counts from " + air.description());
         notes.addAll(curve.warnings());
         return new Reply(
