@@ -2,6 +2,7 @@ package org.satline.visit;
 
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -49,6 +50,16 @@ final class TextFields {
         } catch (java.time.DateTimeException e) {
             throw new IllegalArgumentException(
                     FieldReader.quoted(text) + " is no day of the calendar; write it like \"2026-07-14\"", e);
+        }
+    }
+
+    /** {@code 14:35}, local time. */
+    static LocalTime time(String text) {
+        try {
+            return LocalTime.parse(text.strip());
+        } catch (DateTimeParseException e) {
+            throw new IllegalArgumentException(
+                    FieldReader.quoted(text) + " is no time of the day; write hour and minute like \"14:35\"", e);
         }
     }
 

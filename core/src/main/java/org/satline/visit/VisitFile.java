@@ -42,7 +42,10 @@ public final class VisitFile {
             "manifold",
             "ports",
             "vacuumPump",
-            "recoveryMachine");
+            "recoveryMachine",
+            "time",
+            "kit",
+            "history");
     private static final List<String> OPEN_PORT = List.of("port", "pressure");
 
     private VisitFile() {}
@@ -57,6 +60,7 @@ public final class VisitFile {
     public static Visit read(FieldValue.Fields fields) {
         Objects.requireNonNull(fields, "fields");
         FieldReader root = FieldReader.of(fields, NAMES);
+        RecordFields.check(root);
         Site site = SystemFields.site(root.object("site", SystemFields.SITE));
         ServicedSystem system = SystemFields.system(root.object("system", SystemFields.SYSTEM));
         Instruments with = InstrumentFields.read(root.object("instruments", InstrumentFields.NAMES));

@@ -18,6 +18,11 @@ import picocli.CommandLine.ParameterException;
         synopsisSubcommandLabel = "COMMAND",
         subcommands = {
             VisitCommand.class,
+            CylinderCommand.class,
+            PressureCommand.class,
+            SuperheatCommand.class,
+            SubcoolingCommand.class,
+            FlowCommand.class,
             PointsCommand.class,
             FillsCommand.class,
             VerdictsCommand.class,

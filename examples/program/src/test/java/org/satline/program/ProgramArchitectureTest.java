@@ -61,6 +61,13 @@ class ProgramArchitectureTest {
                 .check(PROGRAM);
         noClasses()
                 .that()
+                .resideOutsideOfPackage("org.satline.program.ask..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.jline..")
+                .check(PROGRAM);
+        noClasses()
+                .that()
                 .resideOutsideOfPackage("org.satline.program.file..")
                 .should()
                 .dependOnClassesThat()

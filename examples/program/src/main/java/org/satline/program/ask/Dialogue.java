@@ -1,0 +1,192 @@
+package org.satline.program.ask;
+
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.satline.program.file.Shown;
+import org.satline.visit.FieldValue;
+
+/**
+ * Asks one question after the other, for the least that the answer needs: what no file can be without, then what the answer lacks by its own word,
+ * until it lacks nothing that the person has. For one thread.
+ */
+public final class Dialogue {
+    /** Explains a question. */
+    static final String EXPLAIN = "?";
+
+    /** Goes back to the question before. */
+    static final String BACK = "<";
+
+    /** The person does not have it. */
+    static final String NOT_AVAILABLE = "-";
+
+    private final Prompt prompt;
+    private final Optional<Kit> kit;
+    private final LocalDateTime now;
+    private final Consumer<FieldValue.Fields> keep;
+    private final Deque<Asked> asked = new ArrayDeque<>();
+    private final Set<String> declined = new HashSet<>();
+    private FieldValue.Fields answers;
+
+    /** A question that was asked, with the answers before it. */
+    private record Asked(Question question, FieldValue.Fields before) {}
+
+    /**
+     * Starts a dialogue.
+     *
+     * @param prompt where to ask
+     * @param start what is answered already
+     * @param kit defaults
+     * @param now the default of day and time of the readings
+     * @param keep told of the answers so far after each one
+     */
+    public Dialogue(
+            Prompt prompt,
+            FieldValue.Fields start,
+            Optional<Kit> kit,
+            LocalDateTime now,
+            Consumer<FieldValue.Fields> keep) {
+        this.prompt = prompt;
+        this.kit = kit;
+        this.now = now;
+        this.keep = keep;
+        this.answers = kit.map(each -> each.applied(start)).orElse(start);
+    }
+
+    /**
+     * Asks until the answer lacks nothing more that the person has.
+     *
+     * @return a visit file, whole
+     * @throws BrokenOffException if the person breaks off; what was answered was kept
+     * @throws IllegalArgumentException if what stands in the file already cannot be used
+     */
+    public FieldValue.Fields run() {
+        Draft.check(answers);
+        prompt.say("? explains, < goes back, - says that you do not have it, Ctrl-C breaks off; answers are kept.");
+        for (Optional<Question> next = next(); next.isPresent(); next = next()) {
+            ask(next.get());
+        }
+        FieldValue.Fields whole = Draft.finished(answers);
+        keep.accept(whole);
+        return whole;
+    }
+
+    private Optional<Question> next() {
+        Optional<Question> needed = Questions.all().stream()
+                .filter(each -> each.kind() == Question.Kind.NEEDED)
+                .filter(this::arises)
+                .findFirst();
+        if (needed.isPresent()) {
+            return needed;
+        }
+        Set<String> lacking = Draft.lacking(answers);
+        return Questions.all().stream()
+                .filter(each -> each.kind() != Question.Kind.NEEDED && lacking.contains(each.path()))
+                .filter(this::arises)
+                .findFirst();
+    }
+
+    private boolean arises(Question question) {
+        return question.asked().test(answers)
+                && !declined.contains(question.path())
+                && !FieldTree.has(answers, question.path());
+    }
+
+    private void ask(Question question) {
+        Optional<String> standing = standing(question);
+        while (true) {
+            String typed = prompt.ask(question.line(standing));
+            String answer = typed.isEmpty() ? standing.orElse("") : typed;
+            if (answer.equals(EXPLAIN)) {
+                explain(question);
+            } else if (answer.equals(BACK)) {
+                if (goneBack()) {
+                    return;
+                }
+                prompt.say("  this is the first question");
+            } else if (answer.equals(NOT_AVAILABLE) && question.kind() == Question.Kind.NEEDED) {
+                prompt.say("  nothing can be said without it");
+            } else if (answer.equals(NOT_AVAILABLE)) {
+                asked.push(new Asked(question, answers));
+                declined.add(question.path());
+                return;
+            } else if (answer.isEmpty()) {
+                prompt.say("  type an answer, - if you do not have it, or ? for more");
+            } else if (taken(question, answer)) {
+                return;
+            }
+        }
+    }
+
+    private Optional<String> standing(Question question) {
+        if (question.path().equals("date")) {
+            return Optional.of(now.toLocalDate().toString());
+        }
+        if (question.path().equals("time")) {
+            return Optional.of(now.toLocalTime().truncatedTo(ChronoUnit.MINUTES).toString());
+        }
+        if (question.path().equals(Questions.CYLINDER)) {
+            return kit.map(Kit::cylinders).filter(names -> names.size() == 1).map(names -> names.get(0));
+        }
+        return kit.flatMap(each -> each.standing(question.path())).or(question::usual);
+    }
+
+    private void explain(Question question) {
+        prompt.say("  " + question.text() + ": asked because " + question.reason() + ".");
+        prompt.say(
+                question.choices().isEmpty()
+                        ? "  Write number and unit where it has one, as in " + question.form()
+                                + "; a pressure is psig, kPa gauge or bar gauge off a gauge, psia or kPa where absolute."
+                        : "  One of: " + String.join(", ", question.choices()) + ".");
+        List<String> own = kit.map(Kit::cylinders).orElse(List.of());
+        if (question.path().equals(Questions.CYLINDER) && !own.isEmpty()) {
+            prompt.say("  In the kit: " + String.join("; ", own) + ".");
+        }
+        if (question.kind() != Question.Kind.NEEDED) {
+            prompt.say("  Without it (-) the page says what that costs.");
+        }
+    }
+
+    private boolean goneBack() {
+        if (asked.isEmpty()) {
+            return false;
+        }
+        Asked last = asked.pop();
+        declined.remove(last.question().path());
+        answers = last.before();
+        keep.accept(answers);
+        return true;
+    }
+
+    private boolean taken(Question question, String answer) {
+        FieldValue.Fields with;
+        try {
+            with = answered(question, answer);
+            Draft.check(with);
+        } catch (IllegalArgumentException e) {
+            prompt.say("  " + Shown.line(String.valueOf(e.getMessage())));
+            return false;
+        }
+        asked.push(new Asked(question, answers));
+        answers = with;
+        keep.accept(answers);
+        return true;
+    }
+
+    private FieldValue.Fields answered(Question question, String answer) {
+        if (!question.path().equals(Questions.CYLINDER)) {
+            return question.answered(answers, answer);
+        }
+        if (answer.equalsIgnoreCase("none")) {
+            return FieldTree.put(answers, "cylinders", new FieldValue.Items(List.of()));
+        }
+        Optional<FieldValue> own = kit.flatMap(each -> each.cylinder(answer));
+        return own.isPresent() ? FieldTree.put(answers, "cylinder", own.get()) : question.answered(answers, answer);
+    }
+}

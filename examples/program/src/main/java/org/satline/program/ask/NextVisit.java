@@ -1,0 +1,320 @@
+package org.satline.program.ask;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.satline.charge.Criterion;
+import org.satline.charge.Deviation;
+import org.satline.charge.MeteringDevice;
+import org.satline.cylinder.Cylinder;
+import org.satline.cylinder.Weighing;
+import org.satline.measurement.Reading;
+import org.satline.program.page.Printed;
+import org.satline.quantity.MassDifference;
+import org.satline.quantity.Parts;
+import org.satline.refrigerant.Catalogue;
+import org.satline.visit.FieldValue;
+import org.satline.visit.NextAction;
+import org.satline.visit.Visit;
+import org.satline.visit.VisitFile;
+import org.satline.visit.VisitReport;
+import org.satline.visit.VisitReporter;
+
+/**
+ * New readings on top of an earlier visit: what has moved by the two weighings, and the readings before kept as history. Immutable.
+ *
+ * @param visit fields of the visit as it is now
+ * @param notices what was noticed
+ */
+record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
+    /** What can be noticed. */
+    enum Kind {
+        /** All readings are those of before. */
+        SAME_READING,
+        /** The scale was zeroed since. */
+        SCALE_ZEROED,
+        /** Another cylinder is connected. */
+        CYLINDER_SWAPPED,
+        /** More was moved than was advised. */
+        STEP_LARGER
+    }
+
+    /**
+     * Something noticed.
+     *
+     * @param kind what
+     * @param text in words, with the values
+     */
+    record Notice(Kind kind, String text) {
+        Notice {
+            Parts.required("kind text", kind, text);
+        }
+    }
+
+    /** Fields of the visit that a new reading replaces. */
+    private static final List<String> READ_ANEW = List.of("readings", "time");
+
+    private static final List<String> CONDITIONS_ANEW = List.of("running", "settled", "settling");
+    private static final List<String> HOSE_ANEW = List.of("holds", "contentsFrom");
+    private static final List<String> WEIGHED_ANEW = List.of("scaleReading", "temperature", "pressure");
+
+    NextVisit {
+        Parts.required("visit", visit);
+        notices = List.copyOf(notices);
+    }
+
+    /** The earlier visit without what is read anew. */
+    static FieldValue.Fields started(FieldValue.Fields earlier) {
+        FieldValue.Fields start = earlier;
+        for (String name : READ_ANEW) {
+            start = FieldTree.without(start, name);
+        }
+        start = withoutParts(start, "conditions", CONDITIONS_ANEW);
+        return withoutParts(withoutParts(start, "cylinder", WEIGHED_ANEW), "cylinder.hoses[0]", HOSE_ANEW);
+    }
+
+    /** Readings from a file on top of the earlier visit; a cylinder of another name is another cylinder. */
+    static FieldValue.Fields merged(FieldValue.Fields earlier, FieldValue.Fields fresh) {
+        FieldValue.Fields under = withoutParts(FieldTree.without(earlier, "readings"), "conditions", CONDITIONS_ANEW);
+        Optional<String> before = FieldTree.text(earlier, "cylinder.name");
+        Optional<String> now = FieldTree.text(fresh, "cylinder.name");
+        if (before.isPresent() && now.isPresent() && !now.equals(before)) {
+            FieldValue old = FieldTree.get(earlier, "cylinder").orElseThrow();
+            FieldValue other = FieldTree.get(fresh, "cylinder").orElseThrow();
+            under = FieldTree.put(
+                    FieldTree.without(under, "cylinder"), "cylinders", new FieldValue.Items(List.of(old, other)));
+            under = FieldTree.put(under, "connected", now.get());
+            return FieldTree.merged(under, FieldTree.without(fresh, "cylinder"));
+        }
+        return FieldTree.merged(under, fresh);
+    }
+
+    private static FieldValue.Fields withoutParts(FieldValue.Fields fields, String object, List<String> parts) {
+        if (!(FieldTree.get(fields, object).orElse(null) instanceof FieldValue.Fields found)) {
+            return fields;
+        }
+        FieldValue.Fields kept = found;
+        for (String part : parts) {
+            kept = FieldTree.without(kept, part);
+        }
+        return FieldTree.put(fields, object, kept);
+    }
+
+    /** Refuses readings of another refrigerant. */
+    static void checkRefrigerant(FieldValue.Fields earlier, FieldValue.Fields fresh) {
+        Optional<String> before = FieldTree.text(earlier, "system.refrigerant");
+        Optional<String> now = FieldTree.text(fresh, "system.refrigerant");
+        if (before.isPresent() && now.isPresent() && !designation(before.get()).equals(designation(now.get()))) {
+            throw new IllegalArgumentException(
+                    "system.refrigerant: " + now.get() + " now, " + before.get()
+                            + " in the earlier visit; a system keeps its refrigerant, look at the nameplate or start a new visit");
+        }
+    }
+
+    private static String designation(String text) {
+        return Catalogue.standard().find(text).designation();
+    }
+
+    /**
+     * Puts new readings on top.
+     *
+     * @param earlier the visit so far
+     * @param whole the visit with the new readings, {@code moved} and {@code history} still as they were
+     * @param stated what the person says has moved since the first reading, where that is said
+     * @throws IllegalArgumentException if the new readings cannot follow the earlier ones; both values are named
+     */
+    static NextVisit of(FieldValue.Fields earlier, FieldValue.Fields whole, Optional<String> stated) {
+        checkRefrigerant(earlier, whole);
+        checkClock(earlier, whole);
+        VisitReport before = VisitReporter.report(VisitFile.read(earlier));
+        Visit now = VisitFile.read(whole);
+        List<Notice> notices = new ArrayList<>(noticed(before.visit(), now, earlier, whole));
+        MassDifference net = net(before, now, stated, notices);
+        FieldValue.Fields visit = FieldTree.put(whole, "moved", moved(before, earlier, net));
+        visit = FieldTree.put(visit, "history", history(before, earlier));
+        VisitFile.read(visit);
+        return new NextVisit(visit, notices);
+    }
+
+    private static void checkClock(FieldValue.Fields earlier, FieldValue.Fields whole) {
+        Optional<LocalDateTime> before = when(earlier);
+        Optional<LocalDateTime> now = when(whole);
+        if (before.isPresent() && now.isPresent() && now.get().isBefore(before.get())) {
+            throw new IllegalArgumentException("time: " + now.get() + " is before " + before.get()
+                    + " of the earlier readings; the clock cannot go back, look at date and time of both");
+        }
+    }
+
+    private static Optional<LocalDateTime> when(FieldValue.Fields fields) {
+        // a field that is no date or time is refused by the reader of visit files, with its name
+        return FieldTree.text(fields, "date")
+                .filter(text -> text.matches("\\d{4}-\\d{2}-\\d{2}"))
+                .map(LocalDate::parse)
+                .flatMap(day -> FieldTree.text(fields, "time")
+                        .filter(text -> text.matches("\\d{2}:\\d{2}"))
+                        .map(text -> day.atTime(LocalTime.parse(text))));
+    }
+
+    private static List<Notice> noticed(Visit before, Visit now, FieldValue.Fields earlier, FieldValue.Fields whole) {
+        List<Notice> notices = new ArrayList<>();
+        if (FieldTree.get(earlier, "readings").equals(FieldTree.get(whole, "readings"))
+                && !now.readings().all().isEmpty()) {
+            notices.add(new Notice(
+                    Kind.SAME_READING, "all readings are those of before, to the last digit: were they read anew?"));
+        }
+        if (!now.connected().equals(before.connected()) && before.connected().isPresent()) {
+            notices.add(new Notice(
+                    Kind.CYLINDER_SWAPPED,
+                    "another cylinder is connected: " + now.connected().orElse("none") + " now, "
+                            + before.connected().get() + " before; each is weighed by itself"));
+        }
+        return notices;
+    }
+
+    /** What has gone into the system less what came out, by the weighings of each cylinder; what is stated must agree. */
+    private static MassDifference net(VisitReport report, Visit now, Optional<String> stated, List<Notice> notices) {
+        Visit before = report.visit();
+        double kilograms = 0;
+        double expanded = 0;
+        boolean weighed = false;
+        for (Cylinder cylinder : now.cylinders()) {
+            Optional<Weighing> earlier = before.cylinders().stream()
+                    .filter(each -> each.name().equals(cylinder.name()))
+                    .findFirst()
+                    .flatMap(Cylinder::weighing);
+            if (cylinder.weighing().isEmpty() || earlier.isEmpty()) {
+                continue;
+            }
+            checkWeighing(cylinder, earlier.get(), notices);
+            Reading<MassDifference> inside = cylinder.contents().orElseThrow();
+            Reading<MassDifference> then =
+                    earlier.get().contents(cylinder.stamps().tare());
+            kilograms += inside.value().minus(then.value()).kilograms();
+            expanded = Math.hypot(expanded, Math.hypot(inside.expandedUncertainty(), then.expandedUncertainty()));
+            weighed = true;
+        }
+        if (!weighed && stated.isEmpty()) {
+            return before.moved().net();
+        }
+        MassDifference since = MassDifference.ofKilograms(-kilograms);
+        MassDifference net = before.moved().net().plus(since);
+        if (stated.isPresent()) {
+            MassDifference said = MassDifference.parse(stated.get());
+            if (weighed && !(said.minus(net).abs().kilograms() <= expanded)) {
+                throw new IllegalArgumentException(
+                        "moved.net: " + shown(said) + " is stated, but the two weighings say "
+                                + shown(net) + " within " + shown(MassDifference.ofKilograms(expanded))
+                                + "; look at both readings of the scale, or leave moved out");
+            }
+            net = weighed ? net : said;
+        }
+        step(report, net.minus(before.moved().net()), expanded, notices);
+        return net;
+    }
+
+    private static void checkWeighing(Cylinder cylinder, Weighing earlier, List<Notice> notices) {
+        Weighing now = cylinder.weighing().orElseThrow();
+        if (now instanceof Weighing.Gross gross
+                && gross.isBelowTare(cylinder.stamps().tare())) {
+            throw new IllegalArgumentException(cylinder.path("scaleReading") + ": "
+                    + Printed.both(gross.shown().value()) + " now is below the tare of "
+                    + Printed.both(cylinder.stamps().tare())
+                    + "; where the scale was zeroed in between, give grossBefore, what it showed just before");
+        }
+        boolean zeroed = now instanceof Weighing.SinceZero zero
+                && !(earlier instanceof Weighing.SinceZero old
+                        && old.grossBefore().value().equals(zero.grossBefore().value()));
+        if (zeroed) {
+            notices.add(new Notice(
+                    Kind.SCALE_ZEROED,
+                    "the scale under " + cylinder.name() + " was zeroed in between, at "
+                            + Printed.both(
+                                    ((Weighing.SinceZero) now).grossBefore().value())));
+        }
+    }
+
+    private static void step(VisitReport report, MassDifference since, double expanded, List<Notice> notices) {
+        if (report.action() instanceof NextAction.Move move
+                && since.abs().kilograms() > move.step().amount().kilograms() + expanded) {
+            notices.add(new Notice(
+                    Kind.STEP_LARGER,
+                    shown(since) + " was moved, more than the step of "
+                            + Printed.both(move.step().amount()) + " that was advised"));
+        }
+    }
+
+    private static String shown(MassDifference mass) {
+        return Printed.figure("%.2f lb (%.3f kg)", mass.pounds(), mass.kilograms());
+    }
+
+    private static Optional<Double> judgedKelvins(VisitReport report) {
+        Criterion criterion = report.judgement()
+                .evidence()
+                .deviation()
+                .map(Deviation::criterion)
+                .orElse(
+                        report.visit().system().metering() == MeteringDevice.EXPANSION_VALVE
+                                ? Criterion.SUBCOOLING
+                                : Criterion.SUPERHEAT);
+        return report.judgement()
+                .evidence()
+                .margins()
+                .get(criterion)
+                .map(margin -> margin.value().kelvins());
+    }
+
+    private static FieldValue moved(VisitReport before, FieldValue.Fields earlier, MassDifference net) {
+        List<FieldValue> readings = new ArrayList<>(items(earlier, "moved.earlier"));
+        judgedKelvins(before).ifPresent(measured -> {
+            Map<String, FieldValue> one = new LinkedHashMap<>();
+            one.put("net", text(kilograms(before.visit().moved().net())));
+            one.put("measured", text(Printed.figure("%.3f K", measured)));
+            readings.add(new FieldValue.Fields(one));
+        });
+        Map<String, FieldValue> moved = new LinkedHashMap<>();
+        moved.put("net", text(kilograms(net)));
+        moved.put("earlier", new FieldValue.Items(readings));
+        return new FieldValue.Fields(moved);
+    }
+
+    private static FieldValue history(VisitReport before, FieldValue.Fields earlier) {
+        List<FieldValue> all = new ArrayList<>(items(earlier, "history"));
+        Map<String, FieldValue> entry = new LinkedHashMap<>();
+        for (String name : new String[] {"date", "time"}) {
+            FieldTree.get(earlier, name).ifPresent(value -> entry.put(name, value));
+        }
+        entry.put("readings", FieldTree.get(earlier, "readings").orElse(FieldTree.EMPTY));
+        before.visit().connected().ifPresent(name -> {
+            int index = before.visit().cylinders().stream()
+                    .map(Cylinder::name)
+                    .toList()
+                    .indexOf(name);
+            String path = FieldTree.has(earlier, "cylinder") ? "cylinder" : "cylinders[" + index + "]";
+            entry.put("cylinder", text(name));
+            for (String part : new String[] {"scaleReading", "grossBefore"}) {
+                FieldTree.get(earlier, path + "." + part).ifPresent(value -> entry.put(part, value));
+            }
+        });
+        entry.put("net", text(kilograms(before.visit().moved().net())));
+        judgedKelvins(before).ifPresent(measured -> entry.put("measured", text(Printed.figure("%.3f K", measured))));
+        all.add(new FieldValue.Fields(entry));
+        return new FieldValue.Items(all);
+    }
+
+    private static List<FieldValue> items(FieldValue.Fields fields, String path) {
+        return FieldTree.get(fields, path).orElse(null) instanceof FieldValue.Items items ? items.values() : List.of();
+    }
+
+    private static FieldValue text(String text) {
+        return new FieldValue.Text(text);
+    }
+
+    private static String kilograms(MassDifference mass) {
+        return Printed.figure("%.4f kg", mass.kilograms());
+    }
+}

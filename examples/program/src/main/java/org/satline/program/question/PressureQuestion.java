@@ -1,0 +1,60 @@
+package org.satline.program.question;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.satline.explanation.Step;
+import org.satline.measurement.Reading;
+import org.satline.quantity.Atmosphere;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Quantity;
+import org.satline.quantity.Temperature;
+import org.satline.saturation.SaturationCurve;
+import org.satline.transfer.ConnectionPoint;
+import org.satline.transfer.PointKind;
+import org.satline.wording.Wording;
+
+/** Which pressure stands in a cylinder at its temperature. Stateless, thread-safe. */
+public final class PressureQuestion {
+    private PressureQuestion() {}
+
+    /**
+     * Answers.
+     *
+     * @param curve of what is in the cylinder
+     * @param temperature of the cylinder
+     * @param air in which a gauge would be read
+     * @param wording words and units
+     * @return the pressure, from the dew to the bubble line
+     * @throws org.satline.quantity.OutOfValidityException if the temperature is outside the saturation line
+     */
+    public static Reply of(SaturationCurve curve, Temperature temperature, Atmosphere air, Wording wording) {
+        Pressure bubble = Pressure.ofPascals(curve.bubblePressurePa(temperature.kelvins()));
+        Pressure dew = Pressure.ofPascals(curve.dewPressurePa(temperature.kelvins()));
+        List<Step> steps = ConnectionPoint.bySaturation(
+                        PointKind.SOURCE_CYLINDER_VAPOUR_VALVE, curve, Reading.exact(temperature))
+                .steps();
+        boolean one = bubble.equals(dew);
+        List<String> lines = new ArrayList<>();
+        lines.add("pressure in the cylinder: " + (one ? "" : "at most ") + shown(bubble, air, wording));
+        if (!one) {
+            lines.add("nearly empty of liquid: down to " + shown(dew, air, wording));
+        }
+        Map<String, Quantity<?>> numbers = new LinkedHashMap<>();
+        numbers.put("bubblePressure", bubble);
+        numbers.put("dewPressure", dew);
+        List<String> notes = new ArrayList<>(List.of(
+                "holds while there is liquid in it, all of it at one temperature; a gauge that stands higher tells of air or of another"
+                        + " refrigerant inside",
+                "gauge pressure counts from " + air.description()));
+        notes.addAll(curve.warnings());
+        return new Reply(
+                true, lines, numbers, Map.of("refrigerant", curve.refrigerant().designation()), steps, notes);
+    }
+
+    private static String shown(Pressure pressure, Atmosphere air, Wording wording) {
+        return wording.numbers().print(pressure.gauge(air)) + ", absolute "
+                + wording.numbers().print(pressure);
+    }
+}
