@@ -12,12 +12,15 @@ import org.satline.program.file.TextFile;
 import org.satline.program.page.PageText;
 import org.satline.program.pictures.PictureUnits;
 import org.satline.program.report.VisitHtml;
+import org.satline.program.visit.Detail;
 import org.satline.program.visit.VisitPage;
+import org.satline.quantity.UnitSystem;
 import org.satline.visit.FieldValue;
 import org.satline.visit.ReportFields;
 import org.satline.visit.VisitFile;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
+import org.satline.wording.Language;
 import org.satline.wording.Wording;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -48,7 +51,18 @@ final class VisitCommand implements Callable<Integer> {
     @Mixin
     private VisitPrompt prompt = new VisitPrompt();
 
-    @Option(names = "--explain", description = "Print how each number was found: formula, numbers with units, source.")
+    @Option(
+            names = "--full",
+            description =
+                    "Print everything else too: readings, conditions, each fill rule beside the others, the closed cylinder,"
+                            + " sources, all cautions.")
+    private boolean full;
+
+    @Option(
+            names = "--explain",
+            description =
+                    "Print what --full prints, the rules that do not apply, and how each number was found: formula, numbers with"
+                            + " units, source.")
     private boolean explain;
 
     @Option(
@@ -80,10 +94,11 @@ final class VisitCommand implements Callable<Integer> {
             return ExitStatus.SOME_ROWS_REFUSED;
         }
         file = whole.get();
-        VisitReport report = reported(VisitReader.read(file));
-        if (html.isPresent()) {
-            return written(report, html.get());
-        }
+        json.ifPresent(out -> TextFile.checkApart(file, out));
+        html.ifPresent(out -> TextFile.checkApart(file, out));
+        Wording wording = Wording.of(Language.ENGLISH, units == PictureUnits.SI ? UnitSystem.SI : UnitSystem.US);
+        VisitReport report = reported(read(), wording);
+        Detail detail = explain ? Detail.EXPLAINED : full ? Detail.FULL : Detail.SHORT;
         // Laid out whole before the first line goes out, so that a fault leaves no half page.
         String page = PageText.of(VisitPage.blocks(report, wording, detail));
         html.ifPresent(out -> TextFile.write(out, VisitHtml.of(report, wording, detail, units)));
