@@ -22,17 +22,23 @@ class QuestionCommandsTest {
     }
 
     private static double number(FieldValue.Fields fields, String name) {
-        FieldValue.Fields number = (FieldValue.Fields) fields.values().get(name);
-        return ((FieldValue.Plain) number.values().get("value")).value();
+        if (fields.values().get(name) instanceof FieldValue.Fields number
+                && number.values().get("value") instanceof FieldValue.Plain plain) {
+            return plain.value();
+        }
+        throw new AssertionError("no number " + name + " in " + fields);
     }
 
     private static String word(FieldValue.Fields fields, String name) {
-        return ((FieldValue.Text) fields.values().get(name)).value();
+        if (fields.values().get(name) instanceof FieldValue.Text text) {
+            return text.value();
+        }
+        throw new AssertionError("no word " + name + " in " + fields);
     }
 
     /**
-     * Tillner-Roth and Baehr, J. Phys. Chem. Ref. Data 23 (1994) 657-729, saturation table of R-134a: 0.57171 MPa at 20 degC and 0.29280 MPa at 0 degC.
-     * Half a unit of the last digit printed is 5 Pa.
+     * Tillner-Roth and Baehr, J. Phys. Chem. Ref. Data 23 (1994) 657-729, saturation table of R-134a:
+     * 0.57171 MPa at 20 degC and 0.29280 MPa at 0 degC. Half a unit of the last digit printed is 5 Pa.
      */
     @ParameterizedTest
     @CsvSource({"20degC,571.71", "0degC,292.80"})

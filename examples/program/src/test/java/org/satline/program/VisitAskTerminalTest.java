@@ -67,6 +67,7 @@ class VisitAskTerminalTest {
         screen.await("Altitude");
         type(keys, "310 m\r");
         screen.await("Refrigerant on the nameplate");
+        screen.await("> ");
         keys.write(CTRL_C);
         keys.flush();
         assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
@@ -97,7 +98,7 @@ class VisitAskTerminalTest {
                 }
                 shown.append(new String(buffer, 0, read, StandardCharsets.ISO_8859_1));
             }
-            shown.setLength(0);
+            shown.delete(0, shown.indexOf(text) + text.length());
         }
     }
 }

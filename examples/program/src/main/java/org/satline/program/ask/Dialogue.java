@@ -13,8 +13,8 @@ import org.satline.program.file.Shown;
 import org.satline.visit.FieldValue;
 
 /**
- * Asks one question after the other, for the least that the answer needs: what no file can be without, then what the answer lacks by its own word,
- * until it lacks nothing that the person has. For one thread.
+ * Asks one question after the other, for the least that the answer needs: what no file can be without, then what the answer lacks by its
+ * own word, until it lacks nothing that the person has. For one thread.
  */
 public final class Dialogue {
     /** Explains a question. */

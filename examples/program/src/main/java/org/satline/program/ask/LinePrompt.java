@@ -3,6 +3,7 @@ package org.satline.program.ask;
 import java.io.IOError;
 import java.io.IOException;
 import java.util.Objects;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.jline.reader.EndOfFileException;
 import org.jline.reader.LineReader;
 import org.jline.reader.LineReaderBuilder;
@@ -16,6 +17,7 @@ import org.satline.program.file.BadInputException;
 public final class LinePrompt implements Prompt, AutoCloseable {
     private final Terminal terminal;
     private final LineReader reader;
+    private final AtomicBoolean interrupted = new AtomicBoolean();
 
     /**
      * Asks at a given terminal.
@@ -28,6 +30,8 @@ public final class LinePrompt implements Prompt, AutoCloseable {
             // a terminal that does not know its size would shorten every line to nothing
             terminal.setSize(new Size(80, 24));
         }
+        // between two questions Ctrl-C must not end the process before it says where the answers are
+        terminal.handle(Terminal.Signal.INT, signal -> interrupted.set(true));
         this.reader = LineReaderBuilder.builder()
                 .terminal(terminal)
                 .option(LineReader.Option.DISABLE_EVENT_EXPANSION, true)
@@ -62,7 +66,14 @@ public final class LinePrompt implements Prompt, AutoCloseable {
     public String ask(String question) {
         try {
             say(question.strip());
-            return reader.readLine("> ").strip();
+            if (interrupted.get()) {
+                throw new BrokenOffException("broken off");
+            }
+            String typed = reader.readLine("> ").strip();
+            if (interrupted.get()) {
+                throw new BrokenOffException("broken off");
+            }
+            return typed;
         } catch (UserInterruptException e) {
             throw new BrokenOffException("broken off");
         } catch (EndOfFileException e) {
