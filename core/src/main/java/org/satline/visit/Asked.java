@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.CylinderCode;
+import org.satline.duty.DutyCode;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Finding;
 import org.satline.explanation.FindingCode;
@@ -40,11 +41,13 @@ record Asked(Optional<CheckedCylinder> connected, Optional<HookUpPlan> plan) {
             Map.entry(FillingCode.MARK_IMPOSSIBLE, "specification"));
 
     List<String> of(List<Finding> findings) {
-        return findings.stream()
+        List<Finding> standing = findings.stream()
                 .filter(each -> each.severity() != Severity.CAUTION)
-                .flatMap(this::of)
-                .distinct()
                 .toList();
+        List<String> asked = standing.stream().flatMap(this::of).distinct().toList();
+        // what the law forbids, whatever is read again, needs another cylinder
+        boolean unlawful = standing.stream().anyMatch(each -> each.code() instanceof DutyCode);
+        return asked.isEmpty() && unlawful ? List.of(CYLINDER) : asked;
     }
 
     private Stream<String> of(Finding finding) {

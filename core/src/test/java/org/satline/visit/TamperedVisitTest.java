@@ -322,4 +322,14 @@ class TamperedVisitTest {
         assertThat(report.action().kind()).isEqualTo(ActionKind.PREPARE);
         assertThat(report.ask()).contains("cylinder.retestDue");
     }
+
+    /** 40 CFR 82.154(d): not into the system of another owner. */
+    @Test
+    void usedRefrigerantOfAnotherOwnerAsksForAnotherCylinder() {
+        VisitReport report =
+                report(with(with(fields(SHORT), "cylinder.provenance", "recovered"), "cylinder.owner", "another"));
+        assertThat(report.action().kind()).isEqualTo(ActionKind.PREPARE);
+        assertThat(codes(report, Severity.FORBIDS)).contains("otherOwner");
+        assertThat(report.ask()).isNotEmpty();
+    }
 }
