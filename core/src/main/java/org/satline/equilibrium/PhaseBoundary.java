@@ -62,7 +62,7 @@ final class PhaseBoundary {
         this.feed = composition.moleFractions();
         this.feedIsLiquid = feedIsLiquid;
         this.coldest = coldest;
-        nodes = traced.nodes().toArray(Node[]::new);
+        nodes = traced.nodes().toArray(new Node[0]);
         if (nodes.length < 2) {
             throw new ConvergenceException(String.format(
                     Locale.ROOT,

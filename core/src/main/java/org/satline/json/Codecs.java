@@ -88,7 +88,7 @@ final class Codecs {
                 return optional(content);
             }
             if (parameterized.getRawType() instanceof Class<?> raw
-                    && raw.isRecord()
+                    && Record.class.isAssignableFrom(raw)
                     && raw.getName().startsWith(OURS)) {
                 return record(raw, parameterized.getActualTypeArguments());
             }

@@ -56,8 +56,8 @@ final class FindingCodes {
         if (code instanceof CautionId caution) {
             return CAUTION + caution.id();
         }
-        String room = code.getClass().getPackageName();
-        return room.substring(room.lastIndexOf('.') + 1) + "." + code.word();
+        String[] names = code.getClass().getName().split("\\.", -1);
+        return names[names.length - 2] + "." + code.word();
     }
 
     private static FindingCode code(String text) {

@@ -1,5 +1,7 @@
 package org.satline.ledger;
 
+import java.math.BigInteger;
+import java.nio.Buffer;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
@@ -9,7 +11,6 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.DateTimeException;
 import java.time.Instant;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -118,7 +119,7 @@ final class LedgerLine {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
             digest.update(bytes, 0, length);
-            return HexFormat.of().formatHex(digest.digest());
+            return String.format(Locale.ROOT, "%064x", new BigInteger(1, digest.digest()));
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("this Java lacks SHA-256, which every Java platform must have", e);
         }
@@ -136,7 +137,8 @@ final class LedgerLine {
         if (result.isError()) {
             throw DamagedLineException.unreadable("has in byte " + (bytes.position() + 1) + " no UTF-8");
         }
-        LineScanner scanner = new LineScanner(characters.flip().toString());
+        ((Buffer) characters).flip(); // as the older runtimes of the supported floor know it
+        LineScanner scanner = new LineScanner(characters.toString());
         Decoded decoded = decode(scanner);
         scanner.end();
         if (bytes.hasRemaining()) {

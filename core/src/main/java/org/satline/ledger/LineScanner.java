@@ -83,7 +83,7 @@ final class LineScanner {
             at = start;
             throw unexpected("a whole number");
         }
-        return Long.parseLong(text, start, at, 10);
+        return Long.parseLong(text.substring(start, at));
     }
 
     /** A member that holds a SHA-256 digest in hexadecimal digits, small letters. */

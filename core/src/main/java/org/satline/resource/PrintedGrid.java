@@ -55,8 +55,8 @@ public final class PrintedGrid {
      * @throws ResourceFormatException if it is broken
      */
     public static PrintedGrid read(Class<?> neighbour, String resource, int firstColumn, int lastColumn, int step) {
-        double[] columns = IntStream.iterate(firstColumn, c -> c <= lastColumn, c -> c + step)
-                .asDoubleStream()
+        double[] columns = IntStream.rangeClosed(0, (lastColumn - firstColumn) / step)
+                .mapToDouble(j -> firstColumn + (double) step * j)
                 .toArray();
         String[] names = new String[columns.length + 1];
         names[0] = "row";
@@ -182,7 +182,7 @@ public final class PrintedGrid {
         StringBuilder text = new StringBuilder();
         for (int r = i; r <= (row == rows[i] ? i : i + 1); r++) {
             for (int c = j; c <= (column == columns[j] ? j : j + 1); c++) {
-                text.append(text.isEmpty() ? "" : ", ")
+                text.append(text.length() == 0 ? "" : ", ")
                         .append(String.format(Locale.ROOT, "(%.0f, %.0f): %s", rows[r], columns[c], values[r][c]));
             }
         }

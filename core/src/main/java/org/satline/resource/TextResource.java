@@ -1,5 +1,6 @@
 package org.satline.resource;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -51,8 +52,19 @@ public final class TextResource {
      */
     public static Optional<TextResource> find(Class<?> neighbour, String name) {
         Parts.required("neighbour name", neighbour, name);
+        if (SealedResources.core().lists(neighbour, name)) {
+            return Optional.of(parse(name, SealedResources.core().bytes(neighbour, name)));
+        }
+        // a language that somebody added stands in no manifest
         try (InputStream in = neighbour.getResourceAsStream(name)) {
-            return in == null ? Optional.empty() : Optional.of(parse(name, in.readAllBytes()));
+            if (in == null) {
+                return Optional.empty();
+            }
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            for (int next = in.read(); next >= 0; next = in.read()) {
+                bytes.write(next);
+            }
+            return Optional.of(parse(name, bytes.toByteArray()));
         } catch (IOException e) {
             ResourceFormatException broken = new ResourceFormatException(name, 0, "cannot be read: " + e.getMessage());
             broken.initCause(e);

@@ -123,7 +123,7 @@ public final class ReportFields {
 
     private static void afterwards(VisitReport report, Map<String, FieldValue> fields) {
         if (report.action() instanceof NextAction.Move move) {
-            fields.put("waitS", number((double) move.step().settling().toSeconds()));
+            fields.put("waitS", number(move.step().settling().toMillis() / 1000.0));
         }
         fields.put(
                 "readThen",

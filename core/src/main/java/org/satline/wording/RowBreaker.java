@@ -15,11 +15,11 @@ final class RowBreaker {
         StringBuilder row = new StringBuilder();
         for (String word : text.strip().split("\\s+", -1)) {
             String fitting = word.length() <= columns ? word : word.substring(0, columns - MORE.length()) + MORE;
-            if (!row.isEmpty() && row.length() + 1 + fitting.length() > columns) {
+            if (row.length() > 0 && row.length() + 1 + fitting.length() > columns) {
                 rows.add(row.toString());
                 row.setLength(0);
             }
-            row.append(row.isEmpty() ? "" : " ").append(fitting);
+            row.append(row.length() == 0 ? "" : " ").append(fitting);
         }
         rows.add(row.toString());
         return rows.size() <= most ? rows : cut(rows, columns, Math.max(1, most));

@@ -186,7 +186,7 @@ record VisitLineWriter(VisitReport report, Wording wording) {
 
     private void addAfterwards(List<Line> lines, StepOrder step) {
         Duration wait = step.settling();
-        add(lines, Topic.WAIT, wording.message("visit.wait", Figure.of("wait", (double) wait.toSeconds(), "s")), 1);
+        add(lines, Topic.WAIT, wording.message("visit.wait", Figure.of("wait", wait.toMillis() / 1000.0, "s")), 1);
         List<String> fields = new ArrayList<>();
         for (String path : ReportFields.readThen(report)) {
             fields.add(wording.field(path));
@@ -220,7 +220,7 @@ record VisitLineWriter(VisitReport report, Wording wording) {
         String key = isStem(act.target()) && wording.has(plain + "Stem") ? plain + "Stem" : plain;
         String until = key + ".amount";
         return wording.message(
-                act.amount().isPresent() && wording.has(until) ? until : key, figures.toArray(Figure[]::new));
+                act.amount().isPresent() && wording.has(until) ? until : key, figures.toArray(new Figure[0]));
     }
 
     private boolean isStem(String place) {

@@ -145,6 +145,6 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
                     Figure.of("field", wording.field(finding.subject().name())));
         }
         String key = "brief." + finding.code().word();
-        return wording.has(key) ? wording.message(key, finding.figures().toArray(Figure[]::new)) : wording.of(finding);
+        return wording.has(key) ? wording.message(key, finding.figures().toArray(new Figure[0])) : wording.of(finding);
     }
 }

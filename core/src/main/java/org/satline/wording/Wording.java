@@ -121,7 +121,7 @@ public final class Wording {
         String special = gate.figures().isEmpty()
                 ? key
                 : key + "." + gate.figures().get(0).name();
-        return message(has(special) ? special : key, gate.figures().toArray(Figure[]::new));
+        return message(has(special) ? special : key, gate.figures().toArray(new Figure[0]));
     }
 
     /**

@@ -3,7 +3,6 @@ package org.satline.tables.vectors;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.satline.cylinder.CylinderContents;
 import org.satline.filling.CylinderSpecification;
 import org.satline.filling.CylinderStamps;
 import org.satline.filling.FillAssessment;
@@ -11,6 +10,7 @@ import org.satline.filling.FillAssessor;
 import org.satline.filling.FillQuestion;
 import org.satline.filling.FillRule;
 import org.satline.filling.RuleOutcome.MassLimit;
+import org.satline.filling.Stamp;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Temperature;
@@ -46,23 +46,20 @@ final class FillVectors {
     private static void add(List<String> lines, String name, String set, double warmest) {
         FillAssessor assessor = FillAssessor.standard();
         SaturationCurve curve = SaturationCurves.solving(Catalogue.standard().find(name));
-        CylinderStamps stamps = CylinderStamps.builder()
-                .tare(Mass.ofKilograms(TARE_KG))
-                .waterCapacity(Mass.ofKilograms(WATER_CAPACITY_KG))
-                .specification(CylinderSpecification.parse("DOT-4BA400"))
-                .servicePressure(GaugePressure.ofPsig(400))
-                .refillable(true)
-                .retestDue(LocalDate.of(2029, 4, 30))
-                .build();
-        FillAssessment assessment = assessor.assess(FillQuestion.of(stamps, new CylinderContents.Known(curve))
-                .acceptingPartialStamps()
+        CylinderStamps stamps = CylinderStamps.of(Mass.ofKilograms(TARE_KG), Mass.ofKilograms(WATER_CAPACITY_KG))
+                .with(Stamp.SPECIFICATION, CylinderSpecification.parse("DOT-4BA400"))
+                .with(Stamp.SERVICE_PRESSURE, GaugePressure.ofPsig(400))
+                .with(Stamp.REFILLABLE, true)
+                .with(Stamp.RETEST_DUE, LocalDate.of(2029, 4, 30));
+        FillAssessment assessment = assessor.assess(FillQuestion.of(stamps, curve)
                 .under(assessor.rules().jurisdiction(set))
                 .on(LocalDate.of(2026, 7, 14))
                 .warmestAt(Temperature.ofKelvins(warmest)));
-        String governing =
-                assessment.governing().map(limit -> limit.rule().name()).orElse("");
+        String governing = assessment instanceof FillAssessment.Allowed allowed
+                ? allowed.governing().rule().name()
+                : "";
         for (FillRule rule : assessor.rules().jurisdiction(set).rules()) {
-            if (assessment.outcomeOf(rule) instanceof MassLimit limit) {
+            if (assessment.answers().outcomeOf(rule) instanceof MassLimit limit) {
                 lines.add(String.join(
                         ",",
                         "f" + (lines.size() + 1),
