@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.assertj.core.api.SoftAssertions;
@@ -40,7 +41,7 @@ final class BriefLines {
             String name = row.substring(0, VisitLines.NAME_COLUMNS).strip();
             String text = row.substring(VisitLines.NAME_COLUMNS).strip();
             if (name.isEmpty()) {
-                List<String> texts = lines.get(topic);
+                List<String> texts = Objects.requireNonNull(lines.get(topic));
                 texts.set(texts.size() - 1, texts.get(texts.size() - 1) + " " + text);
             } else {
                 topic = topic(name);
@@ -127,7 +128,8 @@ final class BriefLines {
         for (String field : List.of("port", "valve")) {
             softly.assertThat(text(Topic.PATH))
                     .as(trial)
-                    .contains(WORDING.message(PLACES.get(report.path(field).textValue())));
+                    .contains(WORDING.message(
+                            Objects.requireNonNull(PLACES.get(report.path(field).textValue()))));
         }
         softly.assertThat(text(Topic.PATH))
                 .as(trial)

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * A visit with what may follow from it.
@@ -35,9 +36,7 @@ record VisitTrial(Path file, Map<String, String> row) {
     }
 
     static List<VisitTrial> ready() {
-        return all().stream()
-                .filter(each -> each.row.get("group").equals("ready"))
-                .toList();
+        return all().stream().filter(each -> each.cell("group").equals("ready")).toList();
     }
 
     String text() {
@@ -48,16 +47,20 @@ record VisitTrial(Path file, Map<String, String> row) {
         }
     }
 
+    private String cell(String column) {
+        return Objects.requireNonNull(row.get(column), column);
+    }
+
     List<String> expected() {
-        return List.of(row.get("expected").split("\\|", -1));
+        return List.of(cell("expected").split("\\|", -1));
     }
 
     List<String> forbidden() {
-        return List.of(row.get("forbidden").split("\\|", -1));
+        return List.of(cell("forbidden").split("\\|", -1));
     }
 
     boolean has(String bound) {
-        return !row.get(bound).isEmpty();
+        return !cell(bound).isEmpty();
     }
 
     double bound(String name) {

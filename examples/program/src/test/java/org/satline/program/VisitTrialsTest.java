@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import org.assertj.core.api.SoftAssertions;
@@ -81,7 +82,7 @@ class VisitTrialsTest {
     void whatIsReadyGetsThePreferredActionWithinItsBounds() {
         SoftAssertions softly = new SoftAssertions();
         for (VisitTrial trial : VisitTrial.ready()) {
-            Outcome outcome = OUTCOMES.get(trial);
+            Outcome outcome = Objects.requireNonNull(OUTCOMES.get(trial));
             softly.assertThat(outcome.action())
                     .as("%s", trial)
                     .isEqualTo(trial.expected().get(0));
@@ -123,7 +124,7 @@ class VisitTrialsTest {
         if (node.isTextual() && node.textValue().contains(" ") && !GIVEN.contains(name)) {
             found.add(node.textValue());
         }
-        node.fields().forEachRemaining(each -> found.addAll(sentences(each.getKey(), each.getValue())));
+        node.properties().forEach(each -> found.addAll(sentences(each.getKey(), each.getValue())));
         if (node.isArray()) {
             node.forEach(each -> found.addAll(sentences(name, each)));
         }

@@ -17,6 +17,7 @@ import org.satline.measurement.Reading;
 import org.satline.program.page.Printed;
 import org.satline.quantity.MassDifference;
 import org.satline.quantity.Parts;
+import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Catalogue;
 import org.satline.visit.FieldValue;
 import org.satline.visit.NextAction;
@@ -24,6 +25,7 @@ import org.satline.visit.Visit;
 import org.satline.visit.VisitFile;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
+import org.satline.wording.NumberPrinter;
 
 /**
  * New readings on top of an earlier visit: what has moved by the two weighings, and the readings before kept as history. Immutable.
@@ -57,6 +59,8 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
     }
 
     /** Fields of the visit that a new reading replaces. */
+    private static final NumberPrinter NUMBERS = NumberPrinter.of(UnitSystem.US);
+
     private static final List<String> READ_ANEW = List.of("readings", "time");
 
     private static final List<String> CONDITIONS_ANEW = List.of("running", "settled", "settling");
@@ -222,8 +226,8 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
         if (now instanceof Weighing.Gross gross
                 && gross.isBelowTare(cylinder.stamps().tare())) {
             throw new IllegalArgumentException(cylinder.path("scaleReading") + ": "
-                    + Printed.both(gross.shown().value()) + " now is below the tare of "
-                    + Printed.both(cylinder.stamps().tare())
+                    + NUMBERS.print(gross.shown().value()) + " now is below the tare of "
+                    + NUMBERS.print(cylinder.stamps().tare())
                     + "; where the scale was zeroed in between, give grossBefore, what it showed just before");
         }
         boolean zeroed = now instanceof Weighing.SinceZero zero
@@ -233,7 +237,7 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
             notices.add(new Notice(
                     Kind.SCALE_ZEROED,
                     "the scale under " + cylinder.name() + " was zeroed in between, at "
-                            + Printed.both(
+                            + NUMBERS.print(
                                     ((Weighing.SinceZero) now).grossBefore().value())));
         }
     }
@@ -244,7 +248,7 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
             notices.add(new Notice(
                     Kind.STEP_LARGER,
                     shown(since) + " was moved, more than the step of "
-                            + Printed.both(move.step().amount()) + " that was advised"));
+                            + NUMBERS.print(move.step().amount()) + " that was advised"));
         }
     }
 

@@ -148,8 +148,8 @@ final class FillRatioExercise {
                 .filter(each -> each < least * (1 + CLEAR_SHARE))
                 .count();
         boolean agreed = !enough
-                || assessment instanceof FillAssessment.Allowed allowed
-                        && allowed.governing().rule().name().equals(governing);
+                || (assessment instanceof FillAssessment.Allowed allowed
+                        && allowed.governing().rule().name().equals(governing));
         if (near > 1 || !agreed) {
             return Optional.empty();
         }

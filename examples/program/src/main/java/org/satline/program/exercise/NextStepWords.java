@@ -49,7 +49,7 @@ final class NextStepWords {
         advice.reasons().forEach(reason -> given.addAll(reason.figures()));
         String result = "leave the charge as it is";
         if (advice instanceof StepAdvice.Move move) {
-            given.add(Figure.of("wait", move.settlingTime().toMinutes(), "min"));
+            given.add(Figure.of("wait", (double) move.settlingTime().toMinutes(), "min"));
             result = (move.direction() == StepAdvice.Direction.ADD ? "add " : "take out ")
                     + Bench.WORDS.numbers().finer().down(move.amount());
         }

@@ -58,7 +58,7 @@ final class TransferSolver {
         String sealing = "self-sealing end";
         boolean venting = !it.text("refrigerant").contains("(safety group A3)");
         boolean sweeps = venting && it.states("pressure at the low-side port") && pushes(it);
-        if (!sweeps || atSystem.equals(sealing) && atCylinder.equals(sealing)) {
+        if (!sweeps || (atSystem.equals(sealing) && atCylinder.equals(sealing))) {
             Map<String, Object> none = new LinkedHashMap<>();
             none.put("possible", "no");
             none.put("loose", "none");
