@@ -5,6 +5,7 @@ import java.lang.reflect.Modifier;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -129,7 +130,14 @@ final class Codecs {
     }
 
     private static <T> Codec<?> set(Codec<T> content) {
-        return new Codec.Via<Set<T>, List<T>>(new ListCodec<>(content), List::copyOf, Set::copyOf);
+        // a set has no order of its own: written in the order of its texts, it is the same file each time
+        return new Codec.Via<Set<T>, List<T>>(
+                new ListCodec<>(content),
+                values -> values.stream()
+                        .sorted(Comparator.comparing(
+                                value -> content.write(value).toString()))
+                        .toList(),
+                Set::copyOf);
     }
 
     private static <E> Codec<E> enumeration(Class<E> type) {

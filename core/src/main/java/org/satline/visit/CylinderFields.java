@@ -151,11 +151,7 @@ final class CylinderFields {
 
     private static Optional<Weighing> weighing(FieldReader fields, Instruments with) {
         if (!fields.has("scaleReading")) {
-            if (fields.has("grossBefore")) {
-                throw fields.refused(
-                        "scaleReading", "is missing; grossBefore says that the scale was zeroed after hook-up");
-            }
-            return Optional.empty();
+            return Optional.empty(); // what the scale shows is then asked for
         }
         WeighingScale scale = with.scale()
                 .orElseThrow(() -> fields.refused("scaleReading", "stands there, but instruments.scale does not"));

@@ -17,7 +17,11 @@ final class SourceText {
 
     /** Literals of all main sources of core under a package, given as {@code safety}; all of core for an empty name. */
     static List<Literal> literals(String room) {
-        Path root = Path.of("src/main/java/org/satline").resolve(room);
+        return literalsUnder(Path.of("src/main/java/org/satline").resolve(room));
+    }
+
+    /** The literals of every file below a folder. */
+    static List<Literal> literalsUnder(Path root) {
         List<Literal> found = new ArrayList<>();
         try (Stream<Path> files = Files.walk(root)) {
             for (Path file : files.filter(each -> each.toString().endsWith(".java"))

@@ -48,9 +48,13 @@ class KnownDifferenceWarningTest {
                 .replace("118 psig", "45 psig")
                 .replace("388 psig", "175 psig");
         Path file = Files.writeString(folder.resolve("visit.json"), visit);
-        ProgramRun run = ProgramRun.of("visit", file);
+        assertThat(page("visit", file)).contains("warning mixture model").contains(WARNING);
+        assertThat(page("visit", file, "--full")).contains(WARNING).contains("data 20");
+    }
+
+    private static String page(Object... arguments) throws IOException {
+        ProgramRun run = ProgramRun.of(arguments);
         assertThat(run.err()).isEmpty();
-        String page = run.out().replaceAll("\\s+", " ");
-        assertThat(page).contains("warning mixture model").contains(WARNING).contains("data 20");
+        return run.out().replaceAll("\\s+", " ");
     }
 }

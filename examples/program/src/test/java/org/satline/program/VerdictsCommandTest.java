@@ -18,7 +18,7 @@ import org.satline.program.verdicts.VerdictRows;
 
 class VerdictsCommandTest {
     private static final String HEADER = String.join(",", VerdictRows.INPUT) + "\n";
-    private static final String GOOD = "good,R-410A,expansion-valve,911240,284.8,2772800,313.1,,,,5.56,2000,0.3\n";
+    private static final String GOOD = "good,R-410A,expansion-valve,911240,284.8,2772800,313.1,,306,,5.56,2000,0.3\n";
 
     @TempDir
     Path folder;

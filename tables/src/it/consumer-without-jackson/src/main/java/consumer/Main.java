@@ -3,22 +3,23 @@ package consumer;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.satline.charge.ChargeCase;
 import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeQuestion;
 import org.satline.charge.MeteringDevice;
-import org.satline.charge.SystemReadings;
-import org.satline.charge.Verdict;
-import org.satline.cylinder.CylinderContents;
+import org.satline.charge.OperatingConditions;
 import org.satline.equilibrium.EquationSelfTest;
 import org.satline.filling.CylinderSpecification;
 import org.satline.filling.CylinderStamps;
+import org.satline.filling.FillAssessment;
 import org.satline.filling.FillAssessor;
 import org.satline.filling.FillQuestion;
+import org.satline.filling.Stamp;
 import org.satline.json.MissingLibraryException;
 import org.satline.json.SatlineJson;
-import org.satline.measurement.PressureReading;
-import org.satline.measurement.TemperatureReading;
-import org.satline.quantity.GaugePressure;
+import org.satline.measurement.Place;
+import org.satline.measurement.Reading;
+import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -49,26 +50,23 @@ public final class Main {
         check(!checks.isEmpty() && checks.stream().allMatch(EquationSelfTest::repeats), "check values");
         SealedResources.core().verify();
         TableProvider.resources().verify();
-        CylinderStamps stamps = CylinderStamps.builder()
-                .tare(Mass.ofPounds(26))
-                .waterCapacity(Mass.ofPounds(47.6))
-                .specification(CylinderSpecification.parse("DOT-4BA400"))
-                .servicePressure(GaugePressure.ofPsig(400))
-                .refillable(true)
-                .retestDue(LocalDate.of(2029, 4, 30))
-                .build();
-        FillQuestion fill = FillQuestion.of(stamps, new CylinderContents.Known(curve))
+        CylinderStamps stamps = CylinderStamps.of(Mass.ofPounds(26), Mass.ofPounds(47.6))
+                .with(Stamp.SPECIFICATION, CylinderSpecification.parse("DOT-4BA400"))
+                .with(Stamp.RETEST_DUE, LocalDate.of(2029, 4, 30));
+        FillQuestion fill = FillQuestion.of(stamps, curve)
                 .on(LocalDate.of(2026, 7, 14))
                 .warmestAt(Temperature.ofCelsius(56));
-        check(FillAssessor.standard().assess(fill).governing().isPresent(), "fill limit");
+        check(FillAssessor.standard().assess(fill) instanceof FillAssessment.Allowed, "fill limit");
         Pressure liquidPressure = curve.bubblePressure(Temperature.ofCelsius(40));
         SystemReadings readings = SystemReadings.builder()
-                .liquidPressure(PressureReading.exact(liquidPressure))
-                .liquidLine(TemperatureReading.of(Temperature.ofCelsius(34), 0.5, "probe on the liquid line"))
+                .put(Place.LIQUID_PRESSURE, Reading.exact(liquidPressure))
+                .put(Place.LIQUID_LINE, Reading.of(Temperature.ofCelsius(34), 0.5, "probe on the liquid line"))
                 .build();
         ChargeQuestion question =
                 ChargeQuestion.of(MeteringDevice.EXPANSION_VALVE, Optional.of(TemperatureDifference.ofKelvins(5)));
-        check(ChargeJudge.judge(curve, readings, question) instanceof Verdict.Judged, "verdict");
+        ChargeCase charge =
+                new ChargeCase(curve, readings, question, OperatingConditions.unknown().withOutdoorMinimumMet(true));
+        check(ChargeJudge.usual().judge(charge).evidence().deviation().isPresent(), "verdict");
         try {
             new SatlineJson();
             check(false, "JSON without Jackson");

@@ -31,6 +31,7 @@ public final class VisitPage {
         section("page.supply", lines.supply(), wording, page);
         section("page.because", lines.because(), wording, page);
         if (detail == Detail.SHORT) {
+            report.properties().warnings().forEach(warning -> page.row(wording.message("page.warning"), warning));
             page.add(new Block.Place(Block.Spot.SYSTEM)).add(new Block.Place(Block.Spot.CYLINDER));
         } else {
             new FullPage(report, wording, detail, page).write();
