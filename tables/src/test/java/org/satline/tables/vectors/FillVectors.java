@@ -49,6 +49,7 @@ final class FillVectors {
         CylinderStamps stamps = CylinderStamps.of(Mass.ofKilograms(TARE_KG), Mass.ofKilograms(WATER_CAPACITY_KG))
                 .with(Stamp.SPECIFICATION, CylinderSpecification.parse("DOT-4BA400"))
                 .with(Stamp.SERVICE_PRESSURE, GaugePressure.ofPsig(400))
+                .with(Stamp.TEST_PRESSURE, GaugePressure.ofPsig(800))
                 .with(Stamp.REFILLABLE, true)
                 .with(Stamp.RETEST_DUE, LocalDate.of(2029, 4, 30));
         FillAssessment assessment = assessor.assess(FillQuestion.of(stamps, curve)
