@@ -153,24 +153,30 @@ record VisitLineWriter(VisitReport report, Wording wording) {
                 lines,
                 Topic.STOP_READING,
                 wording.message(
-                        (out ? "visit.stop.out" : "visit.stop.in") + zeroed(),
+                        out
+                                ? shown("visit.stop.out", "visit.stop.out.zeroed")
+                                : shown("visit.stop.in", "visit.stop.in.zeroed"),
                         Figure.of("reading", step.stopReading().value())),
                 1);
         add(
                 lines,
                 Topic.NEVER_PASS,
                 wording.message(
-                        (out ? "visit.never.out" : "visit.never.in") + zeroed(),
+                        out
+                                ? shown("visit.never.out", "visit.never.out.zeroed")
+                                : shown("visit.never.in", "visit.never.in.zeroed"),
                         Figure.of("reading", step.neverPass())),
                 1);
     }
 
-    private String zeroed() {
+    /** A zeroed scale shows something else than the gross weight, and the line says so. */
+    private String shown(String gross, String zeroed) {
         return report.connected()
-                .flatMap(each -> each.cylinder().weighing())
-                .filter(Weighing.SinceZero.class::isInstance)
-                .map(each -> ".zeroed")
-                .orElse("");
+                        .flatMap(each -> each.cylinder().weighing())
+                        .filter(Weighing.SinceZero.class::isInstance)
+                        .isPresent()
+                ? zeroed
+                : gross;
     }
 
     private String hose() {

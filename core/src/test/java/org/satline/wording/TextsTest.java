@@ -28,6 +28,7 @@ import org.satline.measurement.Place;
 import org.satline.quantity.UnitSystem;
 import org.satline.resource.CsvResource;
 import org.satline.safety.Cautions;
+import org.satline.transfer.Act;
 
 /** Every code has a text, every text is used, and every figure that a text asks for is made somewhere. */
 class TextsTest {
@@ -159,12 +160,27 @@ class TextsTest {
                         case "charge" ->
                             used.contains(key.replace("faultAdvice", "fault").replace("levelAdvice", "chargeLevel"));
                         case "rule" -> rules().contains(parts[1]);
-                        // paths of the visit file and words of the data are written in many ways
-                        case "field", "word" -> true;
-                        default -> false;
+                        case "act" ->
+                            Stream.of(Act.Kind.values())
+                                    .map(Act.Kind::code)
+                                    .anyMatch(act -> List.of(act, act + "Stem", act + ".amount")
+                                            .contains(parts[1]));
+                        case "brief" -> isBriefUsed(parts[1], codes);
+                        // paths of the visit file, places of a hook-up and words of the data are written in many ways
+                        case "field", "word", "place" -> true;
+                        // the rest of a key may be composed after a prefix that is written
+                        default -> WRITTEN.stream().anyMatch(each -> each.endsWith(".") && key.startsWith(each));
                     };
             assertThat(isUsed).as(key + " is asked for somewhere").isTrue();
         });
+    }
+
+    /** What stands in the lines on top is a short form of a finding, a caution or a field. */
+    private static boolean isBriefUsed(String name, Set<String> codes) {
+        return codes.contains(name)
+                || name.startsWith("field.")
+                || ENGLISH.find(name).isPresent()
+                || WRITTEN.contains("brief." + name);
     }
 
     @Test
