@@ -16,7 +16,7 @@ import org.satline.audit.AuditCase.Expected;
 /**
  * A mistake on trial: what it explains of the rows that are left, and how likely it would do so by chance.
  *
- * <p>Two chances are reckoned and the larger counts. Rows of one quantity follow one curve, so a wrong curve that happens to have the right level and slope fits
+ * <p>Two chances are computed and the larger counts. Rows of one quantity follow one curve, so a wrong curve that happens to have the right level and slope fits
  * them all: that is the chance of two rows for each quantity. Answers that follow no curve fit one by one: that is the chance that so many out of all rows to
  * which the mistake could apply fit at least so well.
  *

@@ -28,7 +28,7 @@ import org.satline.refrigerant.Refrigerant;
  * @param stamps its stamps
  * @param label what it is said to hold; nothing where it is said to be empty
  * @param provenance where its contents come from, where stated
- * @param owner whose it is, where stated
+ * @param owner the owner, where stated
  * @param temperature its temperature
  * @param pressure its pressure, absolute, where a gauge shows it
  * @param atRest whether both were read at rest, valves shut and of one temperature throughout

@@ -16,7 +16,7 @@ import org.satline.refrigerant.Refrigerant;
  * @param targetSuperheat the maker's target, where there is one
  * @param targetSubcooling the maker's target, where there is one
  * @param fullCharge the charge by the nameplate, where it is known; above 0 and at most 5000 kg
- * @param owner whose it is, where stated
+ * @param owner the owner, where stated
  * @param lineSet its line set where that is longer than the charge on the plate covers
  * @param mode how it ran
  */
