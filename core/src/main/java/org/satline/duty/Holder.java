@@ -35,7 +35,7 @@ public record Holder(Kind kind, String owner, Optional<Refrigerant> refrigerant,
         Parts.required("kind refrigerant provenance", kind, refrigerant, provenance);
         if (owner.isBlank()) {
             throw new IllegalArgumentException(
-                    "the owner is blank; whether refrigerant may go there depends on whose it is");
+                    "the owner is blank; whether refrigerant may go there depends on the owner");
         }
     }
 

@@ -78,12 +78,20 @@ record VisitLineWriter(VisitReport report, Wording wording) {
     private void addDangers(List<Line> lines) {
         int left = ROWS_OF_DANGER;
         for (Finding each : report.action().because()) {
-            List<String> rows = RowBreaker.rows(VisitLines.brief(each, wording), VisitLines.TEXT_COLUMNS, left);
+            List<String> rows = RowBreaker.rows(danger(each), VisitLines.TEXT_COLUMNS, left);
             if (rows.size() <= left && left > 0) {
                 lines.add(new Line(Topic.DANGER, wording.name(Topic.DANGER), rows));
                 left -= rows.size();
             }
         }
+    }
+
+    /** With several cylinders on site the one in danger may be none that is connected, so it is named. */
+    private String danger(Finding finding) {
+        String text = VisitLines.brief(finding, wording);
+        boolean oneOfSeveral = finding.subject().kind() == Subject.Kind.CYLINDER
+                && report.visit().cylinders().size() > 1;
+        return oneOfSeveral ? wording.of(finding.subject()) + ": " + text : text;
     }
 
     private void addReasons(List<Line> lines) {

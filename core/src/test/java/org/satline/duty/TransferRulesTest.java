@@ -84,7 +84,7 @@ class TransferRulesTest {
         assertThat(RULES.check(carbonDioxide, air)).extracting(Finding::code).contains(DutyCode.VENTING_EXEMPTION);
     }
 
-    /** 40 CFR 82.154(d): the person is reminded of whose it is. */
+    /** 40 CFR 82.154(d): the person is reminded of the owner. */
     @Test
     void aConditionIsNoBan() {
         Holder recovered = holder(Kind.RECOVERY_CYLINDER, "bakery", R410A, Provenance.RECOVERED);

@@ -33,6 +33,23 @@ class VisitCommandTest {
     }
 
     @Test
+    void theCylinderInDangerIsNamedWhereThereAreSeveral() throws IOException {
+        // by hand: 90 - 27.4 = 62.6 lb of contents, 1.31 times the water capacity; liquid R-410A at 84 degF is about as dense as water
+        // holds
+        String full = """
+                {"name": "standing by", "valve": "recovery-vapour", "specification": "DOT-4BW400", "tare": "27.4 lb",
+                 "waterCapacity": "47.7 lb", "retestDue": "2029-04-30", "holding": "R-410A", "temperature": "84 degF",
+                 "pressure": "252 psig", "owner": "the sailing club", "provenance": "recovered", "scaleReading": "90 lb"}""";
+        String visit = Files.readString(SAMPLE).replace("\"cylinder\": {", "\"cylinders\": [{");
+        int end = visit.lastIndexOf('}', visit.lastIndexOf('}') - 1);
+        String several = visit.substring(0, end + 1) + ", " + full
+                + "], \"connected\": \"grey and yellow recovery cylinder no. 4\"}";
+        ProgramRun run = ProgramRun.of("visit", write(several));
+        assertThat(run.err()).isEmpty();
+        assertThat(run.out().lines().toList().get(2)).startsWith("DANGER").contains("standing by");
+    }
+
+    @Test
     void theRestIsThereWhereItIsAskedFor() {
         assertThat(ProgramRun.of("visit", SAMPLE, "--full").out())
                 .startsWith(ProgramRun.of("visit", SAMPLE)
