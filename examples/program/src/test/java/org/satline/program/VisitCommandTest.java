@@ -34,7 +34,7 @@ class VisitCommandTest {
 
     @Test
     void theCylinderInDangerIsNamedWhereThereAreSeveral() throws IOException {
-        // by hand: 90 - 27.4 = 62.6 lb of contents, 1.31 times the water capacity; liquid R-410A at 84 degF is about as dense as water
+        // by hand: 90 - 27.4 = 62.6 lb of contents, 1.31 times the water capacity
         // holds
         String full = """
                 {"name": "standing by", "valve": "recovery-vapour", "specification": "DOT-4BW400", "tare": "27.4 lb",
