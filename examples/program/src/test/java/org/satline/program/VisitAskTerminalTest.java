@@ -52,8 +52,11 @@ class VisitAskTerminalTest {
     void atAPseudoTerminalItAsksAndKeepsTheAnswersAtCtrlC() throws IOException, InterruptedException {
         assumeTrue(Files.isExecutable(SCRIPT), "no command script here");
         Path file = folder.resolve("visit.json");
-        String command = String.join(
-                " ", program(file).stream().map(word -> "'" + word + "'").toList());
+        // without exec a shell between terminal and program dies of Ctrl-C itself, and its status hides the program's
+        String command = "exec "
+                + String.join(
+                        " ",
+                        program(file).stream().map(word -> "'" + word + "'").toList());
         Process process = new ProcessBuilder(SCRIPT.toString(), "-qec", command, "/dev/null")
                 .redirectErrorStream(true)
                 .start();
