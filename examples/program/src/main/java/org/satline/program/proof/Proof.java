@@ -18,15 +18,14 @@ public final class Proof {
         if (!(visits >= 1 && visits <= 100_000)) {
             throw new IllegalArgumentException("visits " + visits + " is outside [1, 100000]; 2000 are usual");
         }
-        VisitMaker maker = new VisitMaker(seed);
+        VisitMaker maker = VisitMaker.simulated(seed);
         VerdictScore verdicts = new VerdictScore();
         StepScores simulated = new StepScores();
         EstimateScore estimates = new EstimateScore();
         SplittableRandom seeds = new SplittableRandom(seed);
         for (int i = 0; i < visits; i++) {
             Visit visit = maker.next();
-            SaturationCurve curve = maker.curve(visit.system().design().refrigerant());
-            verdicts.add(visit, curve);
+            verdicts.add(visit);
             long noiseSeed = seeds.nextLong();
             if (StepScores.takes(visit)) {
                 simulated.add(() -> new SimulatedPlant(visit, noiseSeed));

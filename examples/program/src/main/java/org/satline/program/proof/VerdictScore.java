@@ -15,7 +15,7 @@ import org.satline.charge.FaultLikelihood;
 import org.satline.charge.ImplausibleReadingException;
 import org.satline.charge.Judgement;
 import org.satline.program.page.Printed;
-import org.satline.saturation.SaturationCurve;
+import org.satline.quantity.OutOfValidityException;
 
 /**
  * What the verdict says against what is true: confusion matrix, wrong advice, reliability of the stated probabilities.
@@ -54,8 +54,8 @@ final class VerdictScore {
         private int unseen;
     }
 
-    void add(Visit visit, SaturationCurve curve) {
-        Optional<Judgement> judgement = judgement(visit, curve);
+    void add(Visit visit) {
+        Optional<Judgement> judgement = judgement(visit);
         String answer = judgement.map(Judgement::label).orElse("refused");
         visits++;
         row(visit)[ANSWERS.indexOf(answer)]++;
@@ -72,11 +72,11 @@ final class VerdictScore {
     }
 
     /** Nothing where the readings are refused as those that no system can show: an answer of its own. */
-    private static Optional<Judgement> judgement(Visit visit, SaturationCurve curve) {
+    private static Optional<Judgement> judgement(Visit visit) {
         try {
             return Optional.of(ChargeJudge.usual()
-                    .judge(new ChargeCase(curve, visit.readings(), visit.question(), visit.conditions())));
-        } catch (ImplausibleReadingException e) {
+                    .judge(new ChargeCase(visit.curve(), visit.readings(), visit.question(), visit.conditions())));
+        } catch (ImplausibleReadingException | OutOfValidityException e) {
             return Optional.empty();
         }
     }
