@@ -32,8 +32,12 @@ public enum ChargeCode implements FindingCode {
     AMPLE_SUBCOOLING,
     /** Superheat says too much charge, subcooling says little. */
     SCANT_SUBCOOLING,
-    /** Condensing far hotter over its air than too much charge makes it. */
-    CONDENSING_TOO_HOT,
+    /** Likely, not sure: a small step is expected to cost least, and its answer decides. */
+    SMALL_STEP_DECIDES,
+    /** What would be done if not this. */
+    NEXT_BEST,
+    /** The reading that was not taken and would change the belief most. */
+    WOULD_CHANGE,
     /** A fault beside the charge that the readings do not rule out. */
     FAULT_NOT_RULED_OUT,
     /** A fault beside the charge explains the readings better. */

@@ -25,11 +25,11 @@ public final class ChargeJudge {
     private static final String MAKERS_SOURCE = "maker's charging data of this system";
 
     private final DecisionRule rule;
-    private final Expectations expectations;
+    private final double otherK;
 
-    private ChargeJudge(DecisionRule rule, Expectations expectations) {
+    private ChargeJudge(DecisionRule rule, double otherK) {
         this.rule = rule;
-        this.expectations = expectations;
+        this.otherK = otherK;
     }
 
     /**
@@ -38,7 +38,7 @@ public final class ChargeJudge {
      * @return the judge
      */
     public static ChargeJudge usual() {
-        return new ChargeJudge(DecisionRule.usual(), Expectations.usual());
+        return new ChargeJudge(DecisionRule.usual(), Clues.USUAL_OTHER_K);
     }
 
     /**
@@ -50,19 +50,23 @@ public final class ChargeJudge {
      * @throws IllegalArgumentException if a risk is outside its interval
      */
     public ChargeJudge accepting(double producers, double consumers) {
-        return new ChargeJudge(new DecisionRule(producers, consumers), expectations);
+        return new ChargeJudge(new DecisionRule(producers, consumers), otherK);
     }
 
     /**
-     * The same judge with other expectations.
+     * The same judge, told what the margin by which the charge is not judged should be: superheat at an expansion valve, subcooling at a fixed orifice. Without it 6 K
+     * are expected, common practice, no source.
      *
-     * @param symptom which quantity; the evaporating temperature counts from the dry bulb of the return air, the condensing temperature from the condenser air
-     * @param kelvins its fault-free value, K; discharge: degC
-     * @param standardUncertaintyK its standard uncertainty, K
+     * @param kelvins expected superheat or subcooling, K; in [0, 50]
      * @return the changed judge
+     * @throws IllegalArgumentException outside of that
      */
-    public ChargeJudge expecting(Symptom symptom, double kelvins, double standardUncertaintyK) {
-        return new ChargeJudge(rule, expectations.with(symptom, kelvins, standardUncertaintyK));
+    public ChargeJudge expectingOfTheOther(double kelvins) {
+        if (!(kelvins >= 0 && kelvins <= 50)) {
+            throw new IllegalArgumentException(
+                    "expected margin " + kelvins + " K is outside [0, 50] K; give the maker's figure");
+        }
+        return new ChargeJudge(rule, kelvins);
     }
 
     /**
@@ -98,30 +102,19 @@ public final class ChargeJudge {
                 it.question().tolerance().orElse(PublishedLimits.tolerance(criterion)),
                 measured.get().budget().minus(found.budget()));
         steps.add(deviation.step());
-        Optional<RestEvidence> rest = RestEvidence.of(it.curve(), it.conditions());
-        List<FaultLikelihood> faults = FaultRanking.of(
-                it.question().metering(), sharpened(deviation).residuals(it.curve(), it.readings(), margins), rest);
-        return new Decision(
-                        it,
-                        rule,
-                        expectations.residuals(it.curve(), it.readings(), margins),
-                        rest,
-                        margins,
-                        deviation,
-                        gates,
-                        faults,
-                        steps)
-                .made();
+        Clues clues = Clues.of(it, margins, Optional.of(found), otherK);
+        Weighed weighed = Weighing.of(it, clues, Optional.of(deviation));
+        return new Decision(it, rule, margins, deviation, gates, weighed, steps).made();
     }
 
     /** A condition that is not met says so even where there is nothing to judge by. */
     private Judgement withoutDeviation(
             ChargeCase it, Margins margins, List<Gate> gates, List<Finding> why, List<Step> steps) {
-        Judgement.Evidence evidence = new Judgement.Evidence(margins, Optional.empty(), gates, List.of(), why, steps);
-        Optional<RestEvidence> rest = RestEvidence.of(it.curve(), it.conditions());
-        List<FaultLikelihood> faults = FaultRanking.of(
-                it.question().metering(), expectations.residuals(it.curve(), it.readings(), margins), rest);
-        return new NotMet(it, rest, faults, evidence)
+        Weighed weighed =
+                Weighing.of(it, Clues.of(it, margins, Optional.empty(), otherK), Optional.empty());
+        Judgement.Evidence evidence =
+                new Judgement.Evidence(margins, Optional.empty(), gates, weighed, why, steps);
+        return new NotMet(it, evidence)
                 .judgement()
                 .orElseGet(() -> new Judgement.Undecided(Optional.empty(), Optional.empty(), evidence));
     }
@@ -163,12 +156,5 @@ public final class ChargeJudge {
                         it.readings().temperature(Place.RETURN_WET_BULB).orElseThrow(),
                         it.readings().temperature(Place.OUTDOOR_AIR).orElseThrow())
                 : new ChargeTarget.Missing(missing);
-    }
-
-    private Expectations sharpened(Deviation deviation) {
-        return expectations.with(
-                deviation.criterion() == Criterion.SUPERHEAT ? Symptom.SUPERHEAT : Symptom.SUBCOOLING,
-                deviation.target().kelvins(),
-                0);
     }
 }

@@ -41,7 +41,6 @@ final class NextActions {
             ChargeCode.EVAPORATOR_STARVES,
             ChargeCode.AMPLE_SUBCOOLING,
             ChargeCode.SCANT_SUBCOOLING,
-            ChargeCode.CONDENSING_TOO_HOT,
             ChargeCode.FAULT_LIKELIER);
 
     private final Visit visit;

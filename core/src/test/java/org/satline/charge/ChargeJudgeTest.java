@@ -310,9 +310,9 @@ class ChargeJudgeTest {
         Judgement judgement = hot.judged();
         assertThat(judgement).isNotInstanceOf(Judgement.Decided.class);
         if (judgement instanceof Judgement.Undecided) {
-            assertThat(Case.codes(judgement)).contains(ChargeCode.CONDENSING_TOO_HOT);
+            assertThat(Case.codes(judgement)).contains(ChargeCode.FAULT_LIKELIER);
         }
-        assertThat(Case.codes(hot.standing(0, 5000).judged())).doesNotContain(ChargeCode.CONDENSING_TOO_HOT);
+        assertThat(Case.codes(hot.standing(0, 5000).judged())).doesNotContain(ChargeCode.FAULT_LIKELIER);
     }
 
     @Property(tries = 100)

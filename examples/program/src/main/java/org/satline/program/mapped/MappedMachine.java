@@ -263,7 +263,7 @@ public final class MappedMachine {
         double surface = at.evaporatingK() - 273.15 + cooled * sizes.resistance;
         double lost = 1 - trouble.evaporatorAirLost();
         double touched = 1 - Math.pow(build.bypass(), Math.pow(lost, AIR_EXPONENT - 1));
-        double active = 1 - 0.4 * Math.max(0, at.dried());
+        double active = 1 - Math.max(0, at.dried());
         double split = touched * active * Math.max(0, air.dryBulb() - surface);
         return air.dryBulb() - split + build.blowerK() + 273.15;
     }

@@ -167,7 +167,8 @@ final class VisitMaker {
                 ImposedFault.liquidLineRestriction(PressureDifference.ofKilopascals(between(300, 1000)));
             case COMPRESSOR_VALVE_LEAKAGE -> ImposedFault.compressorValveLeakage(between(0.15, 0.4));
             case NON_CONDENSABLE_GAS -> ImposedFault.nonCondensableGas(Pressure.ofKilopascals(between(50, 250)));
-            case UNDERCHARGE, OVERCHARGE -> throw new IllegalArgumentException(fault + " is an error of the charge");
+            case UNDERCHARGE, OVERCHARGE, ANOTHER_REFRIGERANT ->
+                throw new IllegalArgumentException(fault + " is no fault of the machine");
         };
     }
 

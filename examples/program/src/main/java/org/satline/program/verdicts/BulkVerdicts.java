@@ -14,7 +14,6 @@ import org.satline.charge.Gate;
 import org.satline.charge.Judgement;
 import org.satline.charge.MeteringDevice;
 import org.satline.charge.OperatingConditions;
-import org.satline.charge.Symptom;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.explanation.Figure;
 import org.satline.measurement.DigitalGauge;
@@ -84,16 +83,14 @@ public final class BulkVerdicts {
         OperatingConditions conditions = query.outdoorMinimumMet()
                 .map(met -> OperatingConditions.unknown().withOutdoorMinimumMet(met))
                 .orElseGet(OperatingConditions::unknown);
-        Judgement found = expecting(
-                        orifice ? Symptom.SUBCOOLING : Symptom.SUPERHEAT,
-                        orifice ? query.targetSubcoolingK() : query.targetSuperheatK())
+        Judgement found = expecting(orifice ? query.targetSubcoolingK() : query.targetSuperheatK())
                 .judge(new ChargeCase(curve, readings(query), question, conditions));
         return VerdictAnswer.of(query.id(), criterion, found, note(query, found, curve));
     }
 
     /** A target for the quantity that is not judged tells what it should be in a sound system. */
-    private ChargeJudge expecting(Symptom symptom, OptionalDouble kelvins) {
-        return kelvins.isEmpty() ? judge : judge.expecting(symptom, kelvins.getAsDouble(), 1);
+    private ChargeJudge expecting(OptionalDouble kelvins) {
+        return kelvins.isEmpty() ? judge : judge.expectingOfTheOther(kelvins.getAsDouble());
     }
 
     private static SystemReadings readings(VerdictQuery query) {

@@ -1,0 +1,210 @@
+package org.satline.charge;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.satline.measurement.UncertaintyBudget;
+
+/**
+ * Bayes' rule over charge error and fault together, with all clues as one likelihood: a multivariate Student distribution about the mean of the systems of a
+ * hypothesis, with their scatter, what measured machines scatter beyond it, and the errors of the instruments, shared ones as shared.
+ */
+final class Weighing {
+    /** Degrees of freedom: readings two or three times farther out than the simulation thinks are seen on real machines. Our choice. */
+    private static final double FREEDOM = 6;
+    /** Variance between hypotheses over that within them from which a reading is worth asking for; our choice. */
+    private static final double LEAST_TELLING = 0.1;
+    /** Standard uncertainty with which such a reading would come, K; common practice, no source. */
+    private static final double USUAL_READING_K = 1;
+
+    private final Behaviour behaviour;
+    private final int[] used;
+    private final double[] seen;
+    private final double[] around;
+    private final double[] instruments;
+
+    private Weighing(Behaviour behaviour, Clues clues) {
+        this.behaviour = behaviour;
+        Clue[] all = Clue.values();
+        int[] found = new int[all.length];
+        int count = 0;
+        for (Clue clue : all) {
+            if (clues.get(clue).isPresent()) {
+                found[count++] = clue.ordinal();
+            }
+        }
+        used = Arrays.copyOf(found, count);
+        around = new double[Behaviour.AROUND];
+        for (Around each : Around.values()) {
+            around[each.ordinal()] = clues.around(each).kelvins() - each.usual();
+        }
+        seen = new double[count];
+        UncertaintyBudget[] errors = new UncertaintyBudget[count];
+        for (int i = 0; i < count; i++) {
+            Clues.Clued clued = clues.get(all[used[i]]).orElseThrow();
+            seen[i] = clued.kelvins();
+            UncertaintyBudget error = clued.budget();
+            for (Around each : Around.values()) {
+                double slope = behaviour.sound().slope(used[i], each.ordinal());
+                error = error.minus(clues.around(each).budget().scaled(slope));
+            }
+            errors[i] = error;
+        }
+        instruments = new double[count * (count + 1) / 2];
+        for (int i = 0; i < count; i++) {
+            for (int j = 0; j <= i; j++) {
+                instruments[Behaviour.at(i, j)] = errors[i].covariance(errors[j]);
+            }
+        }
+    }
+
+    /** What is believed, what each choice costs, and what would change it. */
+    static Weighed of(ChargeCase it, Clues clues, Optional<Deviation> deviation) {
+        MeteringDevice metering = it.question().metering();
+        Weighing weighing = new Weighing(Behaviour.of(metering), clues);
+        double[] posterior = weighing.posterior();
+        ChargeBelief belief = weighing.belief(metering, deviation, posterior);
+        return new Weighed(
+                belief,
+                deviation.isPresent() ? Losses.weigh(belief) : List.of(),
+                weighing.mostTelling(posterior, clues).flatMap(clue -> clue.missing(it)));
+    }
+
+    /** The clue that was not read and by which the hypotheses that are left differ most, in standard deviations within them. */
+    private Optional<Clue> mostTelling(double[] posterior, Clues clues) {
+        Optional<Clue> best = Optional.empty();
+        double most = LEAST_TELLING;
+        for (Clue clue : Clue.values()) {
+            if (clues.get(clue).isPresent()) {
+                continue;
+            }
+            int which = clue.ordinal();
+            double mean = 0;
+            double square = 0;
+            double within = USUAL_READING_K * USUAL_READING_K;
+            for (int i = 0; i < posterior.length; i++) {
+                Behaviour.Cell cell = behaviour.cells().get(i);
+                mean += posterior[i] * cell.mean()[which];
+                square += posterior[i] * cell.mean()[which] * cell.mean()[which];
+                within += posterior[i] * cell.scatter()[Behaviour.at(which, which)];
+            }
+            double telling = (square - mean * mean) / within;
+            if (telling > most) {
+                most = telling;
+                best = Optional.of(clue);
+            }
+        }
+        return best;
+    }
+
+    private double[] posterior() {
+        List<Behaviour.Cell> cells = behaviour.cells();
+        double[] logs = new double[cells.size()];
+        double[] triangle = new double[instruments.length];
+        double[] off = new double[used.length];
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < logs.length; i++) {
+            logs[i] = cells.get(i).logPrior() + logLikelihood(cells.get(i), triangle, off);
+            most = Math.max(most, logs[i]);
+        }
+        double sum = 0;
+        for (int i = 0; i < logs.length; i++) {
+            logs[i] = Math.exp(logs[i] - most);
+            sum += logs[i];
+        }
+        for (int i = 0; i < logs.length; i++) {
+            logs[i] /= sum;
+        }
+        return logs;
+    }
+
+    private double logLikelihood(Behaviour.Cell cell, double[] triangle, double[] off) {
+        int n = used.length;
+        for (int i = 0; i < n; i++) {
+            double expected = cell.mean()[used[i]];
+            for (int k = 0; k < around.length; k++) {
+                expected += cell.slope(used[i], k) * around[k];
+            }
+            off[i] = seen[i] - expected;
+            for (int j = 0; j <= i; j++) {
+                triangle[Behaviour.at(i, j)] =
+                        cell.scatter()[Behaviour.at(used[i], used[j])] + instruments[Behaviour.at(i, j)];
+            }
+        }
+        double logDeterminant = 0;
+        double distance = 0;
+        for (int i = 0; i < n; i++) { // Cholesky, and forward substitution on the way
+            int row = i * (i + 1) / 2;
+            for (int j = 0; j <= i; j++) {
+                double sum = triangle[row + j];
+                int other = j * (j + 1) / 2;
+                for (int k = 0; k < j; k++) {
+                    sum -= triangle[row + k] * triangle[other + k];
+                }
+                triangle[row + j] = i == j ? Math.sqrt(sum) : sum / triangle[other + j];
+            }
+            double rest = off[i];
+            for (int k = 0; k < i; k++) {
+                rest -= triangle[row + k] * off[k];
+            }
+            off[i] = rest / triangle[row + i];
+            distance += off[i] * off[i];
+            logDeterminant += Math.log(triangle[row + i]);
+        }
+        return -logDeterminant - (FREEDOM + n) / 2 * Math.log1p(distance / FREEDOM);
+    }
+
+    /**
+     * Without another fault the level is that of the deviation itself and of what the field knows beforehand; with one the deviation is partly the fault's, and the charge error of the hypothesis says
+     * it, with the response of a typical system.
+     */
+    private ChargeBelief belief(MeteringDevice metering, Optional<Deviation> deviation, double[] posterior) {
+        double sound = 0;
+        double low = 0;
+        double high = 0;
+        double plated = 0;
+        double mean = 0;
+        double square = 0;
+        Map<Fault, Double> faults = new EnumMap<>(Fault.class);
+        double band = deviation
+                        .map(Deviation::tolerance)
+                        .orElseGet(() -> metering.judgedBy().publishedTolerance())
+                        .kelvins()
+                / Priors.responseK(metering);
+        for (int i = 0; i < posterior.length; i++) {
+            Behaviour.Cell cell = behaviour.cells().get(i);
+            double p = posterior[i];
+            cell.fault().ifPresent(fault -> faults.merge(fault, p, Double::sum));
+            if (cell.fault().filter(fault -> fault == Fault.ANOTHER_REFRIGERANT).isPresent()) {
+                continue;
+            }
+            plated += p;
+            mean += p * cell.chargeError();
+            square += p * cell.chargeError() * cell.chargeError();
+            if (cell.fault().isEmpty() && deviation.isPresent()) {
+                sound += p;
+            } else {
+                low += p * Priors.beyond(-cell.chargeError(), band);
+                high += p * Priors.beyond(cell.chargeError(), band);
+            }
+        }
+        if (deviation.isPresent()) {
+            SoundLevels levels = SoundLevels.of(metering, deviation.get());
+            low += sound * levels.low();
+            high += sound * levels.high();
+        }
+        double centre = plated > 0 ? mean / plated : 0;
+        double variance = plated > 0 ? square / plated - centre * centre : 0;
+        faults.put(Fault.UNDERCHARGE, low);
+        faults.put(Fault.OVERCHARGE, high);
+        return new ChargeBelief(
+                Math.min(1, low),
+                Math.max(0, plated - low - high),
+                Math.min(1, high),
+                centre,
+                Math.sqrt(Math.max(0, variance)),
+                faults);
+    }
+}
