@@ -71,6 +71,10 @@ final class Behaviour {
                     Math.log(Priors.of(fault, chargeError) * share));
         }
 
+        boolean ofAirflow() {
+            return fault.filter(found -> found == Fault.LOW_EVAPORATOR_AIRFLOW).isPresent();
+        }
+
         double slope(int clue, int around) {
             return slopes[clue * AROUND + around];
         }

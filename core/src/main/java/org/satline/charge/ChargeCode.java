@@ -8,6 +8,8 @@ public enum ChargeCode implements FindingCode {
     AGAINST_TARGET,
     /** How likely each level is with these instruments. */
     PROBABILITIES,
+    /** How likely each level of the charge itself is, by all readings together. */
+    BELIEF,
     /** The consumer's risk of JCGM 106: a wrong charge is left as it is. */
     CONSUMERS_RISK,
     /** The producer's risk of JCGM 106: a sound charge is touched. */
@@ -34,6 +36,8 @@ public enum ChargeCode implements FindingCode {
     SCANT_SUBCOOLING,
     /** Likely, not sure: a small step is expected to cost least, and its answer decides. */
     SMALL_STEP_DECIDES,
+    /** No charge error with or without another fault explains the readings. */
+    UNEXPLAINED,
     /** What would be done if not this. */
     NEXT_BEST,
     /** The reading that was not taken and would change the belief most. */

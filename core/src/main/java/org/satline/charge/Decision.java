@@ -93,7 +93,7 @@ record Decision(
     }
 
     private Judgement contradicted(Contradiction contradiction) {
-        List<Finding> findings = new ArrayList<>(List.of(contradiction.finding(), against(), probabilities()));
+        List<Finding> findings = new ArrayList<>(List.of(contradiction.finding(), against(), belief()));
         Optional<FaultLikelihood> best = likeliestOther();
         boolean level = rule.decide(deviation).isPresent();
         if (best.isPresent() && level && contradiction.excessK() > ONE_SIDED * otherDoubtK()) {
@@ -110,17 +110,31 @@ record Decision(
     }
 
     private Judgement cheapest() {
-        List<Finding> findings = new ArrayList<>(List.of(against(), probabilities()));
+        List<Finding> findings = new ArrayList<>(List.of(against()));
+        if (deviation.standardUncertaintyK() > 0) {
+            findings.add(probabilities());
+        }
+        findings.add(belief());
         WeighedChoice chosen = weighed.choices().get(0);
         nextBest(chosen).ifPresent(findings::add);
         weighed.wouldChange()
                 .ifPresent(path -> findings.add(
                         Finding.of(Severity.CAUTION, ChargeCode.WOULD_CHANGE, Subject.reading(path))));
+        if (!weighed.explained()) {
+            findings.add(Finding.of(
+                    Severity.FORBIDS,
+                    ChargeCode.UNEXPLAINED,
+                    Subject.reading(deviation.criterion().label())));
+            return undecided(Optional.empty(), Optional.empty(), findings);
+        }
         return switch (chosen.choice()) {
             case STEP_IN -> level(ChargeLevel.LOW, findings);
             case STEP_OUT -> level(ChargeLevel.HIGH, findings);
             case DONE -> level(ChargeLevel.ON_TARGET, findings);
-            case READ_BETTER -> better(findings);
+            case READ_BETTER ->
+                goodAsRead()
+                        ? level(ChargeLevel.ON_TARGET, findings)
+                        : heldByUnreadGates().map(level -> level(level, findings)).orElseGet(() -> better(findings));
             case MEND_FIRST -> {
                 FaultLikelihood fault = likeliestOther().orElseThrow();
                 findings.add(of(ChargeCode.FAULT_LIKELIER, Severity.FORBIDS, fault));
@@ -129,13 +143,28 @@ record Decision(
         };
     }
 
+    /** Inside the band as read, and likeliest there: a step that these instruments resolve would not make it better. */
+    private boolean goodAsRead() {
+        return deviation.level() == ChargeLevel.ON_TARGET
+                && deviation.likeliest() == ChargeLevel.ON_TARGET
+                && weighed.belief().likeliest() == ChargeLevel.ON_TARGET;
+    }
+
+    /** A condition that was merely not read blocks moving by itself; it does not take away a level that these instruments tell. */
+    private Optional<ChargeLevel> heldByUnreadGates() {
+        return rule.decide(deviation)
+                .filter(level -> gates.stream().anyMatch(Gate::blocksUnread)
+                        && level == weighed.belief().likeliest());
+    }
+
     private Judgement level(ChargeLevel level, List<Finding> findings) {
         double probability = weighed.belief().probability(level);
         boolean sure = probability >= rule.wanted(level);
-        if (sure) {
-            findings.add(risk(level, probability));
+        if (rule.decide(deviation).equals(Optional.of(level))) {
+            findings.add(risk(level, deviation.probability(level)));
         }
-        boolean enough = level == ChargeLevel.ON_TARGET && !sure;
+        boolean enough = level == ChargeLevel.ON_TARGET
+                && deviation.probability(ChargeLevel.ON_TARGET) < rule.wanted(ChargeLevel.ON_TARGET);
         if (enough) {
             findings.add(doubt(Severity.CAUTION, ChargeCode.GOOD_ENOUGH, DecidingInstrument.of(deviation, rule)));
         }
@@ -229,12 +258,22 @@ record Decision(
                 .citing(PublishedLimits.SOURCE);
     }
 
-    /** Of the charge itself, by all readings. */
+    /** Of the judged quantity alone. */
     private Finding probabilities() {
-        ChargeBelief belief = weighed.belief();
         return new Finding(
                 Severity.CAUTION,
                 ChargeCode.PROBABILITIES,
+                Subject.reading(deviation.criterion().label()),
+                deviation.probabilities(),
+                "JCGM 106:2012");
+    }
+
+    /** Of the charge itself, by all readings. */
+    private Finding belief() {
+        ChargeBelief belief = weighed.belief();
+        return new Finding(
+                Severity.CAUTION,
+                ChargeCode.BELIEF,
                 Subject.reading(deviation.criterion().label()),
                 List.of(
                         Figure.of("low", belief.low(), "1"),

@@ -63,7 +63,7 @@ record NotMet(ChargeCase it, Judgement.Evidence evidence) {
                 return otherFault(Fault.LOW_EVAPORATOR_AIRFLOW, low, findings);
             }
         } else if (gate.kind() == Gate.Kind.NAMEPLATE) {
-            Fault likelier = probability(Fault.NON_CONDENSABLE_GAS) >= probability(Fault.ANOTHER_REFRIGERANT)
+            Fault likelier = above() && probability(Fault.NON_CONDENSABLE_GAS) >= probability(Fault.ANOTHER_REFRIGERANT)
                     ? Fault.NON_CONDENSABLE_GAS
                     : Fault.ANOTHER_REFRIGERANT;
             if (probability(likelier) >= NAMED) {
@@ -77,6 +77,13 @@ record NotMet(ChargeCase it, Judgement.Evidence evidence) {
                     .ifPresent(flooding -> findings.add(flooding.finding()));
         }
         return new Judgement.Undecided(Optional.empty(), Optional.empty(), evidence.with(findings));
+    }
+
+    /** Foreign gas adds to the pressure at rest and never takes from it. */
+    private boolean above() {
+        return RestEvidence.of(it.curve(), it.conditions())
+                .filter(rest -> rest.excessK() > 0)
+                .isPresent();
     }
 
     private double probability(Fault fault) {

@@ -14,6 +14,10 @@ import org.satline.measurement.UncertaintyBudget;
 final class Weighing {
     /** Degrees of freedom: readings two or three times farther out than the simulation thinks are seen on real machines. Our choice. */
     private static final double FREEDOM = 6;
+    /** Squared distance in standard deviations, by the number of clues, that one reading in ten thousand of a system of some hypothesis exceeds (chi-square). */
+    private static final double[] FARTHEST = {0, 15.1, 18.4, 21.1, 23.5, 25.7, 27.9, 29.9};
+    /** Below that the judged quantity stands at zero, K; common practice, no source. */
+    private static final double LEAST_SIGNAL_K = 0.5;
     /** Variance between hypotheses over that within them from which a reading is worth asking for; our choice. */
     private static final double LEAST_TELLING = 0.1;
     /** Standard uncertainty with which such a reading would come, K; common practice, no source. */
@@ -24,9 +28,12 @@ final class Weighing {
     private final double[] seen;
     private final double[] around;
     private final double[] instruments;
+    private final boolean airflowMeasured;
+    private double nearest = Double.POSITIVE_INFINITY;
 
-    private Weighing(Behaviour behaviour, Clues clues) {
+    private Weighing(Behaviour behaviour, Clues clues, boolean airflowMeasured) {
         this.behaviour = behaviour;
+        this.airflowMeasured = airflowMeasured;
         Clue[] all = Clue.values();
         int[] found = new int[all.length];
         int count = 0;
@@ -63,13 +70,15 @@ final class Weighing {
     /** What is believed, what each choice costs, and what would change it. */
     static Weighed of(ChargeCase it, Clues clues, Optional<Deviation> deviation) {
         MeteringDevice metering = it.question().metering();
-        Weighing weighing = new Weighing(Behaviour.of(metering), clues);
+        Weighing weighing = new Weighing(
+                Behaviour.of(metering), clues, it.conditions().airflow().isPresent());
         double[] posterior = weighing.posterior();
         ChargeBelief belief = weighing.belief(metering, deviation, posterior);
         return new Weighed(
                 belief,
                 deviation.isPresent() ? Losses.weigh(belief) : List.of(),
-                weighing.mostTelling(posterior, clues).flatMap(clue -> clue.missing(it)));
+                weighing.mostTelling(posterior, clues).flatMap(clue -> clue.missing(it)),
+                weighing.nearest <= FARTHEST[weighing.used.length]);
     }
 
     /** The clue that was not read and by which the hypotheses that are left differ most, in standard deviations within them. */
@@ -107,6 +116,9 @@ final class Weighing {
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < logs.length; i++) {
             logs[i] = cells.get(i).logPrior() + logLikelihood(cells.get(i), triangle, off);
+            if (airflowMeasured && cells.get(i).ofAirflow()) {
+                logs[i] += Math.log(Priors.value("low airflow though measured"));
+            }
             most = Math.max(most, logs[i]);
         }
         double sum = 0;
@@ -153,12 +165,13 @@ final class Weighing {
             distance += off[i] * off[i];
             logDeterminant += Math.log(triangle[row + i]);
         }
+        nearest = Math.min(nearest, distance);
         return -logDeterminant - (FREEDOM + n) / 2 * Math.log1p(distance / FREEDOM);
     }
 
     /**
      * Without another fault the level is that of the deviation itself and of what the field knows beforehand; with one the deviation is partly the fault's, and the charge error of the hypothesis says
-     * it, with the response of a typical system.
+     * it, with the response of a typical system. So it does where the judged quantity stands at zero and follows the charge no longer.
      */
     private ChargeBelief belief(MeteringDevice metering, Optional<Deviation> deviation, double[] posterior) {
         double sound = 0;
@@ -168,6 +181,11 @@ final class Weighing {
         double mean = 0;
         double square = 0;
         Map<Fault, Double> faults = new EnumMap<>(Fault.class);
+        boolean follows = deviation
+                .filter(it -> it.measured().kelvins() > Math.max(LEAST_SIGNAL_K, it.standardUncertaintyK())
+                        || it.target().kelvins() <= it.tolerance().kelvins()
+                        || it.likeliest() != ChargeLevel.ON_TARGET)
+                .isPresent();
         double band = deviation
                         .map(Deviation::tolerance)
                         .orElseGet(() -> metering.judgedBy().publishedTolerance())
@@ -183,15 +201,15 @@ final class Weighing {
             plated += p;
             mean += p * cell.chargeError();
             square += p * cell.chargeError() * cell.chargeError();
-            if (cell.fault().isEmpty() && deviation.isPresent()) {
+            if (cell.fault().isEmpty() && follows) {
                 sound += p;
             } else {
                 low += p * Priors.beyond(-cell.chargeError(), band);
                 high += p * Priors.beyond(cell.chargeError(), band);
             }
         }
-        if (deviation.isPresent()) {
-            SoundLevels levels = SoundLevels.of(metering, deviation.get());
+        if (follows) {
+            SoundLevels levels = SoundLevels.of(metering, deviation.orElseThrow());
             low += sound * levels.low();
             high += sound * levels.high();
         }

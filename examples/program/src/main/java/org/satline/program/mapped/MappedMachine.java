@@ -208,7 +208,10 @@ public final class MappedMachine {
         double cooled = evaporator(at, air, trouble);
         double metered = metered(at, flow, subcooling, superheat, trouble);
         double charge = held(at, subcooling);
-        double hotK = tc + (gas - fluid.dewVapourEnthalpy(tc)) / (HOT_SHARE * fluid.dewVapourIsobaricHeatCapacity(tc));
+        // no colder than saturated: wet gas stays at the condensing temperature
+        double hotK = Math.max(
+                discharge,
+                tc + (gas - fluid.dewVapourEnthalpy(tc)) / (HOT_SHARE * fluid.dewVapourIsobaricHeatCapacity(tc)));
         double[] excess = {
             (flow * (suction - out) - cooled) / build.capacityW(),
             (flow * (gas - out) - rejected) / build.capacityW(),

@@ -1,5 +1,6 @@
 package org.satline.program.proof;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -100,7 +101,13 @@ final class VisitMaker {
                 ChargeQuestion.of(plate.metering(), Optional.of(TemperatureDifference.ofKelvins(target)));
         Ports ports = system.settled(chargeError, air, fault);
         Instruments instruments = new Instruments(random);
-        OperatingConditions conditions = OperatingConditions.unknown().withOutdoorMinimumMet(true);
+        OperatingConditions conditions = new OperatingConditions(
+                Optional.of(Duration.ofMinutes(25)),
+                Optional.empty(),
+                Optional.of(true),
+                Optional.of(true),
+                Optional.empty(),
+                Optional.empty());
         if (random.nextBoolean()) {
             conditions = conditions.withStanding(instruments.standing(system.atRest(chargeError, air, fault), air));
         }
