@@ -3,6 +3,7 @@ package org.satline.charge;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import org.satline.charge.margin.LineMargin;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.measurement.UncertaintyBudget;

@@ -1,6 +1,7 @@
 package org.satline.charge;
 
 import java.util.Optional;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Parts;
 import org.satline.quantity.TemperatureDifference;
 

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.resource.CsvResource;
 import org.satline.resource.OnDemand;
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.satline.charge.margin.Margins;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Step;
 import org.satline.quantity.Parts;

@@ -1,6 +1,8 @@
 package org.satline.charge;
 
 import java.util.Optional;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.Margins;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;

@@ -1,6 +1,6 @@
 package org.satline.simulation;
 
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 
 /**
  * Flow through expansion valve or orifice: {@code m = A sqrt(2 rho (p1 - pf))} with {@code A} the effective area. The jet flashes: downstream it does

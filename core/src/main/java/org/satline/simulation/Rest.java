@@ -1,6 +1,6 @@
 package org.satline.simulation;
 
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 
 /**
  * A system at rest, all of it at one temperature: liquid and vapour in the volume of the whole system. Foreign gas, which ran in the condenser, stays there

@@ -1,7 +1,7 @@
 package org.satline.simulation;
 
 import java.util.Locale;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Power;
 import org.satline.quantity.Temperature;

@@ -2,7 +2,7 @@ package org.satline.step;
 
 import java.util.Locale;
 import org.satline.charge.ChargeEstimate;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 
 /**
  * How far the judged quantity of a unit is expected to move with its charge, before any step has shown it. Immutable, thread-safe.

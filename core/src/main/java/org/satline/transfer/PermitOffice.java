@@ -10,6 +10,7 @@ import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Subject;
+import org.satline.transfer.hookup.Medium;
 
 /**
  * The one place that answers whether refrigerant may go from here to there: by the cylinder, the law, the pressures, the phase and the state of the hose.

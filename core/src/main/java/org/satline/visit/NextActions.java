@@ -200,7 +200,7 @@ final class NextActions {
         if (!(advice.orElse(null) instanceof StepAdvice.Move move) || connected.isEmpty()) {
             return Optional.empty();
         }
-        Mass held = CylinderFields.liquidIn(
+        Mass held = HookUpFacts.liquidIn(
                 visit.hookUp().hoses(),
                 visit.system().refrigerant(),
                 connected.get().cylinder().temperature().value());

@@ -22,13 +22,13 @@ import org.satline.transfer.ConnectionPoint;
 import org.satline.transfer.Direction;
 import org.satline.transfer.Flow;
 import org.satline.transfer.FlowCheck;
-import org.satline.transfer.HookUpPlan;
 import org.satline.transfer.HoseState;
 import org.satline.transfer.Permit;
 import org.satline.transfer.PermitOffice;
 import org.satline.transfer.PermitRequest;
-import org.satline.transfer.PlanReason;
 import org.satline.transfer.PointKind;
+import org.satline.transfer.hookup.HookUpPlan;
+import org.satline.transfer.hookup.PlanReason;
 import org.satline.visit.HookUpFacts.HosePort;
 
 /** What a visit has to ask the room {@code transfer}: permit, flows, state of the hose and plan, each once. For one visit and one thread. */

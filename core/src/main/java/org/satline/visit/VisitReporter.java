@@ -12,11 +12,11 @@ import org.satline.charge.ChargeCase;
 import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.ChargeQuestion;
-import org.satline.charge.Criterion;
 import org.satline.charge.Judgement;
-import org.satline.charge.LineMargin;
-import org.satline.charge.Margins;
 import org.satline.charge.OperatingConditions;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.LineMargin;
+import org.satline.charge.margin.Margins;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.CylinderCheck;
 import org.satline.cylinder.Role;
@@ -34,8 +34,8 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.step.LineCharge;
 import org.satline.step.StepAdvice;
-import org.satline.transfer.Act;
-import org.satline.transfer.HookUpPlan;
+import org.satline.transfer.hookup.Act;
+import org.satline.transfer.hookup.HookUpPlan;
 
 /** Puts the rooms of the library together: from what was found on a visit to one action. Stateless, thread-safe. */
 public final class VisitReporter {

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.FindingCode;

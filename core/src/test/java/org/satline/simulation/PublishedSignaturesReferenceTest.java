@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.satline.charge.Fault;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 import org.satline.resource.CsvResource;

@@ -9,8 +9,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.satline.charge.MeteringDevice;
 import org.satline.charge.TargetTemperatureSplit;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Temperature;
 

@@ -20,6 +20,7 @@ import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Pressure;
 import org.satline.refrigerant.Catalogue;
+import org.satline.transfer.hookup.Medium;
 
 /**
  * May refrigerant go from here to there? A running R-410A unit with 388 psig in the liquid line and 118 psig in the suction (orders of magnitude from memory).

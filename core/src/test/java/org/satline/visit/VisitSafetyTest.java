@@ -17,6 +17,7 @@ import org.satline.cylinder.Room;
 import org.satline.explanation.Severity;
 import org.satline.filling.FillingCode;
 import org.satline.transfer.TransferCode;
+import org.satline.visit.file.AVisit;
 
 /**
  * What must not lead to refrigerant moving. Basis: heat flows from warm to cold (physics); contents = gross - tare (arithmetic); gauge, weight and label of a

@@ -1,6 +1,6 @@
 package org.satline.examples;
 
-import org.satline.charge.Margins;
+import org.satline.charge.margin.Margins;
 import org.satline.json.SatlineJson;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;

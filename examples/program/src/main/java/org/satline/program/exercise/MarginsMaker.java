@@ -2,9 +2,9 @@ package org.satline.program.exercise;
 
 import java.util.List;
 import java.util.Optional;
-import org.satline.charge.LineMargin;
-import org.satline.charge.Margins;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.LineMargin;
+import org.satline.charge.margin.Margins;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.program.exercise.RunningSystems.Running;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Pressure;

@@ -8,10 +8,10 @@ import org.satline.explanation.Step;
 import org.satline.quantity.Density;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
-import org.satline.transfer.Act;
-import org.satline.transfer.HookUpPlan;
-import org.satline.transfer.HookUpPractice;
-import org.satline.transfer.Hose;
+import org.satline.transfer.hookup.Act;
+import org.satline.transfer.hookup.HookUpPlan;
+import org.satline.transfer.hookup.HookUpPractice;
+import org.satline.transfer.hookup.Hose;
 
 /** What a question about a purge asks, and its answers. */
 final class PurgeAsk {

@@ -12,11 +12,11 @@ import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 import org.satline.safety.Task;
 import org.satline.saturation.SaturationCurve;
-import org.satline.transfer.EndFitting;
-import org.satline.transfer.HookUpPlan;
-import org.satline.transfer.HookUpPractice;
-import org.satline.transfer.Hose;
-import org.satline.transfer.SystemPort.Role;
+import org.satline.transfer.hookup.EndFitting;
+import org.satline.transfer.hookup.HookUpPlan;
+import org.satline.transfer.hookup.HookUpPractice;
+import org.satline.transfer.hookup.Hose;
+import org.satline.transfer.hookup.SystemPort.Role;
 
 /** How a hose between a port of a running system and a cylinder is freed of air. The port has a valve core, and no manifold is there. */
 final class PurgeMaker implements Maker {

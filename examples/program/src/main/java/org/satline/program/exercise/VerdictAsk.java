@@ -2,9 +2,9 @@ package org.satline.program.exercise;
 
 import java.util.Optional;
 import org.satline.charge.ChargeLevel;
-import org.satline.charge.Criterion;
 import org.satline.charge.Deviation;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.explanation.Finding;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.saturation.SaturationCurve;

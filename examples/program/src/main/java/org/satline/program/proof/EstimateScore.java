@@ -2,7 +2,7 @@ package org.satline.program.proof;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.simulation.NoSteadyStateException;
 
 /**

@@ -26,7 +26,7 @@ import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.visit.Visit;
-import org.satline.visit.VisitFile;
+import org.satline.visit.file.VisitFile;
 
 class PictureTest {
     private static final Path SAMPLE = Path.of("samples", "boathouse.json");

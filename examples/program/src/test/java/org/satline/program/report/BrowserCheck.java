@@ -19,8 +19,8 @@ import org.satline.json.JsonFields;
 import org.satline.program.pictures.PictureUnits;
 import org.satline.program.visit.Detail;
 import org.satline.quantity.UnitSystem;
-import org.satline.visit.VisitFile;
 import org.satline.visit.VisitReporter;
+import org.satline.visit.file.VisitFile;
 import org.satline.wording.Language;
 import org.satline.wording.Wording;
 
