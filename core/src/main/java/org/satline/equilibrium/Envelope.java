@@ -9,8 +9,8 @@ import org.satline.equilibrium.BoundaryTrace.Node;
 import org.satline.equilibrium.IncipientPhase.Specified;
 
 /**
- * The whole phase boundary of one composition: bubble line, dew line, and what lies between their ends and the critical point, where a line may turn back
- * (retrograde region). Immutable and thread-safe.
+ * The whole phase boundary of one composition: bubble line, dew line, and what lies between their ends and the critical point, where a line
+ * may turn back (retrograde region). Immutable and thread-safe.
  */
 final class Envelope {
     final FixedComposition composition;

@@ -4,9 +4,9 @@ import org.satline.equation.MixtureEquation;
 import org.satline.equation.PartialDensityDerivatives;
 
 /**
- * Tells whether a second liquid would form beside the phases of a bubble or dew point: the tangent-plane test (Michelsen, Fluid Phase Equilibria 9
- * (1982) 1-19) with a trial liquid that starts nearly pure in each component, followed by successive substitution. Any trial composition w with
- * {@code sum w_i (ln f_i(w) - ln f_i)} below 0 proves that the point is not stable. One thread at a time.
+ * Tells whether a second liquid would form beside the phases of a bubble or dew point: the tangent-plane test (Michelsen, Fluid Phase
+ * Equilibria 9 (1982) 1-19) with a trial liquid that starts nearly pure in each component, followed by successive substitution. Any trial
+ * composition w with {@code sum w_i (ln f_i(w) - ln f_i)} below 0 proves that the point is not stable. One thread at a time.
  */
 final class LiquidStability {
     private static final int MOST_ROUNDS = 80;

@@ -6,8 +6,8 @@ import org.satline.equilibrium.BoundaryTrace.Node;
 import org.satline.quantity.OutOfValidityException;
 
 /**
- * The phase boundary of a refrigerant as a whole: its critical point, its warmest point and its highest pressure, slopes of the bubble and dew line, latent
- * heat. Got from {@link FluidModel#lines()}. Immutable and thread-safe; SI units.
+ * The phase boundary of a refrigerant as a whole: its critical point, its warmest point and its highest pressure, slopes of the bubble and
+ * dew line, latent heat. Got from {@link FluidModel#lines()}. Immutable and thread-safe; SI units.
  */
 public final class PhaseLines {
     private final FluidModel model;
@@ -19,8 +19,8 @@ public final class PhaseLines {
     }
 
     /**
-     * Returns the critical point, solved from the two criticality conditions (Heidemann and Khalil 1980) to better than 0.1 mK; of R-744 and R-718, whose equations
-     * are singular there, the published one.
+     * Returns the critical point, solved from the two criticality conditions (Heidemann and Khalil 1980) to better than 0.1 mK; of R-744
+     * and R-718, whose equations are singular there, the published one.
      *
      * @return the critical point; empty where the phase boundary could not be followed to it
      */
@@ -74,7 +74,8 @@ public final class PhaseLines {
     }
 
     /**
-     * Returns the latent heat: the enthalpy that evaporates bubble-point liquid to dew-point vapour at one pressure. A blend warms by its glide meanwhile.
+     * Returns the latent heat: the enthalpy that evaporates bubble-point liquid to dew-point vapour at one pressure. A blend warms by its
+     * glide meanwhile.
      *
      * @param pressurePa p, Pa, within both lines
      * @return J/kg

@@ -10,8 +10,8 @@ import org.satline.quantity.Parts;
 import org.satline.refrigerant.GlobalWarmingPotential.Report;
 
 /**
- * A refrigerant: a pure substance or a blend, with what is published about it. Immutable and thread-safe. Two refrigerants are equal if designation and
- * composition are.
+ * A refrigerant: a pure substance or a blend, with what is published about it. Immutable and thread-safe. Two refrigerants are equal if
+ * designation and composition are.
  */
 public final class Refrigerant {
     /** What a name stands for. */
@@ -220,8 +220,8 @@ public final class Refrigerant {
     }
 
     /**
-     * Returns the global warming potential by an assessment report: the printed one of a substance; for a blend the mean by mass of its components,
-     * labelled so.
+     * Returns the global warming potential by an assessment report: the printed one of a substance; for a blend the mean by mass of its
+     * components, labelled so.
      *
      * @param report the assessment report
      * @return the potential; empty where it is not known for every component

@@ -3,8 +3,9 @@ package org.satline.saturation;
 import org.satline.equilibrium.Range;
 
 /**
- * The bubble and dew lines of one refrigerant in SI doubles (K, Pa, kg/m3, J/kg, J/(kg K)): ranges, pressures, temperatures and the properties of the saturated
- * phases. Every method throws {@link org.satline.quantity.OutOfValidityException} outside its range, for NaN too. See {@link SaturationCurve}.
+ * The bubble and dew lines of one refrigerant in SI doubles (K, Pa, kg/m3, J/kg, J/(kg K)): ranges, pressures, temperatures and the
+ * properties of the saturated phases. Every method throws {@link org.satline.quantity.OutOfValidityException} outside its range, for NaN
+ * too. See {@link SaturationCurve}.
  */
 public interface SaturationNumbers {
     /**

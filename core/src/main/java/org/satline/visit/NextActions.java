@@ -31,8 +31,9 @@ import org.satline.transfer.Permit;
 import org.satline.transfer.TransferCode;
 
 /**
- * Decides on one action. Precedence: a danger; another fault; readings that decide nothing or a condition that is not met; what must be prepared; one step; done.
- * A condition that was merely not read never decides the level away: it is asked for and blocks moving, not being done.
+ * Decides on one action. Precedence: a danger; another fault; readings that decide nothing or a condition that is not met; what must be
+ * prepared; one step; done. A condition that was merely not read never decides the level away: it is asked for and blocks moving, not being
+ * done.
  */
 final class NextActions {
     /** What the readings say is another fault, though no single one is named. */

@@ -10,7 +10,9 @@ import org.satline.transfer.ConnectionPoint;
 import org.satline.transfer.PointKind;
 import org.satline.visit.HookUpFacts.HosePort;
 
-/** Holds the pressures at open ports against the readings: by the one the flow is told, by the other the charge, and both are of one system. */
+/**
+ * Holds the pressures at open ports against the readings: by the one the flow is told, by the other the charge, and both are of one system.
+ */
 final class OpenPorts {
     /** What two readings of one pressure may lie apart beside their doubt; the pressure of a running system moves a little; our choice. */
     private static final PressureDifference MOVES = PressureDifference.ofPascals(50_000);

@@ -9,8 +9,8 @@ import org.satline.transfer.PointKind;
 import org.satline.transfer.hookup.Medium;
 
 /**
- * One step of refrigerant, with the readings of the scale at which it ends. Readings are what this scale will show: since it was zeroed where it was zeroed,
- * below zero for a source. Immutable, thread-safe.
+ * One step of refrigerant, with the readings of the scale at which it ends. Readings are what this scale will show: since it was zeroed
+ * where it was zeroed, below zero for a source. Immutable, thread-safe.
  *
  * @param amount how much; above zero
  * @param stopReading the reading at which this step ends

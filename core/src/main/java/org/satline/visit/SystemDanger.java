@@ -12,7 +12,10 @@ import org.satline.saturation.SaturationCurve;
 
 /** A running system whose pressure can hurt someone. */
 public final class SystemDanger {
-    /** Saturation beyond which a machine is switched off at once: above what high-pressure controls of air conditioners allow; common practice, no source. */
+    /**
+     * Saturation beyond which a machine is switched off at once: above what high-pressure controls of air conditioners allow; common
+     * practice, no source.
+     */
     private static final Temperature HOTTEST_CONDENSING = Temperature.ofCelsius(75);
     /** So close to its critical point no gas is condensed on purpose; common practice, no source. */
     private static final double BELOW_CRITICAL_K = 5;

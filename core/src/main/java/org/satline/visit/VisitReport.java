@@ -25,8 +25,8 @@ import org.satline.transfer.TransferCode;
 import org.satline.transfer.hookup.HookUpPlan;
 
 /**
- * What follows from one visit: one action, and what it rests on. Data without a sentence; the room {@code wording} puts it into words. Immutable,
- * thread-safe.
+ * What follows from one visit: one action, and what it rests on. Data without a sentence; the room {@code wording} puts it into words.
+ * Immutable, thread-safe.
  *
  * @param visit what was found on site
  * @param properties where the properties come from
@@ -96,8 +96,8 @@ public record VisitReport(
     }
 
     /**
-     * The order of acts that may be carried out now: that of the step where refrigerant moves, or how the hose is made ready where nothing else stands in
-     * the way.
+     * The order of acts that may be carried out now: that of the step where refrigerant moves, or how the hose is made ready where nothing
+     * else stands in the way.
      *
      * @return the acts by phase; nothing where no hand is to be moved
      */

@@ -92,7 +92,10 @@ public final class VisitReporter {
                 cautions);
     }
 
-    /** The plan with the amount of the step; the scale stays as it is, since the readings at which the step ends are those that it will show as it stands. */
+    /**
+     * The plan with the amount of the step; the scale stays as it is, since the readings at which the step ends are those that it will show
+     * as it stands.
+     */
     private static HookUpPlan ordered(HookUpPlan plan, NextAction action) {
         if (!(plan instanceof HookUpPlan.Planned planned) || !(action instanceof NextAction.Move move)) {
             return plan;
@@ -124,9 +127,9 @@ public final class VisitReporter {
     }
 
     /**
-     * Rejects a settling series whose last value differs from the readings. Series and reading come from the same instruments, minutes apart, so at least half
-     * of their variance is common to both and the difference of the two is no more uncertain than one of them (JCGM 100, 5.2); the spread of the series is
-     * added.
+     * Rejects a settling series whose last value differs from the readings. Series and reading come from the same instruments, minutes
+     * apart, so at least half of their variance is common to both and the difference of the two is no more uncertain than one of them (JCGM
+     * 100, 5.2); the spread of the series is added.
      */
     private static OperatingConditions settledAgainst(Visit visit, SaturationCurve curve) {
         OperatingConditions conditions = visit.conditions();

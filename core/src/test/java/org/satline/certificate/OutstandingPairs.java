@@ -9,7 +9,10 @@ import java.util.stream.Collectors;
 import org.satline.saturation.MeasuredPoint;
 import org.satline.saturation.PairUncertaintyFit;
 
-/** The pairs that stand out in the comparison with measured equilibria, set by set, and how well the stated uncertainty covers: all made from the data. */
+/**
+ * The pairs that stand out in the comparison with measured equilibria, set by set, and how well the stated uncertainty covers: all made
+ * from the data.
+ */
 final class OutstandingPairs {
     private static final double NOTABLE = 0.02;
 

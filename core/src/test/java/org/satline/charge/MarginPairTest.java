@@ -10,8 +10,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.satline.charge.margin.MeteringDevice;
 
 /**
- * Superheat and subcooling together: alike for faults other than the charge, opposite for the charge (Rossi and Braun 1997, rule table of the fixed orifice; Li and
- * Braun, virtual refrigerant charge sensor, constants from memory).
+ * Superheat and subcooling together: alike for faults other than the charge, opposite for the charge (Rossi and Braun 1997, rule table of
+ * the fixed orifice; Li and Braun, virtual refrigerant charge sensor, constants from memory).
  */
 class MarginPairTest {
     @ParameterizedTest

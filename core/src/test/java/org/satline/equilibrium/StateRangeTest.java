@@ -43,7 +43,10 @@ class StateRangeTest {
                 .isCloseTo(69e6, within(69e6 * 1e-9));
     }
 
-    /** Melting pressures in MPa of the release on ice, its verification table; of R-744 the triple point, where the line begins. From memory. */
+    /**
+     * Melting pressures in MPa of the release on ice, its verification table; of R-744 the triple point, where the line begins. From
+     * memory.
+     */
     @ParameterizedTest(name = "{0} at {1} K")
     @CsvSource({
         // IAPWS R14-08(2011), table of check values
@@ -62,7 +65,10 @@ class StateRangeTest {
         assertThat(pressure).isCloseTo(1e6 * megapascals, within(1e6 * tolerance));
     }
 
-    /** Liquid on the low side, solid on the other side of the line; figures of the equations of the melting lines, from memory. */
+    /**
+     * Liquid R-744 and R-290 on the low side, solid on the other side of the line; figures of the equations of the melting lines, from
+     * memory.
+     */
     @ParameterizedTest(name = "{0} at {1} K")
     @CsvSource({"R-744, 220, 16.0e6, 17.5e6", "R-718, 280, 710e6, 715e6", "R-290, 90, 48e6, 51e6"})
     void solidStatesAreRefused(String name, double temperature, double liquid, double solid) {

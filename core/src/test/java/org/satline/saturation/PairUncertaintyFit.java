@@ -14,10 +14,10 @@ import org.satline.equation.PairStatus;
  * The model of what the interaction of a pair contributes to the uncertainty of a bubble pressure, fitted to measured sets.
  *
  * <p>{@code u = w f} with the weight w of the composition and a figure f: that of the class for a pair without a set of its own, else
- * {@code f^2 = (f_class^2 + m f_own^2) / (1 + m)} with m sets of its own: the class counts as one set. A figure is half of what 95 % of the points of its sets
- * stay within, scatter of the measurement (0.3 %, that of the best sets) taken off. Classes of fitted pairs: both substances below their critical temperature,
- * or one of them a dissolved gas above it. What a gas costs there is taken over as a ratio for pairs that are not fitted; their own figures rest on published
- * blends, not on these sets.
+ * {@code f^2 = (f_class^2 + m f_own^2) / (1 + m)} with m sets of its own: the class counts as one set. A figure is half of what 95 % of the
+ * points of its sets stay within, scatter of the measurement (0.3 %, that of the best sets) taken off. Classes of fitted pairs: both
+ * substances below their critical temperature, or one of them a dissolved gas above it. What a gas costs there is taken over as a ratio for
+ * pairs that are not fitted; their own figures rest on published blends, not on these sets.
  */
 public final class PairUncertaintyFit {
     /** Scatter of a good measured set, standard, relative to the pressure; kept apart from the figures. */

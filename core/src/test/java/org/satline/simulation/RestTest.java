@@ -28,7 +28,9 @@ class RestTest {
         assertThat(standing(system, ImposedFault.none()).kilopascals()).isCloseTo(kilopascals, within(0.5));
     }
 
-    /** Common practice: foreign gas raises the pressure at rest above saturation. Behind a closed valve all of it stays in the condenser. */
+    /**
+     * Common practice: foreign gas raises the pressure at rest above saturation. Behind a closed valve all of it stays in the condenser.
+     */
     @ParameterizedTest
     @EnumSource(MeteringDevice.class)
     void foreignGasRaisesThePressureAtRest(MeteringDevice metering) {

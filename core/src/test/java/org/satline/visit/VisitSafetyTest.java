@@ -20,10 +20,10 @@ import org.satline.transfer.TransferCode;
 import org.satline.visit.file.AVisit;
 
 /**
- * What must not lead to refrigerant moving. Basis: heat flows from warm to cold (physics); contents = gross - tare (arithmetic); gauge, weight and label of a
- * cylinder have to agree: R-410A at 84 degF saturates at about 252 psig, its vapour weighs about 4.6 lb/ft3 and its liquid about 64 lb/ft3 there (from memory of
- * trade charts), and a cylinder of 47.7 lb of water has 0.76 ft3; 49 CFR 173.301a(c), 173.304(b), 180.205(c) (the last from memory); 40 CFR 82 subpart F; the
- * rest common practice, no source.
+ * What must not lead to refrigerant moving. Basis: heat flows from warm to cold (physics); contents = gross - tare (arithmetic); gauge,
+ * weight and label of a cylinder have to agree: R-410A at 84 degF saturates at about 252 psig, its vapour weighs about 4.6 lb/ft3 and its
+ * liquid about 64 lb/ft3 there (from memory of trade charts), and a cylinder of 47.7 lb of water has 0.76 ft3; 49 CFR 173.301a(c),
+ * 173.304(b), 180.205(c) (the last from memory); 40 CFR 82 subpart F; the rest common practice, no source.
  */
 class VisitSafetyTest {
     /** Without these two nothing here could fail. */

@@ -36,8 +36,8 @@ public enum Criterion implements Coded {
     }
 
     /**
-     * Returns the published half-width of the band around the target for the installer: 5 degF of superheat, 3 degF of subcooling (California Energy Code,
-     * RA3.2, 2008).
+     * Returns the published half-width of the band around the target for the installer: 5 degF of superheat, 3 degF of subcooling
+     * (California Energy Code, RA3.2, 2008).
      *
      * @return the tolerance
      */

@@ -1,6 +1,6 @@
 /**
- * The hook-up as a network: system, manifold, hoses and cylinders, what each part holds, the acts on it, and the plan that an order of acts is.
- * Read {@link org.satline.transfer.hookup.HookUp} first, then {@link org.satline.transfer.hookup.HookUpPlan}.
+ * The hook-up as a network: system, manifold, hoses and cylinders, what each part holds, the acts on it, and the plan that an order of acts
+ * is. Read {@link org.satline.transfer.hookup.HookUp} first, then {@link org.satline.transfer.hookup.HookUpPlan}.
  */
 @NullMarked
 package org.satline.transfer.hookup;

@@ -22,9 +22,10 @@ import org.satline.transfer.simulator.OpenPaths.Edge;
 import org.satline.transfer.simulator.OpenPaths.Group;
 
 /**
- * Lets everything flow that is open, for the one or two seconds that an act takes. Small volumes even out at once; between a port, a cylinder,
- * the pump and the open air goes what the practice of short openings passes, or what the act names. A gas that goes through a volume drives
- * out what was in it as a plug. Of two ends the higher feeds the lower along the shortest way; side branches follow the way's pressure.
+ * Lets everything flow that is open, for the one or two seconds that an act takes. Small volumes even out at once; between a port, a
+ * cylinder, the pump and the open air goes what the practice of short openings passes, or what the act names. A gas that goes through a
+ * volume drives out what was in it as a plug. Of two ends the higher feeds the lower along the shortest way; side branches follow the way's
+ * pressure.
  */
 final class FlowSettler {
     private final HookUpBench bench;

@@ -29,9 +29,9 @@ import org.satline.transfer.simulator.OpenPaths.Group;
 /**
  * Plays acts on a hook-up and says what they do: masses, pressures, and which invariants they break. Knows nothing of how a plan is made.
  *
- * <p>What is simplified. The ports keep their pressure whatever is taken or given, a cylinder keeps its temperature. An act takes one to two
- * seconds: hoses and chambers even out at once; between two ends of an open path goes what one opening passes, or what the act names, in
- * a wait no more than that. What comes drives out what was there as a plug; a sweep passes three volumes at the pressure of the gas that
+ * <p>What is simplified. The ports keep their pressure whatever is taken or given, a cylinder keeps its temperature. An act takes one to
+ * two seconds: hoses and chambers even out at once; between two ends of an open path goes what one opening passes, or what the act names,
+ * in a wait no more than that. What comes drives out what was there as a plug; a sweep passes three volumes at the pressure of the gas that
  * sweeps, because the loose joint is the narrowest place. Vapour is as dense as saturated vapour at its pressure. Liquid let down to a
  * running suction or the air leaves vapour; let down to a cylinder it leaves a part liquid until a wait. The half millilitre of air in a
  * coupling that is joined without a sweep is accepted. At a joint left loose air wanders in with the second act, at an end that is off at

@@ -22,9 +22,9 @@ import org.satline.transfer.hookup.ServiceCylinder;
 import org.satline.transfer.hookup.SystemPort;
 
 /**
- * What is open to what. Small volumes (chambers, hoses, sides of the machine) and joints that leak are nodes through which gas passes; ports,
- * cylinders, the pump and the open air are where a path ends. A leaking joint is a node of its own without volume, so that what enters at
- * the joint that leaks does not count as having gone through the hose. Immutable.
+ * What is open to what. Small volumes (chambers, hoses, sides of the machine) and joints that leak are nodes through which gas passes;
+ * ports, cylinders, the pump and the open air are where a path ends. A leaking joint is a node of its own without volume, so that what
+ * enters at the joint that leaks does not count as having gone through the hose. Immutable.
  */
 final class OpenPaths {
     /** One opening; {@code connection} names the connection where the far node is an end of paths. */

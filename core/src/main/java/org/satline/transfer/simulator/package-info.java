@@ -1,5 +1,6 @@
 /**
- * What follows from each act on a hook-up: flows, trapped liquid, air let in. Read {@link org.satline.transfer.simulator.HookUpSimulator} first.
+ * What follows from each act on a hook-up: flows, trapped liquid, air let in. Read {@link org.satline.transfer.simulator.HookUpSimulator}
+ * first.
  *
  * <p>It shares no code with the search for plans, so that it can prove them.
  */

@@ -7,8 +7,8 @@ import java.util.Map;
 import org.satline.quantity.Parts;
 
 /**
- * A visit file or report as plain data, whatever it is stored in: texts, numbers, flags, lists, and fields by name. It knows no file format and no library;
- * a thin adapter for each turns one into the other. Immutable, thread-safe.
+ * A visit file or report as plain data, whatever it is stored in: texts, numbers, flags, lists, and fields by name. It knows no file format
+ * and no library; a thin adapter for each turns one into the other. Immutable, thread-safe.
  */
 public sealed interface FieldValue {
     /**

@@ -23,8 +23,8 @@ import org.satline.visit.StepOrder;
 import org.satline.visit.VisitReport;
 
 /**
- * The report of a visit as plain fields, without a sentence. The fields are part of the promise of the library: {@link #SCHEMA_VERSION} rises when one
- * changes its meaning or goes. Stateless, thread-safe.
+ * The report of a visit as plain fields, without a sentence. The fields are part of the promise of the library: {@link #SCHEMA_VERSION}
+ * rises when one changes its meaning or goes. Stateless, thread-safe.
  */
 public final class ReportFields {
     /** Version of these fields. */

@@ -133,8 +133,8 @@ final class SystemFields {
     }
 
     /**
-     * A probe of its own at each place. A calibration error shared between a line and the air would cancel in superheat less target, which nobody has
-     * measured; taken as independent it does not.
+     * A probe of its own at each place. A calibration error shared between a line and the air would cancel in superheat less target, which
+     * nobody has measured; taken as independent it does not.
      */
     static Thermometer probe(Thermometer kind, String where) {
         return new Thermometer(kind.name() + " at " + where, kind.accuracy(), kind.resolutionK());

@@ -102,7 +102,8 @@ public final class VisitFile {
     }
 
     /**
-     * What is dangerous in a file that cannot be read as a whole: each cylinder that can be read by itself is checked, and the pressure of the system.
+     * What is dangerous in a file that cannot be read as a whole: each cylinder that can be read by itself is checked, and the pressure of
+     * the system.
      *
      * @param fields the fields of the file
      * @return findings of severity {@link Severity#DANGER_NOW}; empty where there is none, or nothing could be read

@@ -27,8 +27,8 @@ import org.satline.transfer.hookup.VolumeState;
 import org.satline.transfer.simulator.HookUpFixture;
 
 /**
- * Hook-ups as data: what stands on site in a van and on a roof, every kind with every other. Pressures are of the size of R-410A (from memory);
- * the sub-atmospheric low side is that of a deep-freezing unit.
+ * Hook-ups as data: what stands on site in a van and on a roof, every kind with every other. Pressures are of the size of R-410A (from
+ * memory); the sub-atmospheric low side is that of a deep-freezing unit.
  */
 final class HookUpCases {
     enum Kit {

@@ -15,9 +15,9 @@ import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
 
 /**
- * A visit to a boathouse: an R-410A split air conditioner that holds too much, read while it runs, with a recovery cylinder of the club on the scale and a swept
- * hose at the centre of a manifold. As it stands one step may be taken out; each test alters what it is about. Saturation of R-410A at 84 degF is about 252 psig (from
- * memory of trade charts). Immutable.
+ * A visit to a boathouse: an R-410A split air conditioner that holds too much, read while it runs, with a recovery cylinder of the club on
+ * the scale and a swept hose at the centre of a manifold. As it stands one step may be taken out; each test alters what it is about.
+ * Saturation of R-410A at 84 degF is about 252 psig (from memory of trade charts). Immutable.
  */
 public record AVisit(FieldValue.Fields fields) {
     /** About 6 degF more subcooling than the target of 10 degF. */

@@ -29,8 +29,8 @@ import org.satline.visit.file.FieldValue.Plain;
 import org.satline.visit.file.FieldValue.Text;
 
 /**
- * Two visits on which refrigerant may move, each with one thing made wrong: then nothing moves. Basis: pressures of one system agree, a cylinder that receives
- * grows heavier and one that gives lighter (physics); order of hoses and valves: common practice, no source.
+ * Two visits on which refrigerant may move, each with one thing made wrong: then nothing moves. Basis: pressures of one system agree, a
+ * cylinder that receives grows heavier and one that gives lighter (physics); order of hoses and valves: common practice, no source.
  */
 class TamperedVisitTest {
     private static final String UNIT = """
@@ -273,7 +273,9 @@ class TamperedVisitTest {
                 .hasMessageContaining("hanging");
     }
 
-    /** Some 610 to 650 psig are the usual high-pressure switch of R-410A (common practice, no source), whose critical point is at 71 degC. */
+    /**
+     * Some 610 to 650 psig are the usual high-pressure switch of R-410A (common practice, no source), whose critical point is at 71 degC.
+     */
     @Test
     void aSystemNearTheCriticalPointIsADanger() {
         Fields hot =
@@ -295,7 +297,9 @@ class TamperedVisitTest {
                 .satisfies(each -> assertThat(each.code()).isEqualTo(VisitCode.SYSTEM_OVER_PRESSURE));
     }
 
-    /** 0.75 kg of R-407C in 14 L at 27 degC: some 46 kg/m3 of vapour (from memory) are 0.64 kg, so that 0.1 kg of liquid is left for a step. */
+    /**
+     * 0.75 kg of R-407C in 14 L at 27 degC: some 46 kg/m3 of vapour (from memory) are 0.64 kg, so that 0.1 kg of liquid is left for a step.
+     */
     @Test
     void aBlendIsGivenAsLiquidOnlyAsFarAsThereIsLiquid() {
         Fields blend = with(with(fields(SHORT), "system.refrigerant", "R-407C"), "cylinder.holding", "R-407C");

@@ -70,7 +70,9 @@ class PointsCommandTest {
         assertThat(run.status()).isZero();
     }
 
-    /** Uniform over the range of the line; one-phase states at 1 to 99 % of the dew pressure, surely vapour, or above the bubble pressure. */
+    /**
+     * Uniform over the range of the line; one-phase states at 1 to 99 % of the dew pressure, surely vapour, or above the bubble pressure.
+     */
     private static String randomRow(Random random) {
         FluidModel model =
                 FluidModel.of(Catalogue.standard().find(REFRIGERANTS.get(random.nextInt(REFRIGERANTS.size()))));

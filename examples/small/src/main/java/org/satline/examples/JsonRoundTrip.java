@@ -15,7 +15,8 @@ public final class JsonRoundTrip {
     private JsonRoundTrip() {}
 
     /**
-     * Prints the superheat of R-744 at 1969.6 kPa in a line of -15 degC with its uncertainty and derivation as JSON, and whether what is read back is equal.
+     * Prints the superheat of R-744 at 1969.6 kPa in a line of -15 degC with its uncertainty and derivation as JSON, and whether what is
+     * read back is equal.
      *
      * @param args none
      */

@@ -27,8 +27,8 @@ public final class VerdictWithUncertainty {
     private VerdictWithUncertainty() {}
 
     /**
-     * Prints the subcooling of R-744 against its target, with the probability of each level. The pressure is taken as exact, so that the doubt is that of
-     * the probe alone.
+     * Prints the subcooling of R-744 against its target, with the probability of each level. The pressure is taken as exact, so that the
+     * doubt is that of the probe alone.
      *
      * @param args none
      */

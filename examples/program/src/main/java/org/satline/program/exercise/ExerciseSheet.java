@@ -6,7 +6,8 @@ import java.util.Objects;
 /**
  * A sheet of exercises with its key. Immutable, thread-safe.
  *
- * <p>Every number that a question prints is rounded before the answer is computed, so that the printed question alone leads to the printed answer.
+ * <p>Every number that a question prints is rounded before the answer is computed, so that the printed question alone leads to the printed
+ * answer.
  */
 public final class ExerciseSheet {
     private final SheetOrder order;

@@ -16,7 +16,10 @@ import org.satline.quantity.Temperature;
 import org.satline.safety.Task;
 import org.satline.saturation.SaturationCurve;
 
-/** The hard form of a fill limit by the European rules: a printed filling ratio against shares of the warm liquid, and a test pressure that has to suffice. */
+/**
+ * The hard form of a fill limit by the European rules: a printed filling ratio against shares of the warm liquid, and a test pressure that
+ * has to suffice.
+ */
 final class FillRatioExercise {
     private static final String RATIO = "filling-ratio";
     /** Limits closer than this share would make the governing rule hang on a rounding. */

@@ -47,7 +47,8 @@ final class FillSum {
     }
 
     /**
-     * A share of the liquid that would fill the cylinder. Nothing where the last printed digit depends on the digits of the printed density.
+     * A share of the liquid that would fill the cylinder. Nothing where the last printed digit depends on the digits of the printed
+     * density.
      *
      * @param rule name of the rule
      * @param factor the share

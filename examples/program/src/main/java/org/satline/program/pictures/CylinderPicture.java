@@ -134,7 +134,9 @@ public final class CylinderPicture {
         return new Picture(chart, String.join(" ", notes), Sources.notes(curve, notes));
     }
 
-    /** Where the equation reaches: a liquid-full cylinder soon leaves its range of pressure, and close to the critical point none is told. */
+    /**
+     * Where the equation reaches: a liquid-full cylinder soon leaves its range of pressure, and close to the critical point none is told.
+     */
     private List<VesselCondition> conditions() {
         List<VesselCondition> found = new ArrayList<>();
         for (int i = 0; i <= STEPS; i++) {

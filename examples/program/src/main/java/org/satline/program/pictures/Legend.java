@@ -13,8 +13,8 @@ import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
 
 /**
- * Says below a picture which line is which: a sample long enough to show its dash, then its name, in as many rows as it takes. The legend of the chart
- * library keeps to one row and lets it run off the picture.
+ * Says below a picture which line is which: a sample long enough to show its dash, then its name, in as many rows as it takes. The legend
+ * of the chart library keeps to one row and lets it run off the picture.
  */
 final class Legend extends AnnotationText {
     private static final int ROW = 22;

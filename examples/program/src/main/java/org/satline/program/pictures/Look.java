@@ -12,8 +12,8 @@ import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
 /**
- * What all pictures have in common: size, type, and kinds of lines that can be told apart without colour. The letters are large for the size, so that they
- * can still be read where the whole is as narrow as a phone.
+ * What all pictures have in common: size, type, and kinds of lines that can be told apart without colour. The letters are large for the
+ * size, so that they can still be read where the whole is as narrow as a phone.
  */
 final class Look {
     static final int WIDTH = 560;

@@ -4,8 +4,8 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /**
- * Joins the pieces of a curve. The chart library draws each piece as a line of its own, and every one would begin its dashes anew: short pieces would
- * look like a solid line.
+ * Joins the pieces of a curve. The chart library draws each piece as a line of its own, and every one would begin its dashes anew: short
+ * pieces would look like a solid line.
  */
 final class SvgLines {
     private SvgLines() {}

@@ -31,8 +31,8 @@ import org.w3c.dom.Node;
 import org.xml.sax.SAXException;
 
 /**
- * Turns a drawn chart into SVG that is fit to keep: no reference to anything outside, title and description for screen readers, names that do not meet those
- * of another picture in the same page, size that follows the page, numbers to a hundredth of a unit.
+ * Turns a drawn chart into SVG that is fit to keep: no reference to anything outside, title and description for screen readers, names that
+ * do not meet those of another picture in the same page, size that follows the page, numbers to a hundredth of a unit.
  */
 final class SvgText {
     static final String SVG = "http://www.w3.org/2000/svg";
