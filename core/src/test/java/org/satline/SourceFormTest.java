@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Test;
 class SourceFormTest {
     private static final int COMMENT_COLUMNS = 140;
     private static final int LINES_OF_A_FILE = 400;
-    private static final Pattern COMMENT_OR_TEXT = Pattern.compile("(?s)//[^\\n]*|/\\*.*?\\*/|\"\"\".*?\"\"\""
-            + "|\"(?:\\\\.|[^\"\\\\])*+\"|'(?:\\\\.|[^'\\\\])*+'");
+    private static final Pattern COMMENT_OR_TEXT = Pattern.compile(
+            "(?s)//[^\\n]*|/\\*.*?\\*/|\"\"\".*?\"\"\"" + "|\"(?:\\\\.|[^\"\\\\])*+\"|'(?:\\\\.|[^'\\\\])*+'");
     private static final Path ROOT = Path.of("").toAbsolutePath().getParent();
 
     private static List<Path> sources;
@@ -67,11 +67,13 @@ class SourceFormTest {
     void theScanTellsCommentsFromTexts() {
         String wide = "x".repeat(COMMENT_COLUMNS);
         String text = "\"\"\"";
-        assertThat(wideComments(Path.of("A.java"), "/** " + wide + " */\nint a; // " + wide + "\n/*\n * " + wide + "\n */\n"))
+        assertThat(wideComments(
+                        Path.of("A.java"), "/** " + wide + " */\nint a; // " + wide + "\n/*\n * " + wide + "\n */\n"))
                 .containsExactly("A.java:1", "A.java:2", "A.java:4");
         assertThat(wideComments(
                         Path.of("A.java"),
-                        "a = \"http://" + wide + "\";\nb = " + text + "\n  // " + wide + "\n  * " + wide + "\n" + text + ";\n"))
+                        "a = \"http://" + wide + "\";\nb = " + text + "\n  // " + wide + "\n  * " + wide + "\n" + text
+                                + ";\n"))
                 .isEmpty();
     }
 
@@ -85,7 +87,12 @@ class SourceFormTest {
                 int start = source.lastIndexOf('\n', end - 1) + 1;
                 end = Math.min(token.end(), (source + "\n").indexOf('\n', end));
                 if (end - start > COMMENT_COLUMNS) {
-                    found.add(file + ":" + (source.substring(0, start).chars().filter(c -> c == '\n').count() + 1));
+                    found.add(file + ":"
+                            + (source.substring(0, start)
+                                            .chars()
+                                            .filter(c -> c == '\n')
+                                            .count()
+                                    + 1));
                 }
                 end++;
             }

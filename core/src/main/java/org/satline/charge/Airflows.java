@@ -2,7 +2,6 @@ package org.satline.charge;
 
 import java.util.Optional;
 import org.apache.commons.math3.distribution.NormalDistribution;
-import org.satline.charge.margin.PublishedLimits;
 import org.satline.explanation.Figure;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;

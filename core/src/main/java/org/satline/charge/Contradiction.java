@@ -4,7 +4,6 @@ import java.util.Optional;
 import org.satline.charge.margin.LineMargin;
 import org.satline.charge.margin.Margins;
 import org.satline.charge.margin.MeteringDevice;
-import org.satline.charge.margin.PublishedLimits;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;

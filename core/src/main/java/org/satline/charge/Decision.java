@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.satline.charge.margin.Criterion;
 import org.satline.charge.margin.LineMargin;
 import org.satline.charge.margin.Margins;
-import org.satline.charge.margin.PublishedLimits;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;

@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.satline.charge.margin.Margins;
-import org.satline.charge.margin.PublishedLimits;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;

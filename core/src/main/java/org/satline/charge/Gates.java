@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.satline.charge.margin.Margins;
-import org.satline.charge.margin.PublishedLimits;
 import org.satline.explanation.Figure;
 import org.satline.measurement.Place;
 import org.satline.measurement.SettlingTest;

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.satline.charge.margin.MeteringDevice;
-import org.satline.charge.margin.PublishedLimits;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Subject;

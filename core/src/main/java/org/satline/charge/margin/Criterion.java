@@ -2,7 +2,6 @@ package org.satline.charge.margin;
 
 import java.util.Locale;
 import org.satline.explanation.Coded;
-import org.satline.quantity.TemperatureDifference;
 
 /** The quantity by which a charge is judged. */
 public enum Criterion implements Coded {
@@ -33,15 +32,5 @@ public enum Criterion implements Coded {
      */
     public int directionWithCharge() {
         return directionWithCharge;
-    }
-
-    /**
-     * Returns the published half-width of the band around the target for the installer: 5 degF of superheat, 3 degF of subcooling
-     * (California Energy Code, RA3.2, 2008).
-     *
-     * @return the tolerance
-     */
-    public TemperatureDifference publishedTolerance() {
-        return PublishedLimits.tolerance(this);
     }
 }

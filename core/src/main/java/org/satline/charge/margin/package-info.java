@@ -1,5 +1,5 @@
 /**
- * Superheat and subcooling with their uncertainty, and the published limits of both. Read {@link org.satline.charge.margin.Margins} first.
+ * Superheat and subcooling with their uncertainty. Read {@link org.satline.charge.margin.Margins} first.
  */
 @NullMarked
 package org.satline.charge.margin;

@@ -2,7 +2,6 @@ package org.satline.transfer.hookup;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +16,7 @@ import org.satline.quantity.Volume;
 
 /**
  * The parts on site. How they are joined and what they hold is a {@link HookUpState}. Parts, connections, valves and volumes go by names:
- * a port by that of its role; {@link Manifold} lists its own; a hose, its two ends ({@link ServiceHose#end}), where a hand valve has the
+ * a port by that of its role; {@link Manifold} lists its own; a hose, its two ends ({@link ServiceHose#ends()}), where a hand valve has the
  * name of its end; a cylinder, its connections, where each valve has the name of its connection; {@code pump}; {@code machine},
  * {@code machine.inlet} and {@code machine.outlet}; {@code air}. Immutable, thread-safe.
  *
@@ -60,18 +59,7 @@ public record HookUp(
         ports = List.copyOf(ports);
         hoses = List.copyOf(hoses);
         cylinders = List.copyOf(cylinders);
-        List<String> names = new ArrayList<>(
-                List.of(AIR, PUMP, MACHINE, Manifold.LOW_CHAMBER, Manifold.HIGH_CHAMBER, Manifold.CENTRE_CHAMBER));
-        ports.forEach(port -> names.add(port.name()));
-        hoses.forEach(hose -> names.add(hose.name()));
-        cylinders.forEach(cylinder -> names.add(cylinder.name()));
-        Set<String> known = new HashSet<>();
-        for (String name : names) {
-            if (!known.add(name)) {
-                throw new IllegalArgumentException(
-                        "two parts of the hook-up are called \"" + name + "\"; give each its own name");
-            }
-        }
+        HookUpNames.requireDifferent(ports, hoses, cylinders);
     }
 
     /**
@@ -100,12 +88,7 @@ public record HookUp(
      * @return their names, in a fixed order
      */
     public List<String> hoseEnds() {
-        List<String> names = new ArrayList<>();
-        for (ServiceHose hose : hoses) {
-            names.add(hose.end(HoseSide.SYSTEM));
-            names.add(hose.end(HoseSide.CYLINDER));
-        }
-        return names;
+        return hoses.stream().flatMap(hose -> hose.ends().stream()).toList();
     }
 
     /**
@@ -119,8 +102,7 @@ public record HookUp(
         manifold.ifPresent(parts -> names.addAll(parts.valveNames()));
         for (ServiceHose hose : hoses) {
             if (hose.systemEnd() == EndFitting.OPEN_CLOSE_VALVE || hose.cylinderEnd() == EndFitting.OPEN_CLOSE_VALVE) {
-                names.add(hose.end(HoseSide.SYSTEM));
-                names.add(hose.end(HoseSide.CYLINDER));
+                names.addAll(hose.ends());
             }
         }
         cylinders.forEach(cylinder -> names.addAll(cylinder.connections()));
@@ -161,9 +143,7 @@ public record HookUp(
      */
     public Optional<ServiceHose> hose(String end) {
         return hoses.stream()
-                .filter(hose -> hose.name().equals(end)
-                        || hose.end(HoseSide.SYSTEM).equals(end)
-                        || hose.end(HoseSide.CYLINDER).equals(end))
+                .filter(hose -> hose.name().equals(end) || hose.ends().contains(end))
                 .findFirst();
     }
 
@@ -294,31 +274,15 @@ public record HookUp(
             GasOrigin origin,
             Optional<Pressure> gauge,
             boolean mayHoldAir) {
-        GasLaw law = law();
-        double size = size(name);
-        double own = law.pressure(held.kilograms(), 0, size, temperature.kelvins());
-        double excess = gauge.map(read -> read.pascals() - own)
+        double excess = gauge.map(
+                        read -> read.pascals() - law().pressure(held.kilograms(), 0, size(name), temperature.kelvins()))
                 .filter(above -> above > certainPa())
                 .orElse(
                         mayHoldAir
                                 ? Pressure.ofBars(HookUpPractice.SUSPECTED_AIR_BAR.value())
                                         .pascals()
                                 : 0.0);
-        boolean liquid = law.isLiquid(held.kilograms(), size, temperature.kelvins());
-        double space = liquid
-                ? Math.max(size - held.kilograms() / law.liquidDensity(temperature.kelvins()), size / 1000)
-                : size;
-        double air = law.airKg(excess, space);
-        VolumeContent content = excess > 0
-                ? VolumeContent.AIR
-                : held.kilograms() > 0 ? liquid ? VolumeContent.LIQUID : VolumeContent.VAPOUR : VolumeContent.NOTHING;
-        return new VolumeState(
-                content,
-                Pressure.ofPascals(law.pressure(held.kilograms(), air, size, temperature.kelvins())),
-                held.kilograms() > 0 ? origin : GasOrigin.NONE,
-                temperature,
-                held,
-                Mass.ofKilograms(air));
+        return new CylinderAtRest(law(), size(name), held, temperature).with(excess, origin);
     }
 
     /**

@@ -32,13 +32,7 @@ public record Hose(EndFitting systemEnd, EndFitting cylinderEnd, Length bore, Le
      * @param side the end
      * @return its fitting
      */
-    /**
-     * What one end is fitted with.
-     *
-     * @param side which end
-     * @return the fitting
-     */
-    public EndFitting end(HoseSide side) {
+    EndFitting end(HoseSide side) {
         return side == HoseSide.SYSTEM ? systemEnd : cylinderEnd;
     }
 

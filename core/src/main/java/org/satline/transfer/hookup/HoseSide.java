@@ -1,18 +1,13 @@
 package org.satline.transfer.hookup;
 
 /** The two ends of a hose, by what they are joined to. */
-public enum HoseSide {
+enum HoseSide {
     /** The end at the system: service port or manifold. */
     SYSTEM,
     /** The end at the cylinder. */
     CYLINDER;
 
-    /**
-     * Returns the other end.
-     *
-     * @return the other
-     */
-    public HoseSide other() {
+    HoseSide other() {
         return this == SYSTEM ? CYLINDER : SYSTEM;
     }
 

@@ -1,5 +1,6 @@
 package org.satline.transfer.hookup;
 
+import java.util.List;
 import org.satline.quantity.Length;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Volume;
@@ -22,18 +23,15 @@ public record ServiceHose(String name, EndFitting systemEnd, EndFitting cylinder
     }
 
     /**
-     * Returns the name of one end in acts and states.
+     * Returns the names of both ends in acts and states.
      *
-     * @param side which end
-     * @return such as {@code centre-hose.cylinder}
+     * @return the end at the system, such as {@code centre-hose.system}, then that at the cylinder
      */
-    /**
-     * The name of the joint at one end.
-     *
-     * @param side which end
-     * @return the joint
-     */
-    public String end(HoseSide side) {
+    public List<String> ends() {
+        return List.of(end(HoseSide.SYSTEM), end(HoseSide.CYLINDER));
+    }
+
+    String end(HoseSide side) {
         return name + "." + side;
     }
 

@@ -17,7 +17,6 @@ import org.satline.transfer.hookup.GasLaw;
 import org.satline.transfer.hookup.HookUp;
 import org.satline.transfer.hookup.HookUpPractice;
 import org.satline.transfer.hookup.HookUpState;
-import org.satline.transfer.hookup.HoseSide;
 import org.satline.transfer.hookup.Joint;
 import org.satline.transfer.hookup.Opening;
 import org.satline.transfer.hookup.ServiceCylinder;
@@ -198,10 +197,8 @@ public final class HookUpSimulator {
                 no(
                         hookUp.hoses().stream()
                                 .noneMatch(hose -> hose.name().equals(target)
-                                        && state.joint(hose.end(HoseSide.SYSTEM))
-                                                .isEmpty()
-                                        && state.joint(hose.end(HoseSide.CYLINDER))
-                                                .isEmpty()),
+                                        && state.joint(hose.ends().get(0)).isEmpty()
+                                        && state.joint(hose.ends().get(1)).isEmpty()),
                         "no such hose that is off at both ends");
             case START, STOP -> {
                 boolean there = switch (target) {
@@ -252,8 +249,8 @@ public final class HookUpSimulator {
                 if (!turned.remove(target)) {
                     turned.add(target);
                 }
-                String one = hose.end(HoseSide.SYSTEM);
-                String other = hose.end(HoseSide.CYLINDER);
+                String one = hose.ends().get(0);
+                String other = hose.ends().get(1);
                 if (parts.valves.contains(one)) {
                     openings.put(one, state.valve(other));
                     openings.put(other, state.valve(one));

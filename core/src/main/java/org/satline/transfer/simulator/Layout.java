@@ -10,14 +10,13 @@ import java.util.Set;
 import org.satline.transfer.hookup.EndFitting;
 import org.satline.transfer.hookup.HookUp;
 import org.satline.transfer.hookup.HookUpState;
-import org.satline.transfer.hookup.HoseSide;
 import org.satline.transfer.hookup.ServiceCylinder;
 import org.satline.transfer.hookup.ServiceHose;
 import org.satline.transfer.hookup.SystemPort;
 
 /** The parts of a hook-up by name, looked up once. Immutable. */
 final class Layout {
-    private static final String SYSTEM_END = "." + HoseSide.SYSTEM;
+    private static final String SYSTEM_END = ".system";
 
     final HookUp hookUp;
     final List<String> hoseEnds;
@@ -41,8 +40,7 @@ final class Layout {
         hookUp.ports().forEach(port -> ports.put(port.name(), port));
         for (ServiceHose hose : hookUp.hoses()) {
             hoses.put(hose.name(), hose);
-            hoses.put(hose.end(HoseSide.SYSTEM), hose);
-            hoses.put(hose.end(HoseSide.CYLINDER), hose);
+            hose.ends().forEach(end -> hoses.put(end, hose));
         }
         for (ServiceCylinder cylinder : hookUp.cylinders()) {
             cylinders.put(cylinder.name(), cylinder);

@@ -13,13 +13,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.cylinder.Cylinder;
-import org.satline.cylinder.Role;
-import org.satline.cylinder.Valve;
-import org.satline.cylinder.Weighing;
-import org.satline.explanation.Finding;
-import org.satline.explanation.Severity;
-import org.satline.filling.Provenance;
-import org.satline.filling.Stamp;
 import org.satline.measurement.Place;
 import org.satline.transfer.PointKind;
 import org.satline.transfer.hookup.EndFitting;
@@ -41,7 +34,7 @@ class VisitFileTest {
         return visit.read().cylinders().get(0);
     }
 
-    private static void refused(AVisit visit, String path) {
+    static void refused(AVisit visit, String path) {
         assertThatThrownBy(visit::read)
                 .isInstanceOfSatisfying(
                         FieldException.class, e -> assertThat(e.path()).isEqualTo(path));
@@ -145,100 +138,6 @@ class VisitFileTest {
     }
 
     @Test
-    void theCylinder() {
-        Cylinder cylinder = cylinder(VISIT.with("cylinder.inverted", true)
-                .with("cylinder.warmest", "120 degF")
-                .with("cylinder.atRest", false)
-                .with("cylinder.hanging", "0.4 lb")
-                .with("cylinder.fillRules", "us"));
-        assertThat(cylinder.name()).isEqualTo("cylinder no. 4");
-        assertThat(cylinder.role()).isEqualTo(Role.RECEIVER);
-        assertThat(cylinder.valve()).isEqualTo(Valve.VAPOUR);
-        assertThat(cylinder.inverted()).isTrue();
-        assertThat(cylinder.label().orElseThrow().designation()).isEqualTo("R-410A");
-        assertThat(cylinder.provenance()).contains(Provenance.RECOVERED);
-        assertThat(cylinder.owner()).contains("the sailing club");
-        assertThat(cylinder.temperature().value().fahrenheit()).isCloseTo(84, within(1e-9));
-        assertThat(cylinder.pressure()).isPresent();
-        assertThat(cylinder.warmest().fahrenheit()).isCloseTo(120, within(1e-9));
-        assertThat(cylinder.atRest()).isFalse();
-        assertThat(cylinder.weighing().orElseThrow()).isInstanceOf(Weighing.Gross.class);
-        assertThat(cylinder.stamps().tare().pounds()).isCloseTo(27.4, within(1e-9));
-        assertThat(cylinder.stamps().retestDue()).contains(LocalDate.of(2029, 4, 30));
-        // the liquid in 5 ft of 4.8 mm bore: 27.6 ml of about 1.04 kg/l (from memory of trade charts)
-        assertThat(cylinder.hoseContents().grams()).isBetween(25.0, 32.0);
-        assertThat(cylinder(VISIT.with("cylinder.hoseContents", "0.1 lb"))
-                        .hoseContents()
-                        .pounds())
-                .isCloseTo(0.1, within(1e-9));
-        refused(VISIT.with("cylinder.hoseContents", "2 lb"), "cylinder.hoseContents");
-        refused(VISIT.with("cylinder.valve", "vapour"), "cylinder.valve");
-        refused(VISIT.with("cylinder.provenance", "found"), "cylinder.provenance");
-        refused(VISIT.with("cylinder.fillRules", "moon"), "cylinder.fillRules");
-    }
-
-    @ParameterizedTest
-    @CsvSource({
-        "recovery-vapour, RECEIVER, VAPOUR",
-        "recovery-liquid, RECEIVER, LIQUID",
-        "source-vapour, SOURCE, VAPOUR",
-        "source-liquid, SOURCE, LIQUID"
-    })
-    void theValveSaysWhatTheCylinderIsFor(String word, Role role, Valve valve) {
-        Cylinder cylinder = cylinder(VISIT.with("cylinder.valve", word));
-        assertThat(cylinder.role()).isEqualTo(role);
-        assertThat(cylinder.valve()).isEqualTo(valve);
-    }
-
-    @Test
-    void everyStampByItsField() {
-        for (Stamp stamp : Stamp.values()) {
-            Object value = stamp.type() == Boolean.class ? (Object) true : stamp.example();
-            if (stamp == Stamp.REFILLABLE) {
-                assertThat(cylinder(VISIT.with("cylinder." + stamp.field(), value))
-                                .stamps()
-                                .refillable())
-                        .contains(true);
-                refused(VISIT.with("cylinder." + stamp.field(), "yes"), "cylinder." + stamp.field());
-            } else if (stamp.type() != Boolean.class) {
-                assertThat(VISIT.with("cylinder." + stamp.field(), value).read())
-                        .isNotNull();
-                if (stamp != Stamp.SPECIFICATION) { // any mark may stand on a cylinder
-                    refused(VISIT.with("cylinder." + stamp.field(), "?"), "cylinder." + stamp.field());
-                }
-            }
-        }
-    }
-
-    /** One litre of water weighs a kilogram within a few grams (from memory), but a volume is a volume. */
-    @ParameterizedTest
-    @CsvSource({"21.6 L", "21.6 l", "21.6 litres", "21.6 liters"})
-    void aWaterCapacityInLitresIsAVolume(String text) {
-        assertThat(cylinder(VISIT.with("cylinder.waterCapacity", text))
-                        .stamps()
-                        .volume()
-                        .litres())
-                .isCloseTo(21.6, within(1e-9));
-    }
-
-    @Test
-    void aScaleZeroedAfterHookUpMayShowBelowZero() {
-        AVisit zeroed =
-                VISIT.withSource().with("cylinder.grossBefore", "41.35 lb").with("cylinder.scaleReading", "-0.55 lb");
-        Weighing.SinceZero weighing =
-                (Weighing.SinceZero) cylinder(zeroed).weighing().orElseThrow();
-        assertThat(weighing.shown().value().pounds()).isCloseTo(-0.55, within(1e-9));
-        // by hand: 41.35 - 27.4 - 0.55
-        assertThat(cylinder(zeroed).contents().orElseThrow().value().pounds()).isCloseTo(13.4, within(1e-9));
-        refused(zeroed.with("cylinder.scaleReading", "-50 lb"), "cylinder.scaleReading");
-        // what it shows now is asked for, not refused
-        assertThat(cylinder(zeroed.without("cylinder.scaleReading")).weighing()).isEmpty();
-        refused(VISIT.weighing("-1 lb"), "cylinder.scaleReading");
-        refused(VISIT.weighing("41.35 t"), "cylinder.scaleReading");
-        refused(VISIT.without("instruments.scale"), "cylinder.scaleReading");
-    }
-
-    @Test
     void hosesManifoldAndPorts() {
         HookUpFacts facts = VISIT.with("cylinder.hoses[0].bore", "8 mm")
                 .with("ports.high-side-liquid.fitting", "core-tool")
@@ -290,37 +189,6 @@ class VisitFileTest {
         assertThat(dialled).isGreaterThan(digital);
     }
 
-    @Test
-    void severalCylindersAndTheOneThatIsConnected() {
-        AVisit two = VISIT.withBeside(Map.of(
-                "name",
-                "drum",
-                "valve",
-                "source-liquid",
-                "tare",
-                "7 lb",
-                "waterCapacity",
-                "30 lb",
-                "holding",
-                "R-410A",
-                "temperature",
-                "84 degF",
-                "scaleReading",
-                "20 lb"));
-        Visit visit = two.read();
-        assertThat(visit.cylinders()).extracting(Cylinder::name).containsExactly("cylinder no. 4", "drum");
-        assertThat(visit.connected()).contains("cylinder no. 4");
-        assertThat(visit.hookUp().hoses()).hasSize(1);
-        assertThat(two.without("connected").read().connected()).isEmpty();
-        assertThat(two.without("connected").read().hookUp().hoses()).isEmpty();
-        assertThat(VISIT.read().connected()).contains("cylinder no. 4");
-        refused(two.with("connected", "cylinder no. 9"), "");
-        refused(two.with("cylinders[1].name", "cylinder no. 4"), "");
-        refused(VISIT.with("connected", "cylinder no. 4"), "connected");
-        refused(VISIT.with("cylinders", List.of()), "cylinders");
-        refused(two.with("cylinders[1].tare", "light"), "cylinders[1].tare");
-    }
-
     @ParameterizedTest
     @CsvSource({"2026-07-14, 2026-07-14", "7/14/2026, 2026-07-14", "4/4/2026, 2026-04-04"})
     void dates(String written, LocalDate day) {
@@ -331,91 +199,5 @@ class VisitFileTest {
     @CsvSource({"7/4/2026", "13/7/2026", "2026-02-30", "14 July 2026", "2/30/2026", "''"})
     void whatIsNoDayOrMayBeTwoIsRefused(String written) {
         refused(VISIT.with("date", written), "date");
-    }
-
-    @ParameterizedTest
-    @CsvSource({
-        "colour, colour",
-        "site.colour, site.colour",
-        "system.colour, system.colour",
-        "instruments.scale.colour, instruments.scale.colour",
-        "readings.colour, readings.colour",
-        "conditions.colour, conditions.colour",
-        "cylinder.colour, cylinder.colour",
-        "cylinder.hoses[0].colour, cylinder.hoses[0].colour",
-        "manifold.colour, manifold.colour"
-    })
-    void anUnknownFieldIsRefusedByItsPath(String field, String path) {
-        refused(VISIT.with(field, "red"), path);
-    }
-
-    @Test
-    void aValueOfAnotherTypeIsRefusedByItsPath() {
-        refused(VISIT.with("readings.suctionPressure", 118), "readings.suctionPressure");
-        refused(VISIT.with("title", true), "title");
-        refused(VISIT.with("site", "boathouse"), "site");
-        refused(VISIT.with("cylinder", List.of()), "cylinder");
-        refused(VISIT.with("cylinders", "two").withoutCylinder(), "cylinders");
-        refused(VISIT.with("conditions.settled", "yes"), "conditions.settled");
-        refused(VISIT.with("manifold.valves", "4"), "manifold.valves");
-        refused(VISIT.with("system.owner", new FieldValue.Nothing()), "system.owner");
-        refused(VISIT.with("cylinder.hoses", "one"), "cylinder.hoses");
-    }
-
-    @ParameterizedTest
-    @CsvSource({
-        "site",
-        "system",
-        "instruments",
-        "readings",
-        "system.refrigerant",
-        "system.metering",
-        "site.altitude",
-        "cylinder.tare",
-        "cylinder.waterCapacity",
-        "cylinder.temperature",
-        "cylinder.valve"
-    })
-    void whatMustBeThereIsAskedForByItsPath(String field) {
-        refused(VISIT.without(field), field.equals("site.altitude") ? "site" : field);
-    }
-
-    @Test
-    void aRefrigerantWithoutAnEquationIsRefusedByItsField() {
-        refused(VISIT.with("system.refrigerant", "R-999"), "system.refrigerant");
-        refused(VISIT.holding("R-999"), "cylinder.holding");
-    }
-
-    /** A file that cannot be read as a whole hides no danger in the part that can. */
-    @Test
-    void dangersAreToldFromTheReadablePart() {
-        AVisit overfull = VISIT.weighing("75 lb");
-        assertThat(codes(overfull)).containsExactly("overfilled");
-        assertThat(codes(overfull.with("readings.liquidLine", "many"))).containsExactly("overfilled");
-        assertThat(codes(overfull.without("readings").without("conditions"))).containsExactly("overfilled");
-        assertThat(codes(overfull.without("site").with("colour", "red"))).containsExactly("overfilled");
-        assertThat(codes(overfull.without("instruments"))).containsExactly("overfilled");
-        assertThat(codes(overfull.without("system"))).containsExactly("overfilled");
-        assertThat(codes(VISIT.withBeside(Map.of()).with("cylinders[0].scaleReading", "75 lb")))
-                .containsExactly("overfilled");
-        assertThat(codes(VISIT.with("readings.liquidLine", "many"))).isEmpty();
-        assertThat(codes(overfull.with("cylinder.tare", "light"))).isEmpty();
-        assertThat(codes(overfull.with("cylinder", "a drum"))).isEmpty();
-    }
-
-    private static List<String> codes(AVisit visit) {
-        List<Finding> dangers = VisitFile.dangersInReadablePart(visit.fields());
-        assertThat(dangers).allSatisfy(each -> assertThat(each.severity()).isEqualTo(Severity.DANGER_NOW));
-        return dangers.stream().map(each -> each.code().word()).toList();
-    }
-
-    @Test
-    void whatTheSentenceSaysIsOnOneLineWithoutControls() {
-        assertThatThrownBy(() ->
-                        VISIT.with("readings.liquidLine", "9\u001b[31m8\n degF").read())
-                .isInstanceOf(FieldException.class)
-                .satisfies(
-                        e -> assertThat(String.valueOf(e.getMessage()).chars().filter(Character::isISOControl))
-                                .isEmpty());
     }
 }

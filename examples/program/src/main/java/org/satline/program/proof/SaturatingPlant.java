@@ -2,6 +2,7 @@ package org.satline.program.proof;
 
 import java.util.Random;
 import org.satline.charge.ChargeEstimate.Constants;
+import org.satline.charge.ChargeQuestion;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Mass;
 import org.satline.step.StepReading;
@@ -75,7 +76,7 @@ final class SaturatingPlant implements Plant {
 
     @Override
     public double toleranceK() {
-        return metering.judgedBy().publishedTolerance().kelvins();
+        return ChargeQuestion.publishedTolerance(metering.judgedBy()).kelvins();
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.satline.program.proof;
 import java.util.Random;
 import org.satline.charge.ChargeEstimate;
 import org.satline.charge.ChargeEstimate.Constants;
+import org.satline.charge.ChargeQuestion;
 import org.satline.charge.margin.Criterion;
 import org.satline.charge.margin.Margins;
 import org.satline.charge.margin.MeteringDevice;
@@ -49,7 +50,7 @@ final class SimulatedPlant implements Plant {
 
     @Override
     public double toleranceK() {
-        return visit.metering().judgedBy().publishedTolerance().kelvins();
+        return ChargeQuestion.publishedTolerance(visit.metering().judgedBy()).kelvins();
     }
 
     @Override

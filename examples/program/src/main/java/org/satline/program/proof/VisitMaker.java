@@ -129,7 +129,7 @@ final class VisitMaker {
                         criterion,
                         margins.get(criterion).orElseThrow().value(),
                         question.makersTarget().orElseThrow(),
-                        criterion.publishedTolerance(),
+                        ChargeQuestion.publishedTolerance(criterion),
                         UncertaintyBudget.none())
                 .level();
     }

@@ -1,13 +1,13 @@
-package org.satline.charge.margin;
+package org.satline.charge;
 
+import org.satline.charge.margin.Criterion;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.resource.CsvResource;
 import org.satline.resource.OnDemand;
 
 /** Tolerances and working ranges of the published check, read from their resource. */
-public final class PublishedLimits {
-    /** The document that states them. */
-    public static final String SOURCE = "California Energy Code, Reference Appendix RA3.2 (2008), installer";
+final class PublishedLimits {
+    static final String SOURCE = "California Energy Code, Reference Appendix RA3.2 (2008), installer";
 
     private static final OnDemand<CsvResource> TABLE = new OnDemand<>() {
         @Override
@@ -18,52 +18,28 @@ public final class PublishedLimits {
 
     private PublishedLimits() {}
 
-    /**
-     * The symmetric tolerance of a quantity.
-     *
-     * @param criterion superheat or subcooling
-     * @return above and below the target
-     */
-    public static TemperatureDifference tolerance(Criterion criterion) {
+    /** The symmetric tolerance of a quantity. */
+    static TemperatureDifference tolerance(Criterion criterion) {
         return TemperatureDifference.ofFahrenheitDegrees(
                 row(criterion.label() + " minus target").number("high"));
     }
 
-    /**
-     * Least superheat at which an expansion valve is held to control.
-     *
-     * @return K
-     */
-    public static double leastValveSuperheatK() {
+    /** Superheat at which an expansion valve is held to control, K. */
+    static double leastValveSuperheatK() {
         return kelvins(row("valve superheat").number("low"));
     }
 
-    /**
-     * Most superheat at which an expansion valve is held to control.
-     *
-     * @return K
-     */
-    public static double mostValveSuperheatK() {
+    static double mostValveSuperheatK() {
         return kelvins(row("valve superheat").number("high"));
     }
 
-    /**
-     * Lower limit of an item.
-     *
-     * @param item as the resource names it
-     * @return in the unit of its row
-     */
-    public static double low(String item) {
+    /** Lower limit of an item, in the unit of its row. */
+    static double low(String item) {
         return row(item).number("low");
     }
 
-    /**
-     * Upper limit of an item.
-     *
-     * @param item as the resource names it
-     * @return in the unit of its row
-     */
-    public static double high(String item) {
+    /** Upper limit of an item, in the unit of its row. */
+    static double high(String item) {
         return row(item).number("high");
     }
 
