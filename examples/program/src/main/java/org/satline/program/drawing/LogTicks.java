@@ -1,12 +1,12 @@
-package org.satline.program.pictures;
+package org.satline.program.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
 
-/** Ticks between the decades of a logarithmic axis: the shorter the axis, the more of them. */
+/** Ticks of a logarithmic axis: the shorter the axis, the more of them. */
 final class LogTicks {
-    private static final int[] FEW = {2, 5};
-    private static final int[] SOME = {2, 3, 5, 7};
+    private static final int[] FEW = {1, 2, 5};
+    private static final int[] SOME = {1, 2, 3, 5, 7};
 
     private LogTicks() {}
 
