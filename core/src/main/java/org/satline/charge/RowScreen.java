@@ -70,14 +70,14 @@ final class RowScreen {
     private boolean isQuestion() {
         double target = row.targetK();
         double tolerance = row.toleranceK();
-        return (Double.isNaN(target) || target >= 0 && target <= MOST_TARGET_K)
-                && (Double.isNaN(tolerance) || tolerance > 0 && tolerance < Double.POSITIVE_INFINITY)
+        return (Double.isNaN(target) || (target >= 0 && target <= MOST_TARGET_K))
+                && (Double.isNaN(tolerance) || (tolerance > 0 && tolerance < Double.POSITIVE_INFINITY))
                 && isUncertainty(row.pressureUncertaintyPa())
                 && isUncertainty(row.temperatureUncertaintyK());
     }
 
     private static boolean isUncertainty(double value) {
-        return Double.isNaN(value) || value >= 0 && value < Double.POSITIVE_INFINITY;
+        return Double.isNaN(value) || (value >= 0 && value < Double.POSITIVE_INFINITY);
     }
 
     private @Nullable ScreenedCharge sides() {
@@ -134,7 +134,7 @@ final class RowScreen {
         Optional<Boolean> met = row.outdoorMinimumMet();
         boolean cold = row.isRead(Place.OUTDOOR_AIR)
                 && !(Temperature.ofKelvins(row.si(Place.OUTDOOR_AIR)).fahrenheit() >= limits.leastOutdoorF() - 0.005);
-        if (cold || met.isPresent() && !met.get()) {
+        if (cold || (met.isPresent() && !met.get())) {
             return none(ScreenReason.CONDITION_NOT_MET, Place.OUTDOOR_AIR);
         }
         boolean wet = suction != null
@@ -216,7 +216,7 @@ final class RowScreen {
     /** The level by the risks; inside the band as read and likeliest there, no step that these instruments resolve would better it. */
     private Optional<ChargeLevel> decided(double low, double onTarget, double high, ChargeLevel read) {
         if (onTarget >= rule.wanted(ChargeLevel.ON_TARGET)
-                || read == ChargeLevel.ON_TARGET && onTarget >= low && onTarget >= high) {
+                || (read == ChargeLevel.ON_TARGET && onTarget >= low && onTarget >= high)) {
             return Optional.of(ChargeLevel.ON_TARGET);
         }
         if (low >= rule.wanted(ChargeLevel.LOW)) {
@@ -229,11 +229,11 @@ final class RowScreen {
         if (row.metering() == MeteringDevice.EXPANSION_VALVE) {
             return suction != null
                     && (suction.marginK < limits.leastValveSuperheatK()
-                            || suction.marginK > limits.mostValveSuperheatK() && read != ChargeLevel.LOW);
+                            || (suction.marginK > limits.mostValveSuperheatK() && read != ChargeLevel.LOW));
         }
         return liquid != null
-                && (read == ChargeLevel.LOW && liquid.marginK > Contradiction.AMPLE.kelvins()
-                        || read == ChargeLevel.HIGH && liquid.marginK < Contradiction.SCANT.kelvins());
+                && ((read == ChargeLevel.LOW && liquid.marginK > Contradiction.AMPLE.kelvins())
+                        || (read == ChargeLevel.HIGH && liquid.marginK < Contradiction.SCANT.kelvins()));
     }
 
     /** Normal distribution function (JCGM 106:2012, 7). */

@@ -67,7 +67,7 @@ final class ScreenedPlausibility {
     private boolean liquidLineImpossible() {
         double line = row.si(Place.LIQUID_LINE);
         return isColder(line, row.uncertainty(Place.LIQUID_LINE), Place.OUTDOOR_AIR)
-                || suction != null && isWarmer(suction.bubbleK, suction.bubbleDoubtK, Place.LIQUID_LINE);
+                || (suction != null && isWarmer(suction.bubbleK, suction.bubbleDoubtK, Place.LIQUID_LINE));
     }
 
     private boolean suctionLineTooWarm() {

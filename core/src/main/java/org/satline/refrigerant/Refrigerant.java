@@ -312,9 +312,9 @@ public final class Refrigerant {
     @Override
     public boolean equals(Object other) {
         return this == other
-                || other instanceof Refrigerant that
+                || (other instanceof Refrigerant that
                         && naming.designation.equals(that.naming.designation)
-                        && Objects.equals(composition, that.composition);
+                        && Objects.equals(composition, that.composition));
     }
 
     @Override

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -32,9 +33,13 @@ class ChargeScreenProperties {
 
     private static final Map<String, Integer> MET = new ConcurrentHashMap<>();
 
-    @Property(tries = 4000)
+    private static SaturationCurve curve(Refrigerant refrigerant) {
+        return Objects.requireNonNull(CURVES.get(refrigerant));
+    }
+
+    @Property(tries = 2000)
     void itSaysWhatTheJudgeSays(@ForAll("rows") ChargeRow row) {
-        SaturationCurve curve = CURVES.get(row.refrigerant());
+        SaturationCurve curve = curve(row.refrigerant());
         ScreenedCharge screened = ChargeScreen.of(curve).screen(row);
         Judgement judged;
         try {
@@ -106,7 +111,7 @@ class ChargeScreenProperties {
     Arbitrary<ChargeRow> rows() {
         return Arbitraries.randomValue(random -> {
             Refrigerant refrigerant = random.nextBoolean() ? R32 : R407C;
-            SaturationCurve curve = CURVES.get(refrigerant);
+            SaturationCurve curve = curve(refrigerant);
             MeteringDevice metering =
                     random.nextBoolean() ? MeteringDevice.EXPANSION_VALVE : MeteringDevice.FIXED_ORIFICE;
             double suctionPa = curve.dewPressurePa(280 + 3 * random.nextGaussian());
