@@ -311,9 +311,10 @@ public final class Refrigerant {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Refrigerant that
-                && naming.designation.equals(that.naming.designation)
-                && Objects.equals(composition, that.composition);
+        return this == other
+                || (other instanceof Refrigerant that
+                        && naming.designation.equals(that.naming.designation)
+                        && Objects.equals(composition, that.composition));
     }
 
     @Override
