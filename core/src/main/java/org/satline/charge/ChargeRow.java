@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.DigitalGauge;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;

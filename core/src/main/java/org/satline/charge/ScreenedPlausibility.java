@@ -1,6 +1,7 @@
 package org.satline.charge;
 
 import org.jspecify.annotations.Nullable;
+import org.satline.charge.margin.Criterion;
 import org.satline.measurement.Place;
 import org.satline.measurement.UncertaintyBudget;
 

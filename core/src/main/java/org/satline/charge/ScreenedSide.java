@@ -1,5 +1,6 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.Margins;
 import org.satline.measurement.Place;
 import org.satline.saturation.SaturationCurve;
 
