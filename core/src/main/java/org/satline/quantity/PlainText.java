@@ -70,9 +70,23 @@ public final class PlainText {
      * @return in double quotes, at most 60 characters of it, a question mark for each hidden one
      */
     public static String quoted(String text) {
-        StringBuilder quoted = new StringBuilder("\"");
-        text.codePoints().limit(LONGEST_QUOTE).forEach(c -> quoted.appendCodePoint(isHidden(c) ? '?' : c));
-        return quoted.append(text.codePointCount(0, text.length()) > LONGEST_QUOTE ? "...\"" : "\"")
-                .toString();
+        boolean cut = text.codePointCount(0, text.length()) > LONGEST_QUOTE;
+        String kept = cut ? text.substring(0, text.offsetByCodePoints(0, LONGEST_QUOTE)) : text;
+        return '"' + shown(kept) + (cut ? "...\"" : "\"");
+    }
+
+    /**
+     * Makes a message fit to be shown that may carry text from outside.
+     *
+     * @param text any text
+     * @return the same with a question mark for each hidden character
+     */
+    public static String shown(String text) {
+        StringBuilder shown = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+            int c = text.codePointAt(i);
+            shown.appendCodePoint(isHidden(c) ? '?' : c);
+        }
+        return shown.toString();
     }
 }

@@ -32,7 +32,8 @@ import picocli.CommandLine.ParameterException;
             AuditCommand.class,
             PictureCommand.class,
             ScoreCommand.class,
-            ExerciseCommand.class
+            ExerciseCommand.class,
+            SelfTestCommand.class
         },
         exitCodeListHeading = "Exit status:%n",
         exitCodeList = {
