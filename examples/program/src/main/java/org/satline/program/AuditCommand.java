@@ -90,7 +90,7 @@ final class AuditCommand implements Callable<Integer> {
     public Integer call() {
         AuditReport report = audited();
         if (csv != null) {
-            CsvReport.write(file, csv, AuditCells.OUTPUT, AuditCells.of(report));
+            BulkRun.tellQuoted(spec, csv, CsvReport.write(file, csv, AuditCells.OUTPUT, AuditCells.of(report)));
         }
         if (json != null) {
             writeJson(json, report);
