@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import org.apache.flink.configuration.CheckpointingOptions;
 import org.apache.flink.configuration.Configuration;
 import org.apache.flink.configuration.DeploymentOptions;
+import org.apache.flink.configuration.PipelineOptions;
 import org.apache.flink.streaming.api.environment.StreamExecutionEnvironment;
 import org.apache.flink.util.ParameterTool;
 
@@ -70,13 +71,7 @@ public final class Main {
     }
 
     private static void run(ParameterTool options, Consumer<String> out) throws Exception {
-        Configuration settings = new Configuration();
-        settings.set(
-                CheckpointingOptions.CHECKPOINTING_INTERVAL,
-                Duration.ofSeconds(options.getLong("checkpoint-seconds", 10)));
-        // blocks of a simulated fleet that wait for a busy step must not hold up a checkpoint
-        settings.set(CheckpointingOptions.ENABLE_UNALIGNED, true);
-        settings.set(CheckpointingOptions.ALIGNED_CHECKPOINT_TIMEOUT, Duration.ofSeconds(1));
+        Configuration settings = settings(options.getLong("checkpoint-seconds", 10));
         if (options.has("checkpoints")) {
             settings.set(CheckpointingOptions.CHECKPOINT_STORAGE, "filesystem");
             settings.set(CheckpointingOptions.CHECKPOINTS_DIRECTORY, options.get("checkpoints"));
@@ -98,6 +93,18 @@ public final class Main {
                 .equals("local")) {
             SummaryPage.write(Path.of(to), out);
         }
+    }
+
+    /** What a run asks of the engine, beside what the cluster is set up for. */
+    static Configuration settings(long checkpointSeconds) {
+        Configuration settings = new Configuration();
+        settings.set(CheckpointingOptions.CHECKPOINTING_INTERVAL, Duration.ofSeconds(checkpointSeconds));
+        // blocks of a simulated fleet that wait for a busy step must not hold up a checkpoint
+        settings.set(CheckpointingOptions.ENABLE_UNALIGNED, true);
+        settings.set(CheckpointingOptions.ALIGNED_CHECKPOINT_TIMEOUT, Duration.ofSeconds(1));
+        // no step changes what it has handed on
+        settings.set(PipelineOptions.OBJECT_REUSE, true);
+        return settings;
     }
 
     private static void write(ParameterTool options) throws IOException {
