@@ -57,6 +57,12 @@ final class TableCurve implements SaturationCurve {
         vapourHeatCapacity = (UniformNonic) column(columns, SaturationProperty.DEW_VAPOUR_HEAT_CAPACITY);
     }
 
+    /**
+     * How far apart the end of a line may be found on two machines, relative. A largest pressure or temperature is flat: a rounding of the last digit, as in
+     * the exponential of a browser, moves its place by the root of that.
+     */
+    private static final double FLAT_END = Math.sqrt(Math.ulp(1.0));
+
     private static Column column(Map<SaturationProperty, Column> columns, SaturationProperty property) {
         return Objects.requireNonNull(columns.get(property), property.words());
     }
@@ -239,7 +245,19 @@ final class TableCurve implements SaturationCurve {
         if (column.covers(at)) {
             return column.at(at);
         }
-        return solving().value(property, checked(property, at));
+        return solving().value(property, reached(property, checked(property, at)));
+    }
+
+    /** The end of the engine's line in place of that of the table, where the engine ends a hair before it. */
+    private double reached(SaturationProperty property, double at) {
+        SaturationCurve engine = solving();
+        double end;
+        if (property.askedByPressure()) {
+            end = (property.onBubbleLine() ? engine.bubblePressureRange() : engine.dewPressureRange()).high();
+        } else {
+            end = (property.onBubbleLine() ? engine.bubbleTemperatureRange() : engine.dewTemperatureRange()).high();
+        }
+        return at > end && at <= end * (1 + FLAT_END) ? end : at;
     }
 
     private double checked(SaturationProperty property, double at) {
