@@ -43,7 +43,7 @@ public final class PageHtml {
     private PageHtml() {}
 
     /**
-     * Writes a page.
+     * Writes a page in English.
      *
      * @param title name of the document
      * @param style what it looks like
@@ -51,12 +51,25 @@ public final class PageHtml {
      * @return the whole document
      */
     public static String of(String title, Style style, List<Block> blocks) {
+        return of(title, style, "en", blocks);
+    }
+
+    /**
+     * Writes a page.
+     *
+     * @param title name of the document
+     * @param style what it looks like
+     * @param language tag of the language of its words
+     * @param blocks what stands on it
+     * @return the whole document
+     */
+    public static String of(String title, Style style, String language, List<Block> blocks) {
         PageHtml page = new PageHtml();
         blocks.forEach(page::write);
         page.endSection();
         return """
                 <!DOCTYPE html>
-                <html lang="en" xmlns="http://www.w3.org/1999/xhtml">
+                <html lang="%s" xmlns="http://www.w3.org/1999/xhtml">
                 <head>
                 <meta charset="utf-8"/>
                 <meta name="viewport" content="width=device-width, initial-scale=1"/>
@@ -70,7 +83,7 @@ public final class PageHtml {
                 %s</main>
                 </body>
                 </html>
-                """.formatted(Escape.html(title), style.text(), page.html);
+                """.formatted(Escape.html(language), Escape.html(title), style.text(), page.html);
     }
 
     private void write(Block block) {
