@@ -213,6 +213,8 @@ final class PlanFlows extends PlanThrough {
             return lower(v, target, taker);
         }
         if (state.level(v) == target) {
+            // a wait makes a hose as warm as the air
+            state.flag(v, PlanState.COLD, state.has(v, PlanState.COLD) && kind != Act.Kind.WAIT);
             return true;
         }
         if (exitEnd[giver] == AIR_END) {
@@ -262,10 +264,9 @@ final class PlanFlows extends PlanThrough {
         if (air || !state.clean(v)) {
             return false;
         }
-        if (state.liquid(v)) {
-            if (to != parts.low || !metered(throttledIn(group[exitNode[taker]]))) {
-                return false;
-            }
+        boolean throttled = throttledIn(group[exitNode[taker]]);
+        if (state.liquid(v) && (to != parts.low || !(metered(throttled) || runsDry(throttled)))) {
+            return false;
         }
         state.set(v, PlanState.VAPOUR, target, state.origin(v));
         return true;

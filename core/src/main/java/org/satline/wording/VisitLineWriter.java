@@ -251,7 +251,7 @@ record VisitLineWriter(VisitReport report, Wording wording) {
     /** A place of the hook-up: its own name where there is a text for it, else as it is called. */
     private String part(String name) {
         String key = "place." + name;
-        String cylinder = report.connected()
+        String cylinder = (name.startsWith("next-") ? report.other() : report.connected())
                 .map(each -> each.cylinder().name())
                 .orElseGet(() -> wording.name(Subject.Kind.CYLINDER));
         return wording.has(key) ? wording.message(key, Figure.of("name", cylinder)) : name;
