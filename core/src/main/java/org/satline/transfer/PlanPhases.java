@@ -222,6 +222,7 @@ final class PlanPhases extends PlanHooking {
             for (ServiceCylinder cylinder : parts.cylinders) {
                 builder.valve(cylinder.connections().get(0), Kind.OPEN_SHORT, Kind.CRACK);
             }
+            builder.waiting();
         }
         for (int i = 0; i < parts.cylinders.size(); i++) {
             builder.invert(i, false);
