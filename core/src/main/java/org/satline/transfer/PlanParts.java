@@ -87,8 +87,7 @@ final class PlanParts {
             place(i, connections.get(i));
         }
         ventable = hookUp.gas().mayBeVented();
-        ambientPa =
-                hookUp.gas().properties().bubblePressurePa(hookUp.ambient().kelvins());
+        ambientPa = hookUp.gas().properties().bubblePressurePa(hookUp.ambient().kelvins());
         low = port(SystemPort.Role.LOW_SIDE);
         high = Math.max(port(SystemPort.Role.LIQUID_LINE), port(SystemPort.Role.DISCHARGE));
         hoseVolume =

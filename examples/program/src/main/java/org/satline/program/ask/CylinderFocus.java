@@ -70,7 +70,9 @@ record CylinderFocus(FieldValue.Fields visit, List<FieldValue.Fields> beside, Op
 
     /** The cylinder that is asked about. */
     Optional<FieldValue.Fields> cylinder() {
-        return FieldTree.get(visit, ONE).filter(FieldValue.Fields.class::isInstance).map(FieldValue.Fields.class::cast);
+        return FieldTree.get(visit, ONE)
+                .filter(FieldValue.Fields.class::isInstance)
+                .map(FieldValue.Fields.class::cast);
     }
 
     CylinderFocus with(FieldValue.Fields changed) {
@@ -119,7 +121,8 @@ record CylinderFocus(FieldValue.Fields visit, List<FieldValue.Fields> beside, Op
         Optional<FieldValue> hoses = cylinder().flatMap(each -> FieldTree.get(each, HOSES));
         FieldValue.Fields left = visit;
         if (cylinder().isPresent()) {
-            left = FieldTree.put(left, ONE, FieldTree.without(asBefore.or(this::cylinder).orElseThrow(), HOSES));
+            left = FieldTree.put(
+                    left, ONE, FieldTree.without(asBefore.or(this::cylinder).orElseThrow(), HOSES));
         }
         CylinderFocus other = new CylinderFocus(left, beside, Optional.empty()).aside(Optional.of(name));
         FieldValue.Fields now = other.visit();

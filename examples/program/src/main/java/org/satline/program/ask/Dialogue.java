@@ -60,8 +60,7 @@ public final class Dialogue {
         this.kit = kit;
         this.now = now;
         this.keep = keep;
-        this.focus =
-                CylinderFocus.of(kit.map(each -> each.applied(start)).orElse(start));
+        this.focus = CylinderFocus.of(kit.map(each -> each.applied(start)).orElse(start));
     }
 
     /**
@@ -252,8 +251,6 @@ public final class Dialogue {
         }
         Optional<FieldValue> own = kit.flatMap(each -> each.cylinder(answer));
         return focus.with(
-                own.isPresent()
-                        ? FieldTree.put(answers, "cylinder", own.get())
-                        : question.answered(answers, answer));
+                own.isPresent() ? FieldTree.put(answers, "cylinder", own.get()) : question.answered(answers, answer));
     }
 }

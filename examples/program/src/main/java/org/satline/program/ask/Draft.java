@@ -60,8 +60,7 @@ final class Draft {
     /** What the cylinder must be for that is needed instead of the connected one; nothing where that one serves. */
     static Optional<String> otherUse(FieldValue.Fields answers) {
         VisitReport report = report(answers);
-        return report.findings().stream()
-                        .anyMatch(each -> each.code() == TransferCode.OTHER_CYLINDER_NEEDED)
+        return report.findings().stream().anyMatch(each -> each.code() == TransferCode.OTHER_CYLINDER_NEEDED)
                 ? report.connected().map(each -> each.cylinder().role() == Role.RECEIVER ? "source" : "recovery")
                 : Optional.empty();
     }
