@@ -1,5 +1,6 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.MeteringDevice;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -14,7 +15,7 @@ import org.satline.resource.OnDemand;
  * measured machines show beyond it.
  */
 final class Behaviour {
-    static final int CLUES = Clue.values().length;
+    static final int CLUES = Symptom.values().length;
     static final int AROUND = Around.values().length;
     private static final String SOUND = "none";
     private static final OnDemand<Map<MeteringDevice, Behaviour>> TABLE = new OnDemand<>() {
@@ -143,7 +144,7 @@ final class Behaviour {
         for (CsvResource.Row row : CsvResource.read(
                         Behaviour.class, "spread.csv", "clue", "standard_deviation_K", "basis", "source")
                 .rows()) {
-            widening[Clue.valueOf(row.text("clue")).ordinal()] = row.number("standard_deviation_K");
+            widening[Symptom.valueOf(row.text("clue")).ordinal()] = row.number("standard_deviation_K");
         }
         return widening;
     }

@@ -1,7 +1,13 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.Margins;
+import org.satline.charge.margin.LineMargin;
+import org.satline.charge.margin.Criterion;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.satline.explanation.CommonCode;
@@ -25,11 +31,11 @@ public final class ChargeJudge {
     private static final String MAKERS_SOURCE = "maker's charging data of this system";
 
     private final DecisionRule rule;
-    private final double otherK;
+    private final Map<Symptom, Expected> expected;
 
-    private ChargeJudge(DecisionRule rule, double otherK) {
+    private ChargeJudge(DecisionRule rule, Map<Symptom, Expected> expected) {
         this.rule = rule;
-        this.otherK = otherK;
+        this.expected = expected;
     }
 
     /**
@@ -38,7 +44,7 @@ public final class ChargeJudge {
      * @return the judge
      */
     public static ChargeJudge usual() {
-        return new ChargeJudge(DecisionRule.usual(), Clues.USUAL_OTHER_K);
+        return new ChargeJudge(DecisionRule.usual(), Map.of());
     }
 
     /**
@@ -50,23 +56,29 @@ public final class ChargeJudge {
      * @throws IllegalArgumentException if a risk is outside its interval
      */
     public ChargeJudge accepting(double producers, double consumers) {
-        return new ChargeJudge(new DecisionRule(producers, consumers), otherK);
+        return new ChargeJudge(new DecisionRule(producers, consumers), expected);
     }
 
     /**
-     * The same judge, told what the margin by which the charge is not judged should be: superheat at an expansion valve, subcooling at a fixed orifice. Without it 6 K
-     * are expected, common practice, no source.
+     * The same judge, told what one quantity of this unit is while nothing is wrong, from its own record, a model or the maker's data.
      *
-     * @param kelvins expected superheat or subcooling, K; in [0, 50]
+     * @param symptom which quantity; the evaporating temperature counts from the dry bulb of the return air, the condensing temperature
+     *     from the condenser air
+     * @param kelvins its fault-free value, K; discharge: degC
+     * @param standardUncertaintyK its standard uncertainty, K; not below 0
      * @return the changed judge
-     * @throws IllegalArgumentException outside of that
+     * @throws IllegalArgumentException if a number is not usable
      */
-    public ChargeJudge expectingOfTheOther(double kelvins) {
-        if (!(kelvins >= 0 && kelvins <= 50)) {
-            throw new IllegalArgumentException(
-                    "expected margin " + kelvins + " K is outside [0, 50] K; give the maker's figure");
+    public ChargeJudge expecting(Symptom symptom, double kelvins, double standardUncertaintyK) {
+        Objects.requireNonNull(symptom, "symptom");
+        if (!(Double.isFinite(kelvins) && standardUncertaintyK >= 0 && standardUncertaintyK < 1e6)) {
+            throw new IllegalArgumentException("expected " + symptom.word() + " " + kelvins + " K with u = "
+                    + standardUncertaintyK + " K is not usable; give finite numbers");
         }
-        return new ChargeJudge(rule, kelvins);
+        Map<Symptom, Expected> more = new EnumMap<>(Symptom.class);
+        more.putAll(expected);
+        more.put(symptom, new Expected(kelvins, standardUncertaintyK));
+        return new ChargeJudge(rule, Collections.unmodifiableMap(more));
     }
 
     /**
@@ -102,7 +114,7 @@ public final class ChargeJudge {
                 it.question().tolerance().orElse(PublishedLimits.tolerance(criterion)),
                 measured.get().budget().minus(found.budget()));
         steps.add(deviation.step());
-        Clues clues = Clues.of(it, margins, Optional.of(found), otherK);
+        Clues clues = Clues.of(it, margins, Optional.of(found), expected);
         Weighed weighed = Weighing.of(it, clues, Optional.of(deviation));
         return new Decision(it, rule, margins, deviation, gates, weighed, steps).made();
     }
@@ -111,7 +123,7 @@ public final class ChargeJudge {
     private Judgement withoutDeviation(
             ChargeCase it, Margins margins, List<Gate> gates, List<Finding> why, List<Step> steps) {
         Weighed weighed =
-                Weighing.of(it, Clues.of(it, margins, Optional.empty(), otherK), Optional.empty());
+                Weighing.of(it, Clues.of(it, margins, Optional.empty(), expected), Optional.empty());
         Judgement.Evidence evidence =
                 new Judgement.Evidence(margins, Optional.empty(), gates, weighed, why, steps);
         return new NotMet(it, evidence)

@@ -1,5 +1,7 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.Margins;
+import org.satline.charge.margin.Criterion;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +21,8 @@ final class Clues {
     /** So is one at rest. */
     private static final double FARTHEST_REST_K = 15;
 
-    private final Map<Clue, Clued> clues = new EnumMap<>(Clue.class);
+    private final Map<Symptom, Clued> clues = new EnumMap<>(Symptom.class);
+    private final Map<Symptom, Expected> sound = new EnumMap<>(Symptom.class);
     private final Map<Around, Clued> around = new EnumMap<>(Around.class);
 
     /** A value with the errors in it, K. */
@@ -31,9 +34,13 @@ final class Clues {
      * Takes the clues.
      *
      * @param target of the judged quantity, where there is one
-     * @param otherK what the margin that is not judged is expected to be, K
+     * @param expected what is known of the unit while nothing is wrong with it
      */
-    static Clues of(ChargeCase it, Margins margins, Optional<ChargeTarget.Found> target, double otherK) {
+    static Clues of(
+            ChargeCase it,
+            Margins margins,
+            Optional<ChargeTarget.Found> target,
+            Map<Symptom, Expected> expected) {
         Clues clues = new Clues();
         Criterion judged = it.question().metering().judgedBy();
         target.ifPresent(found -> {
@@ -47,24 +54,57 @@ final class Clues {
         clues.air(it.readings(), Around.WET_BULB, Place.RETURN_WET_BULB);
         clues.air(it.readings(), Around.DRY_BULB, Place.RETURN_DRY_BULB);
         Criterion other = judged == Criterion.SUPERHEAT ? Criterion.SUBCOOLING : Criterion.SUPERHEAT;
-        margins.get(other).ifPresent(m -> clues.put(clue(other), m.value().kelvins() - otherK, m.budget()));
+        margins.get(other).ifPresent(m -> clues.put(clue(other), m.value().kelvins() - USUAL_OTHER_K, m.budget()));
         clues.coils(it.curve(), it.readings());
         clues.discharge(it.curve(), it.readings());
         it.readings().temperature(Place.RETURN_DRY_BULB).ifPresent(returned -> it.readings()
                 .temperature(Place.SUPPLY_DRY_BULB)
                 .ifPresent(supply -> clues.put(
-                        Clue.AIR_DROP,
+                        Symptom.EVAPORATOR_AIR_DROP,
                         returned.value().minus(supply.value()).kelvins(),
                         returned.budget().minus(supply.budget()))));
         RestEvidence.of(it.curve(), it.conditions())
                 .ifPresent(rest -> clues.put(
-                        Clue.AT_REST,
+                        Symptom.AT_REST,
                         Math.max(-FARTHEST_REST_K, Math.min(FARTHEST_REST_K, rest.excessK())),
                         rest.budget()));
+        expected.forEach((symptom, known) -> clues.expect(it, symptom, known, judged, target));
         return clues;
     }
 
-    Optional<Clued> get(Clue clue) {
+    /** The fault-free value in the terms of the clue. */
+    private void expect(
+            ChargeCase it, Symptom symptom, Expected known, Criterion judged, Optional<ChargeTarget.Found> target) {
+        Optional<Clued> clued = get(symptom);
+        if (clued.isEmpty()) {
+            return;
+        }
+        double kelvins = known.kelvins();
+        double inTerms = switch (symptom) {
+            case SUPERHEAT, SUBCOOLING ->
+                kelvins
+                        - (symptom == clue(judged) && target.isPresent()
+                                ? target.get().value().kelvins()
+                                : USUAL_OTHER_K);
+            case EVAPORATING -> kelvins + around(Around.DRY_BULB).kelvins();
+            case DISCHARGE ->
+                clued.get().kelvins()
+                        - it.readings()
+                                .temperature(Place.DISCHARGE_LINE)
+                                .map(line -> line.value().celsius())
+                                .orElseThrow()
+                        + kelvins;
+            case CONDENSING, EVAPORATOR_AIR_DROP, AT_REST -> kelvins;
+        };
+        sound.put(symptom, new Expected(inTerms, known.standardUncertaintyK()));
+    }
+
+    /** What the clue is while nothing is wrong, where that is known of the unit. */
+    Optional<Expected> sound(Symptom symptom) {
+        return Optional.ofNullable(sound.get(symptom));
+    }
+
+    Optional<Clued> get(Symptom clue) {
         return Optional.ofNullable(clues.get(clue));
     }
 
@@ -76,7 +116,7 @@ final class Clues {
                 : new Clued(what.usual(), UncertaintyBudget.of("not read: " + what.name(), what.doubt()));
     }
 
-    private void put(Clue clue, double kelvins, UncertaintyBudget budget) {
+    private void put(Symptom clue, double kelvins, UncertaintyBudget budget) {
         if (Double.isFinite(kelvins)) {
             clues.put(clue, new Clued(kelvins, budget));
         }
@@ -87,15 +127,15 @@ final class Clues {
                 .ifPresent(read -> around.put(what, new Clued(read.value().celsius(), read.budget())));
     }
 
-    private static Clue clue(Criterion criterion) {
-        return criterion == Criterion.SUPERHEAT ? Clue.SUPERHEAT : Clue.SUBCOOLING;
+    private static Symptom clue(Criterion criterion) {
+        return criterion == Criterion.SUPERHEAT ? Symptom.SUPERHEAT : Symptom.SUBCOOLING;
     }
 
     private void coils(SaturationCurve curve, SystemReadings readings) {
         readings.pressure(Place.SUCTION_PRESSURE).ifPresent(p -> {
             double pa = p.value().pascals();
             put(
-                    Clue.EVAPORATING,
+                    Symptom.EVAPORATING,
                     curve.dewTemperatureK(pa) - Temperature.ofCelsius(0).kelvins(),
                     p.budget().scaled(Margins.dewSlope(curve, pa)));
         });
@@ -103,7 +143,7 @@ final class Clues {
                 .ifPresent(p -> readings.temperature(Place.OUTDOOR_AIR).ifPresent(air -> {
                     double pa = p.value().pascals();
                     put(
-                            Clue.CONDENSING,
+                            Symptom.CONDENSING,
                             curve.bubbleTemperatureK(pa) - air.value().kelvins(),
                             p.budget()
                                     .scaled(Margins.bubbleSlope(curve, pa))
@@ -139,7 +179,7 @@ final class Clues {
                 .scaled(Margins.bubbleSlope(curve, highPa))
                 .minus(low.get().budget().scaled(Margins.dewSlope(curve, lowPa)));
         put(
-                Clue.DISCHARGE,
+                Symptom.DISCHARGE,
                 Math.max(-FARTHEST_DISCHARGE_K, Math.min(FARTHEST_DISCHARGE_K, off)),
                 hot.get().budget().minus(suction.get().budget()).minus(pressures));
     }

@@ -1,5 +1,8 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.Margins;
+import org.satline.charge.margin.LineMargin;
+import org.satline.charge.margin.Criterion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -120,7 +123,7 @@ record Decision(
         weighed.wouldChange()
                 .ifPresent(path -> findings.add(
                         Finding.of(Severity.CAUTION, ChargeCode.WOULD_CHANGE, Subject.reading(path))));
-        if (!weighed.explained()) {
+        if (!weighed.explained() && !plainlyShort()) {
             findings.add(Finding.of(
                     Severity.FORBIDS,
                     ChargeCode.UNEXPLAINED,
@@ -148,6 +151,12 @@ record Decision(
         return deviation.level() == ChargeLevel.ON_TARGET
                 && deviation.likeliest() == ChargeLevel.ON_TARGET
                 && weighed.belief().likeliest() == ChargeLevel.ON_TARGET;
+    }
+
+    /** Shorter than any system of the table, and plainly so: what then comes first is the leak. */
+    private boolean plainlyShort() {
+        return weighed.belief().low() >= rule.wanted(ChargeLevel.LOW)
+                && deviation.probability(ChargeLevel.LOW) >= rule.wanted(ChargeLevel.LOW);
     }
 
     /** A condition that was merely not read blocks moving by itself; it does not take away a level that these instruments tell. */

@@ -1,5 +1,6 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.MeteringDevice;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;

@@ -1,5 +1,6 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.Margins;
 import java.util.Optional;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.saturation.SaturationCurve;

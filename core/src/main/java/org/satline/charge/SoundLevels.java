@@ -1,5 +1,6 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.MeteringDevice;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**

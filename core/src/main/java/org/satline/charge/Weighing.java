@@ -1,5 +1,6 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.MeteringDevice;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
@@ -14,6 +15,8 @@ import org.satline.measurement.UncertaintyBudget;
 final class Weighing {
     /** Degrees of freedom: readings two or three times farther out than the simulation thinks are seen on real machines. Our choice. */
     private static final double FREEDOM = 6;
+    /** Share of the scatter over systems that is left for one known unit; our choice. */
+    private static final double SHARE_OF_A_UNIT = 0.4;
     /** Squared distance in standard deviations, by the number of clues, that one reading in ten thousand of a system of some hypothesis exceeds (chi-square). */
     private static final double[] FARTHEST = {0, 15.1, 18.4, 21.1, 23.5, 25.7, 27.9, 29.9};
     /** Below that the judged quantity stands at zero, K; common practice, no source. */
@@ -26,6 +29,7 @@ final class Weighing {
     private final Behaviour behaviour;
     private final int[] used;
     private final double[] seen;
+    private final double[] share;
     private final double[] around;
     private final double[] instruments;
     private final boolean airflowMeasured;
@@ -34,10 +38,10 @@ final class Weighing {
     private Weighing(Behaviour behaviour, Clues clues, boolean airflowMeasured) {
         this.behaviour = behaviour;
         this.airflowMeasured = airflowMeasured;
-        Clue[] all = Clue.values();
+        Symptom[] all = Symptom.values();
         int[] found = new int[all.length];
         int count = 0;
-        for (Clue clue : all) {
+        for (Symptom clue : all) {
             if (clues.get(clue).isPresent()) {
                 found[count++] = clue.ordinal();
             }
@@ -48,6 +52,7 @@ final class Weighing {
             around[each.ordinal()] = clues.around(each).kelvins() - each.usual();
         }
         seen = new double[count];
+        share = new double[count];
         UncertaintyBudget[] errors = new UncertaintyBudget[count];
         for (int i = 0; i < count; i++) {
             Clues.Clued clued = clues.get(all[used[i]]).orElseThrow();
@@ -58,6 +63,7 @@ final class Weighing {
                 error = error.minus(clues.around(each).budget().scaled(slope));
             }
             errors[i] = error;
+            known(i, clues.sound(all[used[i]]));
         }
         instruments = new double[count * (count + 1) / 2];
         for (int i = 0; i < count; i++) {
@@ -65,6 +71,28 @@ final class Weighing {
                 instruments[Behaviour.at(i, j)] = errors[i].covariance(errors[j]);
             }
         }
+    }
+
+    /**
+     * A unit that is known stands off the mean of all systems by a fixed amount, whatever is wrong with it, and scatters less: by the doubt of what is known
+     * and by a share of the scatter, since units differ in their answer to faults too.
+     */
+    private void known(int i, Optional<Expected> sound) {
+        share[i] = 1;
+        sound.ifPresent(unit -> {
+            Behaviour.Cell usual = behaviour.sound();
+            seen[i] += expected(usual, i) - unit.kelvins();
+            double scatter = Math.sqrt(usual.scatter()[Behaviour.at(used[i], used[i])]);
+            share[i] = Math.min(1, Math.hypot(unit.standardUncertaintyK() / scatter, SHARE_OF_A_UNIT));
+        });
+    }
+
+    private double expected(Behaviour.Cell cell, int i) {
+        double expected = cell.mean()[used[i]];
+        for (int k = 0; k < around.length; k++) {
+            expected += cell.slope(used[i], k) * around[k];
+        }
+        return expected;
     }
 
     /** What is believed, what each choice costs, and what would change it. */
@@ -82,10 +110,10 @@ final class Weighing {
     }
 
     /** The clue that was not read and by which the hypotheses that are left differ most, in standard deviations within them. */
-    private Optional<Clue> mostTelling(double[] posterior, Clues clues) {
-        Optional<Clue> best = Optional.empty();
+    private Optional<Symptom> mostTelling(double[] posterior, Clues clues) {
+        Optional<Symptom> best = Optional.empty();
         double most = LEAST_TELLING;
-        for (Clue clue : Clue.values()) {
+        for (Symptom clue : Symptom.values()) {
             if (clues.get(clue).isPresent()) {
                 continue;
             }
@@ -135,14 +163,11 @@ final class Weighing {
     private double logLikelihood(Behaviour.Cell cell, double[] triangle, double[] off) {
         int n = used.length;
         for (int i = 0; i < n; i++) {
-            double expected = cell.mean()[used[i]];
-            for (int k = 0; k < around.length; k++) {
-                expected += cell.slope(used[i], k) * around[k];
-            }
-            off[i] = seen[i] - expected;
+            off[i] = seen[i] - expected(cell, i);
             for (int j = 0; j <= i; j++) {
                 triangle[Behaviour.at(i, j)] =
-                        cell.scatter()[Behaviour.at(used[i], used[j])] + instruments[Behaviour.at(i, j)];
+                        share[i] * share[j] * cell.scatter()[Behaviour.at(used[i], used[j])]
+                                + instruments[Behaviour.at(i, j)];
             }
         }
         double logDeterminant = 0;
@@ -188,7 +213,7 @@ final class Weighing {
                 .isPresent();
         double band = deviation
                         .map(Deviation::tolerance)
-                        .orElseGet(() -> metering.judgedBy().publishedTolerance())
+                        .orElseGet(() -> ChargeQuestion.publishedTolerance(metering.judgedBy()))
                         .kelvins()
                 / Priors.responseK(metering);
         for (int i = 0; i < posterior.length; i++) {

@@ -1,5 +1,8 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.MeteringDevice;
+import org.satline.charge.margin.Margins;
+import org.satline.charge.margin.Criterion;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;

@@ -1,5 +1,7 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.MeteringDevice;
+import org.satline.charge.margin.Margins;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -125,9 +127,9 @@ final class DrawnSystems {
         ChargeCase it = new ChargeCase(curve, readings, question, conditions);
         ChargeTarget.Found found =
                 new ChargeTarget.Found(TemperatureDifference.ofKelvins(target), UncertaintyBudget.none(), List.of());
-        Clues clues = Clues.of(it, Margins.of(curve, readings), Optional.of(found), Clues.USUAL_OTHER_K);
+        Clues clues = Clues.of(it, Margins.of(curve, readings), Optional.of(found), Map.of());
         double[] values = new double[Behaviour.CLUES];
-        for (Clue clue : Clue.values()) {
+        for (Symptom clue : Symptom.values()) {
             if (clues.get(clue).isEmpty()) {
                 return Optional.empty();
             }

@@ -3,7 +3,7 @@ package org.satline.program.proof;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Random;
-import org.satline.charge.Margins;
+import org.satline.charge.margin.Margins;
 import org.satline.charge.OperatingConditions;
 import org.satline.measurement.DigitalGauge;
 import org.satline.measurement.Place;

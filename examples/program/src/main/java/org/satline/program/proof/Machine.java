@@ -1,6 +1,6 @@
 package org.satline.program.proof;
 
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.refrigerant.Refrigerant;

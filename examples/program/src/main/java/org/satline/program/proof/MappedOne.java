@@ -1,6 +1,6 @@
 package org.satline.program.proof;
 
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.program.mapped.Air;
 import org.satline.program.mapped.MappedMachine;
 import org.satline.program.mapped.Running;

@@ -9,11 +9,12 @@ import java.util.function.Function;
 import org.satline.charge.ChargeCase;
 import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeQuestion;
-import org.satline.charge.Criterion;
 import org.satline.charge.Gate;
 import org.satline.charge.Judgement;
-import org.satline.charge.MeteringDevice;
 import org.satline.charge.OperatingConditions;
+import org.satline.charge.Symptom;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.explanation.Figure;
 import org.satline.measurement.DigitalGauge;
@@ -35,8 +36,8 @@ import org.satline.wording.Wording;
  * Judges many rows of readings, each on its own: a bad row gets the level {@code refused} and a note, the others go on. Immutable,
  * thread-safe if the supplier of curves is.
  *
- * <p>Each reading has its own error of the stated size. Where a row states no uncertainty, the permitted errors of the California Energy Code,
- * Reference Appendix RA3.2 (gauges 2013, thermometers 2008) are taken, and the note says so.
+ * <p>Each reading has its own error of the stated size. Where a row states no uncertainty, the permitted errors of the California Energy
+ * Code, Reference Appendix RA3.2 (gauges 2013, thermometers 2008) are taken, and the note says so.
  */
 public final class BulkVerdicts {
     private static final Wording WORDING = Wording.of(Language.ENGLISH, UnitSystem.SI);
@@ -47,8 +48,8 @@ public final class BulkVerdicts {
     /**
      * Prepares.
      *
-     * @param curves finds the saturation curve of a designation; throws IllegalArgumentException for an unknown one; called once per row, so that
-     *     it pays to remember curves
+     * @param curves finds the saturation curve of a designation; throws IllegalArgumentException for an unknown one; called once per row,
+     *     so that it pays to remember curves
      * @param judge risks and expectations
      */
     public BulkVerdicts(Function<String, SaturationCurve> curves, ChargeJudge judge) {
@@ -83,14 +84,16 @@ public final class BulkVerdicts {
         OperatingConditions conditions = query.outdoorMinimumMet()
                 .map(met -> OperatingConditions.unknown().withOutdoorMinimumMet(met))
                 .orElseGet(OperatingConditions::unknown);
-        Judgement found = expecting(orifice ? query.targetSubcoolingK() : query.targetSuperheatK())
+        Judgement found = expecting(
+                        orifice ? Symptom.SUBCOOLING : Symptom.SUPERHEAT,
+                        orifice ? query.targetSubcoolingK() : query.targetSuperheatK())
                 .judge(new ChargeCase(curve, readings(query), question, conditions));
         return VerdictAnswer.of(query.id(), criterion, found, note(query, found, curve));
     }
 
     /** A target for the quantity that is not judged tells what it should be in a sound system. */
-    private ChargeJudge expecting(OptionalDouble kelvins) {
-        return kelvins.isEmpty() ? judge : judge.expectingOfTheOther(kelvins.getAsDouble());
+    private ChargeJudge expecting(Symptom symptom, OptionalDouble kelvins) {
+        return kelvins.isEmpty() ? judge : judge.expecting(symptom, kelvins.getAsDouble(), 1);
     }
 
     private static SystemReadings readings(VerdictQuery query) {
