@@ -1,5 +1,6 @@
 package org.satline.audit;
 
+import org.satline.quantity.Parts;
 import java.util.List;
 import java.util.Objects;
 
@@ -12,7 +13,7 @@ import java.util.Objects;
 public record AuditReport(List<AuditOutcome> outcomes, AuditSummary summary) {
     /** {@inheritDoc} */
     public AuditReport {
-        outcomes = List.copyOf(outcomes);
+        outcomes = Parts.list("outcomes", outcomes);
         Objects.requireNonNull(summary, "summary");
     }
 }

@@ -1,5 +1,6 @@
 package org.satline.audit;
 
+import org.satline.quantity.Parts;
 import java.util.List;
 
 /**
@@ -41,12 +42,18 @@ public record AuditSummary(
             int rows,
             double meanDifference,
             String unit,
-            double meanInTolerances) {}
+            double meanInTolerances) {
+        /** {@inheritDoc} */
+        public Bias {
+            Parts.required("refrigerant quantity unit", refrigerant, quantity, unit);
+            Parts.numbers("meanDifference meanInTolerances", meanDifference, meanInTolerances);
+        }
+    }
 
     /** {@inheritDoc} */
     public AuditSummary {
-        worst = List.copyOf(worst);
-        biases = List.copyOf(biases);
-        causes = List.copyOf(causes);
+        worst = Parts.list("worst", worst);
+        biases = Parts.list("biases", biases);
+        causes = Parts.list("causes", causes);
     }
 }

@@ -1,5 +1,6 @@
 package org.satline.audit;
 
+import org.satline.explanation.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -41,8 +42,10 @@ final class CauseFinder {
             if (!each.designation().equals(own)) {
                 model(each)
                         .ifPresent(model -> refrigerants.add(new Hypothesis(
-                                Kind.OTHER_REFRIGERANT,
-                                "the answers are those of " + each.designation(),
+                                new Mistake(
+                                        Kind.OTHER_REFRIGERANT,
+                                        Mistake.Code.OTHER_REFRIGERANT,
+                                        List.of(Figure.of("designation", each.designation()))),
                                 false,
                                 row -> Optional.of(row.expected(model)))));
             }

@@ -1,5 +1,6 @@
 package org.satline.charge;
 
+import org.satline.quantity.Parts;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -93,6 +94,7 @@ public record ChargeEstimate(double fraction, double standardUncertainty, Step s
             LineMargin subcooling,
             double ratedSubcoolingK,
             Constants constants) {
+        Parts.required("superheat subcooling constants", superheat, subcooling, constants);
         double numerator = (subcooling.value().kelvins() - ratedSubcoolingK)
                 - constants.ratio() * (superheat.value().kelvins() - ratedSuperheatK);
         double fraction = numerator / constants.kelvinsPerFraction();

@@ -1,5 +1,6 @@
 package org.satline.charge;
 
+import org.satline.quantity.Parts;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -17,7 +18,7 @@ public record DecidingInstrument(List<String> origins, double largestShare) {
 
     /** {@inheritDoc} */
     public DecidingInstrument {
-        origins = List.copyOf(origins);
+        origins = Parts.list("origins", origins);
         if (!(largestShare >= 0 && largestShare < 1)) {
             throw new IllegalArgumentException("share " + largestShare + " is outside [0, 1)");
         }

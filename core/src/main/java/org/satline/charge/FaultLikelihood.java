@@ -1,5 +1,6 @@
 package org.satline.charge;
 
+import org.satline.quantity.Parts;
 import java.util.List;
 import java.util.Objects;
 
@@ -15,8 +16,9 @@ public record FaultLikelihood(
         Fault fault, double probability, List<Residual> readingsFor, List<Residual> readingsAgainst) {
     /** {@inheritDoc} */
     public FaultLikelihood {
+        Parts.numbers("probability", probability);
         Objects.requireNonNull(fault, "fault");
-        readingsFor = List.copyOf(readingsFor);
-        readingsAgainst = List.copyOf(readingsAgainst);
+        readingsFor = Parts.list("readingsFor", readingsFor);
+        readingsAgainst = Parts.list("readingsAgainst", readingsAgainst);
     }
 }

@@ -47,13 +47,14 @@ public sealed interface Judgement {
             List<Step> steps) {
         /** {@inheritDoc} */
         public Evidence {
+            Parts.required("findings", findings);
             Parts.required("margins deviation", margins, deviation);
-            gates = List.copyOf(gates);
-            faults = List.copyOf(faults);
+            gates = Parts.list("gates", gates);
+            faults = Parts.list("faults", faults);
             findings = findings.stream()
                     .sorted(Comparator.comparing(Finding::severity))
                     .toList();
-            steps = List.copyOf(steps);
+            steps = Parts.list("steps", steps);
         }
 
         /** The same with more findings. */

@@ -1,5 +1,6 @@
 package org.satline.charge;
 
+import org.satline.quantity.Parts;
 import java.util.List;
 import java.util.Optional;
 import org.satline.explanation.Figure;
@@ -30,7 +31,12 @@ public final class TargetTemperatureSplit {
      * @param budget uncertainty that it takes over from the readings, K
      * @param step how it was found
      */
-    public record Target(TemperatureDifference value, UncertaintyBudget budget, Step step) {}
+    public record Target(TemperatureDifference value, UncertaintyBudget budget, Step step) {
+        /** {@inheritDoc} */
+        public Target {
+            Parts.required("value budget step", value, budget, step);
+        }
+    }
 
     /**
      * Target split, interpolated linearly between the printed cells.

@@ -1,8 +1,8 @@
 package org.satline.cylinder;
 
+import org.satline.quantity.Parts;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.satline.equilibrium.FluidModel;
@@ -62,7 +62,7 @@ public final class ClosedVessel {
      * @return the vessel
      */
     public static ClosedVessel of(FluidModel model, Volume volume, Mass contents) {
-        Objects.requireNonNull(model, "model");
+        Parts.required("model volume contents", model, volume, contents);
         if (!(volume.cubicMetres() > 0)) {
             throw new IllegalArgumentException(
                     "volume " + volume + " is not above zero; take it from the water capacity");

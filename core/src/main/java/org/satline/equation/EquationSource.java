@@ -1,5 +1,6 @@
 package org.satline.equation;
 
+import org.satline.quantity.Parts;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +20,11 @@ public record EquationSource(
         @Nullable String doi,
         @Nullable String uncertainty,
         @Nullable String note) {
+    /** {@inheritDoc} */
+    public EquationSource {
+        Parts.required("authors title publication", authors, title, publication);
+    }
+
     /**
      * Returns a one-line citation.
      *

@@ -1,5 +1,6 @@
 package org.satline.equilibrium;
 
+import org.satline.quantity.Parts;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +27,10 @@ public record BoundaryPoint(
         double pressureResidual) {
     /** {@inheritDoc} */
     public BoundaryPoint {
+        Parts.required("saturated incipientMoleFractions", saturated, incipientMoleFractions);
+        Parts.numbers("temperatureK pressurePa", temperatureK, pressurePa);
+        Parts.numbers("incipientMolarDensity fugacityResidual", incipientMolarDensity, fugacityResidual);
+        Parts.numbers("pressureResidual", pressureResidual);
         incipientMoleFractions = incipientMoleFractions.clone();
     }
 

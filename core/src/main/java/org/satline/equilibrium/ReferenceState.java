@@ -1,5 +1,6 @@
 package org.satline.equilibrium;
 
+import org.satline.quantity.Parts;
 import java.util.Objects;
 import java.util.Optional;
 import org.satline.quantity.SpecificEnthalpy;
@@ -53,9 +54,11 @@ public final class ReferenceState {
      */
     public static ReferenceState ofSaturatedLiquid(
             Temperature temperature, SpecificEnthalpy enthalpy, SpecificEntropy entropy) {
+        Parts.required("enthalpy entropy", enthalpy, entropy);
         Objects.requireNonNull(temperature, "temperature");
+        String basis = "h = " + enthalpy + ", s = " + entropy + " for saturated liquid at " + temperature;
         return new ReferenceState(
-                "h = " + enthalpy + ", s = " + entropy + " for saturated liquid at " + temperature,
+                basis,
                 temperature,
                 enthalpy.joulesPerKilogram(),
                 entropy.joulesPerKilogramKelvin());

@@ -89,6 +89,7 @@ public record CylinderSpecification(String text, Kind kind, String type, Optiona
      * @throws IllegalArgumentException if the mark is blank
      */
     public static CylinderSpecification parse(String mark) {
+        Parts.required("mark", mark);
         String text = mark.strip();
         if (text.isEmpty()) {
             throw new IllegalArgumentException(

@@ -1,5 +1,6 @@
 package org.satline.ledger;
 
+import org.satline.quantity.Parts;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -91,6 +92,7 @@ public final class LedgerFile implements Closeable {
      *     already, here or in another process
      */
     public static LedgerFile open(Path path) throws IOException {
+        Parts.required("path", path);
         return open(path, new LocalDisk());
     }
 

@@ -1,5 +1,6 @@
 package org.satline.measurement;
 
+import org.satline.quantity.Parts;
 import java.util.Locale;
 import java.util.Objects;
 import org.satline.quantity.GaugePressure;
@@ -17,6 +18,7 @@ public record DigitalGauge(String name, double percentOfReading, PressureDiffere
         implements PressureInstrument {
     /** {@inheritDoc} */
     public DigitalGauge {
+        Parts.required("fixed", fixed);
         Objects.requireNonNull(name, "name");
         if (!(percentOfReading >= 0 && percentOfReading <= 100)) {
             throw new IllegalArgumentException(String.format(

@@ -1,5 +1,6 @@
 package org.satline.refrigerant;
 
+import org.satline.quantity.Parts;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -35,6 +36,7 @@ public final class Composition {
     public record Component(Refrigerant substance, double massFraction, double moleFraction) {
         /** {@inheritDoc} */
         public Component {
+            Parts.required("substance", substance);
             if (substance.isBlend()) {
                 throw new IllegalArgumentException(
                         substance.designation() + " is itself a blend; name its components instead");
@@ -85,6 +87,7 @@ public final class Composition {
      * @throws IllegalArgumentException if the fractions do not sum to 1 or do not belong together
      */
     public static Composition ofComponents(List<Component> components) {
+        Parts.required("components", components);
         Map<Refrigerant, Double> massFractions = new LinkedHashMap<>();
         for (Component component : components) {
             if (massFractions.put(component.substance(), component.massFraction()) != null) {

@@ -1,5 +1,6 @@
 package org.satline.resource;
 
+import org.satline.quantity.Parts;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -55,8 +56,7 @@ public final class CsvResource {
      * @throws ResourceFormatException if the file is missing, cannot be read or does not have the documented form
      */
     public static CsvResource read(Class<?> neighbour, String name, String... columns) {
-        Objects.requireNonNull(neighbour, "neighbour");
-        Objects.requireNonNull(name, "name");
+        Parts.required("neighbour name columns", neighbour, name, columns);
         return parse(name, SealedResources.core().bytes(neighbour, name), columns);
     }
 
@@ -84,8 +84,7 @@ public final class CsvResource {
      * @throws ResourceFormatException if the file does not have the documented form
      */
     public static CsvResource parse(String name, byte[] utf8, String[] columns, String[] optional) {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(utf8, "utf8");
+        Parts.required("name utf8 columns optional", name, utf8, columns, optional);
         if (utf8.length > CsvScanner.MOST_BYTES) {
             throw new ResourceFormatException(
                     name, 0, "has " + utf8.length + " bytes; at most " + CsvScanner.MOST_BYTES + " are read");

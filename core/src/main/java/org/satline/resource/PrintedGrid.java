@@ -1,5 +1,6 @@
 package org.satline.resource;
 
+import org.satline.quantity.Parts;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -38,7 +39,13 @@ public final class PrintedGrid {
      * @param columnSlope its change by one unit along the columns
      * @param cells the printed cells it comes from
      */
-    public record Value(double value, double rowSlope, double columnSlope, String cells) implements Lookup {}
+    public record Value(double value, double rowSlope, double columnSlope, String cells) implements Lookup {
+        /** {@inheritDoc} */
+        public Value {
+            Parts.required("cells", cells);
+            Parts.numbers("value rowSlope columnSlope", value, rowSlope, columnSlope);
+        }
+    }
 
     /** The point lies outside the table. */
     public record Outside() implements Lookup {}
@@ -58,6 +65,7 @@ public final class PrintedGrid {
      * @throws ResourceFormatException if it is broken
      */
     public static PrintedGrid read(Class<?> neighbour, String resource, int firstColumn, int lastColumn, int step) {
+        Parts.required("neighbour resource", neighbour, resource);
         double[] columns = IntStream.rangeClosed(0, (lastColumn - firstColumn) / step)
                 .mapToDouble(j -> firstColumn + (double) step * j)
                 .toArray();

@@ -1,5 +1,6 @@
 package org.satline.saturation;
 
+import org.satline.quantity.Parts;
 import java.util.List;
 import java.util.Objects;
 import org.satline.explanation.Step;
@@ -24,9 +25,10 @@ public record SaturationBudget(
 
     /** {@inheritDoc} */
     public SaturationBudget {
+        Parts.numbers("value standardUncertainty", value, standardUncertainty);
         Objects.requireNonNull(property, "property");
-        contributions = List.copyOf(contributions);
-        steps = List.copyOf(steps);
+        contributions = Parts.list("contributions", contributions);
+        steps = Parts.list("steps", steps);
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.satline.step;
 
+import org.satline.quantity.Parts;
 import java.util.Locale;
 import org.satline.charge.margin.Criterion;
 
@@ -39,6 +40,7 @@ public record StepReading(double netMassKg, double deviationK, double repeatabil
      */
     public static StepReading of(
             double netMassKg, Criterion criterion, double measuredK, double targetK, double repeatabilityK) {
+        Parts.required("criterion", criterion);
         return new StepReading(
                 netMassKg,
                 criterion.directionWithCharge() * (measuredK - targetK),

@@ -66,12 +66,12 @@ public record VisitReport(
     public VisitReport {
         Parts.required("visit properties judgement estimate advice", visit, properties, judgement, estimate, advice);
         Parts.required("longerLine permit hose plan action", longerLine, permit, hose, plan, action);
-        pressures = List.copyOf(pressures);
-        cylinders = List.copyOf(cylinders);
-        flows = List.copyOf(flows);
-        ask = List.copyOf(ask);
-        findings = List.copyOf(findings);
-        cautions = List.copyOf(cautions);
+        pressures = Parts.list("pressures", pressures);
+        cylinders = Parts.list("cylinders", cylinders);
+        flows = Parts.list("flows", flows);
+        ask = Parts.list("ask", ask);
+        findings = Parts.list("findings", findings);
+        cautions = Parts.list("cautions", cautions);
     }
 
     /**

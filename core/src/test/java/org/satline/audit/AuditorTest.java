@@ -1,5 +1,6 @@
 package org.satline.audit;
 
+import org.satline.explanation.Figure;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
@@ -82,7 +83,7 @@ class AuditorTest {
     void anotherRefrigerantIsNamed() {
         LikelyCause cause = only(rows("R-152a", AuditedQuantity.DEW_PRESSURE, "kPa", 1, 0));
         assertThat(cause.kind()).isEqualTo(Kind.OTHER_REFRIGERANT);
-        assertThat(cause.description()).contains("R-152a");
+        assertThat(cause.mistake().figures()).containsExactly(Figure.of("designation", "R-152a"));
     }
 
     @Test
