@@ -37,15 +37,14 @@ record AuditCase(
     static AuditTolerance tolerance(
             OptionalDouble users, Fluid fluid, Question question, AnswerUnit unit, double si, double rounding) {
         if (users.isPresent()) {
-            return AuditTolerance.of(List.of(
-                    new AuditTolerance.Share(AuditTolerance.Origin.USER, users.getAsDouble(), ROW_BASIS)));
+            return AuditTolerance.of(
+                    List.of(new AuditTolerance.Share(AuditTolerance.Origin.USER, users.getAsDouble(), ROW_BASIS)));
         }
         StatedUncertainty.Figure stated = fluid.uncertainty().of(question, si);
         List<AuditTolerance.Share> shares = new ArrayList<>();
         shares.add(
                 new AuditTolerance.Share(AuditTolerance.Origin.EQUATION, unit.width(stated.width()), stated.basis()));
-        shares.add(new AuditTolerance.Share(
-                AuditTolerance.Origin.PRINTED_DIGITS, rounding, DIGITS_BASIS));
+        shares.add(new AuditTolerance.Share(AuditTolerance.Origin.PRINTED_DIGITS, rounding, DIGITS_BASIS));
         return AuditTolerance.of(shares);
     }
 

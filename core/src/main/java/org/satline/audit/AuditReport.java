@@ -1,8 +1,8 @@
 package org.satline.audit;
 
-import org.satline.quantity.Parts;
 import java.util.List;
 import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
  * What an audit found. Immutable.

@@ -1,7 +1,7 @@
 package org.satline.audit;
 
-import org.satline.quantity.Parts;
 import java.util.List;
+import org.satline.quantity.Parts;
 
 /**
  * The summary of an audit; it does not depend on the order of the rows. Immutable.

@@ -1,8 +1,8 @@
 package org.satline.audit;
 
+import java.util.List;
 import org.satline.explanation.Coded;
 import org.satline.quantity.Parts;
-import java.util.List;
 
 /**
  * What an answer may differ from ours, in the unit of the answer, and where that comes from. Immutable.

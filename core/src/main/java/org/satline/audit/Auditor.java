@@ -1,8 +1,5 @@
 package org.satline.audit;
 
-import org.satline.quantity.Pressure;
-import org.satline.quantity.Temperature;
-import org.satline.explanation.Figure;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,8 +13,11 @@ import org.satline.audit.AuditOutcome.Reason;
 import org.satline.equation.MissingEquationException;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.ReferenceState;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.quantity.Atmosphere;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.refrigerant.UnknownRefrigerantException;
@@ -236,8 +236,7 @@ public final class Auditor {
         Question question = made.question();
         List<Figure> given = new ArrayList<>();
         given.add(Figure.of("quantity", question.quantity().label()));
-        given.add(Figure.of(
-                "refrigerant", made.fluid().model().refrigerant().designation()));
+        given.add(Figure.of("refrigerant", made.fluid().model().refrigerant().designation()));
         question.temperatureK().ifPresent(kelvins -> given.add(Figure.of("T", Temperature.ofKelvins(kelvins))));
         question.pressurePa().ifPresent(pascals -> given.add(Figure.of("p", Pressure.ofPascals(pascals))));
         return given;

@@ -1,6 +1,5 @@
 package org.satline.audit;
 
-import org.satline.explanation.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +9,7 @@ import org.satline.audit.LikelyCause.Kind;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.ReferenceState;
+import org.satline.explanation.Figure;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 

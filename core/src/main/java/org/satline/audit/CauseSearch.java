@@ -1,6 +1,5 @@
 package org.satline.audit;
 
-import org.satline.explanation.Figure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -12,6 +11,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import org.satline.audit.AuditCase.Expected;
 import org.satline.audit.LikelyCause.Kind;
+import org.satline.explanation.Figure;
 
 /**
  * The search for the causes of the rows outside of one refrigerant; keeps what each mistake makes of the rows of the sample. For one

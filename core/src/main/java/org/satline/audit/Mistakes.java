@@ -1,14 +1,14 @@
 package org.satline.audit;
 
-import org.satline.audit.Mistake.Code;
-import org.satline.explanation.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.satline.audit.AuditCase.Expected;
 import org.satline.audit.LikelyCause.Kind;
+import org.satline.audit.Mistake.Code;
 import org.satline.equilibrium.ReferenceState;
+import org.satline.explanation.Figure;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Temperature;
 
@@ -83,14 +83,8 @@ final class Mistakes {
                 Kind.GAUGE_OR_ABSOLUTE,
                 Code.ABSOLUTE_CALLED_GAUGE,
                 c -> when(pressure(c) && c.unit().isGauge(), () -> c.moved(local(c))));
-        add(
-                Kind.GAUGE_OR_ABSOLUTE,
-                Code.ASKED_AS_GAUGE,
-                c -> askedAt(c, true, local(c)));
-        add(
-                Kind.GAUGE_OR_ABSOLUTE,
-                Code.ASKED_LESS_ATMOSPHERE,
-                c -> askedAt(c, true, -local(c)));
+        add(Kind.GAUGE_OR_ABSOLUTE, Code.ASKED_AS_GAUGE, c -> askedAt(c, true, local(c)));
+        add(Kind.GAUGE_OR_ABSOLUTE, Code.ASKED_LESS_ATMOSPHERE, c -> askedAt(c, true, -local(c)));
     }
 
     private void altitude() {

@@ -34,8 +34,7 @@ record Question(AuditedQuantity quantity, OptionalDouble temperatureK, OptionalD
                 case PRESSURE -> error(name, "is found from a pressure alone; give it and no temperature");
                 case TEMPERATURE_OR_PRESSURE ->
                     error(name, "is on a saturation line, where temperature and pressure fix each other; give one");
-                case TEMPERATURE_AND_PRESSURE ->
-                    error(name, "of one phase needs temperature and pressure; give both");
+                case TEMPERATURE_AND_PRESSURE -> error(name, "of one phase needs temperature and pressure; give both");
             };
             throw new IllegalArgumentException(fault);
         }

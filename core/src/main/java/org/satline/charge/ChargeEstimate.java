@@ -1,6 +1,5 @@
 package org.satline.charge;
 
-import org.satline.quantity.Parts;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -8,6 +7,7 @@ import org.satline.charge.margin.LineMargin;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.Parts;
 import org.satline.quantity.TemperatureDifference;
 
 /**

@@ -23,9 +23,9 @@ record Contradiction(Finding finding, double excessK) {
      * Above this much subcooling a liquid line is plainly not short of refrigerant: upper end of the usual 8 to 15 degF (common practice,
      * no source).
      */
-    private static final TemperatureDifference AMPLE = TemperatureDifference.ofFahrenheitDegrees(15);
+    static final TemperatureDifference AMPLE = TemperatureDifference.ofFahrenheitDegrees(15);
     /** Below this much subcooling a system is plainly not overfull (common practice, no source). */
-    private static final TemperatureDifference SCANT = TemperatureDifference.ofFahrenheitDegrees(2);
+    static final TemperatureDifference SCANT = TemperatureDifference.ofFahrenheitDegrees(2);
 
     static Optional<Contradiction> between(Margins margins, MeteringDevice metering, Deviation deviation) {
         return metering == MeteringDevice.EXPANSION_VALVE

@@ -1,10 +1,10 @@
 package org.satline.charge;
 
-import org.satline.quantity.Parts;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import org.satline.quantity.Parts;
 
 /**
  * Which better instrument would turn an undecided answer into a level. Immutable, thread-safe.

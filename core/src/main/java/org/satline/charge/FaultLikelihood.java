@@ -1,8 +1,8 @@
 package org.satline.charge;
 
-import org.satline.quantity.Parts;
 import java.util.List;
 import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
  * How well one fault explains the readings. Immutable, thread-safe.

@@ -16,11 +16,11 @@ import org.satline.saturation.SaturationCurve;
  */
 final class Plausibility {
     /** Room for pressure drop between port and sensor and for a clamp's contact error, K; common practice, no source. */
-    private static final double ALLOWANCE_K = 2;
+    static final double ALLOWANCE_K = 2;
     /** Standard uncertainties beyond which a reading counts as impossible; our choice. */
-    private static final double BEYOND = 3;
+    static final double BEYOND = 3;
     /** Uncertainty of the saturation line itself, which the reading's own does not hold, K. */
-    private static final double CURVE_K = 0.1;
+    static final double CURVE_K = 0.1;
 
     private final SaturationCurve curve;
     private final SystemReadings readings;

@@ -1,12 +1,12 @@
 package org.satline.charge;
 
-import org.satline.quantity.Parts;
 import java.util.List;
 import java.util.Optional;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.measurement.Reading;
 import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.resource.PrintedGrid;
@@ -57,7 +57,7 @@ public final class TargetTemperatureSplit {
                 List.of(
                         Figure.of("DB", returnDryBulb.value()),
                         Figure.of("WB", returnWetBulb.value()),
-                        Figure.of("cells", found.cells())),
+                        Figure.of("cells", GRID.cells(dryBulb, wetBulb))),
                 Figure.of("target", TemperatureDifference.ofFahrenheitDegrees(found.value())),
                 SOURCE);
         return Optional.of(new Target(

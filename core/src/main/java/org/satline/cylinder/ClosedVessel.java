@@ -1,6 +1,5 @@
 package org.satline.cylinder;
 
-import org.satline.quantity.Parts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +15,7 @@ import org.satline.explanation.Subject;
 import org.satline.filling.VesselPoint;
 import org.satline.quantity.Density;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.Volume;

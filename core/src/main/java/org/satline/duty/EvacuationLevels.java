@@ -1,13 +1,13 @@
 package org.satline.duty;
 
-import org.satline.explanation.Figure;
-import org.satline.quantity.Parts;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.resource.CsvResource;
 

@@ -1,12 +1,12 @@
 package org.satline.duty;
 
-import org.satline.explanation.Figure;
-import org.satline.quantity.Parts;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.resource.CsvResource;
 
 /**

@@ -1,14 +1,14 @@
 package org.satline.duty;
 
-import org.satline.explanation.Figure;
-import org.satline.quantity.Parts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.resource.CsvResource;
 
 /**

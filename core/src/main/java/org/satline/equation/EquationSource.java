@@ -1,7 +1,7 @@
 package org.satline.equation;
 
-import org.satline.quantity.Parts;
 import org.jspecify.annotations.Nullable;
+import org.satline.quantity.Parts;
 
 /**
  * Where coefficients were published.

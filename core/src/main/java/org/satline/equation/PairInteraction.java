@@ -1,7 +1,7 @@
 package org.satline.equation;
 
-import org.satline.quantity.Parts;
 import java.util.Optional;
+import org.satline.quantity.Parts;
 
 /**
  * Interaction of two substances in the mixture model: parameters of the reducing functions, the departure function and where they come

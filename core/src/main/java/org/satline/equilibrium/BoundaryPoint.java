@@ -1,9 +1,9 @@
 package org.satline.equilibrium;
 
-import org.satline.quantity.Parts;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.satline.quantity.Parts;
 
 /**
  * A converged point of a bubble or dew line. Immutable and thread-safe.

@@ -1,9 +1,9 @@
 package org.satline.equilibrium;
 
-import org.satline.quantity.Parts;
 import org.jspecify.annotations.Nullable;
 import org.satline.equation.HelmholtzEquation;
 import org.satline.equation.ReducedHelmholtz;
+import org.satline.quantity.Parts;
 
 /**
  * A homogeneous state of one composition with its properties, SI units by mass. Immutable and thread-safe.

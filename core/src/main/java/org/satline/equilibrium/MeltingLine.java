@@ -10,8 +10,8 @@ import org.satline.resource.CsvResource;
 import org.satline.resource.CsvResource.Row;
 
 /**
- * Published melting lines of pure substances: at a pressure above the line the substance is solid. Where none is on record solid states are
- * not told apart from liquid ones. Immutable and thread-safe.
+ * Published melting lines of pure substances: at a pressure above the line the substance is solid. Where none is on
+ * record solid states are not told apart from liquid ones. Immutable and thread-safe.
  */
 final class MeltingLine {
     private static final Map<String, MeltingLine> BY_SUBSTANCE = read();
@@ -57,6 +57,10 @@ final class MeltingLine {
                 .filter(p -> temperature >= p.fromK && temperature < p.toK)
                 .map(p -> p.pressure(temperature))
                 .findFirst();
+    }
+
+    String source() {
+        return pieces.get(0).source;
     }
 
     void check(String designation, double temperature, double pressure) {

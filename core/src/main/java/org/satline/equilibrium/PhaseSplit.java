@@ -1,11 +1,11 @@
 package org.satline.equilibrium;
 
-import org.satline.quantity.Parts;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.satline.quantity.Parts;
 
 /**
  * A closed amount of refrigerant at equilibrium: one phase, or liquid and vapour with the composition of each. Immutable and thread-safe.

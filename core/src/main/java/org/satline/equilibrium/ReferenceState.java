@@ -1,8 +1,8 @@
 package org.satline.equilibrium;
 
-import org.satline.quantity.Parts;
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.quantity.Parts;
 import org.satline.quantity.SpecificEnthalpy;
 import org.satline.quantity.SpecificEntropy;
 import org.satline.quantity.Temperature;
@@ -57,11 +57,7 @@ public final class ReferenceState {
         Parts.required("enthalpy entropy", enthalpy, entropy);
         Objects.requireNonNull(temperature, "temperature");
         String basis = "h = " + enthalpy + ", s = " + entropy + " for saturated liquid at " + temperature;
-        return new ReferenceState(
-                basis,
-                temperature,
-                enthalpy.joulesPerKilogram(),
-                entropy.joulesPerKilogramKelvin());
+        return new ReferenceState(basis, temperature, enthalpy.joulesPerKilogram(), entropy.joulesPerKilogramKelvin());
     }
 
     /**

@@ -1,6 +1,5 @@
 package org.satline.equilibrium;
 
-import org.satline.quantity.Parts;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.satline.quantity.OutOfValidityException;
+import org.satline.quantity.Parts;
 import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
 
@@ -96,7 +96,7 @@ public final class Withdrawal {
      * @param drawn which phase is taken out
      * @param shares shares of the first mass, rising, each in [0, 0.95]; the liquid must not run out before
      * @return the remainder at each share
-     * @throws OutOfValidityException if a share is outside, or one phase has run out before it
+     * @throws OutOfValidityException if a share is outside, or one phase or component has run out before it
      */
     public List<Remainder> track(Drawn drawn, double... shares) {
         Objects.requireNonNull(drawn, "drawn");
@@ -181,7 +181,13 @@ public final class Withdrawal {
             sum += each;
         }
         for (int i = 0; i < w.length; i++) {
-            fractions.put(components.get(i).substance(), w[i] / sum);
+            double left = w[i] / sum;
+            if (!(left >= Composition.LEAST)) {
+                String gone = components.get(i).substance().designation();
+                throw OutOfValidityException.of(
+                        "mass fraction of " + gone, left, "", Composition.LEAST, 1, "this method", "take out less");
+            }
+            fractions.put(components.get(i).substance(), left);
         }
         String name =
                 String.format(Locale.ROOT, "%s, shifted", model.refrigerant().designation());

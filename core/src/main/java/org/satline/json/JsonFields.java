@@ -26,7 +26,7 @@ import org.satline.visit.file.FieldValue;
 
 /** Plain fields of a visit file or report as JSON and back. Stateless, thread-safe. */
 public final class JsonFields {
-    private static final JsonMapper MAPPER = JsonMapper.builder()
+    private static final JsonMapper MAPPER = JsonMapper.builder(JsonText.boundedFactory())
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .enable(SerializationFeature.INDENT_OUTPUT)

@@ -1,6 +1,5 @@
 package org.satline.ledger;
 
-import org.satline.quantity.Parts;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -12,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.satline.quantity.Parts;
 
 /**
  * The ledger on disk: JSON Lines, one entry a line, only ever appended to. The methods of one object may be called from several threads.

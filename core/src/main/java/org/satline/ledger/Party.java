@@ -1,7 +1,7 @@
 package org.satline.ledger;
 
-import org.satline.quantity.Parts;
 import java.util.Locale;
+import org.satline.quantity.Parts;
 
 /**
  * Where refrigerant is before or after a transfer. Immutable, thread-safe.

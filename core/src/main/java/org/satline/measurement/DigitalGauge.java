@@ -1,9 +1,9 @@
 package org.satline.measurement;
 
-import org.satline.quantity.Parts;
 import java.util.Locale;
 import java.util.Objects;
 import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Parts;
 import org.satline.quantity.PressureDifference;
 
 /**

@@ -1,8 +1,8 @@
 package org.satline.measurement;
 
-import org.satline.quantity.Parts;
 import java.util.List;
 import java.util.Locale;
+import org.satline.quantity.Parts;
 
 /**
  * Decides from a series of readings whether a quantity has settled: over the last window, the slope of the straight line fitted to

@@ -1,10 +1,10 @@
 package org.satline.resource;
 
-import org.satline.quantity.Parts;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import org.satline.quantity.Parts;
 
 /**
  * A printed two-way table in whole steps, some of its cells a dash. Values between printed cells by linear interpolation in both
@@ -37,12 +37,10 @@ public final class PrintedGrid {
      * @param value interpolated between printed cells
      * @param rowSlope its change by one unit down the rows
      * @param columnSlope its change by one unit along the columns
-     * @param cells the printed cells it comes from
      */
-    public record Value(double value, double rowSlope, double columnSlope, String cells) implements Lookup {
+    public record Value(double value, double rowSlope, double columnSlope) implements Lookup {
         /** {@inheritDoc} */
         public Value {
-            Parts.required("cells", cells);
             Parts.numbers("value rowSlope columnSlope", value, rowSlope, columnSlope);
         }
     }
@@ -137,7 +135,7 @@ public final class PrintedGrid {
     public Lookup at(double rowReading, double columnReading) {
         double row = snapped(rowReading, rows);
         double column = snapped(columnReading, columns);
-        if (!(row >= firstRow() && row <= lastRow() && column >= firstColumn() && column <= lastColumn())) {
+        if (!holds(row, column)) {
             return new Outside();
         }
         double value = interpolated(row, column);
@@ -147,8 +145,11 @@ public final class PrintedGrid {
         return new Value(
                 value,
                 slope(row, rows, r -> interpolated(r, column)),
-                slope(column, columns, c -> interpolated(row, c)),
-                cells(row, column));
+                slope(column, columns, c -> interpolated(row, c)));
+    }
+
+    private boolean holds(double row, double column) {
+        return row >= firstRow() && row <= lastRow() && column >= firstColumn() && column <= lastColumn();
     }
 
     private double interpolated(double row, double column) {
@@ -187,7 +188,20 @@ public final class PrintedGrid {
         return high > low ? (value.applyAsDouble(high) - value.applyAsDouble(low)) / (high - low) : 0;
     }
 
-    private String cells(double row, double column) {
+    /**
+     * The printed cells that a value comes from.
+     *
+     * @param rowReading figure down the rows, within the table
+     * @param columnReading figure along the columns, within the table
+     * @return row, column and figure of each
+     */
+    public String cells(double rowReading, double columnReading) {
+        double row = snapped(rowReading, rows);
+        double column = snapped(columnReading, columns);
+        if (!holds(row, column)) {
+            throw new IllegalArgumentException("row " + rowReading + ", column " + columnReading
+                    + " is outside the printed table; ask at() first");
+        }
         int i = below(row, rows);
         int j = below(column, columns);
         StringBuilder text = new StringBuilder();

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.satline.quantity.Parts;
+import org.satline.quantity.PlainText;
 
 /**
  * Texts under keys, read from a file in the jar. Immutable, thread-safe.
@@ -104,7 +105,7 @@ public final class TextResource {
         String value = text.substring(between + BETWEEN.length());
         if (!isKey(key)) {
             throw new ResourceFormatException(
-                    name, line, "key \"" + key + "\" has other than letters, digits, points and hyphens");
+                    name, line, "key " + PlainText.quoted(key) + " has other than letters, digits, points and hyphens");
         }
         if (value.isEmpty() || !value.equals(value.strip())) {
             throw new ResourceFormatException(

@@ -1,8 +1,5 @@
 package org.satline.saturation;
 
-import org.satline.quantity.Pressure;
-import org.satline.quantity.Temperature;
-import org.satline.explanation.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,7 +8,10 @@ import org.satline.equation.PureEquation;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
 import org.satline.saturation.UncertaintyContribution.Origin;
 
 /** Adds up the shares of one saturation state; {@link SaturationUncertainty} states the formulas. */
@@ -187,8 +187,7 @@ final class BudgetBuilder {
         steps.add(new Step(
                 "expandedUncertainty",
                 "U = k u_c",
-                List.of(
-                        Figure.of("k", SaturationBudget.COVERAGE_FACTOR, "1"), Figure.of("u_c", combined, unit)),
+                List.of(Figure.of("k", SaturationBudget.COVERAGE_FACTOR, "1"), Figure.of("u_c", combined, unit)),
                 Figure.of("U", SaturationBudget.COVERAGE_FACTOR * combined, unit),
                 GUM));
         return steps;

@@ -1,9 +1,9 @@
 package org.satline.saturation;
 
-import org.satline.quantity.Parts;
 import java.util.List;
 import java.util.Objects;
 import org.satline.explanation.Step;
+import org.satline.quantity.Parts;
 
 /**
  * A saturation pressure or temperature with its uncertainty, split by origin. Immutable and thread-safe.

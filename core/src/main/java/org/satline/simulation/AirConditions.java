@@ -1,8 +1,8 @@
 package org.satline.simulation;
 
-import org.satline.quantity.Parts;
 import java.util.Objects;
 import org.satline.quantity.OutOfValidityException;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
 
 /**

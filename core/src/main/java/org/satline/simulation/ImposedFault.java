@@ -1,8 +1,8 @@
 package org.satline.simulation;
 
-import org.satline.quantity.Parts;
 import java.util.Locale;
 import java.util.Objects;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 

@@ -1,10 +1,10 @@
 package org.satline.simulation;
 
-import org.satline.quantity.Parts;
 import java.util.Locale;
 import java.util.Objects;
 import org.satline.quantity.Mass;
 import org.satline.quantity.OutOfValidityException;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 

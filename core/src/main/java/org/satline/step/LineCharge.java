@@ -1,6 +1,5 @@
 package org.satline.step;
 
-import org.satline.quantity.Parts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -13,6 +12,7 @@ import org.satline.explanation.Subject;
 import org.satline.quantity.Density;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.Volume;

@@ -1,8 +1,8 @@
 package org.satline.step;
 
-import org.satline.quantity.Parts;
 import java.util.Locale;
 import org.satline.charge.margin.Criterion;
+import org.satline.quantity.Parts;
 
 /**
  * A settled reading between two steps. Immutable, thread-safe.

@@ -36,11 +36,13 @@ public final class Wording {
 
     private static final String ROOT = "org.satline.";
 
+    private final Language language;
     private final Texts texts;
     private final Texts english;
     private final NumberPrinter printer;
 
-    private Wording(Texts texts, Texts english, NumberPrinter printer) {
+    private Wording(Language language, Texts texts, Texts english, NumberPrinter printer) {
+        this.language = language;
         this.texts = texts;
         this.english = english;
         this.printer = printer;
@@ -56,7 +58,16 @@ public final class Wording {
      */
     public static Wording of(Language language, UnitSystem first) {
         Parts.required("language first", language, first);
-        return new Wording(Texts.in(language), Texts.in(Language.ENGLISH), NumberPrinter.of(first));
+        return new Wording(language, Texts.in(language), Texts.in(Language.ENGLISH), NumberPrinter.of(first));
+    }
+
+    /**
+     * The language that it was made for.
+     *
+     * @return the language
+     */
+    public Language language() {
+        return language;
     }
 
     /**

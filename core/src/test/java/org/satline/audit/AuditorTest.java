@@ -1,6 +1,5 @@
 package org.satline.audit;
 
-import org.satline.explanation.Figure;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
@@ -9,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.satline.audit.LikelyCause.Kind;
+import org.satline.explanation.Figure;
 import org.satline.quantity.Length;
 
 /** Planted mistakes, made from our own values, and two printed figures. */

@@ -45,6 +45,7 @@ final class FlashesAndEnds {
         FlashesAndEnds all = new FlashesAndEnds();
         all.refrigerants();
         all.userBlends();
+        all.lines.addAll(PairSweep.report());
         return all;
     }
 

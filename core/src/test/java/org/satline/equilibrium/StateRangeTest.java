@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.satline.equation.EquationLibrary;
 import org.satline.quantity.OutOfValidityException;
 import org.satline.refrigerant.Catalogue;
+import org.satline.refrigerant.Refrigerant;
 
 /** States beyond the pressure limit of an equation and solid states are refused, whichever pair asks for them. */
 class StateRangeTest {
@@ -89,5 +93,42 @@ class StateRangeTest {
         double colder = liquid.specificEnthalpy() - 4000;
         assertThatThrownBy(() -> model.states().atPressureAndEnthalpy(16.0e6, colder))
                 .isInstanceOf(SolidStateException.class);
+    }
+
+    @Test
+    void whatIsNotCheckedForSolidsIsSaid() {
+        List<String> checked = new ArrayList<>();
+        for (Refrigerant substance : Catalogue.standard().substances()) {
+            if (EquationLibrary.standard().hasEquation(substance.designation())) {
+                FluidModel model = FluidModel.of(substance);
+                // no line was read in its paper: each citation says so
+                model.lines().meltingLineSource().ifPresent(source -> {
+                    assertThat(source).contains("from memory");
+                    checked.add(substance.designation());
+                });
+                double coldest = model.minTemperatureK();
+                assertThat(model.lines().meltingPressurePa(coldest).isPresent())
+                        .isEqualTo(model.lines().meltingLineSource().isPresent());
+                assertThatThrownBy(() -> model.stateAt(coldest - 0.01, 1e6))
+                        .as(substance.designation())
+                        .isInstanceOf(OutOfValidityException.class);
+            }
+        }
+        assertThat(checked).containsExactlyInAnyOrder("R-50", "R-290", "R-600", "R-600a", "R-718", "R-728", "R-744");
+        assertThat(model("R-410A").lines().meltingLineSource()).isEmpty();
+    }
+
+    @Test
+    void noSubstanceIsAnsweredBelowItsTriplePoint() {
+        // triple points as stored with each equation
+        for (Refrigerant substance : Catalogue.standard().substances()) {
+            if (EquationLibrary.standard().hasEquation(substance.designation())) {
+                double triple = EquationLibrary.standard()
+                        .pure(substance.designation())
+                        .constants()
+                        .tripleTemperature();
+                assertThat(FluidModel.of(substance).minTemperatureK()).isGreaterThanOrEqualTo(triple);
+            }
+        }
     }
 }

@@ -2,10 +2,26 @@ package org.satline.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.lang.reflect.Constructor;
+import java.lang.reflect.Executable;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
+import java.lang.reflect.Parameter;
+import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.lang.reflect.TypeVariable;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
 import org.satline.equilibrium.FluidModel;
 import org.satline.explanation.Figure;
 import org.satline.ledger.Ledger;
@@ -22,22 +38,6 @@ import org.satline.transfer.hookup.GasProperties;
 import org.satline.transfer.hookup.HookUpGas;
 import org.satline.wording.Language;
 import org.satline.wording.Wording;
-import java.lang.reflect.Constructor;
-import java.lang.reflect.Executable;
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.Method;
-import java.lang.reflect.Modifier;
-import java.lang.reflect.Parameter;
-import java.lang.reflect.RecordComponent;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.DynamicTest;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestFactory;
 
 /**
  * Every public constructor and factory of core refuses null and NaN by an exception that names the parameter or shows the NaN. A house
@@ -48,10 +48,14 @@ class RefusesNullAndNanTest {
     private static final int DRAWS = 200;
     /** Parameters that may be null or NaN, as {@code type.method.parameter}, each with the reason. */
     private static final Map<String, String> EXEMPT = Map.of(
-            "audit.AuditRow.atTemperature.temperatureK", "a row of another calculator as it is; one without a number is an outcome",
-            "audit.AuditRow.atPressure.pressurePa", "a row of another calculator as it is; one without a number is an outcome",
-            "audit.AuditRow.atState.temperatureK", "a row of another calculator as it is; one without a number is an outcome",
-            "audit.AuditRow.atState.pressurePa", "a row of another calculator as it is; one without a number is an outcome");
+            "audit.AuditRow.atTemperature.temperatureK",
+                    "a row of another calculator as it is; one without a number is an outcome",
+            "audit.AuditRow.atPressure.pressurePa",
+                    "a row of another calculator as it is; one without a number is an outcome",
+            "audit.AuditRow.atState.temperatureK",
+                    "a row of another calculator as it is; one without a number is an outcome",
+            "audit.AuditRow.atState.pressurePa",
+                    "a row of another calculator as it is; one without a number is an outcome");
 
     @TestFactory
     Stream<DynamicTest> eachConstructorAndFactory() {
@@ -122,7 +126,8 @@ class RefusesNullAndNanTest {
         Class<?> type = maker.getParameterTypes()[place];
         String parameter = parameter(maker, place);
         boolean number = type == double.class;
-        boolean mayBeNull = maker instanceof Constructor<?> && BoundCodecs.mayBeNull(maker.getDeclaringClass(), parameter);
+        boolean mayBeNull =
+                maker instanceof Constructor<?> && BoundCodecs.mayBeNull(maker.getDeclaringClass(), parameter);
         if (mayBeNull || type.isPrimitive() && !number || EXEMPT.containsKey(name(maker) + "." + parameter)) {
             return Optional.empty();
         }
@@ -130,8 +135,7 @@ class RefusesNullAndNanTest {
         for (int draw = 0; draw < DRAWS; draw++) {
             Object[] arguments = new Object[maker.getParameterCount()];
             for (int i = 0; i < arguments.length; i++) {
-                arguments[i] =
-                        i == place ? number ? Double.NaN : null : any.ofType(drawn(maker, i));
+                arguments[i] = i == place ? number ? Double.NaN : null : any.ofType(drawn(maker, i));
             }
             Throwable thrown = thrown(maker, arguments);
             if (thrown == null) {
@@ -161,7 +165,8 @@ class RefusesNullAndNanTest {
     /** Whether the message says which: by the parameter, or by the last word of its name. */
     private static boolean names(String message, String parameter) {
         String[] words = parameter.split("(?=[A-Z])");
-        return message.contains(parameter) || message.toLowerCase(Locale.ROOT).contains(words[words.length - 1].toLowerCase(Locale.ROOT));
+        return message.contains(parameter)
+                || message.toLowerCase(Locale.ROOT).contains(words[words.length - 1].toLowerCase(Locale.ROOT));
     }
 
     private static Throwable thrown(Executable maker, Object[] arguments) {

@@ -15,6 +15,7 @@ final class ResultTypes {
             // they compute or look up
             "audit.Auditor",
             "charge.ChargeJudge",
+            "charge.ChargeScreen",
             "charge.TargetTemperatureSplit",
             "cylinder.ClosedVessel",
             "cylinder.CylinderCheck",
@@ -37,6 +38,7 @@ final class ResultTypes {
             "json.SatlineModule",
             "measurement.StandardUncertainty",
             "quantity.Parts",
+            "quantity.PlainText",
             "refrigerant.Catalogue",
             "resource.CsvResource",
             "resource.CsvResource.Row",
@@ -89,6 +91,10 @@ final class ResultTypes {
             "ledger.Ledger",
             "ledger.LedgerFile",
             "measurement.SystemReadings.Builder",
+            // rows and columns of a service's own, which keeps them in forms of its own
+            "charge.ChargeRow",
+            "charge.ChargeRow.Builder",
+            "saturation.BulkAnswers",
             // its entries have forms; it holds the ledger made from them
             "ledger.LedgerReading",
             // made for the next computation and not public inside

@@ -14,8 +14,8 @@ class NoSentencesTest {
     private static final int LEFT = 30;
     private static final Pattern WORD = Pattern.compile("(?<![^\\s(])\\p{L}{2,}(?![\\p{L}_\\d])");
     /** What is thrown, or made for somebody who throws it. */
-    private static final Pattern THROWN =
-            Pattern.compile("\\bthrow\\b|Exception\\b|\\b(fault|cause|error|guarded|refusing|above|from|within|no|refused|optional)\\("
+    private static final Pattern THROWN = Pattern.compile(
+            "\\bthrow\\b|Exception\\b|\\b(fault|cause|error|guarded|refusing|above|from|within|no|refused|optional|require)\\("
                     + "|OutOfValidity|\\b\\w*(FAULT|ADVICE|fault|advice)\\w*\\s*=\\s*");
     /** Constants and arguments that say where something comes from. */
     private static final Pattern CITATION = Pattern.compile(
@@ -58,11 +58,16 @@ class NoSentencesTest {
                         .filter(each -> !WORDS_LEFT.containsKey(room(each)))
                         .toList()))
                 .isEmpty();
-        assertThat(sentences(SourceText.literals("")).size()).as("no more than there are").isLessThanOrEqualTo(LEFT);
+        assertThat(sentences(SourceText.literals("")).size())
+                .as("no more than there are")
+                .isLessThanOrEqualTo(LEFT);
     }
 
     private static String room(SourceText.Literal literal) {
-        return Path.of("src/main/java/org/satline").relativize(literal.file()).getName(0).toString();
+        return Path.of("src/main/java/org/satline")
+                .relativize(literal.file())
+                .getName(0)
+                .toString();
     }
 
     @Test

@@ -23,6 +23,9 @@ import org.satline.tables.Column.UniformNonic;
  * final but the equation engine, which is made when first needed and is the same whichever thread makes it.
  */
 final class TableCurve implements SaturationCurve {
+    /** Relative. Other exponential functions and logarithms moved ends by at most 5e-8, those of pressure at the end of a blend most. */
+    private static final double SAME_END = 1e-7;
+
     private final Refrigerant refrigerant;
     private final TableData data;
     private final OctaveQuartic bubblePressure;
@@ -239,7 +242,20 @@ final class TableCurve implements SaturationCurve {
         if (column.covers(at)) {
             return column.at(at);
         }
-        return solving().value(property, checked(property, at));
+        SaturationCurve engine = solving();
+        return engine.value(property, reachedBy(engine, property, checked(property, at)));
+    }
+
+    /**
+     * The end of a line is found by iteration, and a Java whose exponential function or logarithm differs in its last bit finds it a last
+     * bit elsewhere than the table has it.
+     */
+    private static double reachedBy(SaturationCurve engine, SaturationProperty property, double at) {
+        Range reached = property.onBubbleLine()
+                ? property.askedByPressure() ? engine.bubblePressureRange() : engine.bubbleTemperatureRange()
+                : property.askedByPressure() ? engine.dewPressureRange() : engine.dewTemperatureRange();
+        double nearest = Math.max(reached.low(), Math.min(at, reached.high()));
+        return Math.abs(nearest - at) <= SAME_END * Math.abs(at) ? nearest : at;
     }
 
     private double checked(SaturationProperty property, double at) {

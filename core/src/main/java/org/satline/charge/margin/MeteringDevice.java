@@ -3,6 +3,7 @@ package org.satline.charge.margin;
 import java.util.Locale;
 import java.util.Objects;
 import org.satline.explanation.Coded;
+import org.satline.quantity.PlainText;
 
 /** What meters the refrigerant into the evaporator; it decides which quantity shows the charge. */
 public enum MeteringDevice implements Coded {
@@ -50,6 +51,6 @@ public enum MeteringDevice implements Coded {
             }
         }
         throw new IllegalArgumentException(
-                "metering device \"" + label + "\" is not known; use expansion-valve or fixed-orifice");
+                "metering device " + PlainText.quoted(label) + " is not known; use expansion-valve or fixed-orifice");
     }
 }

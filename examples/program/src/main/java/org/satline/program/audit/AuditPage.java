@@ -1,6 +1,5 @@
 package org.satline.program.audit;
 
-import org.satline.audit.Mistake;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,6 +13,7 @@ import org.satline.audit.AuditSummary;
 import org.satline.audit.AuditSummary.Bias;
 import org.satline.audit.Comparison;
 import org.satline.audit.LikelyCause;
+import org.satline.audit.Mistake;
 import org.satline.program.file.Shown;
 import org.satline.program.page.Page;
 import org.satline.program.page.PageText;

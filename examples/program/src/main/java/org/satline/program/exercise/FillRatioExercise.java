@@ -106,7 +106,7 @@ final class FillRatioExercise {
         draft.part(
                         "may be filled",
                         "May this cylinder be filled with " + row.designation() + ", by its test pressure?",
-                        new Answer.Words(enough ? "yes" : no))
+                        Answer.Words.own(enough ? "yes" : no))
                 .part(
                         "limit, ratio",
                         "What is the largest contents by the filling ratio, in " + readout.massUnit()
@@ -156,7 +156,10 @@ final class FillRatioExercise {
         if (near > 1 || !agreed) {
             return Optional.empty();
         }
-        draft.part("governing", "Which of the three limits is the smallest?", new Answer.Words(governing));
+        draft.part(
+                "governing",
+                "Which of the three limits is the smallest?",
+                Answer.Words.oneOf(governing, List.of(RATIO, "liquid-95-50C", "not-liquid-full-60C")));
         draft.slip(
                 "The three limits lie close together by design: the printed ratios were chosen so that the liquid fills no more than 95 % at"
                         + " 50 degC and not all at 60 degC.");

@@ -101,11 +101,11 @@ final class NextStepMaker implements Maker {
                 .part(
                         "direction",
                         "Is refrigerant to be added, to be taken out, or left as it is?",
-                        new Answer.Words(NextStepWords.direction(level.get())))
+                        NextStepWords.directionAnswer(level.get()))
                 .part(
                         "where",
                         "From where to where does it move?",
-                        new Answer.Words(NextStepWords.where(
+                        Answer.Words.own(NextStepWords.where(
                                 level.get(), running.system().design().refrigerant())))
                 .sum(
                         criterion.label() + " less target",

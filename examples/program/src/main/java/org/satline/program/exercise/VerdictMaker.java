@@ -223,7 +223,7 @@ final class VerdictMaker implements Maker {
                 .part(
                         "holds",
                         "Does the level hold with a probability of at least 95 %?",
-                        new Answer.Words(holds(judged, holds)));
+                        Answer.Words.own(holds(judged, holds)));
         TemperatureDifference clamp = clampDoubt.value();
         TemperatureDifference gauge =
                 TemperatureDifference.ofKelvins(Math.sqrt(u * u - clamp.kelvins() * clamp.kelvins()));

@@ -6,6 +6,7 @@ import org.satline.program.page.Block;
 import org.satline.program.page.Page;
 import org.satline.visit.ActionKind;
 import org.satline.visit.VisitReport;
+import org.satline.wording.Language;
 import org.satline.wording.VisitLines;
 import org.satline.wording.Wording;
 
@@ -42,6 +43,9 @@ public final class VisitPage {
         page.add(new Block.Gap());
         page.line(wording.message("page.footer"));
         page.line(wording.message("page.footer.codes"));
+        if (!wording.language().equals(Language.ENGLISH)) {
+            page.line(wording.message("page.footer.translated"));
+        }
         return page.blocks();
     }
 
