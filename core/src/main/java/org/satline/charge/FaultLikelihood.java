@@ -1,6 +1,7 @@
 package org.satline.charge;
 
 import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
  * How likely a fault is, given all readings together. Immutable, thread-safe.
@@ -11,6 +12,7 @@ import java.util.Objects;
 public record FaultLikelihood(Fault fault, double probability) {
     /** {@inheritDoc} */
     public FaultLikelihood {
+        Parts.numbers("probability", probability);
         Objects.requireNonNull(fault, "fault");
         if (!(probability >= 0 && probability <= 1)) {
             throw new IllegalArgumentException("probability " + probability + " is outside [0, 1]");

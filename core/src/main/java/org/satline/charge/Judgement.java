@@ -47,12 +47,13 @@ public sealed interface Judgement {
             List<Step> steps) {
         /** {@inheritDoc} */
         public Evidence {
+            Parts.required("findings", findings);
             Parts.required("margins deviation weighed", margins, deviation, weighed);
-            gates = List.copyOf(gates);
+            gates = Parts.list("gates", gates);
             findings = findings.stream()
                     .sorted(Comparator.comparing(Finding::severity))
                     .toList();
-            steps = List.copyOf(steps);
+            steps = Parts.list("steps", steps);
         }
 
         /**

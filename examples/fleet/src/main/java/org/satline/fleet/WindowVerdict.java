@@ -14,7 +14,9 @@ import org.satline.measurement.SystemReadings;
 import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.TemperatureDifference;
 
-/** The one place where the library judges a window. What a sound unit of the model shows in this weather is the target and what is expected. */
+/**
+ * The one place where the library judges a window. What a sound unit of the model shows in this weather is the target and what is expected.
+ */
 final class WindowVerdict {
     /** Standard uncertainties of what a unit of the model shows against what the model says; our choice, K. */
     private static final double UNIT_K = 1.0, DISCHARGE_K = 4;
