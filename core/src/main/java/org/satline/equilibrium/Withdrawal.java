@@ -11,11 +11,12 @@ import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
 
 /**
- * What withdrawing vapour or liquid does to the blend that stays behind in a closed vessel: a cylinder that is charged from the wrong way up, or a
- * system that leaks. Temperature is held, mass is taken out in small steps, and what remains settles after each. Immutable and thread-safe.
+ * What withdrawing vapour or liquid does to the blend that stays behind in a closed vessel: a cylinder that is charged from the wrong way
+ * up, or a system that leaks. Temperature is held, mass is taken out in small steps, and what remains settles after each. Immutable and
+ * thread-safe.
  *
- * <p>Method: differential (open) evaporation, integrated by the explicit midpoint rule in the share of the mass withdrawn; {@link #track} tells its own
- * error, the largest change of a mass fraction when the number of steps is doubled.
+ * <p>Method: differential (open) evaporation, integrated by the explicit midpoint rule in the share of the mass withdrawn; {@link #track}
+ * tells its own error, the largest change of a mass fraction when the number of steps is doubled.
  */
 public final class Withdrawal {
     /** Which phase is taken out. */

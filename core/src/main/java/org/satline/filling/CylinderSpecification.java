@@ -41,8 +41,11 @@ public record CylinderSpecification(String text, Kind kind, String type, Optiona
     }
 
     private static final int LONGEST = 100;
-    private static final String ALONE = "(?<![\\p{L}\\p{N}])";
-    private static final String ENDS = "(?![\\p{L}\\p{N}])";
+    /** Letters and numbers of any kind; {@code \\p{N}} in its three parts, since the patterns of browsers' Java lack the whole. */
+    private static final String LETTERS = "[\\p{L}\\p{Nd}\\p{Nl}\\p{No}]";
+
+    private static final String ALONE = "(?<!" + LETTERS + ")";
+    private static final String ENDS = "(?!" + LETTERS + ")";
     private static final Pattern NON_REFILLABLE = Pattern.compile(ALONE
             + "(?:(?:DOT|TC|ICC|CTC)?[- ]?39M?[- ]?NRC(?:[- ]?\\d{3,4}(?:/\\d{3,4})?)?|(?:DOT|TC|ICC|CTC)[- ]?39M?|39M?|NRC|NON[- ]?REFILLABLE"
             + "|(?:EN|EN ISO|ISO)[- ]?(?:11118|12205))" + ENDS);

@@ -22,7 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.satline.resource.SealedResources;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /** Plain fields of a visit file or report as JSON and back. Stateless, thread-safe. */
 public final class JsonFields {
@@ -81,7 +81,7 @@ public final class JsonFields {
     }
 
     /**
-     * The schema of the fields of {@link org.satline.visit.ReportFields}: JSON Schema, draft 2020-12.
+     * The schema of the fields of {@link org.satline.visit.file.ReportFields}: JSON Schema, draft 2020-12.
      *
      * @return the schema, as JSON
      */

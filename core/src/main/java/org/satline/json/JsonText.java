@@ -9,7 +9,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 
-/** What {@link SatlineJson} does with Jackson; a class of its own, so that the other can be loaded and say what is missing where Jackson is. */
+/**
+ * What {@link SatlineJson} does with Jackson; a class of its own, so that the other can be loaded and say what is missing where Jackson is.
+ */
 final class JsonText {
     /** Well above every form of this package; what lies beyond is no result. */
     private static final int DEEPEST = 100;

@@ -11,8 +11,8 @@ import org.satline.quantity.PlainText;
 import org.satline.refrigerant.GlobalWarmingPotential.Report;
 
 /**
- * A refrigerant: a pure substance or a blend, with what is published about it. Immutable and thread-safe. Two refrigerants are equal if designation and
- * composition are.
+ * A refrigerant: a pure substance or a blend, with what is published about it. Immutable and thread-safe. Two refrigerants are equal if
+ * designation and composition are.
  */
 public final class Refrigerant {
     private static final int LONGEST_NAME = 400;
@@ -224,8 +224,8 @@ public final class Refrigerant {
     }
 
     /**
-     * Returns the global warming potential by an assessment report: the printed one of a substance; for a blend the mean by mass of its components,
-     * labelled so.
+     * Returns the global warming potential by an assessment report: the printed one of a substance; for a blend the mean by mass of its
+     * components, labelled so.
      *
      * @param report the assessment report
      * @return the potential; empty where it is not known for every component
@@ -315,9 +315,10 @@ public final class Refrigerant {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Refrigerant that
-                && naming.designation.equals(that.naming.designation)
-                && Objects.equals(composition, that.composition);
+        return this == other
+                || (other instanceof Refrigerant that
+                        && naming.designation.equals(that.naming.designation)
+                        && Objects.equals(composition, that.composition));
     }
 
     @Override

@@ -13,10 +13,10 @@ import org.satline.explanation.FindingCode;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Subject;
 import org.satline.filling.FillingCode;
-import org.satline.transfer.HookUpPlan;
-import org.satline.transfer.PlanPart;
-import org.satline.transfer.PlanReason;
 import org.satline.transfer.TransferCode;
+import org.satline.transfer.hookup.HookUpPlan;
+import org.satline.transfer.hookup.PlanPart;
+import org.satline.transfer.hookup.PlanReason;
 
 /** The fields of a visit file that are to be supplied or changed before the reasons to hold are gone. */
 record Asked(Optional<CheckedCylinder> connected, Optional<HookUpPlan> plan) {
@@ -57,6 +57,10 @@ record Asked(Optional<CheckedCylinder> connected, Optional<HookUpPlan> plan) {
         } else if ((code == TransferCode.HOSE_CANNOT_BE_PURGED || code instanceof PlanReason)
                 && plan.orElse(null) instanceof HookUpPlan.NoPlan none) {
             return Stream.of(part(HOSES), of(none.part()));
+        }
+        if (code == TransferCode.OTHER_CYLINDER_NEEDED && plan.orElse(null) instanceof HookUpPlan.Planned) {
+            // it is on site: the plan takes the hose there
+            return Stream.of("connected");
         }
         String part = PARTS.get(code);
         if (part != null) {

@@ -23,6 +23,7 @@ import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
+import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.step.StepAdvice;
 import org.satline.step.StepCode;
@@ -31,8 +32,9 @@ import org.satline.transfer.Permit;
 import org.satline.transfer.TransferCode;
 
 /**
- * Decides on one action. Precedence: a danger; another fault; readings that decide nothing or a condition that is not met; what must be prepared; one step; done.
- * A condition that was merely not read never decides the level away: it is asked for and blocks moving, not being done.
+ * Decides on one action. Precedence: a danger; another fault; readings that decide nothing or a condition that is not met; what must be
+ * prepared; one step; done. A condition that was merely not read never decides the level away: it is asked for and blocks moving, not being
+ * done.
  */
 final class NextActions {
     /** What the readings say is another fault, though no single one is named. */
@@ -133,12 +135,17 @@ final class NextActions {
         List<Finding> context = new ArrayList<>();
         if (direction == Direction.IN) {
             boolean own = visit.moved().net().kilograms() < 0;
-            context.add(Finding.of(
-                    Severity.CAUTION,
-                    own ? VisitCode.OWN_REMOVAL : VisitCode.LEAK_LIKELY,
-                    Subject.system(visit.system().name())));
+            Subject system = Subject.system(visit.system().name());
+            context.add(Finding.of(Severity.CAUTION, own ? VisitCode.OWN_REMOVAL : VisitCode.LEAK_LIKELY, system));
+            context.addAll(judged);
+            if (!own && isBelowAtmosphere()) {
+                // what leaks below the atmosphere draws air in, and no charge is judged with air in the condenser
+                context.add(0, Finding.of(Severity.FORBIDS, VisitCode.AIR_DRAWN_IN, system));
+                return hold(ActionKind.MEND_FIRST, context, unread());
+            }
+        } else {
+            context.addAll(judged);
         }
-        context.addAll(judged);
         List<Finding> prepare = new ArrayList<>();
         Permit permit = desk.ask(direction);
         if (permit instanceof Permit.Refused refused) {
@@ -195,12 +202,20 @@ final class NextActions {
                 Stream.concat(because.stream(), granted.findings().stream()).toList());
     }
 
+    private boolean isBelowAtmosphere() {
+        Pressure air = visit.site().atmosphere().pressure();
+        return visit.readings()
+                .pressure(Place.SUCTION_PRESSURE)
+                .filter(read -> read.value().compareTo(air) < 0)
+                .isPresent();
+    }
+
     /** A hose that holds as much liquid as a step cannot meter one. */
     private Optional<Finding> trapped(Direction direction) {
         if (!(advice.orElse(null) instanceof StepAdvice.Move move) || connected.isEmpty()) {
             return Optional.empty();
         }
-        Mass held = CylinderFields.liquidIn(
+        Mass held = HookUpFacts.liquidIn(
                 visit.hookUp().hoses(),
                 visit.system().refrigerant(),
                 connected.get().cylinder().temperature().value());

@@ -11,6 +11,8 @@ import org.satline.quantity.PlainText;
 public record Language(String tag) {
     /** English, complete, to which every other language falls back. */
     public static final Language ENGLISH = new Language("en");
+    /** Spanish, complete; no native speaker has reviewed the texts on safety. */
+    public static final Language SPANISH = new Language("es");
 
     /** {@inheritDoc} */
     public Language {

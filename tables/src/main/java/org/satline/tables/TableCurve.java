@@ -19,8 +19,8 @@ import org.satline.tables.Column.OctaveSextic;
 import org.satline.tables.Column.UniformNonic;
 
 /**
- * Reads answers from a table. Where a column stops short of the line the equation is solved; {@link #engineAt} tells. Thread-safe: all is final but
- * the equation engine, which is made when first needed and is the same whichever thread makes it.
+ * Reads answers from a table. Where a column stops short of the line the equation is solved; {@link #engineAt} tells. Thread-safe: all is
+ * final but the equation engine, which is made when first needed and is the same whichever thread makes it.
  */
 final class TableCurve implements SaturationCurve {
     /** Relative. Other exponential functions and logarithms moved ends by at most 5e-8, those of pressure at the end of a blend most. */

@@ -21,6 +21,9 @@ class RunnableJarIT {
     private static final Pattern LICENCE = Pattern.compile("^\\s*\\(([^)]+)\\) .*\\(\\S+:\\S+:\\S+ - ");
     private static final Pattern CONTAINED = Pattern.compile("META-INF/maven/([^/]+)/([^/]+)/pom\\.properties");
 
+    private static final Pattern COPYLEFT = Pattern.compile(
+            "\\b(A?GPL|LGPL|EUPL|MPL)\\b|General Public License|Mozilla Public", Pattern.CASE_INSENSITIVE);
+
     @Test
     void everyLibraryInItIsListedWithItsLicence() throws IOException {
         try (JarFile jar = new JarFile(JAR.toFile())) {
@@ -42,18 +45,14 @@ class RunnableJarIT {
         }
     }
 
+    /** Copyleft would bind whoever ships the jar on. */
     @Test
-    void theWriterUnderTheLesserLicenceIsListedAndTheWritersLeftOutAreNotThere() throws IOException {
+    void noPartIsUnderACopyleftLicence() throws IOException {
         try (JarFile jar = new JarFile(JAR.toFile())) {
             assertThat(text(jar, "META-INF/THIRD-PARTY.txt").lines())
-                    .anyMatch(line -> line.contains("(LGPL)") && line.contains("VectorGraphics2D"));
-            assertThat(text(jar, "META-INF/licences/LGPL-3.txt")).contains("GNU LESSER GENERAL PUBLIC LICENSE");
-            assertThat(text(jar, "META-INF/licences/GPL-3.txt")).contains("GNU GENERAL PUBLIC LICENSE");
-            assertThat(text(jar, "META-INF/licences/README.txt")).contains("VectorGraphics2D");
-            assertThat(jar.getEntry("de/erichseifert/vectorgraphics2d/svg/SVGProcessor.class"))
-                    .isNotNull();
+                    .noneMatch(line -> COPYLEFT.matcher(line).find());
             assertThat(jar.stream().map(ZipEntry::getName))
-                    .noneMatch(name -> name.startsWith("de/rototor/") || name.startsWith("com/madgag/"));
+                    .noneMatch(name -> COPYLEFT.matcher(name).find());
         }
     }
 
@@ -62,7 +61,6 @@ class RunnableJarIT {
     void noTextOfALicenceIsMissing() throws IOException {
         Map<String, List<String>> texts = Map.of(
                 "Apache-2.0", List.of("META-INF/LICENSE"),
-                "LGPL", List.of("META-INF/licences/LGPL-3.txt", "META-INF/licences/GPL-3.txt"),
                 "The BSD License", List.of("META-INF/licences/jline-BSD-3-Clause.txt"));
         try (JarFile jar = new JarFile(JAR.toFile())) {
             List<String> named = text(jar, "META-INF/THIRD-PARTY.txt")

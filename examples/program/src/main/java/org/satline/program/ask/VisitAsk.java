@@ -6,7 +6,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.satline.program.file.BadInputException;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /** Asks for a visit and keeps it in its file: a new one, one that was broken off, or the next readings of one. Stateless. */
 public final class VisitAsk {
@@ -67,6 +67,7 @@ public final class VisitAsk {
         FieldValue.Fields whole;
         try {
             whole = new Dialogue(prompt, start, Optional.empty(), now, answers -> VisitStore.write(begun, answers))
+                    .after(earlier)
                     .run();
         } catch (BrokenOffException e) {
             return new Ended(

@@ -4,9 +4,9 @@ import java.util.regex.Pattern;
 import org.satline.quantity.PlainText;
 
 /**
- * Makes text fit to be seen: the only place where characters are neutralised. Control characters and ends of lines become a space, since layout alone breaks
- * lines. Characters that turn the direction of text around are left out, and so are those that no document may hold (Unicode Standard Annex 9, section 2; XML
- * 1.0, W3C Recommendation, 5th ed., section 2.2).
+ * Makes text fit to be seen: the only place where characters are neutralised. Control characters and ends of lines become a space, since
+ * layout alone breaks lines. Characters that turn the direction of text around are left out, and so are those that no document may hold
+ * (Unicode Standard Annex 9, section 2; XML 1.0, W3C Recommendation, 5th ed., section 2.2).
  */
 public final class Escape {
     /** Also the wide forms, which some spreadsheets take for the same. */
@@ -21,7 +21,8 @@ public final class Escape {
      * Returns text for one line of a page, a message or a cell.
      *
      * @param text any text
-     * @return the text with each run of control characters and ends of lines as one space, without characters that steer direction or belong in no document
+     * @return the text with each run of control characters and ends of lines as one space, without characters that steer direction or
+     *     belong in no document
      */
     public static String plain(String text) {
         if (text.codePoints().allMatch(c -> !isControl(c) && isShown(c))) {
