@@ -8,7 +8,7 @@ import org.satline.json.JsonFields;
 import org.satline.json.SatlineJson;
 import org.satline.ledger.LedgerEntry;
 import org.satline.refrigerant.Refrigerant;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /** JSON of fields and of results from any text: what is read comes back equal. */
 public final class JsonTarget {

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.jar.JarFile;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -34,6 +35,11 @@ class RunnableJarIT {
                     .map(match -> "(" + match.group(1) + ":" + match.group(2) + ":")
                     .toList();
             assertThat(libraries).isNotEmpty();
+            Set<String> pinned = LibrariesTest.pinned().keySet();
+            assertThat(libraries).allSatisfy(library -> {
+                String artifact = library.split(":", -1)[1];
+                assertThat(pinned).anyMatch(name -> name.matches(Pattern.quote(artifact) + "-\\d.*\\.jar"));
+            });
             List<String> listed = text(jar, "META-INF/THIRD-PARTY.txt")
                     .lines()
                     .map(String::strip)
