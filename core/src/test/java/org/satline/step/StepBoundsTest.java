@@ -104,8 +104,9 @@ class StepBoundsTest {
             }
         }
         assertThat(ADVISOR.next(List.of(reading(0, 6), reading(0.3, 9)), ample))
-                .isInstanceOfSatisfying(StepAdvice.Move.class, move -> assertThat(move.changesDirection())
-                        .isTrue());
+                .isInstanceOfSatisfying(
+                        StepAdvice.Move.class,
+                        move -> assertThat(move.changesDirection()).isTrue());
     }
 
     /**
@@ -154,8 +155,8 @@ class StepBoundsTest {
         }
         assertThatThrownBy(() -> StepAdvisor.typical(Mass.ZERO, MeteringDevice.EXPANSION_VALVE, 1))
                 .isInstanceOf(IllegalArgumentException.class);
-        for (double[] r : new double[][] {{0, 0.1, 0}, {1e4, 0.1, 0}, {1, 0, 0}, {1, 1.01, 0}, {1, 0.1, -0.01}, {1, 0.1, 0.51}
-        }) {
+        for (double[] r :
+                new double[][] {{0, 0.1, 0}, {1e4, 0.1, 0}, {1, 0, 0}, {1, 1.01, 0}, {1, 0.1, -0.01}, {1, 0.1, 0.51}}) {
             assertThatThrownBy(() -> new ExpectedResponse(r[0], r[1], r[2]))
                     .isInstanceOf(IllegalArgumentException.class);
         }

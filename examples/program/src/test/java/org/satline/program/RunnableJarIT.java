@@ -84,6 +84,8 @@ class RunnableJarIT {
             }
             for (String notice : List.of(
                     "META-INF/licences/commons-math3.txt",
+                    "META-INF/licences/pdfbox.txt",
+                    "META-INF/licences/fontbox.txt",
                     "META-INF/FastDoubleParser-LICENSE",
                     "META-INF/Schubfach-LICENSE",
                     "META-INF/NOTICE")) {
