@@ -65,7 +65,10 @@ class SoakTest {
         SaturationCurve curve = SaturationCurves.of(Refrigerant.blend(
                 "mix " + works,
                 Composition.ofMassFractions(Map.of(
-                        Catalogue.standard().find("R-32"), share, Catalogue.standard().find("R-125"), 1 - share))));
+                        Catalogue.standard().find("R-32"),
+                        share,
+                        Catalogue.standard().find("R-125"),
+                        1 - share))));
         assertThat(curve.dewPressurePa(280)).isLessThan(curve.bubblePressurePa(280));
     }
 
@@ -98,7 +101,8 @@ class SoakTest {
 
     @Test
     void theHeapStaysFlat() throws IOException, InterruptedException {
-        Duration span = Duration.ofSeconds(Integer.getInteger("satline.soak.seconds")).dividedBy(SPANS);
+        Duration span =
+                Duration.ofSeconds(Integer.getInteger("satline.soak.seconds")).dividedBy(SPANS);
         List<Long> heap = new ArrayList<>();
         for (int i = 0; i < SPANS; i++) {
             long end = System.nanoTime() + span.toNanos();
@@ -112,8 +116,14 @@ class SoakTest {
             heap.add(used());
         }
         System.out.println(works + " rounds; bytes in use after each of " + SPANS + " spans: " + heap);
-        long early = heap.subList(SPANS / 4, SPANS / 2).stream().mapToLong(Long::longValue).min().orElseThrow();
-        long late = heap.subList(3 * SPANS / 4, SPANS).stream().mapToLong(Long::longValue).min().orElseThrow();
+        long early = heap.subList(SPANS / 4, SPANS / 2).stream()
+                .mapToLong(Long::longValue)
+                .min()
+                .orElseThrow();
+        long late = heap.subList(3 * SPANS / 4, SPANS).stream()
+                .mapToLong(Long::longValue)
+                .min()
+                .orElseThrow();
         assertThat(late - early).as(heap.toString()).isLessThan(MOST_GROWTH);
     }
 }
