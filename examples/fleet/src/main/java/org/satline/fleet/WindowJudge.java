@@ -110,8 +110,7 @@ public final class WindowJudge {
                 column(window, Channel.SUCTION_KPA, 1000, 0), column(window, Channel.SUCTION_LINE_C, 1, 273.15));
         BulkAnswers subcoolings = curve.subcoolings(
                 column(window, Channel.LIQUID_KPA, 1000, 0), column(window, Channel.LIQUID_LINE_C, 1, 273.15));
-        boolean all =
-                superheats.count(ElementStatus.ANSWERED) == n && subcoolings.count(ElementStatus.ANSWERED) == n;
+        boolean all = superheats.count(ElementStatus.ANSWERED) == n && subcoolings.count(ElementStatus.ANSWERED) == n;
         return all
                 ? Optional.of(new double[][] {superheats.values(Double.NaN), subcoolings.values(Double.NaN)})
                 : Optional.empty();

@@ -6,12 +6,12 @@ import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.ChargeQuestion;
 import org.satline.charge.ChargeRow;
-import org.satline.charge.margin.Criterion;
 import org.satline.charge.ImplausibleReadingException;
 import org.satline.charge.Judgement;
 import org.satline.charge.OperatingConditions;
 import org.satline.charge.ScreenedCharge;
 import org.satline.charge.Symptom;
+import org.satline.charge.margin.Criterion;
 import org.satline.fleet.ModelKnowledge.Expected;
 import org.satline.measurement.Place;
 import org.satline.measurement.SystemReadings;
@@ -40,8 +40,7 @@ final class WindowVerdict {
         }
     }
 
-    private static boolean isOnTarget(
-            SettledWindow said, ModelKnowledge knowledge, double targetK, float[] means) {
+    private static boolean isOnTarget(SettledWindow said, ModelKnowledge knowledge, double targetK, float[] means) {
         ChargeRow row = ChargeRow.of(knowledge.curve().refrigerant(), said.model.metering())
                 .suction(pascals(means, Channel.SUCTION_KPA), kelvins(means, Channel.SUCTION_LINE_C))
                 .liquid(pascals(means, Channel.LIQUID_KPA), kelvins(means, Channel.LIQUID_LINE_C))
@@ -84,8 +83,8 @@ final class WindowVerdict {
                 .expecting(Symptom.EVAPORATING, rated.evaporatingK() - dryBulbK, UNIT_K)
                 .expecting(Symptom.CONDENSING, rated.condensingK() - said.outdoorC - 273.15, UNIT_K)
                 .expecting(Symptom.DISCHARGE, rated.dischargeC(), DISCHARGE_K);
-        ChargeQuestion question = ChargeQuestion.of(
-                said.model.metering(), Optional.of(TemperatureDifference.ofKelvins(target)));
+        ChargeQuestion question =
+                ChargeQuestion.of(said.model.metering(), Optional.of(TemperatureDifference.ofKelvins(target)));
         try {
             take(
                     said,
