@@ -3,7 +3,7 @@ package org.satline.program;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Power;
@@ -17,7 +17,7 @@ import org.satline.simulation.ImposedFault;
 import org.satline.simulation.SimulatedSystem;
 import org.satline.simulation.SteadyState;
 import org.satline.simulation.SystemDesign;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /** A simulated unit: what its gauges and clamps show answers to what is in it. Changes as refrigerant moves; for one thread. */
 final class StoryUnit {

@@ -14,7 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.satline.json.JsonFields;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /** Does with hose, cylinders and scale what the program says, and writes down what the instruments show then. For one thread. */
 final class Technician {

@@ -11,7 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.ledger.Ledger;
 import org.satline.ledger.LedgerEntry;
 import org.satline.ledger.Party;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.satline.quantity.Parts;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /**
  * The cylinders of a visit in the making: the one that is asked about stands in the visit as {@code cylinder}, as in a file with one; the others beside it.
