@@ -212,10 +212,11 @@ record VisitLineWriter(VisitReport report, Wording wording) {
     private String hose() {
         return report.hose() == HoseState.CANNOT_BE_PURGED
                 ? report.noPlan()
+                        .filter(none -> !none.parts().isEmpty())
                         .map(none -> wording.message(
                                 "visit.hose.without",
                                 Figure.of("hose", wording.name(report.hose())),
-                                Figure.of("part", wording.name(none.part()))))
+                                Figure.of("part", VisitLines.parts(none, wording))))
                         .orElseGet(() -> wording.name(report.hose()))
                 : wording.name(report.hose());
     }

@@ -33,12 +33,13 @@ public sealed interface HookUpPlan {
      * There is no safe order of acts.
      *
      * @param reason why
-     * @param part what would make one possible
+     * @param parts what makes one possible, proved by planning with it: one part, or two that are needed together; empty where none was found
      */
-    record NoPlan(PlanReason reason, PlanPart part) implements HookUpPlan {
+    record NoPlan(PlanReason reason, List<PlanPart> parts) implements HookUpPlan {
         /** {@inheritDoc} */
         public NoPlan {
-            Parts.required("reason part", reason, part);
+            Parts.required("reason", reason);
+            parts = List.copyOf(parts);
         }
     }
 

@@ -161,7 +161,9 @@ public final class ReportFields {
                 .ifPresent(each -> {
                     Map<String, FieldValue> none = new LinkedHashMap<>();
                     none.put("reason", text(each.reason()));
-                    none.put("part", text(each.part()));
+                    none.put(
+                            "parts",
+                            items(each.parts().stream().map(ReportFields::text).toList()));
                     fields.put("noPlan", new FieldValue.Fields(none));
                 });
     }
