@@ -20,6 +20,7 @@ import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.resource.OnDemand;
 import org.satline.saturation.SaturationCurve;
+import org.satline.saturation.SaturationLines;
 
 /**
  * One row of a service's readings of a running system, in SI doubles: small, and open to whatever a data base holds. NaN stands for not read. What is wrong
@@ -158,7 +159,7 @@ public final class ChargeRow {
         return place.ordinal();
     }
 
-    boolean isOf(SaturationCurve curve) {
+    boolean isOf(SaturationLines curve) {
         return curve.refrigerant().equals(refrigerant);
     }
 

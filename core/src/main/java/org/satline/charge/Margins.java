@@ -17,6 +17,7 @@ import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.saturation.SaturationCurve;
+import org.satline.saturation.SaturationLines;
 
 /**
  * Superheat and subcooling of a set of readings, as far as the readings go. Immutable, thread-safe.
@@ -126,12 +127,12 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
     }
 
     /** Slope of the dew line, K/Pa. */
-    static double dewSlope(SaturationCurve curve, double pressurePa) {
+    static double dewSlope(SaturationLines curve, double pressurePa) {
         return slope(pressurePa, curve.dewPressureRange(), curve::dewTemperatureK);
     }
 
     /** Slope of the bubble line, K/Pa. */
-    static double bubbleSlope(SaturationCurve curve, double pressurePa) {
+    static double bubbleSlope(SaturationLines curve, double pressurePa) {
         return slope(pressurePa, curve.bubblePressureRange(), curve::bubbleTemperatureK);
     }
 

@@ -73,7 +73,10 @@ public final class SaturationUncertainty {
      * @return its uncertainty
      */
     public static SaturationUncertainty of(FluidModel model) {
-        return new SaturationUncertainty(Objects.requireNonNull(model, "model"));
+        Refrigerant listed = model.refrigerant().asListed();
+        // what is published of a composition holds whatever it is called
+        return new SaturationUncertainty(
+                listed.equals(model.refrigerant()) ? model : FluidModel.of(listed, model.interactionModel()));
     }
 
     /**
