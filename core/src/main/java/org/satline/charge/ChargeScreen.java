@@ -6,8 +6,8 @@ import java.util.Objects;
 import org.satline.saturation.SaturationLines;
 
 /**
- * Screens many rows of one refrigerant: superheat, subcooling, deviation from the target, probabilities and level of each, without a text and at the speed of
- * its curve. Immutable, thread-safe. Keep it: making one costs more than asking it.
+ * Screens many rows of one refrigerant: superheat, subcooling, deviation from the target, probabilities and level of each, without a text
+ * and at the speed of its curve. Immutable, thread-safe. Keep it: making one costs more than asking it.
  *
  * <pre>{@code
  * ChargeScreen screen = ChargeScreen.of(SaturationCurves.of(refrigerant));
@@ -19,9 +19,10 @@ import org.satline.saturation.SaturationLines;
  * }
  * }</pre>
  *
- * <p>It is a sieve and no verdict. Numbers and level are those of {@link ChargeJudge}, and readings that cannot be, contradict each other or are taken in the
- * cold give no level here either; but no fault is weighed, nor airflow, nor the condensing temperature, nor how long the system ran. Nobody adds or takes out
- * refrigerant by it: the judge judges the rows that stand out ({@link ChargeRow#chargeCase}), and a licensed person decides.
+ * <p>It is a sieve and no verdict. Numbers and level are those of {@link ChargeJudge}, and readings that cannot be, contradict each other
+ * or are taken in the cold give no level here either; but no fault is weighed, nor airflow, nor the condensing temperature, nor how long
+ * the system ran. Nobody adds or takes out refrigerant by it: the judge judges the rows that stand out ({@link ChargeRow#chargeCase}),
+ * and a licensed person decides.
  */
 public final class ChargeScreen {
     private final SaturationLines curve;

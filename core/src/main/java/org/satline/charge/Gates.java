@@ -3,6 +3,7 @@ package org.satline.charge;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import org.satline.charge.margin.Margins;
 import org.satline.explanation.Figure;
 import org.satline.measurement.Place;
 import org.satline.measurement.SettlingTest;

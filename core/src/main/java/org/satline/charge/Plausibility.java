@@ -1,6 +1,8 @@
 package org.satline.charge;
 
 import java.util.Optional;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.Margins;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
@@ -9,7 +11,9 @@ import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.saturation.SaturationCurve;
 
-/** Refuses readings that no running system can show, whatever is wrong with it. Heat flows from warm to cold; pressure falls along the flow. */
+/**
+ * Refuses readings that no running system can show, whatever is wrong with it. Heat flows from warm to cold; pressure falls along the flow.
+ */
 final class Plausibility {
     /** Room for pressure drop between port and sensor and for a clamp's contact error, K; common practice, no source. */
     static final double ALLOWANCE_K = 2;

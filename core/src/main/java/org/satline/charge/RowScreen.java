@@ -4,6 +4,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.special.Erf;
 import org.jspecify.annotations.Nullable;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.measurement.Place;
 import org.satline.measurement.UncertaintyBudget;

@@ -1,5 +1,7 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.Criterion;
+
 /**
  * The published limits that a screen needs, read once.
  *

@@ -1,12 +1,13 @@
 package org.satline.charge;
 
 import org.jspecify.annotations.Nullable;
+import org.satline.charge.margin.Criterion;
 import org.satline.measurement.Place;
 import org.satline.measurement.UncertaintyBudget;
 
 /**
- * The checks of {@link Plausibility} in doubles: which reading no running system can show, without a message. Both ask the same questions with the same room
- * for error; a test holds one against the other.
+ * The checks of {@link Plausibility} in doubles: which reading no running system can show, without a message. Both ask the same questions
+ * with the same room for error; a test holds one against the other.
  */
 final class ScreenedPlausibility {
     private final ChargeRow row;

@@ -1,10 +1,13 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.Margins;
 import org.satline.measurement.Place;
 import org.satline.measurement.StandardUncertainty;
 import org.satline.saturation.SaturationLines;
 
-/** Saturation at a pressure that was read, with the standard uncertainties that the gauge brings, in doubles. One for each side of a row. */
+/**
+ * Saturation at a pressure that was read, with the standard uncertainties that the gauge brings, in doubles. One for each side of a row.
+ */
 final class ScreenedSide {
     final double bubbleK;
     final double dewK;

@@ -11,7 +11,8 @@ import org.satline.refrigerant.Refrigerant;
 import org.satline.resource.SealedResources;
 
 /**
- * Gives the equations of substances and mixtures, those of this library and those of the caller's own. Thread-safe; equations are read from their resources when first asked for and kept.
+ * Gives the equations of substances and mixtures, those of this library and those of the caller's own. Thread-safe; equations are read
+ * from their resources when first asked for and kept.
  */
 public final class EquationLibrary {
     private static final EquationLibrary STANDARD = new EquationLibrary(OwnEquations.NONE);
@@ -37,13 +38,16 @@ public final class EquationLibrary {
     }
 
     /**
-     * The same library with a published equation of the caller's own. Its four files have the form of those in this library, which DEVELOPERS.md describes:
-     * {@code equation.csv} (constants, range and source), {@code ideal-terms.csv}, {@code residual-terms.csv}, and {@code check-values.csv} with at least one
-     * value that the paper prints. What the equation computes is tried when a model is made of it: {@code EquationTrial} of the equilibrium room.
+     * The same library with a published equation of the caller's own. Its four files have the form of those in this library, which
+     * DEVELOPERS.md describes:
+     * {@code equation.csv} (constants, range and source), {@code ideal-terms.csv}, {@code residual-terms.csv}, and {@code
+     * check-values.csv} with at least one value that the paper prints. What the equation computes is tried when a model is made of it:
+     * {@code EquationTrial} of the equilibrium room.
      *
      * @param files the files by name
      * @return a new library
-     * @throws org.satline.resource.ResourceFormatException if a file is missing or not of that form, or there is no check value; with file and line
+     * @throws org.satline.resource.ResourceFormatException if a file is missing or not of that form, or there is no check value; with
+     *     file and line
      * @throws IllegalArgumentException if the library has an equation of that designation: none is replaced
      */
     public EquationLibrary with(Map<String, byte[]> files) {
@@ -51,9 +55,10 @@ public final class EquationLibrary {
     }
 
     /**
-     * The same library with pair parameters of the caller's own. They stand before those of this library, also where those are adjusted. The file is CSV as
-     * {@link org.satline.resource.CsvResource} describes it, with the columns
-     * {@code first,second,betaT,gammaT,betaV,gammaV,F,departure,status,source,remark}; the status is {@code fitted} or {@code estimated}, the source a citation.
+     * The same library with pair parameters of the caller's own. They stand before those of this library, also where those are adjusted.
+     * The file is CSV as {@link org.satline.resource.CsvResource} describes it, with the columns
+     * {@code first,second,betaT,gammaT,betaV,gammaV,F,departure,status,source,remark}; the status is {@code fitted} or {@code estimated},
+     * the source a citation.
      *
      * @param name name of the file, for messages
      * @param utf8 the whole file

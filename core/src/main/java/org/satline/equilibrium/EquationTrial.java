@@ -12,24 +12,29 @@ import org.satline.quantity.Parts;
 import org.satline.refrigerant.Refrigerant;
 
 /**
- * What an equation of a substance computes, held against what any must and what its own paper prints: the ideal gas at no density, the critical point, equal
- * areas along the saturation line, and the printed check values. Immutable, thread-safe.
+ * What an equation of a substance computes, held against what any must and what its own paper prints: the ideal gas at no density, the
+ * critical point, equal areas along the saturation line, and the printed check values. Immutable, thread-safe.
  *
  * @param designation the substance
  * @param parts what was tried, in order; the trial ends at a part that leaves nothing to ask further
  */
 public record EquationTrial(String designation, List<Part> parts) {
     private static final double IDEAL_DENSITY = 1e-6; // of the reducing density
-    private static final double IDEAL_BOUND = 1e-4; // |B rho| of every fluid at that density above 0.4 of its critical temperature
+    private static final double IDEAL_BOUND =
+            1e-4; // |B rho| of every fluid at that density above 0.4 of its critical temperature
     /** Least isobaric heat capacity of an ideal gas, that of single atoms, and more than any refrigerant has, both over R. */
     private static final double LEAST_HEAT_CAPACITY = 2.5;
 
     private static final double LARGEST_HEAT_CAPACITY = 100;
-    /** The critical point of an equation and the measured one differ; those of today's equations by less, by our choice farther ones are refused. */
+    /**
+     * The critical point of an equation and the measured one differ; those of today's equations by less, by our choice farther ones are
+     * refused.
+     */
     private static final double CRITICAL_K = 0.5;
 
     private static final double CRITICAL_PRESSURE = 0.01;
-    private static final double AREA_BOUND = 1e-6; // of p times the difference of volumes; the sum below adds less than 1e-8
+    private static final double AREA_BOUND =
+            1e-6; // of p times the difference of volumes; the sum below adds less than 1e-8
     private static final double[] OF_CRITICAL = {0.65, 0.75, 0.85, 0.95};
     private static final int INTERVALS = 2000; // even, for Simpson's rule
 
@@ -116,7 +121,8 @@ public record EquationTrial(String designation, List<Part> parts) {
             idealGas(equation, temperature, parts);
         }
         try {
-            saturated(FluidModel.untried(substance, library, InteractionModel.PUBLISHED_ONLY), constants, library, parts);
+            saturated(
+                    FluidModel.untried(substance, library, InteractionModel.PUBLISHED_ONLY), constants, library, parts);
         } catch (IllegalArgumentException | ConvergenceException lost) {
             parts.add(new Part(Kind.SATURATION_LINE, String.valueOf(lost.getMessage()), 0, 1, 0));
         }
@@ -160,8 +166,8 @@ public record EquationTrial(String designation, List<Part> parts) {
         for (double share : OF_CRITICAL) {
             double temperature = share * critical.temperatureK();
             if (temperature > model.minTemperatureK()) {
-                parts.add(new Part(
-                        Kind.EQUAL_AREAS, shown(temperature, "K"), areas(model, temperature), 1, AREA_BOUND));
+                parts.add(
+                        new Part(Kind.EQUAL_AREAS, shown(temperature, "K"), areas(model, temperature), 1, AREA_BOUND));
             }
         }
         for (EquationSelfTest test : EquationSelfTest.run(model, library.checks(constants.designation()))) {

@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
 import org.satline.resource.OnDemand;
 
 /**
- * All refrigerants known by name, and the tolerant look-up of names. Immutable and thread-safe. The figures of an entry are read when it is first asked for; a
- * damaged one is refused then.
+ * All refrigerants known by name, and the tolerant look-up of names. Immutable and thread-safe. The figures of an entry are read when it is
+ * first asked for; a damaged one is refused then.
  */
 public final class Catalogue {
     /** Version of the figures in the catalogue and of the equations' coefficients; changes whenever one of them does. */
@@ -113,13 +113,16 @@ public final class Catalogue {
     }
 
     /**
-     * The same catalogue with the blends of a list. The list is CSV as {@link org.satline.resource.CsvResource} describes it, with the columns
-     * {@code blend,component,mass_percent}: one row for each component, the rows of a blend one below the other. Components are entries of this catalogue.
+     * The same catalogue with the blends of a list. The list is CSV as {@link org.satline.resource.CsvResource} describes it, with the
+     * columns
+     * {@code blend,component,mass_percent}: one row for each component, the rows of a blend one below the other. Components are entries
+     * of this catalogue.
      *
      * @param name name of the file, for messages
      * @param utf8 the whole file
      * @return a new catalogue
-     * @throws org.satline.resource.ResourceFormatException if the file is not of that form, a component is unknown, or a name is taken; with file and line
+     * @throws org.satline.resource.ResourceFormatException if the file is not of that form, a component is unknown, or a name is taken;
+     *     with file and line
      */
     public Catalogue withBlends(String name, byte[] utf8) {
         return with(new OwnBlends(this).read(name, utf8));
@@ -159,7 +162,8 @@ public final class Catalogue {
                 if (blend.hasComposition()) {
                     Set<Refrigerant> substances = new HashSet<>();
                     blend.composition().components().forEach(part -> substances.add(part.substance()));
-                    known.computeIfAbsent(substances, parts -> new ArrayList<>()).add(blend);
+                    known.computeIfAbsent(substances, parts -> new ArrayList<>())
+                            .add(blend);
                 }
             }
             byParts = known;
@@ -204,9 +208,9 @@ public final class Catalogue {
     }
 
     /**
-     * Finds a refrigerant by name. Case, blanks, hyphens and brackets do not matter; the {@code R} may be missing, or stand as the prefix of the
-     * substance's family ({@code HFC-134a}); chemical names and a few formulas of substances are known too. Letters of another script are refused, never left
-     * out.
+     * Finds a refrigerant by name. Case, blanks, hyphens and brackets do not matter; the {@code R} may be missing, or stand as the prefix
+     * of the substance's family ({@code HFC-134a}); chemical names and a few formulas of substances are known too. Letters of another
+     * script are refused, never left out.
      *
      * @param name designation or chemical name, such as {@code r454b}, {@code R 134a}, {@code ammonia}, {@code CO2}
      * @return the refrigerant

@@ -7,13 +7,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.satline.quantity.Parts;
+import org.satline.quantity.PlainText;
 import org.satline.refrigerant.GlobalWarmingPotential.Report;
 
 /**
- * A refrigerant: a pure substance or a blend, with what is published about it. Immutable and thread-safe. Two refrigerants are equal if designation and
- * composition are.
+ * A refrigerant: a pure substance or a blend, with what is published about it. Immutable and thread-safe. Two refrigerants are equal if
+ * designation and composition are.
  */
 public final class Refrigerant {
+    private static final int LONGEST_NAME = 400;
+
     /** What a name stands for. */
     private enum Kind {
         SUBSTANCE,
@@ -67,7 +70,8 @@ public final class Refrigerant {
     }
 
     /**
-     * Makes a substance of the caller's own, such as one with an equation of the caller's own. Its safety group is unknown, and so is what else is published.
+     * Makes a substance of the caller's own, such as one with an equation of the caller's own. Its safety group is unknown, and so is
+     * what else is published.
      *
      * @param designation a name that the standard catalogue does not know; not blank, without control characters
      * @param name chemical name
@@ -115,7 +119,8 @@ public final class Refrigerant {
     /**
      * Makes a blend of the caller's own. Its safety group is unknown: nothing may be concluded from that of its components.
      *
-     * @param name a name that the standard catalogue does not know, such as {@code "shop mix"}; not blank, without control characters
+     * @param name a name that the standard catalogue does not know, such as {@code "shop mix"}; not blank, at most 400
+     *     characters, none of them hidden ({@link PlainText#isHidden})
      * @param composition what it consists of
      * @return the blend
      * @throws IllegalArgumentException if the name is not of that form; a listed name would pass off one refrigerant as another
@@ -134,19 +139,20 @@ public final class Refrigerant {
     }
 
     private static void checkOwnName(String what, String name) {
-        if (name.isBlank() || name.chars().anyMatch(Character::isISOControl)) {
-            throw new IllegalArgumentException("name of the " + what + " \"" + name.replaceAll("\\p{Cntrl}", "?")
-                    + "\" is blank or holds control characters; give it a name of one line");
+        PlainText.require(name, LONGEST_NAME, "name of the " + what);
+        if (name.isBlank()) {
+            throw new IllegalArgumentException("name of the " + what + " is blank; give it a name of one line");
         }
         if (Catalogue.standard().lists(name)) {
             throw new IllegalArgumentException(
-                    "name of the " + what + " \"" + name
-                            + "\" is that of a listed refrigerant; give it a name of its own, or take the listed one from the catalogue");
+                    "name of the " + what + " " + PlainText.quoted(name)
+                            + " is that of a listed refrigerant; give it a name of its own, or take the listed one from the catalogue");
         }
     }
 
     /**
-     * Returns the listed refrigerant of the same composition: what is published and computed of that holds of this one too, whatever it is called.
+     * Returns the listed refrigerant of the same composition: what is published and computed of that holds of this one too, whatever it
+     * is called.
      *
      * @return the listed one; this one if it is listed itself, or none has its composition
      */
@@ -263,8 +269,8 @@ public final class Refrigerant {
     }
 
     /**
-     * Returns the global warming potential by an assessment report: the printed one of a substance; for a blend the mean by mass of its components,
-     * labelled so.
+     * Returns the global warming potential by an assessment report: the printed one of a substance; for a blend the mean by mass of its
+     * components, labelled so.
      *
      * @param report the assessment report
      * @return the potential; empty where it is not known for every component

@@ -10,7 +10,10 @@ import java.util.stream.IntStream;
  * directions; nothing across a dash or outside. Immutable, thread-safe.
  */
 public final class PrintedGrid {
-    /** A reading that close to a printed line is on it: a unit conversion may not push a printed cell across its edge. In units of the table. */
+    /**
+     * A reading that close to a printed line is on it: a unit conversion may not push a printed cell across its edge. In units of the
+     * table.
+     */
     private static final double SNAP = 0.005;
 
     private final double[] rows;

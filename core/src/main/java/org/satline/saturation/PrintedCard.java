@@ -29,9 +29,9 @@ import org.satline.resource.ResourceFormatException;
  * TemperatureDifference superheat = card.superheat(Pressure.ofKilopascals(350), Temperature.ofCelsius(12));
  * }</pre>
  *
- * <p>Between two points the logarithm of the pressure is a straight line over the reciprocal temperature, as by Clausius and Clapeyron at constant latent heat:
- * monotone, and the same line both ways. Nothing is answered beyond the first and the last point. {@link #limitOfErrorK} states the rounding of the card and
- * what the straight lines miss, from how well each point is foretold by its neighbours.
+ * <p>Between two points the logarithm of the pressure is a straight line over the reciprocal temperature, as by Clausius and Clapeyron at
+ * constant latent heat: monotone, and the same line both ways. Nothing is answered beyond the first and the last point. {@link
+ * #limitOfErrorK} states the rounding of the card and what the straight lines miss, from how well each point is foretold by its neighbours.
  */
 public final class PrintedCard implements SaturationLines {
     private static final int FEWEST_POINTS = 3;
@@ -78,19 +78,25 @@ public final class PrintedCard implements SaturationLines {
     private PrintedCard(Refrigerant refrigerant, String source, double halfDigitPa, List<Point> points) {
         this.refrigerant = refrigerant;
         this.source = source;
-        double[] kelvins = points.stream().mapToDouble(p -> p.temperature().kelvins()).toArray();
+        double[] kelvins =
+                points.stream().mapToDouble(p -> p.temperature().kelvins()).toArray();
         bubble = new CardLine(
-                "bubble", refrigerant, kelvins, points.stream().mapToDouble(p -> p.bubble().pascals()).toArray());
+                "bubble",
+                refrigerant,
+                kelvins,
+                points.stream().mapToDouble(p -> p.bubble().pascals()).toArray());
         dew = new CardLine(
-                "dew", refrigerant, kelvins, points.stream().mapToDouble(p -> p.dew().pascals()).toArray());
+                "dew",
+                refrigerant,
+                kelvins,
+                points.stream().mapToDouble(p -> p.dew().pascals()).toArray());
         double missed = Math.max(bubble.largestMissK(), dew.largestMissK());
         if (!(missed <= OUT_OF_LINE_K)) {
             throw new IllegalArgumentException("card of " + refrigerant.designation() + ": the point at "
                     + (bubble.largestMissK() >= dew.largestMissK() ? bubble : dew).worst()
                     + " lies out of line with its neighbours; check its digits, or give more points around it");
         }
-        limitOfErrorK =
-                Math.max(bubble.kelvinsOf(halfDigitPa), dew.kelvinsOf(halfDigitPa)) + OF_LEFT_OUT * missed;
+        limitOfErrorK = Math.max(bubble.kelvinsOf(halfDigitPa), dew.kelvinsOf(halfDigitPa)) + OF_LEFT_OUT * missed;
     }
 
     /**
@@ -120,8 +126,8 @@ public final class PrintedCard implements SaturationLines {
     }
 
     /**
-     * Reads a card from a file: CSV as {@link CsvResource} describes it, with the columns {@code temperature_degC,bubble_kPa,dew_kPa}, pressures absolute and
-     * with the printed digits; an empty dew point is the bubble point.
+     * Reads a card from a file: CSV as {@link CsvResource} describes it, with the columns {@code temperature_degC,bubble_kPa,dew_kPa},
+     * pressures absolute and with the printed digits; an empty dew point is the bubble point.
      *
      * @param refrigerant what the card is of
      * @param source what card it is

@@ -20,8 +20,9 @@ public final class SaturationCurves {
     /**
      * Returns the fastest curve at hand: that of the first provider that has one, else the solving engine.
      *
-     * <p>Providers are found by the service loader, in the class loader of the calling thread's context and in that of this library. The one with the higher
-     * {@link SaturationCurveProvider#priority()} is asked first; of equal ones those of this library, then by the name of their class.
+     * <p>Providers are found by the service loader, in the class loader of the calling thread's context and in that of this library. The
+     * one with the higher {@link SaturationCurveProvider#priority()} is asked first; of equal ones those of this library, then by the
+     * name of their class.
      *
      * @param refrigerant substance or blend
      * @return its curve

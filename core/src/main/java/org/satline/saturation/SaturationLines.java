@@ -7,11 +7,11 @@ import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Refrigerant;
 
 /**
- * The bubble and dew lines of one refrigerant, pressure against temperature and back, and what follows from them: superheat, subcooling, glide. It is all that
- * a printed card can answer ({@link PrintedCard}); {@link SaturationCurve} knows the saturated phases too.
+ * The bubble and dew lines of one refrigerant, pressure against temperature and back, and what follows from them: superheat, subcooling,
+ * glide. It is all that a printed card can answer ({@link PrintedCard}); {@link SaturationCurve} knows the saturated phases too.
  *
- * <p>Numbers are SI doubles (K, Pa). Every method throws {@link org.satline.quantity.OutOfValidityException} outside its range, for NaN too. Implementations are
- * immutable and thread-safe.
+ * <p>Numbers are SI doubles (K, Pa). Every method throws {@link org.satline.quantity.OutOfValidityException} outside its range, for NaN
+ * too. Implementations are immutable and thread-safe.
  */
 public interface SaturationLines {
     /**
@@ -29,8 +29,8 @@ public interface SaturationLines {
     String source();
 
     /**
-     * Returns how far a temperature of these lines may lie from the truth for reasons of their own that a judgement has to reckon with, such as the rounding of
-     * a card. What an equation or a certified table adds, some 0.1 K, is not in it.
+     * Returns how far a temperature of these lines may lie from the truth for reasons of their own that a judgement has to reckon with,
+     * such as the rounding of a card. What an equation or a certified table adds, some 0.1 K, is not in it.
      *
      * @return half-width of limits, K; 0 where nothing is stated
      */

@@ -3,7 +3,8 @@ package org.satline.saturation;
 import org.satline.equilibrium.Range;
 
 /**
- * The lines with the properties of the saturated phases, in SI doubles (K, Pa, kg/m3, J/kg, J/(kg K)). Every method throws {@link org.satline.quantity.OutOfValidityException} outside its range, for NaN too. See {@link SaturationCurve}.
+ * The lines with the properties of the saturated phases, in SI doubles (K, Pa, kg/m3, J/kg, J/(kg K)). Every method throws
+ * {@link org.satline.quantity.OutOfValidityException} outside its range, for NaN too. See {@link SaturationCurve}.
  */
 public interface SaturationNumbers extends SaturationLines {
     /**
@@ -130,5 +131,4 @@ public interface SaturationNumbers extends SaturationLines {
         }
         return property.onBubbleLine() ? bubbleTemperatureRange() : dewTemperatureRange();
     }
-
 }

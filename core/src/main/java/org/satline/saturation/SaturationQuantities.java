@@ -87,5 +87,4 @@ public interface SaturationQuantities extends SaturationNumbers {
     default SpecificHeatCapacity dewVapourIsobaricHeatCapacity(Temperature temperature) {
         return SpecificHeatCapacity.ofJoulesPerKilogramKelvin(dewVapourIsobaricHeatCapacity(temperature.kelvins()));
     }
-
 }

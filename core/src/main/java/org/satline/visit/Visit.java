@@ -7,6 +7,7 @@ import org.satline.charge.OperatingConditions;
 import org.satline.cylinder.Cylinder;
 import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Parts;
+import org.satline.quantity.PlainText;
 import org.satline.transfer.ConnectionPoint;
 
 /**
@@ -51,8 +52,8 @@ public record Visit(
         OpenPorts.check(openPorts, readings);
         List<String> names = cylinders.stream().map(Cylinder::name).toList();
         if (connected.isPresent() && !names.contains(connected.get())) {
-            throw new IllegalArgumentException(
-                    "connected \"" + connected.get() + "\" is none of the cylinders " + names + "; name one of them");
+            throw new IllegalArgumentException("connected " + PlainText.quoted(connected.get())
+                    + " is none of the cylinders " + names + "; name one of them");
         }
     }
 }

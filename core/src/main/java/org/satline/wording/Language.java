@@ -1,6 +1,7 @@
 package org.satline.wording;
 
 import org.satline.quantity.Parts;
+import org.satline.quantity.PlainText;
 
 /**
  * The language of the texts. Any tag is taken; what has no text in that language is said in English. Immutable, thread-safe.
@@ -10,6 +11,8 @@ import org.satline.quantity.Parts;
 public record Language(String tag) {
     /** English, complete, to which every other language falls back. */
     public static final Language ENGLISH = new Language("en");
+    /** Spanish, complete; no native speaker has reviewed the texts on safety. */
+    public static final Language SPANISH = new Language("es");
 
     /** {@inheritDoc} */
     public Language {
@@ -19,8 +22,8 @@ public record Language(String tag) {
             letters &= tag.charAt(i) >= 'a' && tag.charAt(i) <= 'z';
         }
         if (!letters) {
-            throw new IllegalArgumentException(
-                    "language \"" + tag + "\" is no tag of two or three lower-case letters; write it as in en");
+            throw new IllegalArgumentException("language " + PlainText.quoted(tag)
+                    + " is no tag of two or three lower-case letters; write it as in en");
         }
     }
 }

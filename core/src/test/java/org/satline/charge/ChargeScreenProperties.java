@@ -15,6 +15,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.lifecycle.AfterContainer;
+import org.satline.charge.margin.LineMargin;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.Place;
 import org.satline.quantity.OutOfValidityException;
 import org.satline.refrigerant.Catalogue;

@@ -21,7 +21,10 @@ import org.satline.refrigerant.Refrigerant;
 import org.satline.resource.ResourceFormatException;
 import org.satline.resource.SealedResources;
 
-/** An equation of a caller's own: the published one of R-32 (Tillner-Roth and Yokozeki 1997) under another name, whole and with one thing wrong. */
+/**
+ * An equation of a caller's own: the published one of R-32 (Tillner-Roth and Yokozeki 1997) under another name, whole and with one thing
+ * wrong.
+ */
 class EquationTrialTest {
     private static final String NAME = "X-32";
     private static final Refrigerant OWN = Refrigerant.substance(NAME, "difluoromethane", 0.052024, "the paper");
@@ -49,8 +52,8 @@ class EquationTrialTest {
     }
 
     /**
-     * The trial asks nothing that a sound equation could not answer: it is as strict with ours. Four old equations were not held to the measured critical point;
-     * boiling-and-critical-points.csv gives the reason.
+     * The trial asks nothing that a sound equation could not answer: it is as strict with ours. Four old equations were not held to the
+     * measured critical point; boiling-and-critical-points.csv gives the reason.
      */
     @ParameterizedTest
     @MethodSource("ours")
@@ -78,19 +81,19 @@ class EquationTrialTest {
 
     @Test
     void ownPairsStandBeforeOurs() {
-        String pairs = "first,second,betaT,gammaT,betaV,gammaV,F,departure,status,source,remark\n"
-                + NAME + ",R-125,1.002,1,1,1,0,,estimated,a note,\n";
-        EquationLibrary library = EquationLibrary.standard()
-                .with(files())
-                .withPairs("pairs.csv", pairs.getBytes(StandardCharsets.UTF_8));
+        String pairs = "first,second,betaT,gammaT,betaV,gammaV,F,departure,status,source,remark\n" + NAME
+                + ",R-125,1.002,1,1,1,0,,estimated,a note,\n";
+        EquationLibrary library =
+                EquationLibrary.standard().with(files()).withPairs("pairs.csv", pairs.getBytes(StandardCharsets.UTF_8));
         Refrigerant r125 = Catalogue.standard().find("R-125");
-        Refrigerant blend =
-                Refrigerant.blend("own blend", Composition.ofMassFractions(Map.of(OWN, 0.5, r125, 0.5)));
+        Refrigerant blend = Refrigerant.blend("own blend", Composition.ofMassFractions(Map.of(OWN, 0.5, r125, 0.5)));
         FluidModel model = FluidModel.of(blend, library);
         assertThat(model.equation().mixture().pairs())
                 .singleElement()
                 .satisfies(pair -> assertThat(pair.status()).isEqualTo(PairStatus.ESTIMATED));
-        assertThat(model.bubbleAtTemperature(280).pressurePa()).isGreaterThan(9e5).isLessThan(11e5);
+        assertThat(model.bubbleAtTemperature(280).pressurePa())
+                .isGreaterThan(9e5)
+                .isLessThan(11e5);
     }
 
     @ParameterizedTest

@@ -28,8 +28,7 @@ class OwnEntriesTest {
     }
 
     private static Refrigerant turnedRound(Refrigerant listed) {
-        List<Composition.Component> parts =
-                new ArrayList<>(listed.composition().components());
+        List<Composition.Component> parts = new ArrayList<>(listed.composition().components());
         Collections.reverse(parts);
         Map<Refrigerant, Double> byMole = new LinkedHashMap<>();
         parts.forEach(part -> byMole.put(part.substance(), part.moleFraction()));
@@ -41,8 +40,9 @@ class OwnEntriesTest {
     @MethodSource("blends")
     void aBlendOfTheSameCompositionIsFoundAndWarnedOfAlike(Refrigerant listed) {
         Refrigerant own = turnedRound(listed);
-        assertThat(own.asListed().composition()).satisfies(found -> assertThat(found.isSameAs(listed.composition()))
-                .isTrue());
+        assertThat(own.asListed().composition())
+                .satisfies(found ->
+                        assertThat(found.isSameAs(listed.composition())).isTrue());
         assertThat(listed.asListed()).isSameAs(listed);
         assertThat(own).isNotEqualTo(listed);
         boolean computable = listed.composition().components().stream()
@@ -90,7 +90,8 @@ class OwnEntriesTest {
                 .with(List.of(OWN))
                 .withBlends("own.csv", list("shop 1,R-32,60\nshop 1,R-125,40\nshop 2,Field 7,50\nshop 2,R-290,50\n"));
         assertThat(grown.find("Shop 1").composition().components()).hasSize(2);
-        assertThat(grown.find("shop 2").composition().components().get(0).substance()).isSameAs(OWN);
+        assertThat(grown.find("shop 2").composition().components().get(0).substance())
+                .isSameAs(OWN);
         assertThat(grown.blends()).hasSize(CATALOGUE.blends().size() + 2);
     }
 

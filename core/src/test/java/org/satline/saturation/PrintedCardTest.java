@@ -21,7 +21,10 @@ import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.resource.ResourceFormatException;
 
-/** A card of R-134a with every other printed row of Cengel and Boles, Thermodynamics, property tables booklet, 6th ed., Table A-11, under a name of its own. */
+/**
+ * A card of R-134a with every other printed row of Cengel and Boles, Thermodynamics, property tables booklet, 6th ed., Table A-11, under
+ * a name of its own.
+ */
 class PrintedCardTest {
     private static final String HEAD = "temperature_degC,bubble_kPa,dew_kPa\n";
     private static final String ROWS = "4,337.90,\n8,387.88,\n12,443.31,\n16,504.58,\n20,572.07,\n24,646.18,\n"
@@ -41,7 +44,8 @@ class PrintedCardTest {
         assertThat(card.dewTemperature(Pressure.ofKilopascals(kilopascals)).celsius())
                 .isCloseTo(celsius, within(card.limitOfErrorK()));
         assertThat(card.bubblePressure(Temperature.ofCelsius(celsius)).kilopascals())
-                .isCloseTo(kilopascals, within(kilopascals * card.limitOfErrorK() * 0.04)); // 4 % for each kelvin, at most
+                .isCloseTo(
+                        kilopascals, within(kilopascals * card.limitOfErrorK() * 0.04)); // 4 % for each kelvin, at most
     }
 
     @Test
@@ -78,21 +82,29 @@ class PrintedCardTest {
                 .build();
         ScreenedCharge.Level found =
                 (ScreenedCharge.Level) ChargeScreen.of(card(ROWS)).screen(row);
-        assertThat(found.superheatK()).hasValueCloseTo(285 - 279.15, within(card(ROWS).limitOfErrorK()));
+        assertThat(found.superheatK())
+                .hasValueCloseTo(285 - 279.15, within(card(ROWS).limitOfErrorK()));
         assertThat(found.standardUncertaintyK()).isEqualTo(card(ROWS).limitOfErrorK() / Math.sqrt(3));
     }
 
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
-            value = {"4,337.90,", "4,337.90,;8,387.88,", "4,337.90,;4,387.88,;12,443.31,", "4,337.90,;8,330.88,;12,443.31,"
-                , "4,337.90,;8,410.88,;12,443.31,"})
+            value = {
+                "4,337.90,",
+                "4,337.90,;8,387.88,",
+                "4,337.90,;4,387.88,;12,443.31,",
+                "4,337.90,;8,330.88,;12,443.31,",
+                "4,337.90,;8,410.88,;12,443.31,"
+            })
     void tooFewTwiceFallingOrOutOfLineIsRefused(String rows) {
         assertThatThrownBy(() -> card(rows.replace(';', '\n') + "\n")).isInstanceOf(IllegalArgumentException.class);
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"4,x,", "4,-3,", "4,337.90,340", "x,337.90,"})
+    @CsvSource(
+            delimiter = '|',
+            value = {"4,x,", "4,-3,", "4,337.90,340", "x,337.90,"})
     void aRowThatIsNoneIsNamed(String row) {
         assertThatThrownBy(() -> card(row + "\n" + ROWS))
                 .isInstanceOfSatisfying(

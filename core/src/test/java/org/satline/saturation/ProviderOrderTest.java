@@ -95,8 +95,10 @@ class ProviderOrderTest {
 
     @Test
     void theHigherPriorityIsAskedFirstWhereverItStands() throws IOException {
-        assertThat(within(() -> SaturationCurves.of(R32), Late.class, Early.class)).isSameAs(FIRST);
-        assertThat(within(() -> SaturationCurves.of(R32), Early.class, Late.class)).isSameAs(FIRST);
+        assertThat(within(() -> SaturationCurves.of(R32), Late.class, Early.class))
+                .isSameAs(FIRST);
+        assertThat(within(() -> SaturationCurves.of(R32), Early.class, Late.class))
+                .isSameAs(FIRST);
         assertThat(within(() -> SaturationCurves.of(R32), Late.class)).isSameAs(SECOND);
     }
 
@@ -109,8 +111,8 @@ class ProviderOrderTest {
 
     @Test
     void theCurveOfAnotherRefrigerantIsRefused() {
-        assertThatThrownBy(() -> within(
-                        () -> SaturationCurves.of(Catalogue.standard().find("R-290")), Confused.class))
+        assertThatThrownBy(() ->
+                        within(() -> SaturationCurves.of(Catalogue.standard().find("R-290")), Confused.class))
                 .isInstanceOf(IllegalStateException.class);
     }
 }

@@ -15,11 +15,11 @@ import org.satline.program.report.VisitHtml;
 import org.satline.program.visit.Detail;
 import org.satline.program.visit.VisitPage;
 import org.satline.quantity.UnitSystem;
-import org.satline.visit.FieldValue;
-import org.satline.visit.ReportFields;
-import org.satline.visit.VisitFile;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
+import org.satline.visit.file.FieldValue;
+import org.satline.visit.file.ReportFields;
+import org.satline.visit.file.VisitFile;
 import org.satline.wording.Language;
 import org.satline.wording.Wording;
 import picocli.CommandLine.Command;
@@ -84,6 +84,33 @@ final class VisitCommand implements Callable<Integer> {
                     "Units that stand first, and those of the pictures: US (degF, psig, lb; default) or SI (degC, kPa, kg).")
     private PictureUnits units = PictureUnits.US;
 
+    @Option(
+            names = "--language",
+            paramLabel = "LANGUAGE",
+            defaultValue = "en",
+            description =
+                    "Language of the page: en (English; default) or es (Spanish; its texts on safety were not reviewed by a"
+                            + " native speaker). Pictures and questions at the prompt are in English.")
+    private PageLanguage language = PageLanguage.EN;
+
+    /** Languages of the page. */
+    enum PageLanguage {
+        EN(Language.ENGLISH),
+        ES(Language.SPANISH);
+
+        private final Language language;
+
+        PageLanguage(Language language) {
+            this.language = language;
+        }
+
+        /** The tag, as it is typed. */
+        @Override
+        public String toString() {
+            return language.tag();
+        }
+    }
+
     /** Made by the command line library. */
     VisitCommand() {}
 
@@ -96,7 +123,7 @@ final class VisitCommand implements Callable<Integer> {
         file = whole.get();
         json.ifPresent(out -> TextFile.checkApart(file, out));
         html.ifPresent(out -> TextFile.checkApart(file, out));
-        Wording wording = Wording.of(Language.ENGLISH, units == PictureUnits.SI ? UnitSystem.SI : UnitSystem.US);
+        Wording wording = Wording.of(language.language, units == PictureUnits.SI ? UnitSystem.SI : UnitSystem.US);
         VisitReport report = reported(read(), wording);
         Detail detail = explain ? Detail.EXPLAINED : full ? Detail.FULL : Detail.SHORT;
         // Laid out whole before the first line goes out, so that a fault leaves no half page.

@@ -43,7 +43,7 @@ public final class PageHtml {
     private PageHtml() {}
 
     /**
-     * Writes a page.
+     * Writes a page in English.
      *
      * @param title name of the document
      * @param style what it looks like
@@ -51,12 +51,25 @@ public final class PageHtml {
      * @return the whole document
      */
     public static String of(String title, Style style, List<Block> blocks) {
+        return of(title, style, "en", blocks);
+    }
+
+    /**
+     * Writes a page.
+     *
+     * @param title name of the document
+     * @param style what it looks like
+     * @param language tag of the language of its words
+     * @param blocks what stands on it
+     * @return the whole document
+     */
+    public static String of(String title, Style style, String language, List<Block> blocks) {
         PageHtml page = new PageHtml();
         blocks.forEach(page::write);
         page.endSection();
         return """
                 <!DOCTYPE html>
-                <html lang="en" xmlns="http://www.w3.org/1999/xhtml">
+                <html lang="%s" xmlns="http://www.w3.org/1999/xhtml">
                 <head>
                 <meta charset="utf-8"/>
                 <meta name="viewport" content="width=device-width, initial-scale=1"/>
@@ -70,13 +83,18 @@ public final class PageHtml {
                 %s</main>
                 </body>
                 </html>
-                """.formatted(Escape.html(title), style.text(), page.html);
+                """.formatted(Escape.html(language), Escape.html(title), style.text(), page.html);
     }
 
     private void write(Block block) {
         if (block instanceof Block.Begin begin) {
             endSection();
-            html.append(begin.sheet() == Block.Sheet.NEW ? "<section class=\"page\">\n" : "<section>\n");
+            html.append(
+                    switch (begin.sheet()) {
+                        case NEW -> "<section class=\"page\">\n";
+                        case WHOLE -> "<section class=\"whole\">\n";
+                        case SAME -> "<section>\n";
+                    });
             inSection = true;
         } else if (block instanceof Block.Heading heading) {
             element("h" + heading.level(), "", heading.text()).append('\n');
@@ -105,6 +123,10 @@ public final class PageHtml {
             table(table);
         } else if (block instanceof Block.Question question) {
             question(question);
+        } else if (block instanceof Block.Blanks blanks) {
+            html.append("<div class=\"blanks\">");
+            blanks.labels().forEach(label -> element("span", "", label));
+            html.append("</div>\n");
         } else if (block instanceof Block.Figure figure) {
             html.append("<figure>\n").append(figure.svg()).append("\n<figcaption>\n");
             figure.notes().forEach(note -> element("p", "", note).append('\n'));
@@ -143,9 +165,13 @@ public final class PageHtml {
     private void question(Block.Question question) {
         html.append("<div class=\"question\">");
         element("b", "", question.letter() + ")").append(' ').append(Escape.html(question.text()));
-        if (question.answer().isEmpty()) {
-            html.append("<div class=\"space\"></div>");
-        } else {
+        if (!question.choices().isEmpty()) {
+            html.append("<ul class=\"choices\">");
+            question.choices().forEach(choice -> element("li", "", choice));
+            html.append("</ul>");
+        }
+        html.append("<div class=\"space\"></div>".repeat(question.lines()));
+        if (!question.answer().isEmpty()) {
             html.append(' ');
             element("span", " class=\"answer\"", question.answer());
         }

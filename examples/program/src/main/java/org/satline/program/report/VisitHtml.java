@@ -48,7 +48,11 @@ public final class VisitHtml {
                         ? figures.getOrDefault(place.spot(), List.of()).stream()
                         : Stream.of(block))
                 .toList();
-        return PageHtml.of(report.visit().title(), PageHtml.Style.REPORT, filled);
+        return PageHtml.of(
+                report.visit().title(),
+                PageHtml.Style.REPORT,
+                wording.language().tag(),
+                filled);
     }
 
     private static List<Picture> systemPictures(VisitReport report, PictureUnits units) {

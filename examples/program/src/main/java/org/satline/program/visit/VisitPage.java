@@ -6,10 +6,14 @@ import org.satline.program.page.Block;
 import org.satline.program.page.Page;
 import org.satline.visit.ActionKind;
 import org.satline.visit.VisitReport;
+import org.satline.wording.Language;
 import org.satline.wording.VisitLines;
 import org.satline.wording.Wording;
 
-/** Lays out the report of a visit as one page: the lines that matter, the plan, what is to be supplied, why; all the rest where it is asked for. */
+/**
+ * Lays out the report of a visit as one page: the lines that matter, the plan, what is to be supplied, why; all the rest where it is asked
+ * for.
+ */
 public final class VisitPage {
     private VisitPage() {}
 
@@ -39,6 +43,9 @@ public final class VisitPage {
         page.add(new Block.Gap());
         page.line(wording.message("page.footer"));
         page.line(wording.message("page.footer.codes"));
+        if (!wording.language().equals(Language.ENGLISH)) {
+            page.line(wording.message("page.footer.translated"));
+        }
         return page.blocks();
     }
 
