@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Members that Android lacks at API level 26 and that its build tools do not replace, in the classes which the signature check of the build has to leave
- * out as a whole. The names are the members of these classes that are newer than Java 8, less those that the pom names.
+ * Members that Android lacks at API level 26 and that its build tools do not replace, in the classes which the signature check of the build
+ * has to leave out as a whole. The names are the members of these classes that are newer than Java 8, less those that the pom names.
  */
 class AndroidTest {
     private static final JavaClasses CORE = new ClassFileImporter()

@@ -20,7 +20,10 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.saturation.SaturationProperty;
 
-/** Question: what do the typed methods, the array methods, superheat and subcooling add to the primitive lookup? Nothing allocated is expected. */
+/**
+ * Question: what do the typed methods, the array methods, superheat and subcooling add to the primitive lookup? Nothing allocated is
+ * expected.
+ */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)

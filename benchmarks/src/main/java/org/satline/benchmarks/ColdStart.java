@@ -10,7 +10,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Question: how much longer than an empty main takes a first answer from a cold virtual machine? Whole processes of both in turn, on the same class path.
+ * Question: how much longer than an empty main takes a first answer from a cold virtual machine? Whole processes of both in turn, on the
+ * same class path.
  *
  * <p>Arguments: the jars of the class path, that of this module without its dependencies among them.
  */

@@ -17,8 +17,8 @@ import org.satline.equilibrium.FluidModel;
 import org.satline.refrigerant.Catalogue;
 
 /**
- * Question: what does one solved state cost at a random temperature, of a substance, a two-component and a five-component blend? Each answer starts from
- * the traced line of the prepared model, none from the answer before it.
+ * Question: what does one solved state cost at a random temperature, of a substance, a two-component and a five-component blend? Each
+ * answer starts from the traced line of the prepared model, none from the answer before it.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)

@@ -10,8 +10,8 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.tables.TableProvider;
 
 /**
- * Question: how much heap does the curve of one refrigerant keep? Holds many curves of the same refrigerant and divides the heap that they take. The
- * catalogue, which all share, does not count.
+ * Question: how much heap does the curve of one refrigerant keep? Holds many curves of the same refrigerant and divides the heap that they
+ * take. The catalogue, which all share, does not count.
  *
  * <p>Run it with a small fixed heap and the serial collector, whose figures repeat.
  */

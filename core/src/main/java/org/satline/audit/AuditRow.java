@@ -6,7 +6,8 @@ import org.satline.quantity.Length;
 import org.satline.quantity.Parts;
 
 /**
- * One answer of another calculator, as it stands. Nothing is checked here: a row that cannot be compared is an outcome with a reason. Immutable.
+ * One answer of another calculator, as it stands. Nothing is checked here: a row that cannot be compared is an outcome with a reason.
+ * Immutable.
  *
  * @param id whatever tells the row from others; may be empty
  * @param refrigerant name of the refrigerant
@@ -14,7 +15,8 @@ import org.satline.quantity.Parts;
  * @param temperatureK the temperature that was asked, K; empty where none was
  * @param pressurePa the absolute pressure that was asked, Pa; empty where none was
  * @param answer the answer as printed: a decimal number with all its digits, since they say how it was rounded
- * @param unit unit of the answer, in any spelling that {@code org.satline.quantity} reads; gauge units count from the atmosphere at the altitude
+ * @param unit unit of the answer, in any spelling that {@code org.satline.quantity} reads; gauge units count from the atmosphere at the
+ *     altitude
  * @param altitude altitude of the place; empty for sea level
  * @param tolerance what the answer may differ, in its unit; empty for the stated uncertainty of our value and the rounding of the answer
  */

@@ -32,7 +32,8 @@ public record AuditSummary(
      * @param rows how many rows
      * @param meanDifference mean of answer less ours, SI
      * @param unit that SI unit
-     * @param meanInTolerances mean of the difference over the tolerance, tolerances of 0 left out; below -1 or above 1 the bias alone is outside
+     * @param meanInTolerances mean of the difference over the tolerance, tolerances of 0 left out; below -1 or above 1 the bias alone is
+     *     outside
      */
     public record Bias(
             String refrigerant,

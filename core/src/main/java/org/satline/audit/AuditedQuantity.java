@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.satline.quantity.PlainText;
 
 /** What an answer can be about. The names in files are these in lower case. */
 public enum AuditedQuantity {
@@ -137,7 +138,7 @@ public enum AuditedQuantity {
                 return quantity;
             }
         }
-        throw new IllegalArgumentException("quantity \"" + label + "\" is not known; allowed: "
+        throw new IllegalArgumentException("quantity " + PlainText.quoted(label) + " is not known; allowed: "
                 + Arrays.stream(values()).map(AuditedQuantity::label).collect(Collectors.joining(", ")));
     }
 }

@@ -20,15 +20,18 @@ import org.satline.refrigerant.Refrigerant;
 import org.satline.refrigerant.UnknownRefrigerantException;
 
 /**
- * Compares answers of another calculator with the equations of the library. Thread-safe; keeps the refrigerants it has prepared, so use one for many rows.
+ * Compares answers of another calculator with the equations of the library. Thread-safe; keeps the refrigerants it has prepared, so use one
+ * for many rows.
  *
- * <p>An answer is within tolerance if it differs by no more than the tolerance of its row; where the row gives none, by no more than the expanded uncertainty
- * (coverage factor 2) of our value plus half of the last printed digit. Composition tolerances of blends do not count: both calculators mean the nominal
- * blend. Gauge answers count from the atmosphere of ISO 2533 at the altitude of the row, sea level where it gives none.
+ * <p>An answer is within tolerance if it differs by no more than the tolerance of its row; where the row gives none, by no more than the
+ * expanded uncertainty (coverage factor 2) of our value plus half of the last printed digit. Composition tolerances of blends do not count:
+ * both calculators mean the nominal blend. Gauge answers count from the atmosphere of ISO 2533 at the altitude of the row, sea level where
+ * it gives none.
  *
- * <p>Causes are searched on at most 120 of the rows outside of each refrigerant, evenly spaced in quantity and temperature or pressure, and what is found there
- * is tested and counted on all of them. A mistake is named if it explains at least three rows and a third of those left to which it could apply, with a chance
- * of coincidence of at most 5 %, or fewer rows with one of at most 1 in 10000; see {@link LikelyCause#coincidence()}.
+ * <p>Causes are searched on at most 120 of the rows outside of each refrigerant, evenly spaced in quantity and temperature or pressure, and
+ * what is found there is tested and counted on all of them. A mistake is named if it explains at least three rows and a third of those left
+ * to which it could apply, with a chance of coincidence of at most 5 %, or fewer rows with one of at most 1 in 10000; see
+ * {@link LikelyCause#coincidence()}.
  */
 public final class Auditor {
     private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d++(?:\\.\\d*+)?|\\.\\d++)([eE][+-]?\\d{1,3})?");
@@ -54,7 +57,8 @@ public final class Auditor {
     }
 
     /**
-     * Returns an auditor that expects another reference state of enthalpy and entropy. A refrigerant for which it does not exist keeps its default one.
+     * Returns an auditor that expects another reference state of enthalpy and entropy. A refrigerant for which it does not exist keeps its
+     * default one.
      *
      * @param reference the reference state
      * @return an auditor

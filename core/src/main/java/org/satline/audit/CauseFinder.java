@@ -13,8 +13,9 @@ import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 
 /**
- * Finds mistakes that explain the rows outside of one refrigerant. Each hypothesis is tried on each row of an evenly spaced sample; that which explains most is
- * held against all rows and taken, then the next for the rows that are left. One that may well fit by chance is not named. Thread-safe.
+ * Finds mistakes that explain the rows outside of one refrigerant. Each hypothesis is tried on each row of an evenly spaced sample; that
+ * which explains most is held against all rows and taken, then the next for the rows that are left. One that may well fit by chance is not
+ * named. Thread-safe.
  */
 final class CauseFinder {
     private static final List<Hypothesis> SIMPLE = Mistakes.all();

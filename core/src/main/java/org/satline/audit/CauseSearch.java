@@ -12,7 +12,10 @@ import java.util.function.Supplier;
 import org.satline.audit.AuditCase.Expected;
 import org.satline.audit.LikelyCause.Kind;
 
-/** The search for the causes of the rows outside of one refrigerant; keeps what each mistake makes of the rows of the sample. For one thread, used once. */
+/**
+ * The search for the causes of the rows outside of one refrigerant; keeps what each mistake makes of the rows of the sample. For one
+ * thread, used once.
+ */
 final class CauseSearch {
     /** Rows of one refrigerant that are searched; what is found there is then held against all of them. */
     private static final int ROWS_SEARCHED = 120;

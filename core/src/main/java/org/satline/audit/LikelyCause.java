@@ -4,8 +4,8 @@ import java.util.List;
 import org.satline.quantity.Parts;
 
 /**
- * A mistake under which the rows come out right. It was tested by computing each row again as a calculator with that mistake would; a coincidence cannot be
- * ruled out. Immutable.
+ * A mistake under which the rows come out right. It was tested by computing each row again as a calculator with that mistake would; a
+ * coincidence cannot be ruled out. Immutable.
  *
  * @param kind what kind of mistake
  * @param refrigerant designation of the refrigerant of the rows
@@ -13,10 +13,11 @@ import org.satline.quantity.Parts;
  * @param explained rows that were outside and agree under it
  * @param candidates rows outside to which it could apply: of this refrigerant, with a fitting quantity and unit
  * @param ids ids of the rows explained
- * @param coincidence about how likely it is that any of the mistakes tried fits so well by chance (Bonferroni): the number of mistakes tried, once more for each
- *     cause found before, times the larger of (2 misfit / difference, root mean square)^n, n at most two rows for each quantity, and the binomial chance that so
- *     many of the rows to which it could apply fit; at most 1
- * @param alternatives other explanations that fit the same rows of the sample that is searched, such as refrigerants that cannot be told apart
+ * @param coincidence about how likely it is that any of the mistakes tried fits so well by chance (Bonferroni): the number of mistakes
+ *     tried, once more for each cause found before, times the larger of (2 misfit / difference, root mean square)^n, n at most two rows for
+ *     each quantity, and the binomial chance that so many of the rows to which it could apply fit; at most 1
+ * @param alternatives other explanations that fit the same rows of the sample that is searched, such as refrigerants that cannot be told
+ *     apart
  */
 public record LikelyCause(
         Kind kind,

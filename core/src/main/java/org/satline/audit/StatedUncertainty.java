@@ -18,8 +18,8 @@ import org.satline.saturation.UncertaintyContribution;
 import org.satline.saturation.UncertaintyContribution.Origin;
 
 /**
- * Expanded uncertainty (coverage factor 2) of our answers about one refrigerant. Composition tolerances are left out: both calculators mean the nominal
- * blend. Thread-safe.
+ * Expanded uncertainty (coverage factor 2) of our answers about one refrigerant. Composition tolerances are left out: both calculators mean
+ * the nominal blend. Thread-safe.
  */
 final class StatedUncertainty {
     /** Budgets are made at whole multiples of this and used near them: they change slowly. */

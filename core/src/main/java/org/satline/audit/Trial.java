@@ -16,9 +16,9 @@ import org.satline.audit.AuditCase.Expected;
 /**
  * A mistake on trial: what it explains of the rows that are left, and how likely it would do so by chance.
  *
- * <p>Two chances are computed and the larger counts. Rows of one quantity follow one curve, so a wrong curve that happens to have the right level and slope fits
- * them all: that is the chance of two rows for each quantity. Answers that follow no curve fit one by one: that is the chance that so many out of all rows to
- * which the mistake could apply fit at least so well.
+ * <p>Two chances are computed and the larger counts. Rows of one quantity follow one curve, so a wrong curve that happens to have the right
+ * level and slope fits them all: that is the chance of two rows for each quantity. Answers that follow no curve fit one by one: that is the
+ * chance that so many out of all rows to which the mistake could apply fit at least so well.
  *
  * @param hypothesis the mistake
  * @param explained rows it explains
@@ -98,8 +98,8 @@ record Trial(Hypothesis hypothesis, List<AuditCase> explained, int applicable, d
     }
 
     /**
-     * The chance that at least so many rows fit, if a wrong mistake leads anywhere within the difference with equal likelihood. All rows to which it could apply
-     * count, each with the misfit that the worst of those explained has, in tolerances.
+     * The chance that at least so many rows fit, if a wrong mistake leads anywhere within the difference with equal likelihood. All rows to
+     * which it could apply count, each with the misfit that the worst of those explained has, in tolerances.
      */
     private static double oneByOne(List<Double> widths, double worst, int fitting) {
         double sum = 0;

@@ -45,8 +45,8 @@ final class Airflows {
     }
 
     /**
-     * Probability that an airflow gate that is not met means low airflow: 1 where the flow was measured; by the split, that it exceeds the published
-     * tolerance in truth; 0 where the supply air is not colder at all.
+     * Probability that an airflow gate that is not met means low airflow: 1 where the flow was measured; by the split, that it exceeds the
+     * published tolerance in truth; 0 where the supply air is not colder at all.
      */
     static double probabilityOfLow(SystemReadings readings, OperatingConditions conditions) {
         if (conditions.airflow().isPresent()) {

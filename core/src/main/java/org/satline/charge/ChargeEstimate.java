@@ -3,6 +3,7 @@ package org.satline.charge;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import org.satline.charge.margin.LineMargin;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.measurement.UncertaintyBudget;
@@ -11,9 +12,10 @@ import org.satline.quantity.TemperatureDifference;
 /**
  * Charge error as a fraction of the full charge, from superheat and subcooling at a steady state. Immutable, thread-safe.
  *
- * <p>After the virtual refrigerant charge sensor of Li and Braun: {@code (m - m_rated) / m_rated = [(SC - SC_rated) - (k_sh/k_sc)(SH - SH_rated)]
- * / k_ch}. Typical constants from memory; a published evaluation reports estimates within 10 % of the charge. For a system short of signal
- * (subcooling or superheat at zero) the fraction is only a bound.
+ * <p>After the virtual refrigerant charge sensor of Li and Braun:
+ * {@code (m - m_rated) / m_rated = [(SC - SC_rated) - (k_sh/k_sc)(SH - SH_rated)] / k_ch}. Typical constants from memory; a published
+ * evaluation reports estimates within 10 % of the charge. For a system short of signal (subcooling or superheat at zero) the fraction is
+ * only a bound.
  *
  * @param fraction (m - m_rated) / m_rated; negative is short of refrigerant
  * @param standardUncertainty standard uncertainty of the fraction: readings, typical constants and published error together

@@ -1,6 +1,8 @@
 package org.satline.charge;
 
 import java.util.Optional;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Parts;
 import org.satline.quantity.TemperatureDifference;
 
@@ -36,5 +38,16 @@ public record ChargeQuestion(
      */
     public static ChargeQuestion of(MeteringDevice metering, Optional<TemperatureDifference> makersTarget) {
         return new ChargeQuestion(metering, makersTarget, Optional.empty());
+    }
+
+    /**
+     * Returns the published half-width of the band around the target for the installer: 5 degF of superheat, 3 degF of subcooling
+     * (California Energy Code, RA3.2, 2008).
+     *
+     * @param criterion superheat or subcooling
+     * @return the tolerance
+     */
+    public static TemperatureDifference publishedTolerance(Criterion criterion) {
+        return PublishedLimits.tolerance(criterion);
     }
 }

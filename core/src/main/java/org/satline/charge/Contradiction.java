@@ -1,6 +1,9 @@
 package org.satline.charge;
 
 import java.util.Optional;
+import org.satline.charge.margin.LineMargin;
+import org.satline.charge.margin.Margins;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
@@ -9,17 +12,17 @@ import org.satline.measurement.Place;
 import org.satline.quantity.TemperatureDifference;
 
 /**
- * Readings that no charge error explains. Signs of superheat and subcooling by Rossi and Braun (1997) for the fixed orifice; the superheat range in
- * which an expansion valve controls by the California Energy Code, RA3.2 (2008).
+ * Readings that no charge error explains. Signs of superheat and subcooling by Rossi and Braun (1997) for the fixed orifice; the superheat
+ * range in which an expansion valve controls by the California Energy Code, RA3.2 (2008).
  *
  * @param finding what contradicts
  * @param excessK how far beyond its limit the contradicting reading lies, K
  */
 record Contradiction(Finding finding, double excessK) {
     /** Above this much subcooling a liquid line is plainly not short of refrigerant: upper end of the usual 8 to 15 degF (common practice, no source). */
-    private static final TemperatureDifference AMPLE = TemperatureDifference.ofFahrenheitDegrees(15);
+    static final TemperatureDifference AMPLE = TemperatureDifference.ofFahrenheitDegrees(15);
     /** Below this much subcooling a system is plainly not overfull (common practice, no source). */
-    private static final TemperatureDifference SCANT = TemperatureDifference.ofFahrenheitDegrees(2);
+    static final TemperatureDifference SCANT = TemperatureDifference.ofFahrenheitDegrees(2);
 
     static Optional<Contradiction> between(Margins margins, MeteringDevice metering, Deviation deviation) {
         return metering == MeteringDevice.EXPANSION_VALVE

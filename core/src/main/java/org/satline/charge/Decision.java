@@ -3,6 +3,9 @@ package org.satline.charge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.LineMargin;
+import org.satline.charge.margin.Margins;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
@@ -15,8 +18,8 @@ import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 
 /**
- * The last part of judging: from a deviation, the conditions and the ranked faults to one outcome. A condition that is not met comes first, then readings
- * that contradict each other, then the risks, then other faults.
+ * The last part of judging: from a deviation, the conditions and the ranked faults to one outcome. A condition that is not met comes first,
+ * then readings that contradict each other, then the risks, then other faults.
  */
 record Decision(
         ChargeCase it,
@@ -28,11 +31,17 @@ record Decision(
         List<Gate> gates,
         List<FaultLikelihood> faults,
         List<Step> steps) {
-    /** For charge advice an error of the charge must be this many times as likely as all other faults together that readings speak for; our choice. */
+    /**
+     * For charge advice an error of the charge must be this many times as likely as all other faults together that readings speak for; our
+     * choice.
+     */
     private static final double LEAST_ODDS = 2;
     /** Quantile of the one-sided 95 % (JCGM 106:2012): a contradiction beyond it is one in truth. */
     private static final double ONE_SIDED = 1.645;
-    /** Standard uncertainties of the expected value beyond which condensing is no longer hot from charge: from some 22 K over the air on; common practice, no source. */
+    /**
+     * Standard uncertainties of the expected value beyond which condensing is no longer hot from charge: from some 22 K over the air on;
+     * common practice, no source.
+     */
     private static final double CONDENSING_BEYOND = 4;
 
     Judgement made() {
@@ -141,8 +150,8 @@ record Decision(
     }
 
     /**
-     * Nothing where an error of the charge is the better explanation; adds what it finds to the findings. Only faults count for which a reading beside the
-     * judged quantity speaks: that quantity alone never condemns another part.
+     * Nothing where an error of the charge is the better explanation; adds what it finds to the findings. Only faults count for which a
+     * reading beside the judged quantity speaks: that quantity alone never condemns another part.
      */
     private Optional<Judgement> elsewhere(Fault expected, List<Finding> findings) {
         double ofOthers = faults.stream()
@@ -177,8 +186,8 @@ record Decision(
     }
 
     /**
-     * Too much refrigerant raises the condensing temperature a little. Far above what too much refrigerant does, air in the system or a fouled condenser is
-     * the first suspect, and both show as subcooling too: subcooling is counted from the pressure, which air raises.
+     * Too much refrigerant raises the condensing temperature a little. Far above what too much refrigerant does, air in the system or a
+     * fouled condenser is the first suspect, and both show as subcooling too: subcooling is counted from the pressure, which air raises.
      */
     private Judgement condensingChecked(Judgement judgement) {
         boolean high = rule.decide(deviation).equals(Optional.of(ChargeLevel.HIGH));

@@ -8,8 +8,8 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * When a probability is enough for a level, in the words of JCGM 106:2012. Immutable, thread-safe.
  *
  * <p>Low or high is called where the probability that the charge is on target or on the other side is at most the producer's risk (a sound
- * charge is touched). On target is called where the probability that it is not is at most the consumer's risk (a wrong charge is left). Between
- * the two the answer is undecided. With 5 % each, the guard band is 1.645 standard uncertainties on either side of each edge.
+ * charge is touched). On target is called where the probability that it is not is at most the consumer's risk (a wrong charge is left).
+ * Between the two the answer is undecided. With 5 % each, the guard band is 1.645 standard uncertainties on either side of each edge.
  *
  * @param producersRisk largest accepted probability of touching a sound charge; in (0, 0.5)
  * @param consumersRisk largest accepted probability of leaving a wrong charge; in (0, 0.5)

@@ -2,6 +2,7 @@ package org.satline.charge;
 
 import java.util.List;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.satline.charge.margin.Criterion;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.measurement.UncertaintyBudget;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.charge.margin.Margins;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
@@ -16,8 +17,8 @@ import org.satline.quantity.TemperatureDifference;
 import org.satline.saturation.SaturationCurve;
 
 /**
- * Fault-free values against which symptoms are read. Immutable, thread-safe. From a model or the maker's data where there are any; otherwise
- * {@link #usual()}, wide ranges of common practice without a source.
+ * Fault-free values against which symptoms are read. Immutable, thread-safe. From a model or the maker's data where there are any;
+ * otherwise {@link #usual()}, wide ranges of common practice without a source.
  */
 final class Expectations {
     /** A sound system may show a split within the published tolerance, 3 degF either way, taken as limits (JCGM 100:2008, 4.3.7). */
@@ -46,9 +47,9 @@ final class Expectations {
     }
 
     /**
-     * Returns common practice, no source: condensing 15 to 30 degF over ambient, evaporating 19 K under the return air (u = 3 K) or, where its wet bulb was
-     * read, which a wet coil answers to, 12.2 K under that (u = 2 K: 40 to 50 degF at 67 degF, and weather), subcooling 8 to 15 degF (u = 1.5 K with
-     * weather), superheat at an expansion valve 6 K (u = 3 K).
+     * Returns common practice, no source: condensing 15 to 30 degF over ambient, evaporating 19 K under the return air (u = 3 K) or, where
+     * its wet bulb was read, which a wet coil answers to, 12.2 K under that (u = 2 K: 40 to 50 degF at 67 degF, and weather), subcooling 8
+     * to 15 degF (u = 1.5 K with weather), superheat at an expansion valve 6 K (u = 3 K).
      *
      * @return the expectations
      */
@@ -64,7 +65,8 @@ final class Expectations {
     /**
      * Returns the same with one value replaced.
      *
-     * @param symptom which quantity; the evaporating temperature counts from the dry bulb of the return air, the condensing temperature from the condenser air
+     * @param symptom which quantity; the evaporating temperature counts from the dry bulb of the return air, the condensing temperature
+     *     from the condenser air
      * @param kelvins fault-free value, K; discharge: degC
      * @param standardUncertaintyK its standard uncertainty, K
      * @return the expectations

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.resource.CsvResource;
 import org.satline.resource.OnDemand;
 
@@ -13,9 +14,10 @@ import org.satline.resource.OnDemand;
  * Ranks faults by how well their published signatures explain a set of residuals. Stateless, thread-safe.
  *
  * <p>Signatures: Rossi and Braun 1997, HVAC&amp;R Research 3(1):19-37, for the fixed orifice; directions from memory for overcharge,
- * foreign gas and the expansion valve. Bayes' rule over single faults, residuals taken as independent but for superheat and subcooling, which are weighed
- * together by the charge that they point to (Li and Braun, virtual refrigerant charge sensor), and the pressure at rest, which speaks for or against foreign
- * gas. Errors of the charge count four times as frequent beforehand as each other fault (our choice: they are what a service call most often finds).
+ * foreign gas and the expansion valve. Bayes' rule over single faults, residuals taken as independent but for superheat and subcooling,
+ * which are weighed together by the charge that they point to (Li and Braun, virtual refrigerant charge sensor), and the pressure at rest,
+ * which speaks for or against foreign gas. Errors of the charge count four times as frequent beforehand as each other fault (our choice:
+ * they are what a service call most often finds).
  */
 final class FaultRanking {
     private static final double CHARGE_WEIGHT = 4;

@@ -63,7 +63,8 @@ public record Gate(Kind kind, State state, List<Figure> figures, List<String> mi
     }
 
     /**
-     * Tells whether refrigerant may not move before it was read. The standing pressure is good to know and seldom to be had, so that one never blocks.
+     * Tells whether refrigerant may not move before it was read. The standing pressure is good to know and seldom to be had, so that one
+     * never blocks.
      *
      * @return true where it was not read and has to be
      */

@@ -3,6 +3,7 @@ package org.satline.charge;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import org.satline.charge.margin.Margins;
 import org.satline.explanation.Figure;
 import org.satline.measurement.Place;
 import org.satline.measurement.SettlingTest;
@@ -17,7 +18,7 @@ import org.satline.saturation.SaturationCurve;
 /** The conditions before a verdict, each checked as far as it was read. Limits: California Energy Code, RA3.2 (2008). */
 final class Gates {
     /** Superheat below which a line counts as wet even with perfect instruments, K; common practice, no source. */
-    private static final double WET_K = 0.5;
+    static final double WET_K = 0.5;
 
     private Gates() {}
 

@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.satline.charge.margin.Margins;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Step;
 import org.satline.quantity.Parts;
 
-/** Outcome of judging a charge: a level with its probability, an undecided answer, or a fault that is not the charge. Immutable, thread-safe. */
+/**
+ * Outcome of judging a charge: a level with its probability, an undecided answer, or a fault that is not the charge. Immutable,
+ * thread-safe.
+ */
 public sealed interface Judgement {
     /**
      * What the outcome rests on.

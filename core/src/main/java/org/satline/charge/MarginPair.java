@@ -6,10 +6,10 @@ import org.satline.charge.ChargeEstimate.Constants;
 import org.satline.quantity.TemperatureDifference;
 
 /**
- * Superheat and subcooling taken together. After Li and Braun (virtual refrigerant charge sensor, see {@link ChargeEstimate}) faults other than the charge
- * move both so that {@code SC - (k_sh/k_sc) SH} hardly moves, within the published 10 % of the charge; an error of the charge moves it in proportion. The signs
- * of Rossi and Braun (1997) for the fixed orifice say the same: alike for every other fault, opposite for the charge. Foreign gas adds to subcooling as
- * counted from the pressure and is left out.
+ * Superheat and subcooling taken together. After Li and Braun (virtual refrigerant charge sensor, see {@link ChargeEstimate}) faults other
+ * than the charge move both so that {@code SC - (k_sh/k_sc) SH} hardly moves, within the published 10 % of the charge; an error of the
+ * charge moves it in proportion. The signs of Rossi and Braun (1997) for the fixed orifice say the same: alike for every other fault,
+ * opposite for the charge. Foreign gas adds to subcooling as counted from the pressure and is left out.
  *
  * @param superheat residual of the superheat
  * @param subcooling residual of the subcooling

@@ -3,6 +3,7 @@ package org.satline.charge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Subject;

@@ -1,6 +1,8 @@
 package org.satline.charge;
 
 import java.util.Optional;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.Margins;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
@@ -9,14 +11,16 @@ import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.saturation.SaturationCurve;
 
-/** Refuses readings that no running system can show, whatever is wrong with it. Heat flows from warm to cold; pressure falls along the flow. */
+/**
+ * Refuses readings that no running system can show, whatever is wrong with it. Heat flows from warm to cold; pressure falls along the flow.
+ */
 final class Plausibility {
     /** Room for pressure drop between port and sensor and for a clamp's contact error, K; common practice, no source. */
-    private static final double ALLOWANCE_K = 2;
+    static final double ALLOWANCE_K = 2;
     /** Standard uncertainties beyond which a reading counts as impossible; our choice. */
-    private static final double BEYOND = 3;
+    static final double BEYOND = 3;
     /** Uncertainty of the saturation line itself, which the reading's own does not hold, K. */
-    private static final double CURVE_K = 0.1;
+    static final double CURVE_K = 0.1;
 
     private final SaturationCurve curve;
     private final SystemReadings readings;

@@ -1,5 +1,6 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.Criterion;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.resource.CsvResource;
 import org.satline.resource.OnDemand;

@@ -28,8 +28,8 @@ public record Residual(Symptom symptom, double kelvins, double standardUncertain
     }
 
     /**
-     * Likelihood of the residual under the printed signs: a rise is half-normal with the typical size of the symptom, hardly any movement is
-     * normal with the size that counts as none, both widened by the measurement. The first of two signs weighs double.
+     * Likelihood of the residual under the printed signs: a rise is half-normal with the typical size of the symptom, hardly any movement
+     * is normal with the size that counts as none, both widened by the measurement. The first of two signs weighs double.
      */
     double likelihood(String signs) {
         double first = one(signs.charAt(0));
@@ -47,7 +47,9 @@ public record Residual(Symptom symptom, double kelvins, double standardUncertain
         return oneSided(sign == '+' ? kelvins : -kelvins, symptom.typicalK(), u);
     }
 
-    /** Probability that the departure itself has a printed sign; one half where the sign does not say. The first of two signs weighs double. */
+    /**
+     * Probability that the departure itself has a printed sign; one half where the sign does not say. The first of two signs weighs double.
+     */
     double agreement(String signs) {
         double first = agreement(signs.charAt(0));
         return signs.length() == 1 ? first : (2 * first + agreement(signs.charAt(1))) / 3;

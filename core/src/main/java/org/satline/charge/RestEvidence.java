@@ -1,6 +1,7 @@
 package org.satline.charge;
 
 import java.util.Optional;
+import org.satline.charge.margin.Margins;
 import org.satline.saturation.SaturationCurve;
 
 /**

@@ -37,7 +37,7 @@ final class TargetSuperheatChart {
     public static ChargeTarget target(Reading<Temperature> returnWetBulb, Reading<Temperature> condenserAir) {
         double wetBulb = returnWetBulb.value().fahrenheit();
         double dryBulb = condenserAir.value().fahrenheit();
-        PrintedGrid.Lookup lookup = GRID.at(wetBulb, dryBulb);
+        PrintedGrid.Lookup lookup = at(wetBulb, dryBulb);
         if (lookup instanceof PrintedGrid.Value found) {
             TemperatureDifference target = TemperatureDifference.ofFahrenheitDegrees(found.value());
             // The slopes are in degF per degF and so hold for kelvins as well.
@@ -62,6 +62,11 @@ final class TargetSuperheatChart {
                 .citing(SOURCE)));
     }
 
+    /** What the chart says at a wet bulb and a dry bulb, degF. */
+    static PrintedGrid.Lookup at(double wetBulbF, double dryBulbF) {
+        return GRID.at(wetBulbF, dryBulbF);
+    }
+
     private static Step step(
             Reading<Temperature> returnWetBulb, Reading<Temperature> condenserAir, PrintedGrid.Value found) {
         return new Step(
@@ -70,7 +75,11 @@ final class TargetSuperheatChart {
                 List.of(
                         Figure.of("WB", returnWetBulb.value()),
                         Figure.of("DB", condenserAir.value()),
-                        Figure.of("cells", found.cells())),
+                        Figure.of(
+                                "cells",
+                                GRID.cells(
+                                        returnWetBulb.value().fahrenheit(),
+                                        condenserAir.value().fahrenheit()))),
                 Figure.of("target", TemperatureDifference.ofFahrenheitDegrees(found.value())),
                 SOURCE);
     }

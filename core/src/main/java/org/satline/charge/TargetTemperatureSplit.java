@@ -51,7 +51,7 @@ public final class TargetTemperatureSplit {
                 List.of(
                         Figure.of("DB", returnDryBulb.value()),
                         Figure.of("WB", returnWetBulb.value()),
-                        Figure.of("cells", found.cells())),
+                        Figure.of("cells", GRID.cells(dryBulb, wetBulb))),
                 Figure.of("target", TemperatureDifference.ofFahrenheitDegrees(found.value())),
                 SOURCE);
         return Optional.of(new Target(

@@ -23,7 +23,10 @@ public record LeakRate(double percentPerYear, Mass fullCharge, List<Step> steps)
     public enum Rule {
         /** Ozone-depleting refrigerants, 40 CFR 82.157. */
         OZONE_DEPLETING,
-        /** HFC and substitutes with a GWP above 53 (AR4), 40 CFR 84.106, from 1 January 2026; homes and light commerce excluded (from memory). */
+        /**
+         * HFC and substitutes with a GWP above 53 (AR4), 40 CFR 84.106, from 1 January 2026; homes and light commerce excluded (from
+         * memory).
+         */
         HFC_AND_SUBSTITUTES
     }
 

@@ -10,7 +10,8 @@ import org.satline.resource.CsvResource.Row;
 import org.satline.resource.SealedResources;
 
 /**
- * A value printed to test an implementation of an equation, or in a table computed from it. {@code EquationSelfTest} of the equilibrium room computes them.
+ * A value printed to test an implementation of an equation, or in a table computed from it. {@code EquationSelfTest} of the equilibrium
+ * room computes them.
  *
  * @param designation the substance, such as {@code R-718}
  * @param point at what kind of state
@@ -19,7 +20,8 @@ import org.satline.resource.SealedResources;
  * @param pressurePa pressure, Pa; for a boiling point only
  * @param quantity what is printed
  * @param printed the printed value in the unit of the quantity
- * @param relativeTolerance half of the last printed digit or, for figures from tables, as much as their source is trusted; a fraction of the printed value
+ * @param relativeTolerance half of the last printed digit or, for figures from tables, as much as their source is trusted; a fraction of
+ *     the printed value
  * @param source where it is printed
  */
 public record EquationCheck(

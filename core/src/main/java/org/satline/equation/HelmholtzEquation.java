@@ -3,8 +3,8 @@ package org.satline.equation;
 import org.satline.quantity.OutOfValidityException;
 
 /**
- * An equation of state at fixed composition: the reduced molar Helmholtz energy {@code alpha(delta, tau)} in its ideal-gas and residual parts.
- * Implementations are immutable and thread-safe.
+ * An equation of state at fixed composition: the reduced molar Helmholtz energy {@code alpha(delta, tau)} in its ideal-gas and residual
+ * parts. Implementations are immutable and thread-safe.
  */
 public interface HelmholtzEquation {
     /**
@@ -41,8 +41,8 @@ public interface HelmholtzEquation {
      * @param temperature T, K, 0.001 to 1e5
      * @param density rho, mol/m3, 1e-100 to 1e7
      * @param out receives the values
-     * @throws OutOfValidityException if one of them is not a number or absurd; within these limits an equation computes what it is asked, also where the
-     *     paper says nothing
+     * @throws OutOfValidityException if one of them is not a number or absurd; within these limits an equation computes what it is asked,
+     *     also where the paper says nothing
      */
     void residual(double temperature, double density, ReducedHelmholtz out);
 
@@ -52,8 +52,8 @@ public interface HelmholtzEquation {
      * @param temperature T, K, 0.001 to 1e5
      * @param density rho, mol/m3, 1e-100 to 1e7
      * @param out receives the values
-     * @throws OutOfValidityException if one of them is not a number or absurd; within these limits an equation computes what it is asked, also where the
-     *     paper says nothing
+     * @throws OutOfValidityException if one of them is not a number or absurd; within these limits an equation computes what it is asked,
+     *     also where the paper says nothing
      */
     void ideal(double temperature, double density, ReducedHelmholtz out);
 

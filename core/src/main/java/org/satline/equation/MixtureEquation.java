@@ -3,10 +3,11 @@ package org.satline.equation;
 import java.util.List;
 
 /**
- * The multi-fluid model of a mixture of given substances at any composition (Kunz and Wagner 2012; Lemmon and Jacobsen 2004). Immutable and thread-safe.
- * One substance alone is a mixture of one component and keeps its own gas constant.
+ * The multi-fluid model of a mixture of given substances at any composition (Kunz and Wagner 2012; Lemmon and Jacobsen 2004). Immutable and
+ * thread-safe. One substance alone is a mixture of one component and keeps its own gas constant.
  *
- * <p>With partial densities as variables {@code Psi = sum rho_i alpha_i(delta, tau) + sum_{i<j} (rho_i rho_j/rho) F_ij alpha_ij(delta, tau)}.
+ * <p>With partial densities as variables
+ * {@code Psi = sum rho_i alpha_i(delta, tau) + sum_{i<j} (rho_i rho_j/rho) F_ij alpha_ij(delta, tau)}.
  */
 public final class MixtureEquation {
     /** Gas constant of every mixture, J/(mol K): CODATA 2018, exact to the digits given. */
@@ -156,8 +157,8 @@ public final class MixtureEquation {
     }
 
     /**
-     * Computes fugacities, pressure and all their first derivatives at given partial densities. For solvers: what is no state, such as a negative density on
-     * the way to a solution, gives NaN.
+     * Computes fugacities, pressure and all their first derivatives at given partial densities. For solvers: what is no state, such as a
+     * negative density on the way to a solution, gives NaN.
      *
      * @param temperature T, K
      * @param partialDensities rho_i, mol/m3, each above 0

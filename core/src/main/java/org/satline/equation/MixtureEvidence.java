@@ -9,9 +9,9 @@ import org.satline.quantity.Parts;
 import org.satline.refrigerant.Refrigerant;
 
 /**
- * How well the mixture model of a refrigerant is founded: each pair of its components with the standing of its interaction, and what the model is known
- * to miss. {@code MixtureEvidence.of(refrigerant)} is the one call from a refrigerant to its pairs; {@link Refrigerant} itself knows no equations.
- * Immutable and thread-safe.
+ * How well the mixture model of a refrigerant is founded: each pair of its components with the standing of its interaction, and what the
+ * model is known to miss. {@code MixtureEvidence.of(refrigerant)} is the one call from a refrigerant to its pairs; {@link Refrigerant}
+ * itself knows no equations. Immutable and thread-safe.
  *
  * @param refrigerant the refrigerant
  * @param model which pair parameters are meant
@@ -68,8 +68,8 @@ public record MixtureEvidence(
     }
 
     /**
-     * Returns what every result of this refrigerant should say: the known difference; for a blend without published points to be held against, the
-     * pairs that no paper fitted.
+     * Returns what every result of this refrigerant should say: the known difference; for a blend without published points to be held
+     * against, the pairs that no paper fitted.
      *
      * @return lines to print, each without a full stop; none if there is nothing to warn of
      */

@@ -3,7 +3,8 @@ package org.satline.equation;
 import java.util.Optional;
 
 /**
- * Interaction of two substances in the mixture model: parameters of the reducing functions, the departure function and where they come from.
+ * Interaction of two substances in the mixture model: parameters of the reducing functions, the departure function and where they come
+ * from.
  *
  * @param first designation of the substance i
  * @param second designation of the substance j

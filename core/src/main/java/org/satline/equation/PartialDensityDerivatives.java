@@ -2,7 +2,8 @@ package org.satline.equation;
 
 /**
  * Scratch values: the residual Helmholtz energy density {@code Psi = rho alphar} of a mixture as a function of the partial molar densities
- * {@code rho_i} and of temperature, with the derivatives from which fugacities, pressure and their derivatives follow. Mutable, one thread at a time.
+ * {@code rho_i} and of temperature, with the derivatives from which fugacities, pressure and their derivatives follow. Mutable, one thread
+ * at a time.
  *
  * <p>{@code ln f_i = ln(rho_i R T) + Psi_i}, {@code p = rho R T Z}. Arrays are indexed as the components of the mixture.
  */

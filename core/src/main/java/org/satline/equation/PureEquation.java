@@ -1,8 +1,8 @@
 package org.satline.equation;
 
 /**
- * A published Helmholtz-energy equation of one pure substance. Immutable and thread-safe. Valid within the stated temperature and pressure range;
- * the methods compute whatever state they are given, the rooms below refuse what lies outside.
+ * A published Helmholtz-energy equation of one pure substance. Immutable and thread-safe. Valid within the stated temperature and pressure
+ * range; the methods compute whatever state they are given, the rooms below refuse what lies outside.
  */
 public final class PureEquation implements HelmholtzEquation {
     private final PureConstants constants;

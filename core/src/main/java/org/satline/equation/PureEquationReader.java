@@ -8,8 +8,8 @@ import org.satline.resource.CsvResource.Row;
 import org.satline.resource.ResourceFormatException;
 
 /**
- * Reads the folder of one equation strictly: {@code equation.csv} (constants and source), {@code ideal-terms.csv} and {@code residual-terms.csv}. Whatever
- * is missing, unknown, doubled or absurd is an error that names file and line.
+ * Reads the folder of one equation strictly: {@code equation.csv} (constants and source), {@code ideal-terms.csv} and
+ * {@code residual-terms.csv}. Whatever is missing, unknown, doubled or absurd is an error that names file and line.
  */
 final class PureEquationReader {
     static final String CONSTANTS = "equation.csv";

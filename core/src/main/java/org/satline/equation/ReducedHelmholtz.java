@@ -1,8 +1,8 @@
 package org.satline.equation;
 
 /**
- * Scratch values: a reduced Helmholtz energy and its derivatives, each multiplied by the variables it was differentiated by. Mutable, for use by one
- * thread at a time; create one for each calculation and fill it again and again.
+ * Scratch values: a reduced Helmholtz energy and its derivatives, each multiplied by the variables it was differentiated by. Mutable, for
+ * use by one thread at a time; create one for each calculation and fill it again and again.
  *
  * <p>All values are dimensionless. The scaled form keeps the property formulas short and well behaved as density goes to zero.
  */

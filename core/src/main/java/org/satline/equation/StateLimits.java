@@ -3,7 +3,8 @@ package org.satline.equation;
 import org.satline.quantity.OutOfValidityException;
 
 /**
- * Limits beyond which no state of any substance lies that could be meant: our choice. What lies outside is NaN, a sign lost, or a unit mistaken.
+ * Limits beyond which no state of any substance lies that could be meant: our choice. What lies outside is NaN, a sign lost, or a unit
+ * mistaken.
  *
  * @param what name of the quantity
  * @param unit its unit

@@ -5,7 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import org.satline.resource.CsvResource.Row;
 
-/** Makes residual terms from printed rows. Rows of one form that follow each other are one group; each group is summed in the order of its rows. */
+/**
+ * Makes residual terms from printed rows. Rows of one form that follow each other are one group; each group is summed in the order of its
+ * rows.
+ */
 final class TermRows {
     /** Columns of which a file of terms may have those that its forms use. */
     static final String[] COLUMNS = {"d", "t", "l", "g", "m", "eta", "eps", "beta", "gam", "a", "b", "A", "B", "C", "D"

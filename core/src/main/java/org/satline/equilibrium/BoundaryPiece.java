@@ -3,7 +3,10 @@ package org.satline.equilibrium;
 import org.satline.equilibrium.BoundaryTrace.Node;
 import org.satline.equilibrium.IncipientPhase.Specified;
 
-/** The cubic between two neighbouring points of a traced boundary: starting values for the point that is asked for. Immutable and thread-safe. */
+/**
+ * The cubic between two neighbouring points of a traced boundary: starting values for the point that is asked for. Immutable and
+ * thread-safe.
+ */
 final class BoundaryPiece {
     private static final int MOST_ITERATIONS = 30;
     private static final double CLOSE = 1e-9;

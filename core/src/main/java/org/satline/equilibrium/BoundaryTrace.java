@@ -9,9 +9,10 @@ import org.satline.equilibrium.IncipientPhase.Specified;
 /**
  * Traces one phase boundary from the coldest temperature to its end in steps of {@code S = ln(liquid density / vapour density)}.
  *
- * <p>S falls steadily from about 20 on a cold line to 0 at the critical point, and temperature, pressure and compositions are smooth functions of it
- * there: nothing is singular where temperature or pressure pass through a maximum. The line ends at the critical point or at the largest
- * temperature or pressure, where that comes first; the points between that end and the critical point are kept for states in the retrograde region.
+ * <p>S falls steadily from about 20 on a cold line to 0 at the critical point, and temperature, pressure and compositions are smooth
+ * functions of it there: nothing is singular where temperature or pressure pass through a maximum. The line ends at the critical point or
+ * at the largest temperature or pressure, where that comes first; the points between that end and the critical point are kept for states in
+ * the retrograde region.
  */
 final class BoundaryTrace {
     private static final double LARGEST_STEP = 0.5;

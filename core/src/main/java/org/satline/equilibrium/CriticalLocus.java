@@ -15,8 +15,8 @@ import org.satline.refrigerant.Refrigerant;
  * @param first the substance whose mole fraction is counted
  * @param second the other one
  * @param points critical points by rising mole fraction, beginning at 0
- * @param closed true if the points lead from the one pure substance to the other; false where the line of critical points that begins at the second turns
- *     away, as it does for substances that mix badly
+ * @param closed true if the points lead from the one pure substance to the other; false where the line of critical points that begins at
+ *     the second turns away, as it does for substances that mix badly
  */
 public record CriticalLocus(Refrigerant first, Refrigerant second, List<Point> points, boolean closed) {
     private static final double SMALLEST_STEP = 1e-4;

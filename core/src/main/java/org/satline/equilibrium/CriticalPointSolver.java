@@ -9,9 +9,9 @@ import org.satline.equation.PartialDensityDerivatives;
 import org.satline.equation.PureEquation;
 
 /**
- * Critical point by the two criticality conditions (Heidemann and Khalil, AIChE Journal 26 (1980) 769-779) at constant temperature and volume: the
- * smallest eigenvalue of {@code sqrt(z_i z_j) d ln f_i/dn_j} vanishes, and so does its derivative along the eigenvector. Newton's method in ln T and
- * ln rho; solved when a step moves the temperature by less than 1e-9 of it. One thread at a time.
+ * Critical point by the two criticality conditions (Heidemann and Khalil, AIChE Journal 26 (1980) 769-779) at constant temperature and
+ * volume: the smallest eigenvalue of {@code sqrt(z_i z_j) d ln f_i/dn_j} vanishes, and so does its derivative along the eigenvector.
+ * Newton's method in ln T and ln rho; solved when a step moves the temperature by less than 1e-9 of it. One thread at a time.
  */
 final class CriticalPointSolver {
     private static final int MOST_ITERATIONS = 40;

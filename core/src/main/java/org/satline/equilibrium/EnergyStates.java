@@ -27,7 +27,10 @@ final class EnergyStates {
         this.start = Math.sqrt(envelope.bubble.minPressure() * envelope.bubble.maxPressure());
     }
 
-    /** Along an isentrope h rises with pressure, dh = v dp: Newton's method in ln p, kept between a pressure that is too low and one too high. */
+    /**
+     * Along an isentrope h rises with pressure, dh = v dp: Newton's method in ln p, kept between a pressure that is too low and one too
+     * high.
+     */
     Solution atEnthalpyAndEntropy(double enthalpy, double entropy) {
         double low = Math.log(LEAST_PRESSURE);
         double high = Math.log(singlePhase.maxPressure());

@@ -9,8 +9,8 @@ import org.satline.equilibrium.BoundaryTrace.Node;
 import org.satline.equilibrium.IncipientPhase.Specified;
 
 /**
- * The whole phase boundary of one composition: bubble line, dew line, and what lies between their ends and the critical point, where a line may turn back
- * (retrograde region). Immutable and thread-safe.
+ * The whole phase boundary of one composition: bubble line, dew line, and what lies between their ends and the critical
+ * point, where a line may turn back (retrograde region). Immutable and thread-safe.
  */
 final class Envelope {
     final FixedComposition composition;
@@ -53,6 +53,16 @@ final class Envelope {
     }
 
     static Envelope of(FixedComposition composition) {
+        try {
+            return traced(composition);
+        } catch (ConvergenceException lost) {
+            throw composition.mixture().size() == 1
+                    ? lost
+                    : SecondLiquid.reason(composition, PhaseBoundary.coldest(composition), lost);
+        }
+    }
+
+    private static Envelope traced(FixedComposition composition) {
         PhaseBoundary bubble = PhaseBoundary.of(composition, true);
         PhaseBoundary dew = composition.mixture().size() == 1 ? bubble : PhaseBoundary.of(composition, false);
         return new Envelope(

@@ -7,8 +7,8 @@ import org.satline.equation.PartialDensityDerivatives;
 import org.satline.equation.PureConstants;
 
 /**
- * Starting values for the first point of a phase boundary: K-values from Wilson's correlation, molar volumes from Rackett's, then successive
- * substitution. The correlations only start the iteration; no answer depends on them.
+ * Starting values for the first point of a phase boundary: K-values from Wilson's correlation, molar volumes from Rackett's, then
+ * successive substitution. The correlations only start the iteration; no answer depends on them.
  */
 final class FirstPoint {
     /** A pressure at which vapours are nearly ideal and liquids far from critical, Pa. */
@@ -145,7 +145,9 @@ final class FirstPoint {
         return x;
     }
 
-    /** Density of a phase of a composition: from the previous one where there is one, else from the correlations; NaN where none is found. */
+    /**
+     * Density of a phase of a composition: from the previous one where there is one, else from the correlations; NaN where none is found.
+     */
     double density(double[] x, double temperature, double pressure, boolean liquid, double previous) {
         DensitySolver solver = new DensitySolver(equation.at(x));
         double rho = Double.NaN;

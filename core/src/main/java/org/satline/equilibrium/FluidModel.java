@@ -9,8 +9,8 @@ import org.satline.quantity.Parts;
 import org.satline.refrigerant.Refrigerant;
 
 /**
- * A refrigerant prepared for calculation: its equation, its traced bubble and dew lines and its reference state. Making one costs some milliseconds;
- * it is then immutable, thread-safe and meant to be kept. All doubles are SI units.
+ * A refrigerant prepared for calculation: its equation, its traced bubble and dew lines and its reference state. Making one costs some
+ * milliseconds; it is then immutable, thread-safe and meant to be kept. All doubles are SI units.
  */
 public final class FluidModel {
     private final Refrigerant refrigerant;
@@ -49,8 +49,8 @@ public final class FluidModel {
      * @param refrigerant substance or blend
      * @return the prepared model
      * @throws org.satline.equation.MissingEquationException if a component has no equation
-     * @throws TwoLiquidsException if water or ammonia meet a halocarbon or hydrocarbon without parameters for the pair, or if the liquid splits in two
-     *     at every temperature of the lines
+     * @throws TwoLiquidsException if water or ammonia meet a halocarbon or hydrocarbon without parameters for the pair, or if the liquid
+     *     splits in two at every temperature of the lines
      */
     public static FluidModel of(Refrigerant refrigerant) {
         return of(refrigerant, InteractionModel.ADJUSTED_OVER_PUBLISHED);
@@ -157,8 +157,8 @@ public final class FluidModel {
     }
 
     /**
-     * Returns the temperature below which the model lets the liquid split in two. No answer is given there: a bubble or dew point of one liquid would not
-     * be the stable state.
+     * Returns the temperature below which the model lets the liquid split in two. No answer is given there: a bubble or dew point of one
+     * liquid would not be the stable state.
      *
      * @return K; empty where the lines begin with the components' equations
      */
@@ -223,7 +223,8 @@ public final class FluidModel {
     }
 
     /**
-     * Returns the end of the two-phase line: the colder end of bubble and dew line. Fractions of a critical temperature of a blend refer to it.
+     * Returns the end of the two-phase line: the colder end of bubble and dew line. Fractions of a critical temperature of a blend refer to
+     * it.
      *
      * @return the end
      */

@@ -7,8 +7,8 @@ import org.satline.equation.ReducedHelmholtz;
 /**
  * A homogeneous state of one composition with its properties, SI units by mass. Immutable and thread-safe.
  *
- * <p>Formulas: the usual relations from the Helmholtz energy (for instance Kunz and Wagner 2012, table 3). Enthalpy, entropy and internal energy count
- * from the reference state of the {@link FluidModel} that made the state.
+ * <p>Formulas: the usual relations from the Helmholtz energy (for instance Kunz and Wagner 2012, table 3). Enthalpy, entropy and internal
+ * energy count from the reference state of the {@link FluidModel} that made the state.
  */
 public final class FluidState {
     /** How well pressures are met, over rho R T. */

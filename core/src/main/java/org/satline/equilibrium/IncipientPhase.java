@@ -5,12 +5,13 @@ import org.satline.equation.MixtureEquation;
 import org.satline.equation.PartialDensityDerivatives;
 
 /**
- * Newton's method for a feed phase of fixed composition in equilibrium with an incipient phase: a bubble point where the feed is liquid, a dew point
- * where it is vapour, saturation of a pure substance where there is one component.
+ * Newton's method for a feed phase of fixed composition in equilibrium with an incipient phase: a bubble point where the feed is liquid, a
+ * dew point where it is vapour, saturation of a pure substance where there is one component.
  *
- * <p>Unknowns are logarithms of the feed density, of the partial densities of the incipient phase, and of temperature; equations are equal fugacity
- * of every component, equal pressure, and one specified quantity (Michelsen's form of the phase boundary, here in partial densities). Converged means
- * {@code ln f_i} equal within 1e-10 and pressures equal within 1e-10 of {@code rho R T} of the denser phase. One thread at a time.
+ * <p>Unknowns are logarithms of the feed density, of the partial densities of the incipient phase, and of temperature; equations are equal
+ * fugacity of every component, equal pressure, and one specified quantity (Michelsen's form of the phase boundary, here in partial
+ * densities). Converged means {@code ln f_i} equal within 1e-10 and pressures equal within 1e-10 of {@code rho R T} of the denser phase.
+ * One thread at a time.
  */
 final class IncipientPhase {
     /** The quantity that is held at a given value, as a natural logarithm of SI units. */

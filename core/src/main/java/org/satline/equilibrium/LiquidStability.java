@@ -4,9 +4,10 @@ import org.satline.equation.MixtureEquation;
 import org.satline.equation.PartialDensityDerivatives;
 
 /**
- * Tells whether a second liquid would form beside the phases of a bubble or dew point: the tangent-plane test (Michelsen, Fluid Phase Equilibria 9
- * (1982) 1-19) with a trial liquid that starts nearly pure in each component, followed by successive substitution. Any trial composition w with
- * {@code sum w_i (ln f_i(w) - ln f_i)} below 0 proves that the point is not stable. One thread at a time.
+ * Tells whether a second liquid would form beside the phases of a bubble or dew point: the tangent-plane test
+ * (Michelsen, Fluid Phase Equilibria 9 (1982) 1-19) with a trial liquid that starts nearly pure in each component,
+ * followed by successive substitution. Any trial composition w with {@code sum w_i (ln f_i(w) - ln f_i)} below 0 proves
+ * that the point is not stable. One thread at a time.
  */
 final class LiquidStability {
     private static final int MOST_ROUNDS = 80;
@@ -42,10 +43,18 @@ final class LiquidStability {
 
     /** True if no trial liquid was found that would form beside the point. */
     boolean holds(IncipientPhase point) {
-        double temperature = point.temperature();
-        double pressure = point.pressure();
+        return holds(point.temperature(), point.pressure(), point.feedDensity(), point.feedState);
+    }
+
+    /**
+     * The same for a phase of the feed's composition.
+     *
+     * @param density its molar density, mol/m3
+     * @param phase its derivatives
+     */
+    boolean holds(double temperature, double pressure, double density, PartialDensityDerivatives phase) {
         for (int i = 0; i < n; i++) {
-            target[i] = Math.log(feed[i] * point.feedDensity()) + point.feedState.first[i];
+            target[i] = Math.log(feed[i] * density) + phase.first[i];
         }
         for (int k = 0; k < n; k++) {
             if (forms(k, temperature, pressure)) {
@@ -53,6 +62,11 @@ final class LiquidStability {
             }
         }
         return true;
+    }
+
+    /** Composition of the liquid that would form, mole fractions, after a test that failed. */
+    double[] formed() {
+        return trial.clone();
     }
 
     private boolean forms(int rich, double temperature, double pressure) {

@@ -8,8 +8,8 @@ import org.satline.equation.FixedComposition;
 import org.satline.equilibrium.IncipientPhase.Specified;
 
 /**
- * All states of one composition at a pair of quantities that several states can share: enthalpy or entropy on an isotherm, a vapour fraction on an isotherm or
- * isobar. Immutable and thread-safe.
+ * All states of one composition at a pair of quantities that several states can share: enthalpy or entropy on an isotherm, a vapour
+ * fraction on an isotherm or isobar. Immutable and thread-safe.
  */
 final class ManyStates {
     /** Steps in which a stretch is searched for places where a quantity turns. */

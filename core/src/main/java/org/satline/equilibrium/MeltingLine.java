@@ -10,8 +10,8 @@ import org.satline.resource.CsvResource;
 import org.satline.resource.CsvResource.Row;
 
 /**
- * Published melting lines of pure substances: at a pressure above the line the substance is solid. Where none is on record solid states are not told
- * apart from liquid ones. Immutable and thread-safe.
+ * Published melting lines of pure substances: at a pressure above the line the substance is solid. Where none is on
+ * record solid states are not told apart from liquid ones. Immutable and thread-safe.
  */
 final class MeltingLine {
     private static final Map<String, MeltingLine> BY_SUBSTANCE = read();
@@ -49,12 +49,18 @@ final class MeltingLine {
                 : Optional.empty();
     }
 
-    /** Pressure at which the substance freezes, Pa; empty outside the range of the line, where it does not freeze or nothing is published. */
+    /**
+     * Pressure at which the substance freezes, Pa; empty outside the range of the line, where it does not freeze or nothing is published.
+     */
     Optional<Double> pressure(double temperature) {
         return pieces.stream()
                 .filter(p -> temperature >= p.fromK && temperature < p.toK)
                 .map(p -> p.pressure(temperature))
                 .findFirst();
+    }
+
+    String source() {
+        return pieces.get(0).source;
     }
 
     void check(String designation, double temperature, double pressure) {

@@ -7,8 +7,8 @@ import org.satline.equation.PairInteraction;
 import org.satline.equation.PairStatus;
 
 /**
- * Substances whose liquids do not mix, whatever a mixture model without parameters for them says: water or ammonia with halocarbons or hydrocarbons
- * (common knowledge, no source). Where a pair has parameters the model decides by itself whether a second liquid forms.
+ * Substances whose liquids do not mix, whatever a mixture model without parameters for them says: water or ammonia with halocarbons or
+ * hydrocarbons (common knowledge, no source). Where a pair has parameters the model decides by itself whether a second liquid forms.
  */
 final class Miscibility {
     private static final Set<String> APART = Set.of("R-717", "R-718");

@@ -9,8 +9,8 @@ import org.satline.equilibrium.BoundaryTrace.Traced;
 import org.satline.equilibrium.IncipientPhase.Specified;
 
 /**
- * A bubble or dew line of one composition, prepared for many questions: traced once, then each question starts from the traced points and ends in
- * Newton's method. Immutable and thread-safe.
+ * A bubble or dew line of one composition, prepared for many questions: traced once, then each question starts from the traced points and
+ * ends in Newton's method. Immutable and thread-safe.
  */
 final class PhaseBoundary {
     private static final double ROUND_OFF = 1e-10;
@@ -160,8 +160,9 @@ final class PhaseBoundary {
     }
 
     /**
-     * A dew line can fold back where its first drop changes from one liquid to another, and a bubble line where its first bubble would be a second liquid. The
-     * trace from the cold is then lost at the fold or leads to the second liquid, and the part on the other side, up to the critical point, is the one asked for.
+     * A dew line can fold back where its first drop changes from one liquid to another, and a bubble line where its first bubble would be a
+     * second liquid. The trace from the cold is then lost at the fold or leads to the second liquid, and the part on the other side, up to
+     * the critical point, is the one asked for.
      */
     private static Traced otherBranch(
             Traced cold, FixedComposition composition, double[] feed, boolean feedIsLiquid, double coldest) {

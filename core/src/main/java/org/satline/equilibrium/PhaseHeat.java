@@ -7,8 +7,8 @@ import org.satline.equation.PureEquation;
 import org.satline.equation.ReducedHelmholtz;
 
 /**
- * Enthalpy, entropy and internal energy of one phase with their derivatives by ln of the partial densities and by ln T. Energies are over RT, entropy and
- * heat capacity over R, from the zero of the equations. One thread at a time.
+ * Enthalpy, entropy and internal energy of one phase with their derivatives by ln of the partial densities and by ln T. Energies are over
+ * RT, entropy and heat capacity over R, from the zero of the equations. One thread at a time.
  */
 final class PhaseHeat {
     private final List<PureEquation> components;

@@ -2,12 +2,14 @@ package org.satline.equilibrium;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.satline.equilibrium.BoundaryTrace.Node;
 import org.satline.quantity.OutOfValidityException;
 
 /**
- * The phase boundary of a refrigerant as a whole: its critical point, its warmest point and its highest pressure, slopes of the bubble and dew line, latent
- * heat. Got from {@link FluidModel#lines()}. Immutable and thread-safe; SI units.
+ * The phase boundary of a refrigerant as a whole: its critical point, its warmest point and its highest pressure,
+ * slopes of the bubble and dew line, latent heat. Got from {@link FluidModel#lines()}. Immutable and thread-safe; SI
+ * units.
  */
 public final class PhaseLines {
     private final FluidModel model;
@@ -19,8 +21,8 @@ public final class PhaseLines {
     }
 
     /**
-     * Returns the critical point, solved from the two criticality conditions (Heidemann and Khalil 1980) to better than 0.1 mK; of R-744 and R-718, whose equations
-     * are singular there, the published one.
+     * Returns the critical point, solved from the two criticality conditions (Heidemann and Khalil 1980) to better than
+     * 0.1 mK; of R-744 and R-718, whose equations are singular there, the published one.
      *
      * @return the critical point; empty where the phase boundary could not be followed to it
      */
@@ -74,7 +76,8 @@ public final class PhaseLines {
     }
 
     /**
-     * Returns the latent heat: the enthalpy that evaporates bubble-point liquid to dew-point vapour at one pressure. A blend warms by its glide meanwhile.
+     * Returns the latent heat: the enthalpy that evaporates bubble-point liquid to dew-point vapour at one pressure. A
+     * blend warms by its glide meanwhile.
      *
      * @param pressurePa p, Pa, within both lines
      * @return J/kg
@@ -83,6 +86,30 @@ public final class PhaseLines {
     public double latentHeat(double pressurePa) {
         return model.dewAtPressure(pressurePa).saturated().specificEnthalpy()
                 - model.bubbleAtPressure(pressurePa).saturated().specificEnthalpy();
+    }
+
+    /**
+     * Returns the pressure at which a pure substance freezes: states above it are refused as solid.
+     *
+     * @param temperatureK T, K
+     * @return Pa; empty outside the range of the published line and where {@link #meltingLineSource()} is empty
+     */
+    public OptionalDouble meltingPressurePa(double temperatureK) {
+        return MeltingLine.of(envelope.composition)
+                .flatMap(line -> line.pressure(temperatureK))
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
+    }
+
+    /**
+     * Returns where the melting line comes from that states are held against.
+     *
+     * @return citation, with "from memory" where its figures were not checked against the paper; empty for blends and
+     *     for substances without a line on record: colder than the triple point they are refused, but a compressed
+     *     liquid near it may be solid and is not told apart
+     */
+    public Optional<String> meltingLineSource() {
+        return MeltingLine.of(envelope.composition).map(MeltingLine::source);
     }
 
     double checkTemperature(PhaseBoundary line, double temperatureK) {

@@ -7,8 +7,9 @@ import org.satline.quantity.SpecificEntropy;
 import org.satline.quantity.Temperature;
 
 /**
- * Where enthalpy and entropy count from: saturated liquid (the bubble-point liquid of a blend) at a stated temperature, or at its normal boiling point, and
- * the values given to it. Changing the reference state shifts h and s by constants and nothing else. Immutable and thread-safe.
+ * Where enthalpy and entropy count from: saturated liquid (the bubble-point liquid of a blend) at a stated temperature, or at its normal
+ * boiling point, and the values given to it. Changing the reference state shifts h and s by constants and nothing else. Immutable and
+ * thread-safe.
  */
 public final class ReferenceState {
     /** Pressure of the normal boiling point, Pa: one standard atmosphere, exact by definition (ISO 80000-4). */

@@ -6,7 +6,10 @@ import org.satline.equation.PureConstants;
 import org.satline.equation.PureEquation;
 import org.satline.quantity.OutOfValidityException;
 
-/** Range of the one-phase states of one composition, and densities on a side of the two-phase region that is known. Immutable and thread-safe. */
+/**
+ * Range of the one-phase states of one composition, and densities on a side of the two-phase region that is known. Immutable and
+ * thread-safe.
+ */
 final class SinglePhase {
     /** Densities beyond this multiple of the reducing density are no liquid of any equation. */
     private static final double DENSEST = 6;

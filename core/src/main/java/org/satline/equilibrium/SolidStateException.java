@@ -13,7 +13,8 @@ public final class SolidStateException extends IllegalArgumentException {
             String designation, double temperatureK, double pressurePa, double meltingPressurePa, String source) {
         super(String.format(
                 Locale.ROOT,
-                "%s at %s K and %s Pa is solid: the pressure is outside [0, %.6g] Pa, which ends at its melting line (%s);"
+                "%s at %s K and %s Pa is solid: the pressure is outside [0, %.6g] Pa, which ends at its melting line"
+                        + " (%s);"
                         + " give a lower pressure or a higher temperature",
                 designation,
                 temperatureK,

@@ -8,10 +8,10 @@ import org.satline.equation.MixtureEquation;
 import org.satline.equation.PartialDensityDerivatives;
 
 /**
- * Tells whether a homogeneous state is stable: the tangent-plane distance (Michelsen, Fluid Phase Equilibria 9 (1982) 1-19), here per volume and as a
- * function of the partial densities of a trial phase, {@code D = sum rho_i (mu_i - mu_i0)/RT - (p - p0)/RT}. Where it falls below 0 a second phase
- * forms. It is minimised by Newton's method from several starts: the phases met at the ends of the two-phase region, a thin gas, liquids rich in each
- * component. One thread at a time.
+ * Tells whether a homogeneous state is stable: the tangent-plane distance (Michelsen, Fluid Phase Equilibria 9 (1982) 1-19), here per
+ * volume and as a function of the partial densities of a trial phase, {@code D = sum rho_i (mu_i - mu_i0)/RT - (p - p0)/RT}. Where it falls
+ * below 0 a second phase forms. It is minimised by Newton's method from several starts: the phases met at the ends of the two-phase region,
+ * a thin gas, liquids rich in each component. One thread at a time.
  */
 final class Stability {
     private static final int MOST_ITERATIONS = 60;
@@ -164,8 +164,8 @@ final class Stability {
     }
 
     /**
-     * Inside the two-phase region of a composition the equations have false minima: only a density of the trial's composition that is met from the side of dense
-     * liquids or thin gases at the pressure of the state proves anything.
+     * Inside the two-phase region of a composition the equations have false minima: only a density of the trial's composition that is met
+     * from the side of dense liquids or thin gases at the pressure of the state proves anything.
      */
     private boolean confirmed(double[] rho) {
         double sum = 0;

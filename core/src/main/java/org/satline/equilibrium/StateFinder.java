@@ -9,12 +9,13 @@ import org.satline.equilibrium.PhaseSplit.Phases;
 import org.satline.quantity.OutOfValidityException;
 
 /**
- * The equilibrium state of a refrigerant from any of the usual pairs of quantities: {@link PhaseSplit} in each case, with its phases named. Got from
- * {@link FluidModel#states()}; enthalpy and entropy count from the model's reference state. Immutable and thread-safe. All doubles are SI units by mass.
+ * The equilibrium state of a refrigerant from any of the usual pairs of quantities: {@link PhaseSplit} in each case, with its phases named.
+ * Got from {@link FluidModel#states()}; enthalpy and entropy count from the model's reference state. Immutable and thread-safe. All doubles
+ * are SI units by mass.
  *
- * <p>Every method throws {@link OutOfValidityException} outside the range of the equation, {@link SolidStateException} above a published melting line, and
- * {@link ConvergenceException} in the small stretch beside the critical point where phases cannot be told apart. Pairs that several states can share are asked
- * for by {@code allAt...}, or by naming the phases meant.
+ * <p>Every method throws {@link OutOfValidityException} outside the range of the equation, {@link SolidStateException} above a published
+ * melting line, and {@link ConvergenceException} in the small stretch beside the critical point where phases cannot be told apart. Pairs
+ * that several states can share are asked for by {@code allAt...}, or by naming the phases meant.
  */
 public final class StateFinder {
     private final FluidModel model;

@@ -11,9 +11,9 @@ import org.satline.equation.FixedComposition;
 import org.satline.equilibrium.IncipientPhase.Specified;
 
 /**
- * Finds states on an isotherm or isobar: at another of the two, at a density, enthalpy or entropy. A starting state is read from the traced lines and
- * Newton's method on both given quantities does the rest; near the lines, beside the critical point and wherever that fails, the ends of the two-phase region are
- * solved first. Immutable and thread-safe.
+ * Finds states on an isotherm or isobar: at another of the two, at a density, enthalpy or entropy. A starting state is read from the traced
+ * lines and Newton's method on both given quantities does the rest; near the lines, beside the critical point and wherever that fails, the
+ * ends of the two-phase region are solved first. Immutable and thread-safe.
  */
 final class StateSolver {
     /** Traced lines are read to better than this in pressure. */

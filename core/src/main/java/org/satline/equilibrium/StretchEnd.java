@@ -3,7 +3,8 @@ package org.satline.equilibrium;
 import org.satline.equation.FixedComposition;
 
 /**
- * Where an isotherm or isobar of one composition enters or leaves the two-phase region, with the unknowns of {@link TwoPhaseNewton} there. Immutable.
+ * Where an isotherm or isobar of one composition enters or leaves the two-phase region, with the unknowns of {@link TwoPhaseNewton} there.
+ * Immutable.
  *
  * @param x the unknowns; never changed
  * @param pressure p, Pa

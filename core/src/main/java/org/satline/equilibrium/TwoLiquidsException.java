@@ -1,6 +1,7 @@
 package org.satline.equilibrium;
 
 import java.util.List;
+import java.util.Locale;
 
 /** A blend was asked for whose liquid splits in two; such blends are outside the scope. */
 public final class TwoLiquidsException extends IllegalArgumentException {
@@ -16,8 +17,19 @@ public final class TwoLiquidsException extends IllegalArgumentException {
     }
 
     static TwoLiquidsException everywhere(List<String> substances) {
-        return new TwoLiquidsException(
-                "the liquid of " + String.join(" + ", substances)
-                        + " in these proportions splits in two at every temperature of its saturation lines; choose substances that mix");
+        return new TwoLiquidsException("the liquid of " + String.join(" + ", substances)
+                + " in these proportions splits in two at every temperature of its saturation lines; choose"
+                + " substances that mix");
+    }
+
+    static TwoLiquidsException at(List<String> substances, double temperatureK, double pressurePa) {
+        return new TwoLiquidsException(String.format(
+                Locale.ROOT,
+                "the liquid of %s in these proportions splits in two, at %.2f K and %.1f MPa for instance, and no"
+                        + " bubble line that rises with temperature was found; "
+                        + "choose substances that mix, or less of the more volatile one",
+                String.join(" + ", substances),
+                temperatureK,
+                pressurePa / 1e6));
     }
 }

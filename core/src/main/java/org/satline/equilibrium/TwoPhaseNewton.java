@@ -7,9 +7,9 @@ import org.satline.equation.PartialDensityDerivatives;
 /**
  * Newton's method for a two-phase state of given overall composition and two given quantities of {@link Given}.
  *
- * <p>Unknowns: logarithms of the partial densities of liquid and vapour, the vapour mole fraction, ln T and ln of the overall density. Equations: equal
- * fugacities, equal pressures, material balance, additivity of the volumes, and the two given quantities. Converged as {@link IncipientPhase} says,
- * balances within 1e-12. One thread at a time.
+ * <p>Unknowns: logarithms of the partial densities of liquid and vapour, the vapour mole fraction, ln T and ln of the overall density.
+ * Equations: equal fugacities, equal pressures, material balance, additivity of the volumes, and the two given quantities. Converged as
+ * {@link IncipientPhase} says, balances within 1e-12. One thread at a time.
  */
 final class TwoPhaseNewton {
     private static final double RESIDUAL_LIMIT = 1e-10;

@@ -16,7 +16,8 @@ public final class TwoPhaseStateException extends IllegalArgumentException {
             String designation, double temperatureK, double pressurePa, double dewPressurePa, double bubblePressurePa) {
         super(String.format(
                 Locale.ROOT,
-                "%s at %s K and %s Pa is a mixture of liquid and vapour, which are present in [%.9g, %.9g] Pa at that temperature;"
+                "%s at %s K and %s Pa is a mixture of liquid and vapour, which are present in [%.9g, %.9g] Pa at"
+                        + " that temperature;"
                         + " ask for a saturation quantity, or give another pressure",
                 designation,
                 temperatureK,

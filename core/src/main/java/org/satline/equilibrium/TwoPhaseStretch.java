@@ -139,8 +139,8 @@ final class TwoPhaseStretch {
     }
 
     /**
-     * Solves, and makes sure that the liquid is the stable root of its composition: at low temperature an isotherm can have a second root at a lower
-     * density, which Gibbs energy tells apart.
+     * Solves, and makes sure that the liquid is the stable root of its composition: at low temperature an isotherm can have a second root
+     * at a lower density, which Gibbs energy tells apart.
      */
     private boolean solveStable(TwoPhaseNewton solver, Given fixed, double fixedValue, Given asked, double value) {
         for (int root = 0; root < MOST_ROOTS; root++) {

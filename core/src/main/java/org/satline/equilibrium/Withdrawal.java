@@ -11,11 +11,12 @@ import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
 
 /**
- * What withdrawing vapour or liquid does to the blend that stays behind in a closed vessel: a cylinder that is charged from the wrong way up, or a
- * system that leaks. Temperature is held, mass is taken out in small steps, and what remains settles after each. Immutable and thread-safe.
+ * What withdrawing vapour or liquid does to the blend that stays behind in a closed vessel: a cylinder that is charged from the wrong way
+ * up, or a system that leaks. Temperature is held, mass is taken out in small steps, and what remains settles after each. Immutable and
+ * thread-safe.
  *
- * <p>Method: differential (open) evaporation, integrated by the explicit midpoint rule in the share of the mass withdrawn; {@link #track} tells its own
- * error, the largest change of a mass fraction when the number of steps is doubled.
+ * <p>Method: differential (open) evaporation, integrated by the explicit midpoint rule in the share of the mass withdrawn; {@link #track}
+ * tells its own error, the largest change of a mass fraction when the number of steps is doubled.
  */
 public final class Withdrawal {
     /** Which phase is taken out. */
@@ -86,7 +87,7 @@ public final class Withdrawal {
      * @param drawn which phase is taken out
      * @param shares shares of the first mass, rising, each in [0, 0.95]; the liquid must not run out before
      * @return the remainder at each share
-     * @throws OutOfValidityException if a share is outside, or one phase has run out before it
+     * @throws OutOfValidityException if a share is outside, or one phase or component has run out before it
      */
     public List<Remainder> track(Drawn drawn, double... shares) {
         Objects.requireNonNull(drawn, "drawn");
@@ -171,7 +172,13 @@ public final class Withdrawal {
             sum += each;
         }
         for (int i = 0; i < w.length; i++) {
-            fractions.put(components.get(i).substance(), w[i] / sum);
+            double left = w[i] / sum;
+            if (!(left >= Composition.LEAST)) {
+                String gone = components.get(i).substance().designation();
+                throw OutOfValidityException.of(
+                        "mass fraction of " + gone, left, "", Composition.LEAST, 1, "this method", "take out less");
+            }
+            fractions.put(components.get(i).substance(), left);
         }
         String name =
                 String.format(Locale.ROOT, "%s, shifted", model.refrigerant().designation());

@@ -1,6 +1,9 @@
 package org.satline.explanation;
 
-/** Something that files, programs and texts know by one word. Constants of an enum have the word of their name: {@code DANGER_NOW} is {@code dangerNow}. */
+/**
+ * Something that files, programs and texts know by one word. Constants of an enum have the word of their name: {@code DANGER_NOW} is
+ * {@code dangerNow}.
+ */
 public interface Coded {
     /**
      * The word.

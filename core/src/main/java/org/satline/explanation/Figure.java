@@ -3,7 +3,10 @@ package org.satline.explanation;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Quantity;
 
-/** A named number or word within a derivation or a finding, so that whoever prints it chooses unit, digits and language. Immutable, thread-safe. */
+/**
+ * A named number or word within a derivation or a finding, so that whoever prints it chooses unit, digits and language. Immutable,
+ * thread-safe.
+ */
 public sealed interface Figure {
     /**
      * What it is, as a word of the data, such as {@code limit}.

@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import org.satline.explanation.Coded;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Parts;
+import org.satline.quantity.PlainText;
 
 /**
  * The specification stamped on a cylinder, such as {@code DOT-4BA400}: what it is for and, where it is part of the mark, its service
@@ -39,6 +40,7 @@ public record CylinderSpecification(String text, Kind kind, String type, Optiona
         UNKNOWN
     }
 
+    private static final int LONGEST = 100;
     /** Letters and numbers of any kind; {@code \\p{N}} in its three parts, since the patterns of browsers' Java lack the whole. */
     private static final String LETTERS = "[\\p{L}\\p{Nd}\\p{Nl}\\p{No}]";
 
@@ -52,6 +54,9 @@ public record CylinderSpecification(String text, Kind kind, String type, Optiona
 
     private static final Pattern EXEMPTION = Pattern.compile(ALONE + "(?:DOT|TC)?[- ]?(?:SP|SU|E)[- ]?\\d{3,5}" + ENDS);
     private static final Pattern PORTABLE_TANK = Pattern.compile(ALONE + "(?:T50|PORTABLE\\s+TANK)" + ENDS);
+    /** What no portable tank carries: beside T50 it makes a mark that says two things. */
+    private static final Pattern OF_A_CYLINDER =
+            Pattern.compile(ALONE + "(?:(?:DOT|TC|ICC|CTC|EN|ISO)[- ]?\\d|DOT-SP|[34][A-Z]{1,3}[- ]?\\d{0,4}" + ENDS + ")");
     private static final Pattern STANDARD = Pattern.compile(ALONE
             + "(?:EN|ISO)[- ]?(?:4706|9809|7866|20703|18172|13322|14208|14140|14638|1442|12807|13110|1964|1975|12862)"
             + ENDS);
@@ -89,9 +94,10 @@ public record CylinderSpecification(String text, Kind kind, String type, Optiona
      *
      * @param mark such as {@code DOT-4BA400}, {@code 4bw 260}, {@code DOT-39 NRC}, {@code DOT-4BW400/TC-4BWM28}, {@code EN 13322-1}
      * @return the specification
-     * @throws IllegalArgumentException if the mark is blank
+     * @throws IllegalArgumentException if the mark is blank, has more than 100 characters or hidden ones ({@link PlainText#isHidden})
      */
     public static CylinderSpecification parse(String mark) {
+        PlainText.require(mark, LONGEST, "cylinder specification");
         String text = mark.strip();
         if (text.isEmpty()) {
             throw new IllegalArgumentException(
@@ -117,7 +123,7 @@ public record CylinderSpecification(String text, Kind kind, String type, Optiona
             return lowest(typed);
         }
         Kind kind = PORTABLE_TANK.matcher(plain).find()
-                ? Kind.PORTABLE_TANK
+                ? !OF_A_CYLINDER.matcher(plain).find() ? Kind.PORTABLE_TANK : Kind.UNKNOWN
                 : !EXEMPTION.matcher(plain).find() && STANDARD.matcher(plain).find() ? Kind.REFILLABLE : Kind.UNKNOWN;
         return new CylinderSpecification(text, kind, "", Optional.empty());
     }
@@ -178,7 +184,7 @@ public record CylinderSpecification(String text, Kind kind, String type, Optiona
     /**
      * Whether this is a portable tank.
      *
-     * @return true where the mark names T50 or a portable tank, in words of their own
+     * @return true where the mark names T50 or a portable tank, in words of their own, and no cylinder
      */
     public boolean isPortableTank() {
         return kind == Kind.PORTABLE_TANK;

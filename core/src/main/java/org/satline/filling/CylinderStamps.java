@@ -21,6 +21,9 @@ public record CylinderStamps(Map<Stamp, Object> values) {
     /** Density of water at 15.6 degC (60 degF), to which water capacities refer; 62.37 lb/ft3. */
     public static final Density WATER_AT_60_F = Density.ofKilogramsPerCubicMetre(999.0);
 
+    /** Smaller vessels are cartridges, filled once; common practice, no source. */
+    private static final double SMALLEST_CAPACITY_KG = 0.1;
+
     /** The largest portable tanks hold about this much water; common practice, no source. */
     private static final double LARGEST_CAPACITY_KG = 30_000;
 
@@ -42,7 +45,7 @@ public record CylinderStamps(Map<Stamp, Object> values) {
      * The least that must be known.
      *
      * @param tare the mass of the empty cylinder with its valve, above zero
-     * @param waterCapacity the mass of water at 60 degF that fills it, above zero, at most 30000 kg
+     * @param waterCapacity the mass of water at 60 degF that fills it, from 0.1 kg to 30000 kg
      * @return the stamps
      */
     public static CylinderStamps of(Mass tare, Mass waterCapacity) {
@@ -53,7 +56,7 @@ public record CylinderStamps(Map<Stamp, Object> values) {
      * The same with the inner volume in place of the water capacity.
      *
      * @param tare the mass of the empty cylinder with its valve, above zero
-     * @param volume the inner volume, above zero
+     * @param volume the inner volume, from 0.1 L to 30 m3
      * @return the stamps
      */
     public static CylinderStamps of(Mass tare, Volume volume) {
@@ -68,11 +71,16 @@ public record CylinderStamps(Map<Stamp, Object> values) {
             throw new IllegalArgumentException(stamp.field() + " " + value + " is no "
                     + stamp.type().getSimpleName() + "; write it as in " + stamp.example());
         }
-        if (stamp == Stamp.WATER_CAPACITY && !(((Mass) kept).kilograms() <= LARGEST_CAPACITY_KG)) {
+        if (stamp == Stamp.WATER_CAPACITY && !isCapacity(((Mass) kept).kilograms())) {
             throw new IllegalArgumentException(
-                    "waterCapacity " + value + " is outside (0, 30000] kg; read it on the collar and mind its unit");
+                    "waterCapacity " + value + " is outside [0.1, 30000] kg; read it on the collar and mind its unit");
         }
         return kept;
+    }
+
+    /** Zero is told apart, as a stamp that is missing. */
+    private static boolean isCapacity(double kilograms) {
+        return kilograms == 0 || (kilograms >= SMALLEST_CAPACITY_KG && kilograms <= LARGEST_CAPACITY_KG);
     }
 
     /**

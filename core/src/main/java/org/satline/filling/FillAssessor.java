@@ -32,7 +32,10 @@ public final class FillAssessor {
     private final FillingRatioTable ratios = FillingRatioTable.standard();
     private final TankTable tanks = TankTable.standard();
 
-    /** Models are costly to prepare and needed for few gases, so they are kept once made. */
+    /** No visit or list of cylinders goes on among more gases; the bound keeps a caller's own blends from piling up. */
+    private static final int MOST_MODELS = 64;
+
+    /** Models are costly to prepare and needed for few gases, so they are kept once made, up to that bound. */
     private final Map<Refrigerant, FluidModel> models = new ConcurrentHashMap<>();
 
     private FillAssessor(FillRules rules) {
@@ -104,11 +107,18 @@ public final class FillAssessor {
         return Finding.of(severity, code, Subject.cylinder(question.name()), figures);
     }
 
+    private FluidModel model(Refrigerant refrigerant) {
+        if (models.size() >= MOST_MODELS && !models.containsKey(refrigerant)) {
+            models.clear();
+        }
+        return models.computeIfAbsent(refrigerant, FluidModel::of);
+    }
+
     private List<CandidateOutcome> outcomes(FillQuestion question) {
         List<CandidateOutcome> outcomes = new ArrayList<>();
         for (SaturationCurve curve : question.contents()) {
             RuleCase it =
-                    new RuleCase(question, curve, () -> models.computeIfAbsent(curve.refrigerant(), FluidModel::of));
+                    new RuleCase(question, curve, () -> model(curve.refrigerant()));
             Set<FillRule> asked = new LinkedHashSet<>(rules.all());
             asked.addAll(question.rules());
             for (FillRule rule : asked) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.satline.quantity.PlainText;
 import org.satline.quantity.Temperature;
 import org.satline.resource.CsvResource;
 import org.satline.resource.ResourceFormatException;
@@ -144,6 +145,6 @@ public final class FillRules {
                 .map(Map.Entry::getValue)
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(
-                        what + " \"" + name + "\" is unknown; take one of " + String.join(", ", map.keySet())));
+                        what + " " + PlainText.quoted(name) + " is unknown; take one of " + String.join(", ", map.keySet())));
     }
 }

@@ -23,8 +23,8 @@ import org.satline.saturation.SaturationCurves;
 /** The codecs of the classes that are no records: each is written as a form. */
 final class BoundCodecs {
     /**
-     * The few components that may be null. Their annotation says so too, but it need not be there at run time: on a module path its module is absent
-     * unless somebody asks for it.
+     * The few components that may be null. Their annotation says so too, but it need not be there at run time: on a module path its module
+     * is absent unless somebody asks for it.
      */
     private static final Map<Class<?>, Set<String>> MAY_BE_NULL =
             Map.of(EquationSource.class, Set.of("doi", "uncertainty", "note"));

@@ -38,7 +38,9 @@ sealed interface Codec<T>
         return Optional.empty();
     }
 
-    /** A type that is one text, such as an enumeration or a date. {@code pattern} is what the schema calls its format; empty for any text. */
+    /**
+     * A type that is one text, such as an enumeration or a date. {@code pattern} is what the schema calls its format; empty for any text.
+     */
     record Text<T>(
             String what,
             Function<T, String> toText,

@@ -11,9 +11,9 @@ import org.satline.explanation.FindingCode;
 import org.satline.filling.FillingCode;
 import org.satline.safety.CautionId;
 import org.satline.step.StepCode;
-import org.satline.transfer.PlanNote;
-import org.satline.transfer.PlanReason;
 import org.satline.transfer.TransferCode;
+import org.satline.transfer.hookup.PlanNote;
+import org.satline.transfer.hookup.PlanReason;
 import org.satline.visit.VisitCode;
 
 /** Codes of findings as texts: the room, a point, the word. */

@@ -22,11 +22,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.satline.resource.SealedResources;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /** Plain fields of a visit file or report as JSON and back. Stateless, thread-safe. */
 public final class JsonFields {
-    private static final JsonMapper MAPPER = JsonMapper.builder()
+    private static final JsonMapper MAPPER = JsonMapper.builder(JsonText.boundedFactory())
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .enable(SerializationFeature.INDENT_OUTPUT)
@@ -81,7 +81,7 @@ public final class JsonFields {
     }
 
     /**
-     * The schema of the fields of {@link org.satline.visit.ReportFields}: JSON Schema, draft 2020-12.
+     * The schema of the fields of {@link org.satline.visit.file.ReportFields}: JSON Schema, draft 2020-12.
      *
      * @return the schema, as JSON
      */

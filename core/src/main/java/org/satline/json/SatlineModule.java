@@ -19,7 +19,8 @@ import java.io.IOException;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Teaches an {@code ObjectMapper} of Jackson the types of this library; types of the caller's own may hold them. Thread-safe once registered.
+ * Teaches an {@code ObjectMapper} of Jackson the types of this library; types of the caller's own may hold them. Thread-safe once
+ * registered.
  *
  * <p>What cannot be read is a {@link JsonMappingException} whose cause is the {@link UnreadableJsonException} with its place.
  */

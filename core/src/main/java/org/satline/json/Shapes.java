@@ -16,8 +16,8 @@ import org.satline.measurement.DigitalGauge;
 import org.satline.measurement.PressureInstrument;
 
 /**
- * What records and sealed interfaces consist of, from constructors, fields and nesting alone: the platform's own questions about records and sealed
- * types came to Android with API level 34 only, and the build tools drop what they would answer.
+ * What records and sealed interfaces consist of, from constructors, fields and nesting alone: the platform's own questions about records
+ * and sealed types came to Android with API level 34 only, and the build tools drop what they would answer.
  */
 final class Shapes {
     /** Interfaces whose records lie neither in them nor beside them in one class. */

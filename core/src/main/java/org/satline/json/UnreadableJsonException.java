@@ -1,6 +1,7 @@
 package org.satline.json;
 
 import java.util.Objects;
+import org.satline.quantity.PlainText;
 
 /** JSON that is not what was asked for; says where in the document and what was expected there. */
 public final class UnreadableJsonException extends IllegalArgumentException {
@@ -10,17 +11,20 @@ public final class UnreadableJsonException extends IllegalArgumentException {
     private final String place;
 
     UnreadableJsonException(Place place, String problem) {
-        super("JSON at " + place + ": " + problem);
+        super(PlainText.shown("JSON at " + place + ": " + problem));
         this.place = place.toString();
     }
 
     UnreadableJsonException(Place place, IllegalArgumentException cause) {
-        super("JSON at " + place + ": " + Objects.requireNonNullElse(cause.getMessage(), "is refused"), cause);
+        super(
+                PlainText.shown(
+                        "JSON at " + place + ": " + Objects.requireNonNullElse(cause.getMessage(), "is refused")),
+                cause);
         this.place = place.toString();
     }
 
     UnreadableJsonException(String problem, Throwable cause) {
-        super("JSON " + problem, cause);
+        super(PlainText.shown("JSON " + problem), cause);
         this.place = "";
     }
 

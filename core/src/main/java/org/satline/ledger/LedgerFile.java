@@ -18,16 +18,17 @@ import java.util.stream.Collectors;
  * <p><b>What is protected.</b> An entry is acknowledged after it was forced to the disk, line feed included, in a file whose name was
  * forced too; so a crash or a power cut at any byte loses nothing that was acknowledged. Each entry carries the SHA-256 digest of itself
  * and of the entry before it: a changed byte, a line removed, put in, doubled or moved is found when the file is read, and every entry read
- * is held against those before it as if it were new. A damaged ledger is read as far as it goes, takes no entry and stays as it is. What a crash left of an
- * entry is cut off only after a copy of it was made durable beside the ledger. One writer at a time: it holds a lock on a second
- * file, {@code NAME.lock}, which nothing else opens and which stays when the ledger is closed. Before each entry the length of the file is
- * compared, and whether its name and that of the lock still lead to the same files.
+ * is held against those before it as if it were new. A damaged ledger is read as far as it goes, takes no entry and stays as it is. What a
+ * crash left of an entry is cut off only after a copy of it was made durable beside the ledger. One writer at a time: it holds a lock on a
+ * second file, {@code NAME.lock}, which nothing else opens and which stays when the ledger is closed. Before each entry the length of the
+ * file is compared, and whether its name and that of the lock still lead to the same files.
  *
  * <p><b>What is not.</b> The digests have no key: who may write the file can forge a whole chain, and can cut whole entries off its end.
  * Number and digest of the last entry ({@link LedgerReading#digest()}), kept elsewhere, show both. The lock binds only those who use this
  * class, on a file system that keeps locks and forces what it is told to force; network folders and drives that answer too early are not
- * such. Nobody may remove the lock file while a ledger is open. Times and names are what the caller says. A last line of which damage leaves a mere beginning, line
- * feed gone, looks like one that a crash cut short; the copy keeps it. There is no copy of the whole file: make backups.
+ * such. Nobody may remove the lock file while a ledger is open. Times and names are what the caller says. A last line of which damage
+ * leaves a mere beginning, line feed gone, looks like one that a crash cut short; the copy keeps it. There is no copy of the whole file:
+ * make backups.
  */
 public final class LedgerFile implements Closeable {
     /** Largest file in bytes that is read, held in memory at once. */

@@ -1,7 +1,7 @@
 package org.satline.ledger;
 
 import java.time.Instant;
-import java.util.Locale;
+import org.satline.quantity.PlainText;
 
 /** What a text or time in the ledger may be: short, plain, and written to a file and read from it without any change. */
 final class LedgerText {
@@ -10,8 +10,6 @@ final class LedgerText {
 
     /** The latest time; the years after it are written with more digits. */
     private static final Instant LAST = Instant.parse("9999-12-31T23:59:59.999999999Z");
-
-    private static final int SHOWN = 40;
 
     private LedgerText() {}
 
@@ -25,23 +23,7 @@ final class LedgerText {
 
     /** Refuses a text that is too long or that holds what no one can see or no file can keep; an empty one is fine. */
     static void requirePlain(String text, String what) {
-        if (text.length() > LONGEST) {
-            throw new IllegalArgumentException(what + " has " + text.length() + " characters, more than [0, " + LONGEST
-                    + "]; give a reference instead of the whole text");
-        }
-        int i = 0;
-        while (i < text.length()) {
-            int character = text.codePointAt(i);
-            if (isHidden(character)) {
-                throw new IllegalArgumentException(String.format(
-                        Locale.ROOT,
-                        "%s has the character U+%04X after \"%s\", a control character or half of a pair; leave it out",
-                        what,
-                        character,
-                        text.substring(Math.max(0, i - SHOWN), i)));
-            }
-            i += Character.charCount(character);
-        }
+        PlainText.require(text, LONGEST, what);
     }
 
     /** Refuses a time that no clock of the trade shows. */
@@ -50,18 +32,5 @@ final class LedgerText {
             throw new IllegalArgumentException(
                     "time " + time + " is outside [" + Instant.EPOCH + ", " + LAST + "]; set the clock");
         }
-    }
-
-    /** By number and not by {@code Character.getType}, so that a file stays readable whatever Unicode version the Java at hand knows. */
-    private static boolean isHidden(int character) {
-        return character < 0x20
-                || (character >= 0x7f && character <= 0x9f)
-                || (character >= 0xd800 && character <= 0xdfff) // a surrogate that codePointAt found alone
-                || character == 0x061c // from here on: they turn the direction of text (Unicode Standard Annex 9)
-                || character == 0x200e
-                || character == 0x200f
-                || (character >= 0x2028 && character <= 0x202e) // with the line and the paragraph separator
-                || (character >= 0x2066 && character <= 0x2069)
-                || character == 0xfeff;
     }
 }

@@ -3,8 +3,8 @@ package org.satline.measurement;
 import java.util.Optional;
 
 /**
- * The readings of a running system, one row each: a new reading is a new constant here, and files, JSON, bulk rows and pages know it. The order is that of
- * a page.
+ * The readings of a running system, one row each: a new reading is a new constant here, and files, JSON, bulk rows and pages know it. The
+ * order is that of a page.
  */
 public enum Place {
     /** Absolute pressure at the suction port. */

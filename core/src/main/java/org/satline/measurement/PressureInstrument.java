@@ -30,7 +30,8 @@ public sealed interface PressureInstrument permits DialGauge, DigitalGauge {
      *
      * @param shown what the gauge shows
      * @param site local atmosphere
-     * @return the reading; the uncertainty of the atmosphere itself is added by {@link #read(GaugePressure, Atmosphere, PressureDifference)}
+     * @return the reading; the uncertainty of the atmosphere itself is added by
+     *     {@link #read(GaugePressure, Atmosphere, PressureDifference)}
      */
     default Reading<Pressure> read(GaugePressure shown, Atmosphere site) {
         return Reading.of(

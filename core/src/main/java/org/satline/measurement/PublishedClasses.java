@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.satline.quantity.PlainText;
 import org.satline.resource.CsvResource;
 import org.satline.resource.OnDemand;
 
@@ -44,7 +45,7 @@ final class PublishedClasses {
 
     private static IllegalArgumentException unknown(String what, String name, Stream<String> known) {
         return new IllegalArgumentException(
-                what + " \"" + name + "\" is not known; use one of " + String.join(", ", known.toList()));
+                what + " " + PlainText.quoted(name) + " is not known; use one of " + String.join(", ", known.toList()));
     }
 
     private static List<GaugeClass> readGauges() {

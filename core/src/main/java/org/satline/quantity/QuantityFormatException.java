@@ -7,9 +7,6 @@ import java.util.Objects;
 public final class QuantityFormatException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
 
-    /** Longest part of a wrong text that is repeated in a message. */
-    private static final int LONGEST_QUOTE = 60;
-
     /** Kind of quantity that was expected. */
     private final String quantity;
     /** Text as given. */
@@ -18,7 +15,7 @@ public final class QuantityFormatException extends IllegalArgumentException {
     private final String[] acceptedUnits;
 
     QuantityFormatException(String quantity, String text, String problem, String advice, List<String> acceptedUnits) {
-        super(quantity + " " + quoted(text) + " " + problem + "; " + advice + "; accepted units: "
+        super(quantity + " " + PlainText.quoted(text) + " " + problem + "; " + advice + "; accepted units: "
                 + String.join(", ", acceptedUnits));
         this.quantity = Objects.requireNonNull(quantity, "quantity");
         this.text = text;
@@ -50,12 +47,5 @@ public final class QuantityFormatException extends IllegalArgumentException {
      */
     public List<String> acceptedUnits() {
         return List.of(acceptedUnits);
-    }
-
-    /** In quotes, cut to a readable length, without characters that could disturb a terminal or a log. */
-    static String quoted(String text) {
-        boolean cut = text.length() > LONGEST_QUOTE;
-        String shown = cut ? text.substring(0, LONGEST_QUOTE) : text;
-        return '"' + shown.replaceAll("[\\p{Cntrl}\\p{Cf}\\p{Cs}\\u2028\\u2029]", "?") + (cut ? "...\"" : "\"");
     }
 }

@@ -8,6 +8,8 @@ import java.util.regex.Matcher;
 final class QuantityKind {
     private static final int LONGEST_TEXT = 400;
     private static final int MOST_DECIMALS = 15;
+    /** Below the largest double by more than any two units differ: in no unit does a value turn infinite. */
+    private static final double LARGEST_SI = 1e300;
 
     private final String name;
     private final List<Unit> units;
@@ -70,7 +72,7 @@ final class QuantityKind {
     /** SI value of a number in a unit: finite, and not under the floor of this kind. */
     double toSi(double value, Unit unit) {
         double si = unit.toSi(value) + 0.0;
-        if (!(Math.abs(si) <= Double.MAX_VALUE)) {
+        if (!(Math.abs(si) <= LARGEST_SI)) {
             throw new IllegalArgumentException(
                     written(value, unit) + " is not a finite number, or too large; check the reading");
         }
@@ -141,7 +143,7 @@ final class QuantityKind {
     }
 
     private QuantityFormatException unusable(String spelling, String text) {
-        String quoted = QuantityFormatException.quoted(spelling);
+        String quoted = PlainText.quoted(spelling);
         return spellings
                 .adviceAgainst(spelling)
                 .map(advice -> error(text, "has the unit " + quoted + ", which does not serve here", advice))

@@ -12,8 +12,8 @@ import org.jspecify.annotations.Nullable;
 import org.satline.resource.OnDemand;
 
 /**
- * All refrigerants known by name, and the tolerant look-up of names. Immutable and thread-safe. The figures of an entry are read when it is first asked for; a
- * damaged one is refused then.
+ * All refrigerants known by name, and the tolerant look-up of names. Immutable and thread-safe. The figures of an entry are read when it is
+ * first asked for; a damaged one is refused then.
  */
 public final class Catalogue {
     /** Version of the figures in the catalogue and of the equations' coefficients; changes whenever one of them does. */
@@ -116,9 +116,9 @@ public final class Catalogue {
     }
 
     /**
-     * Finds a refrigerant by name. Case, blanks, hyphens and brackets do not matter; the {@code R} may be missing, or stand as the prefix of the
-     * substance's family ({@code HFC-134a}); chemical names and a few formulas of substances are known too. Letters of another script are refused, never left
-     * out.
+     * Finds a refrigerant by name. Case, blanks, hyphens and brackets do not matter; the {@code R} may be missing, or stand as the prefix
+     * of the substance's family ({@code HFC-134a}); chemical names and a few formulas of substances are known too. Letters of another
+     * script are refused, never left out.
      *
      * @param name designation or chemical name, such as {@code r454b}, {@code R 134a}, {@code ammonia}, {@code CO2}
      * @return the refrigerant

@@ -4,7 +4,9 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.satline.resource.CsvResource.Row;
 
-/** An entry whose figures are read from its rows when somebody first asks for it. Thread-safe; the refrigerant is always the same object. */
+/**
+ * An entry whose figures are read from its rows when somebody first asks for it. Thread-safe; the refrigerant is always the same object.
+ */
 abstract class CatalogueEntry {
     private final String designation;
     private final boolean blend;

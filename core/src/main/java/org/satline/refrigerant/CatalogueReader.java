@@ -9,8 +9,8 @@ import org.satline.resource.CsvResource;
 import org.satline.resource.CsvResource.Row;
 
 /**
- * Reads the entries of the catalogue from their resources: the lists at once, the figures of an entry when it is first asked for. On a cold virtual machine
- * each lambda and each string joined by a plus sign costs as much as many rows, so the readers do without.
+ * Reads the entries of the catalogue from their resources: the lists at once, the figures of an entry when it is first asked for. On a cold
+ * virtual machine each lambda and each string joined by a plus sign costs as much as many rows, so the readers do without.
  */
 final class CatalogueReader {
     private CatalogueReader() {}

@@ -21,6 +21,9 @@ public final class Composition {
     private static final double ROUND_OFF = 1e-14;
 
     private static final int MOST_COMPONENTS = 20;
+    /** The least fraction that may be given: nobody charges or finds less, and the solvers are proved down to here. */
+    public static final double LEAST = 1e-7;
+
     private static final MathContext PRINTED_DIGITS = new MathContext(6, RoundingMode.HALF_EVEN);
 
     private final List<Component> components;
@@ -58,7 +61,7 @@ public final class Composition {
     /**
      * Makes a composition from mass fractions.
      *
-     * @param massFractions mass fractions by substance, each above 0, of the whole blend (sum 1); iteration order is kept
+     * @param massFractions mass fractions by substance, each at least 1e-7, of the whole blend (sum 1); iteration order is kept
      * @return the composition
      * @throws IllegalArgumentException if a fraction or the sum is wrong, or a key is itself a blend
      */
@@ -69,7 +72,7 @@ public final class Composition {
     /**
      * Makes a composition from mole fractions.
      *
-     * @param moleFractions mole fractions by substance, each above 0, of the whole blend (sum 1); iteration order is kept
+     * @param moleFractions mole fractions by substance, each at least 1e-7, of the whole blend (sum 1); iteration order is kept
      * @return the composition
      * @throws IllegalArgumentException if a fraction or the sum is wrong, or a key is itself a blend
      */
@@ -125,13 +128,14 @@ public final class Composition {
             if (!seen.add(substance.designation())) {
                 throw new IllegalArgumentException(substance.designation() + " is named twice; add its fractions up");
             }
-            if (!(fraction > 0 && fraction <= 1 + SUM_TOLERANCE)) {
+            if (!(fraction >= LEAST && fraction <= 1 + SUM_TOLERANCE)) {
                 throw new IllegalArgumentException(String.format(
                         Locale.ROOT,
-                        "%s fraction %s of %s is outside (0, 1]; leave out components that are absent",
+                        "%s fraction %s of %s is outside [%s, 1]; leave out components that are absent",
                         kind,
                         fraction,
-                        substance.designation()));
+                        substance.designation(),
+                        LEAST));
             }
             sum += fraction;
         }

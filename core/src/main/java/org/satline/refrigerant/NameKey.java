@@ -21,8 +21,8 @@ final class NameKey {
     }
 
     /**
-     * Key of what a person typed for a designation: without the prefix where a number is left. Empty if other characters than letters, digits, blanks,
-     * hyphens and brackets stand in it: dropping a comma or a plus sign could turn it into another designation.
+     * Key of what a person typed for a designation: without the prefix where a number is left. Empty if other characters than letters,
+     * digits, blanks, hyphens and brackets stand in it: dropping a comma or a plus sign could turn it into another designation.
      */
     static String ofText(String text) {
         StringBuilder kept = new StringBuilder();

@@ -7,13 +7,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.satline.quantity.Parts;
+import org.satline.quantity.PlainText;
 import org.satline.refrigerant.GlobalWarmingPotential.Report;
 
 /**
- * A refrigerant: a pure substance or a blend, with what is published about it. Immutable and thread-safe. Two refrigerants are equal if designation and
- * composition are.
+ * A refrigerant: a pure substance or a blend, with what is published about it. Immutable and thread-safe. Two refrigerants are equal if
+ * designation and composition are.
  */
 public final class Refrigerant {
+    private static final int LONGEST_NAME = 400;
+
     /** What a name stands for. */
     private enum Kind {
         SUBSTANCE,
@@ -85,21 +88,22 @@ public final class Refrigerant {
     /**
      * Makes a blend of the caller's own. Its safety group is unknown: nothing may be concluded from that of its components.
      *
-     * @param name a name that the standard catalogue does not know, such as {@code "shop mix"}; not blank, without control characters
+     * @param name a name that the standard catalogue does not know, such as {@code "shop mix"}; not blank, at most 400
+     *     characters, none of them hidden ({@link PlainText#isHidden})
      * @param composition what it consists of
      * @return the blend
      * @throws IllegalArgumentException if the name is not of that form; a listed name would pass off one refrigerant as another
      */
     public static Refrigerant blend(String name, Composition composition) {
         Parts.required("name composition", name, composition);
-        if (name.isBlank() || name.chars().anyMatch(Character::isISOControl)) {
-            throw new IllegalArgumentException("name of the blend \"" + name.replaceAll("\\p{Cntrl}", "?")
-                    + "\" is blank or holds control characters; give it a name of one line");
+        PlainText.require(name, LONGEST_NAME, "name of the blend");
+        if (name.isBlank()) {
+            throw new IllegalArgumentException("name of the blend is blank; give it a name of one line");
         }
         if (Catalogue.standard().lists(name)) {
             throw new IllegalArgumentException(
-                    "name of the blend \"" + name
-                            + "\" is that of a listed refrigerant; give it a name of its own, or take the listed one from the catalogue");
+                    "name of the blend " + PlainText.quoted(name)
+                            + " is that of a listed refrigerant; give it a name of its own, or take the listed one from the catalogue");
         }
         return listedBlend(
                 name.strip(),
@@ -220,8 +224,8 @@ public final class Refrigerant {
     }
 
     /**
-     * Returns the global warming potential by an assessment report: the printed one of a substance; for a blend the mean by mass of its components,
-     * labelled so.
+     * Returns the global warming potential by an assessment report: the printed one of a substance; for a blend the mean by mass of its
+     * components, labelled so.
      *
      * @param report the assessment report
      * @return the potential; empty where it is not known for every component
@@ -311,9 +315,10 @@ public final class Refrigerant {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Refrigerant that
-                && naming.designation.equals(that.naming.designation)
-                && Objects.equals(composition, that.composition);
+        return this == other
+                || (other instanceof Refrigerant that
+                        && naming.designation.equals(that.naming.designation)
+                        && Objects.equals(composition, that.composition));
     }
 
     @Override

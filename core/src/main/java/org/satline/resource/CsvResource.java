@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import org.satline.quantity.PlainText;
 
 /**
  * A small table read from a CSV file in the jar. Immutable, thread-safe.
@@ -119,11 +120,11 @@ public final class CsvResource {
         for (int i = 0; i < header.length; i++) {
             if (indexOf(expected, header[i]) < 0 && indexOf(optional, header[i]) < 0) {
                 throw new ResourceFormatException(
-                        name, line, "unknown column \"" + header[i] + "\"; expected " + String.join(", ", expected));
+                        name, line, "unknown column " + PlainText.quoted(header[i]) + "; expected " + String.join(", ", expected));
             }
             if (indexOf(header, header[i]) != i) {
                 throw new ResourceFormatException(
-                        name, line, "column \"" + header[i] + "\" stands twice; leave one out");
+                        name, line, "column " + PlainText.quoted(header[i]) + " stands twice; leave one out");
             }
         }
         for (String column : expected) {

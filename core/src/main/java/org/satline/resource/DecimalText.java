@@ -1,8 +1,8 @@
 package org.satline.resource;
 
 /**
- * Reads decimal numbers. {@link Double#parseDouble} alone would also take {@code NaN}, {@code 1d}, {@code 0x1p3} and blanks, and costs much more before it
- * is compiled.
+ * Reads decimal numbers. {@link Double#parseDouble} alone would also take {@code NaN}, {@code 1d}, {@code 0x1p3} and blanks, and costs much
+ * more before it is compiled.
  */
 final class DecimalText {
     /** Up to here a whole number, and below a power of ten, is exact in a double; their quotient is then rounded once only. */
@@ -17,7 +17,9 @@ final class DecimalText {
 
     private DecimalText() {}
 
-    /** The double nearest to the number over 10^shift, where shift is 0, or 2 for per cent; NaN if the text is not a finite decimal number. */
+    /**
+     * The double nearest to the number over 10^shift, where shift is 0, or 2 for per cent; NaN if the text is not a finite decimal number.
+     */
     static double parse(String text, int shift) {
         long whole = 0;
         int digits = 0;

@@ -3,9 +3,9 @@ package org.satline.resource;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Something read from a resource when it is first asked for, and kept. Thread-safe. For static fields: a damaged resource read by a static initializer
- * would reach the caller as an {@link ExceptionInInitializerError} once and as a {@link NoClassDefFoundError} ever after; here each call throws what the
- * reader throws.
+ * Something read from a resource when it is first asked for, and kept. Thread-safe. For static fields: a damaged resource read by a static
+ * initializer would reach the caller as an {@link ExceptionInInitializerError} once and as a {@link NoClassDefFoundError} ever after; here
+ * each call throws what the reader throws.
  *
  * @param <T> type of what is read
  */

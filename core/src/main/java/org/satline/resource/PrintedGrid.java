@@ -10,7 +10,10 @@ import java.util.stream.IntStream;
  * directions; nothing across a dash or outside. Immutable, thread-safe.
  */
 public final class PrintedGrid {
-    /** A reading that close to a printed line is on it: a unit conversion may not push a printed cell across its edge. In units of the table. */
+    /**
+     * A reading that close to a printed line is on it: a unit conversion may not push a printed cell across its edge. In units of the
+     * table.
+     */
     private static final double SNAP = 0.005;
 
     private final double[] rows;
@@ -33,9 +36,8 @@ public final class PrintedGrid {
      * @param value interpolated between printed cells
      * @param rowSlope its change by one unit down the rows
      * @param columnSlope its change by one unit along the columns
-     * @param cells the printed cells it comes from
      */
-    public record Value(double value, double rowSlope, double columnSlope, String cells) implements Lookup {}
+    public record Value(double value, double rowSlope, double columnSlope) implements Lookup {}
 
     /** The point lies outside the table. */
     public record Outside() implements Lookup {}
@@ -126,7 +128,7 @@ public final class PrintedGrid {
     public Lookup at(double rowReading, double columnReading) {
         double row = snapped(rowReading, rows);
         double column = snapped(columnReading, columns);
-        if (!(row >= firstRow() && row <= lastRow() && column >= firstColumn() && column <= lastColumn())) {
+        if (!holds(row, column)) {
             return new Outside();
         }
         double value = interpolated(row, column);
@@ -136,8 +138,11 @@ public final class PrintedGrid {
         return new Value(
                 value,
                 slope(row, rows, r -> interpolated(r, column)),
-                slope(column, columns, c -> interpolated(row, c)),
-                cells(row, column));
+                slope(column, columns, c -> interpolated(row, c)));
+    }
+
+    private boolean holds(double row, double column) {
+        return row >= firstRow() && row <= lastRow() && column >= firstColumn() && column <= lastColumn();
     }
 
     private double interpolated(double row, double column) {
@@ -176,7 +181,20 @@ public final class PrintedGrid {
         return high > low ? (value.applyAsDouble(high) - value.applyAsDouble(low)) / (high - low) : 0;
     }
 
-    private String cells(double row, double column) {
+    /**
+     * The printed cells that a value comes from.
+     *
+     * @param rowReading figure down the rows, within the table
+     * @param columnReading figure along the columns, within the table
+     * @return row, column and figure of each
+     */
+    public String cells(double rowReading, double columnReading) {
+        double row = snapped(rowReading, rows);
+        double column = snapped(columnReading, columns);
+        if (!holds(row, column)) {
+            throw new IllegalArgumentException("row " + rowReading + ", column " + columnReading
+                    + " is outside the printed table; ask at() first");
+        }
         int i = below(row, rows);
         int j = below(column, columns);
         StringBuilder text = new StringBuilder();

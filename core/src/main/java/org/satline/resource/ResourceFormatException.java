@@ -1,6 +1,7 @@
 package org.satline.resource;
 
 import java.util.Objects;
+import org.satline.quantity.PlainText;
 
 /**
  * A data file is missing or does not have the documented form. The message starts with file and line, as in {@code
@@ -26,7 +27,7 @@ public final class ResourceFormatException extends RuntimeException {
         super(Objects.requireNonNull(resource, "resource")
                 + (line > 0 ? ":" + line : "")
                 + ": "
-                + Objects.requireNonNull(problem, "problem"));
+                + PlainText.shown(Objects.requireNonNull(problem, "problem")));
         this.resource = resource;
         this.line = line;
     }

@@ -17,14 +17,14 @@ import org.jspecify.annotations.Nullable;
 /**
  * The data files of one jar, and the manifest that holds the digests of all of them. Immutable, thread-safe.
  *
- * <p>Each file is held against its CRC-32 whenever it is read, so that no damage of up to 32 bits in a row passes, and other damage with a chance of one in
- * four thousand million. {@link #verify} holds all files against their SHA-256 as well, as the build does: that costs a cold virtual machine more than
- * the whole first answer, so it is not done at each reading. The manifest finds damage of its own by a CRC-32 over itself. None of this protects against
- * somebody who puts another manifest into the jar; sign the jar for that.
+ * <p>Each file is held against its CRC-32 whenever it is read, so that no damage of up to 32 bits in a row passes, and other damage with a
+ * chance of one in four thousand million. {@link #verify} holds all files against their SHA-256 as well, as the build does: that costs a
+ * cold virtual machine more than the whole first answer, so it is not done at each reading. The manifest finds damage of its own by a
+ * CRC-32 over itself. None of this protects against somebody who puts another manifest into the jar; sign the jar for that.
  *
- * <p>Form of the manifest: a line for each file, sorted by path, of CRC-32 (8 hexadecimal digits), SHA-256 (64), length of the path (4) and path in the
- * jar, with one blank between; a last line with the CRC-32 of all lines before it. A path is found by bisection: putting all of them into a map would cost
- * a cold virtual machine milliseconds.
+ * <p>Form of the manifest: a line for each file, sorted by path, of CRC-32 (8 hexadecimal digits), SHA-256 (64), length of the path (4) and
+ * path in the jar, with one blank between; a last line with the CRC-32 of all lines before it. A path is found by bisection: putting all of
+ * them into a map would cost a cold virtual machine milliseconds.
  */
 public final class SealedResources {
     private static final int CRC_DIGITS = 8;
@@ -135,8 +135,8 @@ public final class SealedResources {
     }
 
     /**
-     * Reads a file that lies beside a class and holds it against the manifest. A file that the manifest does not list is none of this jar's, a caller's own
-     * for instance, and comes back as it is.
+     * Reads a file that lies beside a class and holds it against the manifest. A file that the manifest does not list is none of this
+     * jar's, a caller's own for instance, and comes back as it is.
      *
      * @param neighbour a class in the package of the file
      * @param name file name, relative to that package

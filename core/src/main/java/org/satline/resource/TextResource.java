@@ -9,13 +9,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.satline.quantity.Parts;
+import org.satline.quantity.PlainText;
 
 /**
  * Texts under keys, read from a file in the jar. Immutable, thread-safe.
  *
- * <p>Form: UTF-8; one text a line, {@code key = text}, with one space on each side of the equals sign; comment lines that start with {@code #} and empty
- * lines between them. A key has letters, digits, points and hyphens. Nothing is escaped and no line goes on in the next. Everything else is refused with
- * file and line: a repeated key, an empty text, blanks around a key or a text, a control character.
+ * <p>Form: UTF-8; one text a line, {@code key = text}, with one space on each side of the equals sign; comment lines that start with
+ * {@code #} and empty lines between them. A key has letters, digits, points and hyphens. Nothing is escaped and no line goes on in the
+ * next. Everything else is refused with file and line: a repeated key, an empty text, blanks around a key or a text, a control character.
  */
 public final class TextResource {
     private static final String BETWEEN = " = ";
@@ -104,7 +105,7 @@ public final class TextResource {
         String value = text.substring(between + BETWEEN.length());
         if (!isKey(key)) {
             throw new ResourceFormatException(
-                    name, line, "key \"" + key + "\" has other than letters, digits, points and hyphens");
+                    name, line, "key " + PlainText.quoted(key) + " has other than letters, digits, points and hyphens");
         }
         if (value.isEmpty() || !value.equals(value.strip())) {
             throw new ResourceFormatException(

@@ -12,9 +12,9 @@ import org.satline.resource.OnDemand;
 /**
  * Finds the cautions for a refrigerant, a task and a pressure. Stateless, thread-safe.
  *
- * <p>Every answer ends with flames near an escape, eye and hand protection, ventilation, and the precedence of local codes and licensed practice. A
- * refrigerant without a safety group on record gets the cautions of all groups, and the first one says so. What heat makes of a vapour goes by the elements
- * in it, the ban on release by the refrigerant.
+ * <p>Every answer ends with flames near an escape, eye and hand protection, ventilation, and the precedence of local codes and licensed
+ * practice. A refrigerant without a safety group on record gets the cautions of all groups, and the first one says so. What heat makes of a
+ * vapour goes by the elements in it, the ban on release by the refrigerant.
  */
 public final class Cautions {
     private Cautions() {}
@@ -51,7 +51,8 @@ public final class Cautions {
     }
 
     /**
-     * Returns the cautions for handling a refrigerant of which only the safety group is known; those special to a substance are not among them.
+     * Returns the cautions for handling a refrigerant of which only the safety group is known; those special to a substance are not among
+     * them.
      *
      * @param group safety group
      * @param task what is done

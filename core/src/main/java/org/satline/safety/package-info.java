@@ -1,6 +1,6 @@
 /**
- * Cautions that go with every result that can hurt someone, by safety group, substance, task and pressure, each with its basis. They do not replace the
- * local code and licensed practice. Read {@link org.satline.safety.Cautions} first.
+ * Cautions that go with every result that can hurt someone, by safety group, substance, task and pressure, each with its basis. They do not
+ * replace the local code and licensed practice. Read {@link org.satline.safety.Cautions} first.
  */
 @NullMarked
 package org.satline.safety;

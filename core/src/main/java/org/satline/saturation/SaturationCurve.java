@@ -6,11 +6,11 @@ import org.satline.equilibrium.ReferenceState;
 import org.satline.refrigerant.Refrigerant;
 
 /**
- * Bubble and dew lines of one refrigerant with the saturated liquid of the bubble line and the saturated vapour of the dew line. Implementations are
- * immutable and thread-safe. For a pure substance both lines coincide.
+ * Bubble and dew lines of one refrigerant with the saturated liquid of the bubble line and the saturated vapour of the dew line.
+ * Implementations are immutable and thread-safe. For a pure substance both lines coincide.
  *
- * <p>By capability: {@link SaturationNumbers} takes and returns SI doubles (K, Pa, kg/m3, J/kg, J/(kg K)), {@link SaturationQuantities} stands on it and
- * knows units; this type adds whose lines they are and how they are found. Every method throws
+ * <p>By capability: {@link SaturationNumbers} takes and returns SI doubles (K, Pa, kg/m3, J/kg, J/(kg K)), {@link SaturationQuantities}
+ * stands on it and knows units; this type adds whose lines they are and how they are found. Every method throws
  * {@link org.satline.quantity.OutOfValidityException} outside its range, for NaN too.
  */
 public interface SaturationCurve extends SaturationQuantities {
@@ -36,8 +36,8 @@ public interface SaturationCurve extends SaturationQuantities {
     String source();
 
     /**
-     * Returns what every result of this curve should say about the mixture model behind it, such as a known difference from published points.
-     * Looked up when asked for: it reads the equations, which a first answer from a table does not need.
+     * Returns what every result of this curve should say about the mixture model behind it, such as a known difference from published
+     * points. Looked up when asked for: it reads the equations, which a first answer from a table does not need.
      *
      * @return lines to print, each without a full stop; none if there is nothing to warn of
      */

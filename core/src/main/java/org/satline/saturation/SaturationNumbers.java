@@ -3,8 +3,9 @@ package org.satline.saturation;
 import org.satline.equilibrium.Range;
 
 /**
- * The bubble and dew lines of one refrigerant in SI doubles (K, Pa, kg/m3, J/kg, J/(kg K)): ranges, pressures, temperatures and the properties of the saturated
- * phases. Every method throws {@link org.satline.quantity.OutOfValidityException} outside its range, for NaN too. See {@link SaturationCurve}.
+ * The bubble and dew lines of one refrigerant in SI doubles (K, Pa, kg/m3, J/kg, J/(kg K)): ranges, pressures, temperatures and the
+ * properties of the saturated phases. Every method throws {@link org.satline.quantity.OutOfValidityException} outside its range, for NaN
+ * too. See {@link SaturationCurve}.
  */
 public interface SaturationNumbers {
     /**
@@ -189,6 +190,70 @@ public interface SaturationNumbers {
         }
         for (int i = 0; i < at.length; i++) {
             out[i] = value(property, at[i]);
+        }
+    }
+
+    /**
+     * Computes a property at many temperatures or pressures, each on its own: one out of range does not stop the others.
+     *
+     * @param property which property
+     * @param at temperatures, K, or pressures, Pa; NaN for one that was not read
+     * @return a value or a status for each
+     */
+    default BulkAnswers each(SaturationProperty property, double[] at) {
+        return BulkAnswers.of(at, range(property), property.unit(), i -> value(property, at[i]));
+    }
+
+    /**
+     * Computes many superheats, each on its own: temperature less dew-point temperature at the pressure.
+     *
+     * @param pressuresPa absolute pressures, Pa; NaN for one that was not read
+     * @param temperaturesK temperatures of the vapour, K; NaN for one that was not read
+     * @return a superheat, K, or a status for each
+     * @throws IllegalArgumentException if the arrays differ in length
+     */
+    default BulkAnswers superheats(double[] pressuresPa, double[] temperaturesK) {
+        sameLength(pressuresPa, temperaturesK);
+        return BulkAnswers.of(
+                pressuresPa,
+                dewPressureRange(),
+                "K",
+                i -> temperatureK(temperaturesK[i]) - dewTemperatureK(pressuresPa[i]));
+    }
+
+    /**
+     * Computes many subcoolings, each on its own: bubble-point temperature at the pressure less temperature.
+     *
+     * @param pressuresPa absolute pressures, Pa; NaN for one that was not read
+     * @param temperaturesK temperatures of the liquid, K; NaN for one that was not read
+     * @return a subcooling, K, or a status for each
+     * @throws IllegalArgumentException if the arrays differ in length
+     */
+    default BulkAnswers subcoolings(double[] pressuresPa, double[] temperaturesK) {
+        sameLength(pressuresPa, temperaturesK);
+        return BulkAnswers.of(
+                pressuresPa,
+                bubblePressureRange(),
+                "K",
+                i -> bubbleTemperatureK(pressuresPa[i]) - temperatureK(temperaturesK[i]));
+    }
+
+    private Range range(SaturationProperty property) {
+        if (property.askedByPressure()) {
+            return property.onBubbleLine() ? bubblePressureRange() : dewPressureRange();
+        }
+        return property.onBubbleLine() ? bubbleTemperatureRange() : dewTemperatureRange();
+    }
+
+    /** No temperature at or below absolute zero becomes a superheat. */
+    private static double temperatureK(double kelvins) {
+        return kelvins <= 0 ? Double.POSITIVE_INFINITY : kelvins;
+    }
+
+    private static void sameLength(double[] pressuresPa, double[] temperaturesK) {
+        if (pressuresPa.length != temperaturesK.length) {
+            throw new IllegalArgumentException(pressuresPa.length + " pressures for " + temperaturesK.length
+                    + " temperatures; give one of each for every row");
         }
     }
 }

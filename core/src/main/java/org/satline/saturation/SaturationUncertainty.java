@@ -13,25 +13,29 @@ import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Refrigerant;
 
 /**
- * How well the saturation pressures and temperatures of a refrigerant are known: the published uncertainty of its equations, the standing of each pair
- * of its mixture model, and the tolerances of its composition as formulated, combined after JCGM 100:2008 (first order, uncorrelated). Immutable and
- * thread-safe. Making one costs two prepared models for each component with a tolerance, some tens of milliseconds; keep it.
+ * How well the saturation pressures and temperatures of a refrigerant are known: the published uncertainty of its equations, the standing
+ * of each pair of its mixture model, and the tolerances of its composition as formulated, combined after JCGM 100:2008 (first order,
+ * uncorrelated). Immutable and thread-safe. Making one costs two prepared models for each component with a tolerance, some tens of
+ * milliseconds; keep it.
  *
- * <p>Shares, all as standard uncertainties, relative to the pressure, with liquid mole fractions x and vapour mole fractions y of the equilibrium:
+ * <p>Shares, all as standard uncertainties, relative to the pressure, with liquid mole fractions x and vapour mole fractions y of the
+ * equilibrium:
  *
  * <ul>
- *   <li>equation of substance i: stated expanded uncertainty / 2, times y_i at a bubble point and x_i at a dew point (the slopes of Raoult's law);
- *   <li>pair i, j: figure u of the equimolar mixture, times 4 |y_i x_j + y_j x_i - x_i x_j| at a bubble point and 4 x_i x_j at a dew point (a regular
- *       solution whose excess Gibbs energy is off by {@code 4 u RT x_i x_j}); u is larger where the temperature lies above the critical temperature of one of the
- *       two; where it comes from stands in the contribution;
- *   <li>published point: where the computed bubble or dew point at 101.325 kPa is farther than 0.5 K from the published one, that difference as
- *       pressure counts in full besides the pairs;
- *   <li>composition: each component is moved to both ends of its mass tolerance, the rest in unchanged proportions; the half-width of the two pressures
- *       over the square root of 3 (rectangular distribution). Of n fractions n - 1 are free, hence the common factor sqrt((n - 1)/n).
+ *   <li>equation of substance i: stated expanded uncertainty / 2, times y_i at a bubble point and x_i at a dew point (the slopes of
+ *   Raoult's law);
+ *   <li>pair i, j: figure u of the equimolar mixture, times 4 |y_i x_j + y_j x_i - x_i x_j| at a bubble point and 4 x_i x_j at a dew point
+ *   (a regular solution whose excess Gibbs energy is off by {@code 4 u RT x_i x_j}); u is larger where the temperature lies above the
+ *   critical temperature of one of the two; where it comes from stands in the contribution;
+ *   <li>published point: where the computed bubble or dew point at 101.325 kPa is farther than 0.5 K from the published one, that
+ *   difference as pressure counts in full besides the pairs;
+ *   <li>composition: each component is moved to both ends of its mass tolerance, the rest in unchanged proportions; the half-width of the
+ *   two pressures over the square root of 3 (rectangular distribution). Of n fractions n - 1 are free, hence the common factor sqrt((n -
+ *   1)/n).
  * </ul>
  *
- * <p>Not in it: contamination, air, and what leaks have taken from a blend, see {@link org.satline.equilibrium.Withdrawal}. Close to the critical
- * point the first-order shares are too small.
+ * <p>Not in it: contamination, air, and what leaks have taken from a blend, see {@link org.satline.equilibrium.Withdrawal}. Close to the
+ * critical point the first-order shares are too small.
  */
 public final class SaturationUncertainty {
     private static final double NORMAL_PRESSURE_PA =

@@ -7,9 +7,9 @@ import org.satline.simulation.Cycle.Parts;
 import org.satline.simulation.Cycle.Surroundings;
 
 /**
- * Finds the steady state by three nested searches, each on a function that nearly always runs one way: superheat balances the evaporator, evaporating pressure
- * balances metering device and compressor, condensing pressure balances the charge. At a fixed orifice in cold weather the charge may turn; a search that
- * ends on no balance is refused.
+ * Finds the steady state by three nested searches, each on a function that nearly always runs one way: superheat balances the evaporator,
+ * evaporating pressure balances metering device and compressor, condensing pressure balances the charge. At a fixed orifice in cold weather
+ * the charge may turn; a search that ends on no balance is refused.
  */
 final class Balance {
     static final double WETTEST = -90;

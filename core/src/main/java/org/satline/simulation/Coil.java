@@ -1,13 +1,13 @@
 package org.satline.simulation;
 
 /**
- * Heat transfer of a cross-flow coil. Air in parallel slices over the tubes, each entering at the same temperature; the refrigerant passes them one
- * after the other. With it the temperature difference decays exponentially along the tubes: the effectiveness of cross-flow with one fluid mixed
- * (Kays and London, Compact Heat Exchangers).
+ * Heat transfer of a cross-flow coil. Air in parallel slices over the tubes, each entering at the same temperature; the refrigerant passes
+ * them one after the other. With it the temperature difference decays exponentially along the tubes: the effectiveness of cross-flow with
+ * one fluid mixed (Kays and London, Compact Heat Exchangers).
  *
- * <p>Inside the tubes the conductance goes with the 0.8th power of the refrigerant flow: Dittus and Boelter 1930, Heat transfer in automobile radiators of the
- * tubular type, University of California Publications in Engineering 2:443-461, for one phase; for two phases the convective part of Shah's
- * correlations (1979, 1982) follows the same power. Both from memory.
+ * <p>Inside the tubes the conductance goes with the 0.8th power of the refrigerant flow: Dittus and Boelter 1930, Heat transfer in
+ * automobile radiators of the tubular type, University of California Publications in Engineering 2:443-461, for one phase; for two phases
+ * the convective part of Shah's correlations (1979, 1982) follows the same power. Both from memory.
  *
  * @param conductance U A of the whole coil with two-phase refrigerant and rated flows, W/K
  * @param airFlow rated mass flow of dry air, kg/s
@@ -15,15 +15,16 @@ package org.satline.simulation;
  */
 record Coil(double conductance, double airFlow, double refrigerantFlow) {
     /**
-     * Share of the resistance that lies on the air side with two-phase refrigerant. Usual coil, constants from memory (ranges as in Shah and Sekulic 2003,
-     * Fundamentals of Heat Exchanger Design): fins with an efficiency of 0.85 at 50 W/(m2 K) on 20 times the inner surface, inside 2500 W/(m2 K) in plain to
-     * 4500 W/(m2 K) in grooved tubes: 0.75 to 0.84.
+     * Share of the resistance that lies on the air side with two-phase refrigerant. Usual coil, constants from memory (ranges as in Shah
+     * and Sekulic 2003, Fundamentals of Heat Exchanger Design): fins with an efficiency of 0.85 at 50 W/(m2 K) on 20 times the inner
+     * surface, inside 2500 W/(m2 K) in plain to 4500 W/(m2 K) in grooved tubes: 0.75 to 0.84.
      */
     private static final double AIR_SHARE = 0.8;
     /**
-     * Resistance on the inside of vapour and of liquid over that of two phases, from {@code Nu = 0.023 Re^0.8 Pr^n} of Dittus and Boelter with R-410A at
-     * 200 kg/(m2 s) in an 8 mm tube (transport properties from memory): 460 W/(m2 K) for vapour at 8 degC and 700 W/(m2 K) for liquid at 40 degC, half as much
-     * again in grooved tubes, against the two-phase figures above: 5.4 to 6.5 and 3.6 to 4.3. Hot gas in a condenser does some 20 % better than vapour at 8 degC; that is left out.
+     * Resistance on the inside of vapour and of liquid over that of two phases, from {@code Nu = 0.023 Re^0.8 Pr^n} of Dittus and Boelter
+     * with R-410A at 200 kg/(m2 s) in an 8 mm tube (transport properties from memory): 460 W/(m2 K) for vapour at 8 degC and 700 W/(m2 K)
+     * for liquid at 40 degC, half as much again in grooved tubes, against the two-phase figures above: 5.4 to 6.5 and 3.6 to 4.3. Hot gas
+     * in a condenser does some 20 % better than vapour at 8 degC; that is left out.
      */
     private static final double VAPOUR = 6;
 

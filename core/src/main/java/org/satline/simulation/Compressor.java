@@ -1,8 +1,8 @@
 package org.satline.simulation;
 
 /**
- * Positive-displacement compressor with clearance. Volumetric efficiency {@code 1 - c ((p2/p1)^(1/n) - 1)}, usual text-book form; isentropic
- * efficiency constant; the shell loses no heat.
+ * Positive-displacement compressor with clearance. Volumetric efficiency {@code 1 - c ((p2/p1)^(1/n) - 1)}, usual text-book form;
+ * isentropic efficiency constant; the shell loses no heat.
  *
  * @param displacement swept volume flow, m3/s
  * @param isentropicEfficiency isentropic efficiency

@@ -1,14 +1,17 @@
 package org.satline.simulation;
 
 /**
- * What leaves the evaporator and what it holds: two-phase zone, then vapour zone. The two-phase zone is taken as wholly wet or wholly dry, whichever
- * moves more heat; wet by the enthalpy effectiveness of Braun, Klein and Mitchell 1989, Effectiveness models for cooling towers and cooling coils,
- * ASHRAE Transactions 95(2) (from memory). The vapour zone is dry. Behind the coil the blower warms the air.
+ * What leaves the evaporator and what it holds: two-phase zone, then vapour zone. The two-phase zone is taken as wholly wet or wholly dry,
+ * whichever moves more heat; wet by the enthalpy effectiveness of Braun, Klein and Mitchell 1989, Effectiveness models for cooling towers
+ * and cooling coils, ASHRAE Transactions 95(2) (from memory). The vapour zone is dry. Behind the coil the blower warms the air.
  */
 record Evaporator(
         double enthalpyOut, double twoPhaseShare, double meanDensity, double meanK, boolean wet, double heatPerShare) {
 
-    /** Power of the blower, all of it heat in the air: 365 W for 1000 cfm, as 10 CFR 430, subpart B, appendix M counts it (from memory). J/m3. */
+    /**
+     * Power of the blower, all of it heat in the air: 365 W for 1000 cfm, as 10 CFR 430, subpart B, appendix M counts it (from memory).
+     * J/m3.
+     */
     static final double BLOWER_WORK = 365 / (1000 * 0.000471947);
 
     private static final double BLOWER_RISE_K = BLOWER_WORK / (MoistAir.DENSITY * MoistAir.HEAT_CAPACITY);

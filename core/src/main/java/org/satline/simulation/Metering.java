@@ -1,12 +1,12 @@
 package org.satline.simulation;
 
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 
 /**
- * Flow through expansion valve or orifice: {@code m = A sqrt(2 rho (p1 - pf))} with {@code A} the effective area. The jet flashes: downstream it does
- * not fall below {@code pf}, a share of the bubble pressure of the entering liquid, so that subcooling raises the flow (form after the short-tube
- * literature, share our choice). Vapour at the inlet counts with the homogeneous density. The valve opens in proportion to superheat above its static
- * setting until it is wide open.
+ * Flow through expansion valve or orifice: {@code m = A sqrt(2 rho (p1 - pf))} with {@code A} the effective area. The jet flashes:
+ * downstream it does not fall below {@code pf}, a share of the bubble pressure of the entering liquid, so that subcooling raises the flow
+ * (form after the short-tube literature, share our choice). Vapour at the inlet counts with the homogeneous density. The valve opens in
+ * proportion to superheat above its static setting until it is wide open.
  *
  * @param device kind
  * @param area effective area wide open, m2

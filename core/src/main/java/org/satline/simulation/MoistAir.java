@@ -4,8 +4,8 @@ import org.satline.quantity.Atmosphere;
 
 /**
  * Moist air at standard pressure, per kilogram of dry air. Saturation pressure over water: WMO-No. 8, Guide to Instruments and Methods of
- * Observation, annex 4.B (constants from memory); humidity from the wet bulb and enthalpy: ASHRAE Handbook Fundamentals, Psychrometrics (constants
- * from memory). Temperatures in degC, enthalpy in J/kg, humidity in kg/kg.
+ * Observation, annex 4.B (constants from memory); humidity from the wet bulb and enthalpy: ASHRAE Handbook Fundamentals, Psychrometrics
+ * (constants from memory). Temperatures in degC, enthalpy in J/kg, humidity in kg/kg.
  */
 final class MoistAir {
     /** Heat capacity of moist air per kilogram of dry air, J/(kg K): 1006 plus some 10 g of vapour at 1860. */

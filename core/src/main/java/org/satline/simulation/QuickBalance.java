@@ -5,8 +5,8 @@ import org.satline.simulation.Cycle.Parts;
 import org.satline.simulation.Cycle.Surroundings;
 
 /**
- * Newton's method with a numerical Jacobian and halved steps on all three balances at once, from the rating point. Some fifty times quicker than
- * {@link Balance}; where a kink between zones stops it, that one takes over.
+ * Newton's method with a numerical Jacobian and halved steps on all three balances at once, from the rating point. Some fifty times quicker
+ * than {@link Balance}; where a kink between zones stops it, that one takes over.
  */
 final class QuickBalance {
     private static final int MOST_ROUNDS = 25;

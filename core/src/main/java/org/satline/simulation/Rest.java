@@ -1,10 +1,10 @@
 package org.satline.simulation;
 
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 
 /**
- * A system at rest, all of it at one temperature: liquid and vapour in the volume of the whole system. Foreign gas, which ran in the condenser, stays there
- * behind a closed expansion valve, or spreads through a fixed orifice over all vapour; it is taken as ideal.
+ * A system at rest, all of it at one temperature: liquid and vapour in the volume of the whole system. Foreign gas, which ran in the
+ * condenser, stays there behind a closed expansion valve, or spreads through a fixed orifice over all vapour; it is taken as ideal.
  */
 final class Rest {
     private Rest() {}
@@ -32,7 +32,10 @@ final class Rest {
         return partialPa * temperatureK / runningK * Math.min(1, space / vapourAtRest);
     }
 
-    /** From the density of the whole, between saturated liquid and vapour; a blend's pressure goes evenly from its bubble to its dew point with it. */
+    /**
+     * From the density of the whole, between saturated liquid and vapour; a blend's pressure goes evenly from its bubble to its dew point
+     * with it.
+     */
     private static double vapourFraction(Cycle.Parts parts, double charge, double temperatureK) {
         WorkingFluid fluid = parts.fluid();
         double liquid = 1 / fluid.liquidDensityAt(temperatureK);

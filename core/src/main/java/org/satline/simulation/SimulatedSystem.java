@@ -10,15 +10,15 @@ import org.satline.quantity.Temperature;
 /**
  * An air conditioner that runs on the equation of state: given charge, air and faults, it tells the steady state.
  *
- * <p>Compressor with volumetric and isentropic efficiency; condenser with desuperheating, two-phase and subcooled zone and evaporator with two-phase and
- * superheated zone, by effectiveness; wet coil; expansion valve that opens with superheat until it is wide open, or fixed orifice; charge inventory
- * with Zivi's void fraction in both coils, liquid line, vapour side and what the oil of the compressor holds in solution. Sized so that the design
- * point of {@link SystemDesign} is met exactly.
+ * <p>Compressor with volumetric and isentropic efficiency; condenser with desuperheating, two-phase and subcooled zone and evaporator with
+ * two-phase and superheated zone, by effectiveness; wet coil; expansion valve that opens with superheat until it is wide open, or fixed
+ * orifice; charge inventory with Zivi's void fraction in both coils, liquid line, vapour side and what the oil of the compressor holds in
+ * solution. Sized so that the design point of {@link SystemDesign} is met exactly.
  *
- * <p>It is a model. It ignores: pressure drop of coils and lines, heat gained or lost by lines and shell, oil outside the compressor and at rest, an
- * accumulator or receiver, shift of a blend's circulating composition, frost, air maldistribution, foreign gas in heat transfer, the flow of air
- * changing with its density, hunting of the valve, and everything before the steady state. Its constants are of the
- * usual order, not those of a machine; use it for directions and proofs, never to charge a real system. Immutable, thread-safe.
+ * <p>It is a model. It ignores: pressure drop of coils and lines, heat gained or lost by lines and shell, oil outside the compressor and at
+ * rest, an accumulator or receiver, shift of a blend's circulating composition, frost, air maldistribution, foreign gas in heat transfer,
+ * the flow of air changing with its density, hunting of the valve, and everything before the steady state. Its constants are of the usual
+ * order, not those of a machine; use it for directions and proofs, never to charge a real system. Immutable, thread-safe.
  */
 public final class SimulatedSystem {
     private final SystemDesign design;
@@ -76,8 +76,8 @@ public final class SimulatedSystem {
     }
 
     /**
-     * Returns the same machine with another refrigerant in it than it is built for, as after a mistake: compressor, coils, metering device and volumes stay.
-     * Design and rated charge are still those of the plate.
+     * Returns the same machine with another refrigerant in it than it is built for, as after a mistake: compressor, coils, metering device
+     * and volumes stay. Design and rated charge are still those of the plate.
      *
      * @param fluid what is in it
      * @return the system as it then runs
@@ -120,8 +120,8 @@ public final class SimulatedSystem {
     }
 
     /**
-     * Finds the pressure at rest, compressor off and all of the system at one temperature. Foreign gas stays in the condenser behind a closed expansion valve
-     * and spreads over all vapour through a fixed orifice. What the oil holds at rest is not taken off the charge.
+     * Finds the pressure at rest, compressor off and all of the system at one temperature. Foreign gas stays in the condenser behind a
+     * closed expansion valve and spreads over all vapour through a fixed orifice. What the oil holds at rest is not taken off the charge.
      *
      * @param charge refrigerant in the system; [20, 300] % of the rated charge
      * @param temperature of the whole system

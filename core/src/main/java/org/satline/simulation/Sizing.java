@@ -11,7 +11,10 @@ import org.satline.simulation.Evaporator.ReturnAir;
 final class Sizing {
     /** 400 cfm for each ton of cooling, the usual figure. m3/s for each watt. */
     private static final double USUAL_AIR = 400 * 0.000471947 / 3516.853;
-    /** Airflow over the evaporator: tons are those that reach the room, cooling of the refrigerant less the heat of the blower. m3/s for each watt. */
+    /**
+     * Airflow over the evaporator: tons are those that reach the room, cooling of the refrigerant less the heat of the blower. m3/s for
+     * each watt.
+     */
     private static final double EVAPORATOR_AIR = USUAL_AIR / (1 + USUAL_AIR * Evaporator.BLOWER_WORK);
     /** Airflow over the condenser, about twice the usual air; common practice, no source. */
     private static final double CONDENSER_AIR = 2 * USUAL_AIR;

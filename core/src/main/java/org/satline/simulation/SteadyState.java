@@ -17,7 +17,8 @@ import org.satline.quantity.TemperatureDifference;
  * @param suctionLine suction-line temperature
  * @param liquidLine liquid-line temperature, before any restriction
  * @param dischargeLine discharge temperature
- * @param superheat above the dew point at the suction pressure; 0 for a pure refrigerant that leaves the evaporator wet, below 0 for a wet blend
+ * @param superheat above the dew point at the suction pressure; 0 for a pure refrigerant that leaves the evaporator wet, below 0 for a wet
+ *     blend
  * @param subcooling below the bubble point at the liquid pressure; not above 0 where vapour leaves the condenser
  * @param supplyDryBulb supply air, dry bulb, behind evaporator and blower
  * @param condenserAirLeaving air leaving the condenser

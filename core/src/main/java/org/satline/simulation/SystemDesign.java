@@ -1,7 +1,7 @@
 package org.satline.simulation;
 
 import java.util.Locale;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Power;
 import org.satline.quantity.Temperature;
@@ -9,8 +9,8 @@ import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Refrigerant;
 
 /**
- * What a simulated air conditioner is built for: its state at the rating point of {@link AirConditions#rated()}. From it {@link SimulatedSystem}
- * sizes compressor, coils, metering device and charge. Immutable, thread-safe.
+ * What a simulated air conditioner is built for: its state at the rating point of {@link AirConditions#rated()}. From it
+ * {@link SimulatedSystem} sizes compressor, coils, metering device and charge. Immutable, thread-safe.
  *
  * @param refrigerant refrigerant
  * @param metering expansion valve or fixed orifice
@@ -71,8 +71,8 @@ public record SystemDesign(
     }
 
     /**
-     * Returns a usual residential system: superheat and subcooling 5.6 K (10 degF), evaporating at 8 degC, condensing 13 K over the outdoor air,
-     * isentropic efficiency 0.68; common practice, no source.
+     * Returns a usual residential system: superheat and subcooling 5.6 K (10 degF), evaporating at 8 degC, condensing 13 K over the outdoor
+     * air, isentropic efficiency 0.68; common practice, no source.
      *
      * @param refrigerant refrigerant
      * @param metering expansion valve or fixed orifice

@@ -1,8 +1,8 @@
 package org.satline.simulation;
 
 /**
- * Void fraction of two-phase flow after Zivi, S. M. 1964, Estimation of steady-state steam void-fraction by means of the principle of minimum entropy
- * production, J. Heat Transfer 86:247-252: {@code alpha = 1 / (1 + (1-x)/x (rhoV/rhoL)^(2/3))}.
+ * Void fraction of two-phase flow after Zivi, S. M. 1964, Estimation of steady-state steam void-fraction by means of the principle of
+ * minimum entropy production, J. Heat Transfer 86:247-252: {@code alpha = 1 / (1 + (1-x)/x (rhoV/rhoL)^(2/3))}.
  */
 final class VoidFraction {
     private VoidFraction() {}

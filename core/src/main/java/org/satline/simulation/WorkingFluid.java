@@ -12,10 +12,11 @@ import org.satline.equilibrium.FluidState;
 import org.satline.refrigerant.Refrigerant;
 
 /**
- * A refrigerant prepared for simulation: bubble line, dew line and superheated vapour, solved once from the equation of state at {@value #NODES}
- * pressures and interpolated with cubic splines in {@code ln p}; along the superheat, Newton's interpolation polynomial through five solved states.
- * From 0.3 to 4.2 MPa, and to 0.85 of the highest pressure, interpolation stays within 0.01 K of the equation, within 0.1 kJ/kg for the bubble liquid and
- * 1 kJ/kg for vapour of up to 40 K of superheat. Immutable, thread-safe; making one costs some tens of milliseconds in a warm JVM, so keep it.
+ * A refrigerant prepared for simulation: bubble line, dew line and superheated vapour, solved once from the equation of state at
+ * {@value #NODES} pressures and interpolated with cubic splines in {@code ln p}; along the superheat, Newton's interpolation polynomial
+ * through five solved states. From 0.3 to 4.2 MPa, and to 0.85 of the highest pressure, interpolation stays within 0.01 K of the equation,
+ * within 0.1 kJ/kg for the bubble liquid and 1 kJ/kg for vapour of up to 40 K of superheat. Immutable, thread-safe; making one costs some
+ * tens of milliseconds in a warm JVM, so keep it.
  *
  * <p>Liquid colder than its bubble point is taken as incompressible with the heat capacity of the bubble point.
  */

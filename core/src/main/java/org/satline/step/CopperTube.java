@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.satline.quantity.Length;
 import org.satline.quantity.Parts;
+import org.satline.quantity.PlainText;
 import org.satline.quantity.Volume;
 import org.satline.resource.CsvResource;
 
@@ -78,7 +79,7 @@ public record CopperTube(
         return tubes.stream()
                 .filter(tube -> tube.temper() == temper && tube.nominalSize().equals(wanted))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("tube size \"" + nominalSize + "\" of temper " + temper
+                .orElseThrow(() -> new IllegalArgumentException("tube size " + PlainText.quoted(nominalSize) + " of temper " + temper
                         + " is unknown (ASTM B280); take one of "
                         + String.join(
                                 ", ",

@@ -2,7 +2,7 @@ package org.satline.step;
 
 import java.util.Locale;
 import org.satline.charge.ChargeEstimate;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 
 /**
  * How far the judged quantity of a unit is expected to move with its charge, before any step has shown it. Immutable, thread-safe.
@@ -30,11 +30,12 @@ record ExpectedResponse(double kelvins, double relativeDoubt, double levelling) 
     }
 
     /**
-     * Returns what is expected of a unit that nothing was fitted on: 33.5 K for the whole charge, doubt 0.33, for subcooling behind an expansion valve, which
-     * levels off with charge by a tenth; 39 K, doubt 0.6, for superheat at a fixed orifice. Our choice, no source: chosen so that both the simulated systems
-     * ({@code org.satline.simulation}: 35 to 50 K and 65 to 90 K at the target, whatever the rated subcooling) and a second, unlike plant that answers half as
-     * steeply at a fixed orifice are brought to target in few steps. The typical constants of {@link ChargeEstimate}, at a rated subcooling of 5.6 K, say 31 K
-     * for subcooling, and for superheat between 38 K, where subcooling takes half the effect, and 77 K, where it takes none.
+     * Returns what is expected of a unit that nothing was fitted on: 33.5 K for the whole charge, doubt 0.33, for subcooling behind an
+     * expansion valve, which levels off with charge by a tenth; 39 K, doubt 0.6, for superheat at a fixed orifice. Our choice, no source:
+     * chosen so that both the simulated systems ({@code org.satline.simulation}: 35 to 50 K and 65 to 90 K at the target, whatever the
+     * rated subcooling) and a second, unlike plant that answers half as steeply at a fixed orifice are brought to target in few steps. The
+     * typical constants of {@link ChargeEstimate}, at a rated subcooling of 5.6 K, say 31 K for subcooling, and for superheat between 38 K,
+     * where subcooling takes half the effect, and 77 K, where it takes none.
      *
      * @param metering metering device
      * @return the expected response
@@ -46,9 +47,9 @@ record ExpectedResponse(double kelvins, double relativeDoubt, double levelling) 
     }
 
     /**
-     * Returns what constants fitted on the unit say, with a relative doubt of 0.15. With an expansion valve superheat stays and subcooling takes the whole
-     * effect k_ch. With a fixed orifice superheat moves by k_ch / (2 k_sh/k_sc) where subcooling takes half the effect, and by k_ch / (k_sh/k_sc) where
-     * it takes none; expected is the geometric mean of the two.
+     * Returns what constants fitted on the unit say, with a relative doubt of 0.15. With an expansion valve superheat stays and subcooling
+     * takes the whole effect k_ch. With a fixed orifice superheat moves by k_ch / (2 k_sh/k_sc) where subcooling takes half the effect, and
+     * by k_ch / (k_sh/k_sc) where it takes none; expected is the geometric mean of the two.
      *
      * @param metering metering device
      * @param constants constants of {@link ChargeEstimate}, fitted on this unit; their ratio above 0 for a fixed orifice

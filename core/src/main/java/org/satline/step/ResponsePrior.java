@@ -10,7 +10,10 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param deviation standard deviation, K/kg; above 0
  */
 record ResponsePrior(double mean, double deviation) {
-    /** Standard deviation of the charge error that a reading is put down to, share of the full charge; small out of caution: a first step comes out smaller. Our choice, no source. */
+    /**
+     * Standard deviation of the charge error that a reading is put down to, share of the full charge; small out of caution: a first step
+     * comes out smaller. Our choice, no source.
+     */
     private static final double USUAL_CHARGE_ERROR = 0.1;
 
     private static final NormalDistribution STANDARD = new NormalDistribution(null, 0, 1);
@@ -19,9 +22,9 @@ record ResponsePrior(double mean, double deviation) {
     private static final double MOST_SHARE = 4;
 
     /**
-     * Sharpens the belief by the first reading that follows the charge: a response that would need an unheard-of charge error to explain it, or that
-     * could not have left zero on the way from the reading before, is not the true one. Bayes' rule over a grid of responses, then the normal distribution
-     * of the same mean and variance.
+     * Sharpens the belief by the first reading that follows the charge: a response that would need an unheard-of charge error to explain
+     * it, or that could not have left zero on the way from the reading before, is not the true one. Bayes' rule over a grid of responses,
+     * then the normal distribution of the same mean and variance.
      *
      * @param first first reading with a signal
      * @param atZero reading before it, at zero, if there is one
@@ -51,7 +54,10 @@ record ResponsePrior(double mean, double deviation) {
         return Math.exp(-(believed * believed + chargeError * chargeError) / 2) / response;
     }
 
-    /** Probability that the step between the readings moves at least as far as they show: part of it may have been spent at zero, none can be missing. */
+    /**
+     * Probability that the step between the readings moves at least as far as they show: part of it may have been spent at zero, none can
+     * be missing.
+     */
     private static double leavingZero(double response, StepReading zero, StepReading first) {
         double moved = response * Math.abs(first.netMassKg() - zero.netMassKg());
         double shown = Math.abs(first.deviationK() - zero.deviationK());

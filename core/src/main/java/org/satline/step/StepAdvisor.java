@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.satline.charge.ChargeEstimate;
-import org.satline.charge.Criterion;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
@@ -18,9 +18,9 @@ import org.satline.quantity.Parts;
  * Advises how much refrigerant to move next, from the answers to the steps so far. Immutable, thread-safe.
  *
  * <p>Before the first step the response is a typical one, or what was fitted on the unit; each settled reading sharpens it. The step is the
- * largest one, meant to end a little short of the target, whose probability of carrying the next reading past the far edge of the band stays within the
- * accepted risk: passing it costs a cylinder swap, another purge and a start over. No step is larger than half of the full charge. The probability is that
- * of the response as believed; what it came to on simulated systems stands in the guide of the core module.
+ * largest one, meant to end a little short of the target, whose probability of carrying the next reading past the far edge of the band
+ * stays within the accepted risk: passing it costs a cylinder swap, another purge and a start over. No step is larger than half of the full
+ * charge. The probability is that of the response as believed; what it came to on simulated systems stands in the guide of the core module.
  */
 public final class StepAdvisor {
     /** No single step is larger than this share of the full charge; our choice, no source. */
@@ -49,8 +49,8 @@ public final class StepAdvisor {
     }
 
     /**
-     * Returns an advisor for a unit that nothing was fitted on: it expects 33.5 K for the whole charge behind an expansion valve and 39 K at a fixed
-     * orifice, with wide doubt; our choice, no source.
+     * Returns an advisor for a unit that nothing was fitted on: it expects 33.5 K for the whole charge behind an expansion valve and 39 K
+     * at a fixed orifice, with wide doubt; our choice, no source.
      *
      * @param fullCharge full charge, from the plate
      * @param metering metering device

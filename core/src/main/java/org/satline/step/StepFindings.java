@@ -1,6 +1,6 @@
 package org.satline.step;
 
-import org.satline.charge.Criterion;
+import org.satline.charge.margin.Criterion;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;

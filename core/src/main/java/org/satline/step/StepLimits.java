@@ -26,9 +26,9 @@ public record StepLimits(
     }
 
     /**
-     * Returns limits with 5 % risk, 50 % confidence and 15 min to settle. At 50 % a reading inside the band with a signal ends the work, as the published
-     * checks of superheat and subcooling take it (simple acceptance in the words of JCGM 106): a few visits in a hundred then end just outside. Ask for more,
-     * 0.8 say, where that matters; it costs about one step in twenty.
+     * Returns limits with 5 % risk, 50 % confidence and 15 min to settle. At 50 % a reading inside the band with a signal ends the work, as
+     * the published checks of superheat and subcooling take it (simple acceptance in the words of JCGM 106): a few visits in a hundred then
+     * end just outside. Ask for more, 0.8 say, where that matters; it costs about one step in twenty.
      *
      * @param room mass that the recovery cylinder may still take
      * @param available mass that the clean source cylinder can give

@@ -1,7 +1,7 @@
 package org.satline.step;
 
 import java.util.Locale;
-import org.satline.charge.Criterion;
+import org.satline.charge.margin.Criterion;
 
 /**
  * A settled reading between two steps. Immutable, thread-safe.

@@ -4,6 +4,7 @@ import java.util.List;
 import org.satline.explanation.Step;
 import org.satline.quantity.Parts;
 import org.satline.quantity.PressureDifference;
+import org.satline.transfer.hookup.Medium;
 
 /** What would happen if two points were connected. Immutable, thread-safe. */
 public sealed interface Flow {

@@ -8,6 +8,7 @@ import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.quantity.PressureDifference;
 import org.satline.transfer.PointKind.Owner;
+import org.satline.transfer.hookup.Medium;
 
 /** Says which way refrigerant would flow between connected points, and what is wrong with it. Stateless, thread-safe. */
 public final class FlowCheck {

@@ -3,6 +3,12 @@ package org.satline.transfer;
 import java.util.Optional;
 import org.satline.explanation.Coded;
 import org.satline.quantity.Parts;
+import org.satline.transfer.hookup.GasOrigin;
+import org.satline.transfer.hookup.HookUp;
+import org.satline.transfer.hookup.HookUpPlan;
+import org.satline.transfer.hookup.HookUpState;
+import org.satline.transfer.hookup.PlanReason;
+import org.satline.transfer.hookup.PlanTask;
 
 /** Whether refrigerant may go through the hose to the cylinder. */
 public enum HoseState implements Coded {

@@ -10,10 +10,11 @@ import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Subject;
+import org.satline.transfer.hookup.Medium;
 
 /**
- * The one place that answers whether refrigerant may go from here to there: by the cylinder, the law, the pressures, the phase and the state of the hose.
- * What is not known refuses. Immutable, thread-safe.
+ * The one place that answers whether refrigerant may go from here to there: by the cylinder, the law, the pressures, the phase and the
+ * state of the hose. What is not known refuses. Immutable, thread-safe.
  */
 public final class PermitOffice {
     private static final String LAW = "40 CFR 82.154(d); common practice";
@@ -104,7 +105,10 @@ public final class PermitOffice {
                 .toList();
     }
 
-    /** A fast flow into an evacuated cylinder is the way it should go, slowly; liquid into suction is metered; every other warning bars the port. */
+    /**
+     * A fast flow into an evacuated cylinder is the way it should go, slowly; liquid into suction is metered; every other warning bars the
+     * port.
+     */
     private static Optional<Flow.OneWay> wanted(PermitRequest request, List<Flow> flows) {
         return flows.stream()
                 .filter(Flow.OneWay.class::isInstance)

@@ -1,6 +1,7 @@
 package org.satline.transfer;
 
 import org.satline.explanation.Coded;
+import org.satline.transfer.hookup.Medium;
 
 /** The points between which refrigerant may flow once they are connected. */
 public enum PointKind implements Coded {

@@ -1,5 +1,6 @@
 /**
- * Moving refrigerant: which way it will flow, and how to purge a hose. Read {@link org.satline.transfer.FlowCheck} first.
+ * Moving refrigerant: which way it will flow, the state of a hose, and one permit for every move. Read
+ * {@link org.satline.transfer.PermitOffice} first.
  *
  * <p>The figures help a licensed person; the rule text in force and the local code govern.
  */

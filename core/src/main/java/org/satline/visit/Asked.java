@@ -13,10 +13,10 @@ import org.satline.explanation.FindingCode;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Subject;
 import org.satline.filling.FillingCode;
-import org.satline.transfer.HookUpPlan;
-import org.satline.transfer.PlanPart;
-import org.satline.transfer.PlanReason;
 import org.satline.transfer.TransferCode;
+import org.satline.transfer.hookup.HookUpPlan;
+import org.satline.transfer.hookup.PlanPart;
+import org.satline.transfer.hookup.PlanReason;
 
 /** The fields of a visit file that are to be supplied or changed before the reasons to hold are gone. */
 record Asked(Optional<CheckedCylinder> connected, Optional<HookUpPlan> plan) {

@@ -9,7 +9,13 @@ public final class FieldException extends IllegalArgumentException {
     /** The field, with dots. */
     private final String path;
 
-    FieldException(String path, String problem) {
+    /**
+     * A field that cannot be used.
+     *
+     * @param path of the field, with dots; empty for the visit as a whole
+     * @param problem what stands there and what is allowed
+     */
+    public FieldException(String path, String problem) {
         super(path.isEmpty() ? problem : path + ": " + problem);
         Parts.required("path", path);
         this.path = path;

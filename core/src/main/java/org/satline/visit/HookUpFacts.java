@@ -3,15 +3,22 @@ package org.satline.visit;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.satline.explanation.Coded;
+import org.satline.quantity.Mass;
 import org.satline.quantity.Parts;
-import org.satline.transfer.GasOrigin;
-import org.satline.transfer.Hose;
+import org.satline.quantity.Temperature;
+import org.satline.refrigerant.Refrigerant;
+import org.satline.saturation.SaturationCurve;
+import org.satline.saturation.SaturationCurves;
 import org.satline.transfer.PointKind;
-import org.satline.transfer.SystemPort;
-import org.satline.transfer.VolumeContent;
+import org.satline.transfer.hookup.GasOrigin;
+import org.satline.transfer.hookup.Hose;
+import org.satline.transfer.hookup.SystemPort;
+import org.satline.transfer.hookup.VolumeContent;
 
 /**
  * What is said about hoses, manifold and ports. Immutable, thread-safe.
@@ -56,6 +63,48 @@ public record HookUpFacts(
         public Optional<PointKind> port() {
             return port;
         }
+
+        /**
+         * The word for it in a visit file.
+         *
+         * @return lower case with hyphens, such as {@code high-side-liquid}
+         */
+        public String field() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+
+        /**
+         * The word for a port of the system in a visit file.
+         *
+         * @param port of the system
+         * @return as {@link #field()}; any other point by its own word
+         */
+        public static String field(PointKind port) {
+            return Stream.of(values())
+                    .filter(each -> each.port.filter(port::equals).isPresent())
+                    .findFirst()
+                    .map(HosePort::field)
+                    .orElseGet(port::word);
+        }
+    }
+
+    /**
+     * What hoses hold when they are full of liquid.
+     *
+     * @param hoses the hoses
+     * @param refrigerant in them
+     * @param temperature of the liquid; the nearest that has a bubble point, where it has none
+     * @return the mass of all of them
+     */
+    public static Mass liquidIn(List<HoseOnSite> hoses, Refrigerant refrigerant, Temperature temperature) {
+        SaturationCurve curve = SaturationCurves.of(refrigerant);
+        double kelvins = Math.max(
+                curve.bubbleTemperatureRange().low(),
+                Math.min(temperature.kelvins(), curve.bubbleTemperatureRange().high()));
+        double liquid = curve.bubbleLiquidDensity(kelvins);
+        return Mass.ofKilograms(hoses.stream()
+                .mapToDouble(each -> each.hose().volume().cubicMetres() * liquid)
+                .sum());
     }
 
     /**

@@ -31,8 +31,9 @@ import org.satline.transfer.Permit;
 import org.satline.transfer.TransferCode;
 
 /**
- * Decides on one action. Precedence: a danger; another fault; readings that decide nothing or a condition that is not met; what must be prepared; one step; done.
- * A condition that was merely not read never decides the level away: it is asked for and blocks moving, not being done.
+ * Decides on one action. Precedence: a danger; another fault; readings that decide nothing or a condition that is not met; what must be
+ * prepared; one step; done. A condition that was merely not read never decides the level away: it is asked for and blocks moving, not being
+ * done.
  */
 final class NextActions {
     /** What the readings say is another fault, though no single one is named. */
@@ -200,7 +201,7 @@ final class NextActions {
         if (!(advice.orElse(null) instanceof StepAdvice.Move move) || connected.isEmpty()) {
             return Optional.empty();
         }
-        Mass held = CylinderFields.liquidIn(
+        Mass held = HookUpFacts.liquidIn(
                 visit.hookUp().hoses(),
                 visit.system().refrigerant(),
                 connected.get().cylinder().temperature().value());

@@ -8,8 +8,11 @@ import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 import org.satline.transfer.ConnectionPoint;
 import org.satline.transfer.PointKind;
+import org.satline.visit.HookUpFacts.HosePort;
 
-/** Holds the pressures at open ports against the readings: by the one the flow is told, by the other the charge, and both are of one system. */
+/**
+ * Holds the pressures at open ports against the readings: by the one the flow is told, by the other the charge, and both are of one system.
+ */
 final class OpenPorts {
     /** What two readings of one pressure may lie apart beside their doubt; the pressure of a running system moves a little; our choice. */
     private static final PressureDifference MOVES = PressureDifference.ofPascals(50_000);
@@ -45,7 +48,7 @@ final class OpenPorts {
 
     private static void refuse(ConnectionPoint port, Place place, Reading<Pressure> read) {
         throw new IllegalArgumentException("openPorts: " + port.pressure().value() + " at "
-                + ReportFields.portWord(port.kind()) + " contradicts " + place.path() + ", " + read.value()
+                + HosePort.field(port.kind()) + " contradicts " + place.path() + ", " + read.value()
                 + ", of the same running system; read both again");
     }
 }

@@ -1,7 +1,7 @@
 package org.satline.visit;
 
 import java.util.Optional;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Parts;
 import org.satline.quantity.TemperatureDifference;

@@ -5,12 +5,12 @@ import org.satline.measurement.Reading;
 import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
 import org.satline.quantity.Parts;
-import org.satline.transfer.Medium;
 import org.satline.transfer.PointKind;
+import org.satline.transfer.hookup.Medium;
 
 /**
- * One step of refrigerant, with the readings of the scale at which it ends. Readings are what this scale will show: since it was zeroed where it was zeroed,
- * below zero for a source. Immutable, thread-safe.
+ * One step of refrigerant, with the readings of the scale at which it ends. Readings are what this scale will show: since it was zeroed
+ * where it was zeroed, below zero for a source. Immutable, thread-safe.
  *
  * @param amount how much; above zero
  * @param stopReading the reading at which this step ends

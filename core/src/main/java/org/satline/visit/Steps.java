@@ -6,11 +6,11 @@ import java.util.Optional;
 import org.satline.charge.ChargeEstimate;
 import org.satline.charge.ChargeEstimate.Constants;
 import org.satline.charge.ChargeLevel;
-import org.satline.charge.Criterion;
 import org.satline.charge.Deviation;
 import org.satline.charge.Judgement;
-import org.satline.charge.LineMargin;
-import org.satline.charge.Margins;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.LineMargin;
+import org.satline.charge.margin.Margins;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.Role;
 import org.satline.cylinder.Room;
@@ -70,7 +70,9 @@ record Steps(Visit visit, Judgement judgement, Deviation deviation, ChargeLevel 
                 .next(readings(), limits(fullCharge.get(), connected)));
     }
 
-    /** The whole uncertainty is taken as noise: its constant part cancels between steps, so the step comes out smaller rather than larger. */
+    /**
+     * The whole uncertainty is taken as noise: its constant part cancels between steps, so the step comes out smaller rather than larger.
+     */
     private List<StepReading> readings() {
         double u = deviation.standardUncertaintyK();
         double target = deviation.target().kelvins();
@@ -86,7 +88,9 @@ record Steps(Visit visit, Judgement judgement, Deviation deviation, ChargeLevel 
         return StepReading.of(netKg, deviation.criterion(), measured.kelvins(), targetK, u);
     }
 
-    /** What the cylinder takes or gives bounds the step only where it is the cylinder for this direction; else another one will be brought. */
+    /**
+     * What the cylinder takes or gives bounds the step only where it is the cylinder for this direction; else another one will be brought.
+     */
     private StepLimits limits(Mass fullCharge, Optional<CheckedCylinder> connected) {
         Mass smallest = connected
                 .flatMap(CheckedCylinder::contents)

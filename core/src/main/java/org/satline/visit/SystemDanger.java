@@ -11,8 +11,11 @@ import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
 
 /** A running system whose pressure can hurt someone. */
-final class SystemDanger {
-    /** Saturation beyond which a machine is switched off at once: above what high-pressure controls of air conditioners allow; common practice, no source. */
+public final class SystemDanger {
+    /**
+     * Saturation beyond which a machine is switched off at once: above what high-pressure controls of air conditioners allow; common
+     * practice, no source.
+     */
     private static final Temperature HOTTEST_CONDENSING = Temperature.ofCelsius(75);
     /** So close to its critical point no gas is condensed on purpose; common practice, no source. */
     private static final double BELOW_CRITICAL_K = 5;
@@ -21,7 +24,16 @@ final class SystemDanger {
 
     private SystemDanger() {}
 
-    static Optional<Finding> of(Pressure liquid, SaturationCurve curve, Atmosphere site, String system) {
+    /**
+     * Finds a pressure far beyond what controls allow.
+     *
+     * @param liquid pressure read on the high side
+     * @param curve of the refrigerant
+     * @param site the air around
+     * @param system name of the system
+     * @return a finding of severity {@link Severity#DANGER_NOW}, where there is one
+     */
+    public static Optional<Finding> of(Pressure liquid, SaturationCurve curve, Atmosphere site, String system) {
         double end = curve.bubbleTemperatureRange().high();
         double hottest = Math.min(HOTTEST_CONDENSING.kelvins(), end - BELOW_CRITICAL_K);
         boolean beyond = liquid.pascals() > curve.bubblePressurePa(hottest);

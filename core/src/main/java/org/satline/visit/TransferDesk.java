@@ -22,16 +22,18 @@ import org.satline.transfer.ConnectionPoint;
 import org.satline.transfer.Direction;
 import org.satline.transfer.Flow;
 import org.satline.transfer.FlowCheck;
-import org.satline.transfer.HookUpPlan;
 import org.satline.transfer.HoseState;
 import org.satline.transfer.Permit;
 import org.satline.transfer.PermitOffice;
 import org.satline.transfer.PermitRequest;
-import org.satline.transfer.PlanReason;
 import org.satline.transfer.PointKind;
+import org.satline.transfer.hookup.HookUpPlan;
+import org.satline.transfer.hookup.PlanReason;
 import org.satline.visit.HookUpFacts.HosePort;
 
-/** What a visit has to ask the room {@code transfer}: permit, flows, state of the hose and plan, each once. For one visit and one thread. */
+/**
+ * What a visit has to ask the room {@code transfer}: permit, flows, state of the hose and plan, each once. For one visit and one thread.
+ */
 final class TransferDesk {
     /** Stands for the owner where nobody says who it is, so that two who are not stated are not the same. */
     private static final String SYSTEM_OWNER = "system.owner";

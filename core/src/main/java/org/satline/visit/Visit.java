@@ -7,6 +7,7 @@ import org.satline.charge.OperatingConditions;
 import org.satline.cylinder.Cylinder;
 import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Parts;
+import org.satline.quantity.PlainText;
 import org.satline.transfer.ConnectionPoint;
 
 /**
@@ -52,7 +53,7 @@ public record Visit(
         List<String> names = cylinders.stream().map(Cylinder::name).toList();
         if (connected.isPresent() && !names.contains(connected.get())) {
             throw new IllegalArgumentException(
-                    "connected \"" + connected.get() + "\" is none of the cylinders " + names + "; name one of them");
+                    "connected " + PlainText.quoted(connected.get()) + " is none of the cylinders " + names + "; name one of them");
         }
     }
 }

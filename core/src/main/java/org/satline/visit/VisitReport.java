@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.satline.charge.ChargeEstimate;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.Judgement;
-import org.satline.charge.LineMargin;
+import org.satline.charge.margin.LineMargin;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.Room;
 import org.satline.cylinder.VesselStates;
@@ -19,14 +19,14 @@ import org.satline.safety.Caution;
 import org.satline.step.LineCharge;
 import org.satline.step.StepAdvice;
 import org.satline.transfer.Flow;
-import org.satline.transfer.HookUpPlan;
 import org.satline.transfer.HoseState;
 import org.satline.transfer.Permit;
 import org.satline.transfer.TransferCode;
+import org.satline.transfer.hookup.HookUpPlan;
 
 /**
- * What follows from one visit: one action, and what it rests on. Data without a sentence; the room {@code wording} puts it into words. Immutable,
- * thread-safe.
+ * What follows from one visit: one action, and what it rests on. Data without a sentence; the room {@code wording} puts it into words.
+ * Immutable, thread-safe.
  *
  * @param visit what was found on site
  * @param properties where the properties come from
@@ -96,8 +96,8 @@ public record VisitReport(
     }
 
     /**
-     * The order of acts that may be carried out now: that of the step where refrigerant moves, or how the hose is made ready where nothing else stands in
-     * the way.
+     * The order of acts that may be carried out now: that of the step where refrigerant moves, or how the hose is made ready where nothing
+     * else stands in the way.
      *
      * @return the acts by phase; nothing where no hand is to be moved
      */

@@ -12,11 +12,11 @@ import org.satline.charge.ChargeCase;
 import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.ChargeQuestion;
-import org.satline.charge.Criterion;
 import org.satline.charge.Judgement;
-import org.satline.charge.LineMargin;
-import org.satline.charge.Margins;
 import org.satline.charge.OperatingConditions;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.LineMargin;
+import org.satline.charge.margin.Margins;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.CylinderCheck;
 import org.satline.cylinder.Role;
@@ -34,8 +34,8 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.step.LineCharge;
 import org.satline.step.StepAdvice;
-import org.satline.transfer.Act;
-import org.satline.transfer.HookUpPlan;
+import org.satline.transfer.hookup.Act;
+import org.satline.transfer.hookup.HookUpPlan;
 
 /** Puts the rooms of the library together: from what was found on a visit to one action. Stateless, thread-safe. */
 public final class VisitReporter {
@@ -92,7 +92,10 @@ public final class VisitReporter {
                 cautions);
     }
 
-    /** The plan with the amount of the step; the scale stays as it is, since the readings at which the step ends are those that it will show as it stands. */
+    /**
+     * The plan with the amount of the step; the scale stays as it is, since the readings at which the step ends are those that it will show
+     * as it stands.
+     */
     private static HookUpPlan ordered(HookUpPlan plan, NextAction action) {
         if (!(plan instanceof HookUpPlan.Planned planned) || !(action instanceof NextAction.Move move)) {
             return plan;
@@ -124,9 +127,9 @@ public final class VisitReporter {
     }
 
     /**
-     * Rejects a settling series whose last value differs from the readings. Series and reading come from the same instruments, minutes apart, so at least half
-     * of their variance is common to both and the difference of the two is no more uncertain than one of them (JCGM 100, 5.2); the spread of the series is
-     * added.
+     * Rejects a settling series whose last value differs from the readings. Series and reading come from the same instruments, minutes
+     * apart, so at least half of their variance is common to both and the difference of the two is no more uncertain than one of them (JCGM
+     * 100, 5.2); the spread of the series is added.
      */
     private static OperatingConditions settledAgainst(Visit visit, SaturationCurve curve) {
         OperatingConditions conditions = visit.conditions();

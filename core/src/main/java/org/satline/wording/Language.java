@@ -1,6 +1,7 @@
 package org.satline.wording;
 
 import org.satline.quantity.Parts;
+import org.satline.quantity.PlainText;
 
 /**
  * The language of the texts. Any tag is taken; what has no text in that language is said in English. Immutable, thread-safe.
@@ -22,7 +23,7 @@ public record Language(String tag) {
         }
         if (!letters) {
             throw new IllegalArgumentException(
-                    "language \"" + tag + "\" is no tag of two or three lower-case letters; write it as in en");
+                    "language " + PlainText.quoted(tag) + " is no tag of two or three lower-case letters; write it as in en");
         }
     }
 }

@@ -10,15 +10,18 @@ import org.satline.quantity.Temperature;
 import org.satline.quantity.UnitSystem;
 
 /**
- * Writes numbers for people: in two units side by side, the same in every locale, with a point as decimal mark. Halves are rounded away from zero, limits to
- * their safe side. Immutable, thread-safe.
+ * Writes numbers for people: in two units side by side, the same in every locale, with a point as decimal mark. Halves are rounded away
+ * from zero, limits to their safe side. Immutable, thread-safe.
  */
 public final class NumberPrinter {
     private static final String POUND = "lb";
     private static final int OUNCES_IN_POUND = 16;
     private static final int PLAIN_DIGITS = 4;
     private static final int UNCERTAINTY_DIGITS = 2;
-    /** Noise that conversions and a product or two leave in a double, relative: a limit of 24 lb may be 23.999999999999996 lb. Some fifty roundings. */
+    /**
+     * Noise that conversions and a product or two leave in a double, relative: a limit of 24 lb may be 23.999999999999996 lb. Some fifty
+     * roundings.
+     */
     private static final double NOISE = 1e-14;
     /** Numbers on a scale with a shifted zero carry the noise of the absolute temperature, in degF or degC at most this. */
     private static final double SHIFTED_ZERO = 1000;
@@ -116,8 +119,8 @@ public final class NumberPrinter {
     }
 
     /**
-     * Prints a quantity with its expanded uncertainty, rounded as JCGM 100:2008 clause 7.2.6 asks: the uncertainty to two significant digits, upward, the value
-     * to the same place, though to no finer one than its kind is printed to.
+     * Prints a quantity with its expanded uncertainty, rounded as JCGM 100:2008 clause 7.2.6 asks: the uncertainty to two significant
+     * digits, upward, the value to the same place, though to no finer one than its kind is printed to.
      *
      * @param quantity the value
      * @param expanded the expanded uncertainty, a difference of the same kind, not negative
@@ -247,7 +250,8 @@ public final class NumberPrinter {
     }
 
     /**
-     * Prints a time to wait or to run: seconds below two minutes, minutes below two hours, then hours and minutes. Upward, since less is not enough.
+     * Prints a time to wait or to run: seconds below two minutes, minutes below two hours, then hours and minutes. Upward, since less is
+     * not enough.
      *
      * @param seconds 0 or more, s; finite
      * @return such as {@code 90 s}, {@code 15 min} or {@code 2 h 5 min}

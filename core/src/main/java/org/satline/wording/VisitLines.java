@@ -10,8 +10,8 @@ import org.satline.quantity.Parts;
 import org.satline.visit.VisitReport;
 
 /**
- * What a person beside the running unit reads first: the lines that matter, each a field of the report, then the plan step by step, what is to be supplied,
- * and why. Limits are rounded so that never more is moved than was worked out. Immutable, thread-safe.
+ * What a person beside the running unit reads first: the lines that matter, each a field of the report, then the plan step by step, what is
+ * to be supplied, and why. Limits are rounded so that never more is moved than was worked out. Immutable, thread-safe.
  *
  * @param top the lines that matter, the heaviest first; at most {@link #MOST_ROWS} rows of {@link #COLUMNS} columns together
  * @param plan what is done, phase by phase; empty where no hand is to be moved

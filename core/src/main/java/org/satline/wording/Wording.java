@@ -25,8 +25,9 @@ import org.satline.wording.TextPattern.Part;
 /**
  * Puts typed results into words. Immutable, thread-safe; making one for a language other than English reads its files, so keep it.
  *
- * <p>Keys: {@code finding.<code>.<severity>} or {@code finding.<code>}, {@code caution.<id>}, {@code step.<key>}, {@code <room>.<enumName>.<word>}, {@code
- * field.<path>}, {@code word.<word>}. A key that a language lacks is taken from English; one that English lacks too becomes the words of the key.
+ * <p>Keys: {@code finding.<code>.<severity>} or {@code finding.<code>}, {@code caution.<id>}, {@code step.<key>},
+ * {@code <room>.<enumName>.<word>}, {@code field.<path>}, {@code word.<word>}. A key that a language lacks is taken from English; one that
+ * English lacks too becomes the words of the key.
  */
 public final class Wording {
     private static final String ABSENT = "figure.absent";
@@ -221,7 +222,10 @@ public final class Wording {
         return find(key).isPresent();
     }
 
-    /** The name of a field of a visit file in short, or in full, or its path where it has neither; one of several cylinders has the names of the only one. */
+    /**
+     * The name of a field of a visit file in short, or in full, or its path where it has neither; one of several cylinders has the names of
+     * the only one.
+     */
     String field(String path) {
         String shared = withoutIndex(path);
         return find("brief.field." + shared).isPresent()

@@ -8,8 +8,9 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Certifies the solving engine and writes {@code CERTIFICATE.md}: states solved and failures for every refrigerant, computed against published
- * boiling points, computed against measured equilibria. Run by the Maven profile {@code certify}; exits with status 1 if any state failed.
+ * Certifies the solving engine and writes {@code CERTIFICATE.md}: states solved and failures for every refrigerant, computed against
+ * published boiling points, computed against measured equilibria. Run by the Maven profile {@code certify}; exits with status 1 if any
+ * state failed.
  */
 public final class EngineCertificate {
     private EngineCertificate() {}

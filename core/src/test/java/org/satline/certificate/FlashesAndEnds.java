@@ -20,7 +20,9 @@ import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
 
-/** States put back by every pair of quantities, ends of the two-phase region, and the decision between one phase and two between those ends. */
+/**
+ * States put back by every pair of quantities, ends of the two-phase region, and the decision between one phase and two between those ends.
+ */
 final class FlashesAndEnds {
     private static final int ROUNDS = 5;
     private static final int USER_BLENDS = 2000;
@@ -43,6 +45,7 @@ final class FlashesAndEnds {
         FlashesAndEnds all = new FlashesAndEnds();
         all.refrigerants();
         all.userBlends();
+        all.lines.addAll(PairSweep.report());
         return all;
     }
 

@@ -15,8 +15,8 @@ import org.satline.equilibrium.SolidStateException;
 import org.satline.equilibrium.StateFinder;
 
 /**
- * States put back by each pair of their own quantities. The pair is met to 1e-9: p, T and density relative, h and u in units of RT, s in units of R. The
- * state itself is met as well as the pair tells it.
+ * States put back by each pair of their own quantities. The pair is met to 1e-9: p, T and density relative, h and u in units of RT, s in
+ * units of R. The state itself is met as well as the pair tells it.
  */
 public final class RoundTrips {
     private static final double MET = 1e-9;

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.FindingCode;
@@ -22,7 +23,10 @@ import org.satline.saturation.SaturationCurves;
 import org.satline.wording.Language;
 import org.satline.wording.Wording;
 
-/** A running R-410A system at about 118 and 365 psig, 76 degF dry bulb and 64 degF wet bulb indoors, 85 degF outdoors, and alterations of it. Immutable. */
+/**
+ * A running R-410A system at about 118 and 365 psig, 76 degF dry bulb and 64 degF wet bulb indoors, 85 degF outdoors, and alterations of
+ * it. Immutable.
+ */
 record Case(
         SaturationCurve curve,
         SystemReadings readings,

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.satline.charge.margin.MeteringDevice;
 
 /** Rows of the rule table of Rossi and Braun 1997, HVAC&R Research 3(1):19-37: each pattern must lead to its own fault. */
 class FaultRankingTest {

@@ -7,10 +7,11 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.satline.charge.margin.MeteringDevice;
 
 /**
- * Superheat and subcooling together: alike for faults other than the charge, opposite for the charge (Rossi and Braun 1997, rule table of the fixed orifice; Li and
- * Braun, virtual refrigerant charge sensor, constants from memory).
+ * Superheat and subcooling together: alike for faults other than the charge, opposite for the charge (Rossi and Braun 1997, rule table of
+ * the fixed orifice; Li and Braun, virtual refrigerant charge sensor, constants from memory).
  */
 class MarginPairTest {
     @ParameterizedTest

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
@@ -20,8 +21,9 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
 /**
- * Readings that no running system shows are refused with the fields that contradict each other. Heat flows from warm to cold, and pressure falls along the
- * flow; the room beside the doubt of the readings, 2 K for contact of clamps and drop of pressure, is common practice, no source.
+ * Readings that no running system shows are refused with the fields that contradict each other. Heat flows from warm to cold, and pressure
+ * falls along the flow; the room beside the doubt of the readings, 2 K for contact of clamps and drop of pressure, is common practice, no
+ * source.
  */
 class PlausibilityTest {
     private static void refused(Case it, String... fields) {

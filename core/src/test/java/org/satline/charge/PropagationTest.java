@@ -7,6 +7,7 @@ import java.util.Random;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.satline.charge.margin.Margins;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Pressure;

@@ -67,7 +67,8 @@ class ClosedVesselTest {
 
     /**
      * Critical temperatures from the pages of each fluid in common handbooks, from memory: R-744 30.98 degC, R-23 26.14, R-32 78.11,
-     * R-410A 71.34. Density does not change as a closed vessel warms, so what filled it with liquid below that temperature is as dangerous above.
+     * R-410A 71.34. Density does not change as a closed vessel warms, so what filled it with liquid below that temperature is as dangerous
+     * above.
      */
     @ParameterizedTest
     @CsvSource({"R-744, 950, 30.9, 31.1", "R-23, 900, 26.0, 26.5", "R-32, 700, 78.0, 78.5", "R-410A, 800, 70.5, 72.5"})

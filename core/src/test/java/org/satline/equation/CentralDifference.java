@@ -3,8 +3,8 @@ package org.satline.equation;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * A derivative from values alone, with an estimate of its own error: Ridders' extrapolation of central differences to step 0 (Ridders 1982, Adv. Eng.
- * Software 4:75-76).
+ * A derivative from values alone, with an estimate of its own error: Ridders' extrapolation of central differences to step 0 (Ridders 1982,
+ * Adv. Eng. Software 4:75-76).
  */
 record CentralDifference(double value, double error, double smallestStep) {
     private static final int STEPS = 8;
@@ -42,8 +42,8 @@ record CentralDifference(double value, double error, double smallestStep) {
     }
 
     /**
-     * Differentiates with first steps of three sizes. The one that estimates the smallest error counts, unless a narrower one contradicts it: then the wide one
-     * has stepped over a sharp feature, such as the terms near a critical point.
+     * Differentiates with first steps of three sizes. The one that estimates the smallest error counts, unless a narrower one contradicts
+     * it: then the wide one has stepped over a sharp feature, such as the terms near a critical point.
      *
      * @param f function
      * @param x where

@@ -84,14 +84,16 @@ class HelmholtzDerivativeProperties {
     }
 
     /**
-     * Terms of a Bender-type equation that do not vanish with density add up to 1.1E3 in magnitude at tau = 2 (R-21); half a unit of their last place
-     * (2^-53 of 1.1E3) on either side of the smallest step of the extrapolation. At 0.02 / 1.6^7 that makes 3.3E-10.
+     * Terms of a Bender-type equation that do not vanish with density add up to 1.1E3 in magnitude at tau = 2 (R-21); half a unit of their
+     * last place (2^-53 of 1.1E3) on either side of the smallest step of the extrapolation. At 0.02 / 1.6^7 that makes 3.3E-10.
      */
     private static double roundOff(CentralDifference difference) {
         return 2 * Math.pow(2, -53) * 1.1e3 / difference.smallestStep();
     }
 
-    /** Beside their critical points the terms of are not analytic: no difference quotient means anything across the kink. */
+    /**
+     * Beside their critical points the terms of R-718 and R-744 are not analytic: no difference quotient means anything across the kink.
+     */
     private static boolean isSharp(HelmholtzEquation equation) {
         return ((FixedComposition) equation)
                 .mixture().components().stream()

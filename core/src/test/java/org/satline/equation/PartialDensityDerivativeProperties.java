@@ -13,7 +13,10 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 
-/** Derivatives by partial densities and temperature, from which fugacities and Newton's method live, against finite differences and identities. */
+/**
+ * Derivatives by partial densities and temperature, from which fugacities and Newton's method live, against finite differences and
+ * identities.
+ */
 class PartialDensityDerivativeProperties {
     /** With and without departure functions, asymmetric and adjusted pairs, one to seven components. */
     private static final List<List<String>> MIXTURES = List.of(

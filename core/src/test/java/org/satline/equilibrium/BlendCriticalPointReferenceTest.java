@@ -13,8 +13,8 @@ import org.satline.refrigerant.Refrigerant;
 /** Critical points, warmest points and highest pressures of blends. */
 class BlendCriticalPointReferenceTest {
     /**
-     * Lemmon, Int. J. Thermophys. 24 (2003) 991-1006: critical parameters of pseudo-pure equations, made with the mixture model used here. For R-407C that
-     * paper gives the warmest point of the two-phase region.
+     * Lemmon, Int. J. Thermophys. 24 (2003) 991-1006: critical parameters of pseudo-pure equations, made with the mixture model used here.
+     * For R-407C that paper gives the warmest point of the two-phase region.
      */
     @ParameterizedTest(name = "{0}")
     @CsvSource({"R-404A, 345.270, 3734.8", "R-410A, 344.494, 4901.2", "R-507A, 343.765, 3704.9"})

@@ -13,8 +13,9 @@ import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
 
 /**
- * Blends whose first drop of dew changes within a few kelvins from a liquid rich in the heavy component to one rich in the light one, so that the dew line
- * folds back. Above the fold thermodynamics asks for one dew pressure at each temperature, rising with it, not above the bubble pressure.
+ * Blends whose first drop of dew changes within a few kelvins from a liquid rich in the heavy component to one rich in the light one, so
+ * that the dew line folds back. Above the fold thermodynamics asks for one dew pressure at each temperature, rising with it, not above the
+ * bubble pressure.
  */
 class DewLineFoldTest {
     static Stream<FluidModel> folding() {

@@ -16,8 +16,8 @@ import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 
 /**
- * The list of known differences holds exactly the blends that differ by more than 0.5 K at 101.325 kPa, with the figures of today's model. Published
- * points: ASHRAE Handbook Fundamentals 2021 (SI), ch. 29, table 2.
+ * The list of known differences holds exactly the blends that differ by more than 0.5 K at 101.325 kPa, with the figures of today's model.
+ * Published points: ASHRAE Handbook Fundamentals 2021 (SI), ch. 29, table 2.
  */
 @Tag("reference")
 class KnownDifferencesTest {

@@ -82,4 +82,25 @@ class LightGasBlendReferenceTest {
                 .isInstanceOf(TwoLiquidsException.class)
                 .hasMessageContaining("splits in two");
     }
+
+    @ParameterizedTest(name = "{0} {1} in {2}")
+    @CsvSource({
+        // nitrogen with an alkane or a halocarbon, methane with sulfur dioxide, water with an alkane: no continuous
+        // critical line (type III of van Konynenburg and Scott 1980; from memory)
+        "R-728, 0.98, R-600",
+        "R-728, 0.5, R-227ea",
+        "R-728, 0.7, R-13I1",
+        "R-50, 0.5, R-764",
+        "R-718, 0.5, R-290",
+        "R-718, 0.7, R-744",
+    })
+    void aBlendWithoutARisingBubbleLineIsRefusedWithItsSecondLiquid(String first, double share, String second) {
+        assertThatThrownBy(() -> blend(first, share, second)).isInstanceOf(TwoLiquidsException.class);
+    }
+
+    @Test
+    void whereThereIsOneLiquidNoneIsClaimed() {
+        // nitrogen and carbon dioxide mix as liquids above the triple point of the latter (216.592 K)
+        assertThatThrownBy(() -> blend("R-728", 0.7, "R-744")).isInstanceOf(ConvergenceException.class);
+    }
 }

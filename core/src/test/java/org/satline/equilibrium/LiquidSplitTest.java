@@ -17,7 +17,10 @@ import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
 
-/** Lines begin where the liquid would split in two. The check is made by brute force: all compositions of a binary blend, all densities of a liquid. */
+/**
+ * Lines begin where the liquid would split in two. The check is made by brute force: all compositions of a binary blend, all densities of a
+ * liquid.
+ */
 class LiquidSplitTest {
     private static FluidModel model(String name) {
         return FluidModel.of(Catalogue.standard().find(name));

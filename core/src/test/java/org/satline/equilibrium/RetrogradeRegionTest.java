@@ -15,8 +15,9 @@ import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
 
 /**
- * Between the end of the bubble line and the end of the dew line two phases are found where they are the stable state. Checked from outside the solvers: equal
- * fugacities, the balance of every component, and a Gibbs energy below that of the homogeneous state of the same temperature and pressure.
+ * Between the end of the bubble line and the end of the dew line two phases are found where they are the stable state. Checked from outside
+ * the solvers: equal fugacities, the balance of every component, and a Gibbs energy below that of the homogeneous state of the same
+ * temperature and pressure.
  */
 class RetrogradeRegionTest {
     private static FluidModel model(String name) {

@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.satline.equation.EquationLibrary;
 import org.satline.quantity.OutOfValidityException;
 import org.satline.refrigerant.Catalogue;
+import org.satline.refrigerant.Refrigerant;
 
 /** States beyond the pressure limit of an equation and solid states are refused, whichever pair asks for them. */
 class StateRangeTest {
@@ -43,7 +47,10 @@ class StateRangeTest {
                 .isCloseTo(69e6, within(69e6 * 1e-9));
     }
 
-    /** Melting pressures in MPa of the release on ice, its verification table; of R-744 the triple point, where the line begins. From memory. */
+    /**
+     * Melting pressures in MPa of the release on ice, its verification table; of R-744 the triple point, where the line begins. From
+     * memory.
+     */
     @ParameterizedTest(name = "{0} at {1} K")
     @CsvSource({
         // IAPWS R14-08(2011), table of check values
@@ -62,7 +69,10 @@ class StateRangeTest {
         assertThat(pressure).isCloseTo(1e6 * megapascals, within(1e6 * tolerance));
     }
 
-    /** Liquid on the low side, solid on the other side of the line; figures of the equations of the melting lines, from memory. */
+    /**
+     * Liquid R-744 and R-290 on the low side, solid on the other side of the line; figures of the equations of the melting lines, from
+     * memory.
+     */
     @ParameterizedTest(name = "{0} at {1} K")
     @CsvSource({"R-744, 220, 16.0e6, 17.5e6", "R-718, 280, 710e6, 715e6", "R-290, 90, 48e6, 51e6"})
     void solidStatesAreRefused(String name, double temperature, double liquid, double solid) {
@@ -83,5 +93,42 @@ class StateRangeTest {
         double colder = liquid.specificEnthalpy() - 4000;
         assertThatThrownBy(() -> model.states().atPressureAndEnthalpy(16.0e6, colder))
                 .isInstanceOf(SolidStateException.class);
+    }
+
+    @Test
+    void whatIsNotCheckedForSolidsIsSaid() {
+        List<String> checked = new ArrayList<>();
+        for (Refrigerant substance : Catalogue.standard().substances()) {
+            if (EquationLibrary.standard().hasEquation(substance.designation())) {
+                FluidModel model = FluidModel.of(substance);
+                // no line was read in its paper: each citation says so
+                model.lines().meltingLineSource().ifPresent(source -> {
+                    assertThat(source).contains("from memory");
+                    checked.add(substance.designation());
+                });
+                double coldest = model.minTemperatureK();
+                assertThat(model.lines().meltingPressurePa(coldest).isPresent())
+                        .isEqualTo(model.lines().meltingLineSource().isPresent());
+                assertThatThrownBy(() -> model.stateAt(coldest - 0.01, 1e6))
+                        .as(substance.designation())
+                        .isInstanceOf(OutOfValidityException.class);
+            }
+        }
+        assertThat(checked).containsExactlyInAnyOrder("R-50", "R-290", "R-600", "R-600a", "R-718", "R-728", "R-744");
+        assertThat(model("R-410A").lines().meltingLineSource()).isEmpty();
+    }
+
+    @Test
+    void noSubstanceIsAnsweredBelowItsTriplePoint() {
+        // triple points as stored with each equation
+        for (Refrigerant substance : Catalogue.standard().substances()) {
+            if (EquationLibrary.standard().hasEquation(substance.designation())) {
+                double triple = EquationLibrary.standard()
+                        .pure(substance.designation())
+                        .constants()
+                        .tripleTemperature();
+                assertThat(FluidModel.of(substance).minTemperatureK()).isGreaterThanOrEqualTo(triple);
+            }
+        }
     }
 }

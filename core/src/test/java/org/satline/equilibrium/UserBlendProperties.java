@@ -20,10 +20,11 @@ import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
 
 /**
- * Blends of two to six halocarbons, hydrocarbons, dimethyl ether and R-744 at any composition down to 1e-4, states up to 0.9 of the located end.
+ * Blends of two to six halocarbons, hydrocarbons, dimethyl ether and R-744 at any composition down to 1e-4, states up to 0.9 of the located
+ * end.
  *
- * <p>R-50 and R-14 are left out: at the lower limit of most partners' equations they are gases above their critical temperature, and the bubble line of
- * such a blend can end below that limit, so that there is no state to ask for.
+ * <p>R-50 and R-14 are left out: at the lower limit of most partners' equations they are gases above their critical temperature, and the
+ * bubble line of such a blend can end below that limit, so that there is no state to ask for.
  */
 class UserBlendProperties {
     private static final Set<String> NOT_DRAWN = Set.of("R-50", "R-14", "R-717", "R-718", "R-728", "R-764");

@@ -10,8 +10,8 @@ import org.satline.equilibrium.Withdrawal.Remainder;
 import org.satline.refrigerant.Catalogue;
 
 /**
- * Composition shift. Common practice, no source: zeotropic blends are charged as liquid, because vapour drawn from the cylinder is richer in the volatile
- * components and leaves a poorer blend behind.
+ * Composition shift. Common practice, no source: zeotropic blends are charged as liquid, because vapour drawn from the cylinder is richer
+ * in the volatile components and leaves a poorer blend behind.
  */
 class WithdrawalTest {
     private static final FluidModel R407C = FluidModel.of(Catalogue.standard().find("R-407C"));

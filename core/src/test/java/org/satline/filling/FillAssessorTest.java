@@ -43,8 +43,8 @@ class FillAssessorTest {
 
     /**
      * Worked example in a trade article on AHRI Guideline K: water capacity 1000 lb, R-22 of specific gravity 1.197 at 77 degF, tare
-     * 380 lb: 957.6 lb, gross 1337.6 lb. The article's gravity is 0.5 % above that of the equation of state, which gives 1.191 against water at
-     * 60 degF, so the limits differ by that much.
+     * 380 lb: 957.6 lb, gross 1337.6 lb. The article's gravity is 0.5 % above that of the equation of state, which gives 1.191 against
+     * water at 60 degF, so the limits differ by that much.
      */
     @Test
     void liquidAt77FGivesThePublishedExample() {

@@ -64,6 +64,35 @@ class StampCheckTest {
         assertThatThrownBy(() -> CylinderSpecification.parse(" ")).hasMessageContaining("blank");
     }
 
+    @Test
+    void aMarkIsShortAndHoldsNothingHidden() {
+        assertThatThrownBy(() -> CylinderSpecification.parse("DOT-4BA400" + " ".repeat(100)))
+                .isInstanceOf(IllegalArgumentException.class);
+        // erases the line of a terminal; turns the direction of text; begins a new row
+        for (String hidden : List.of("\u001b[2K", "\u009b2K", "\u202e", "\n", "\u2028", "\udb40\udc41")) {
+            assertThatThrownBy(() -> CylinderSpecification.parse("DOT-4BA400" + hidden))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageNotContaining(hidden);
+        }
+    }
+
+    /** Common practice, no source: from cartridges to the largest portable tanks. */
+    @Test
+    void waterCapacityIsBoundedOnBothSides() {
+        Mass tare = Mass.ofKilograms(0.05);
+        for (double inside : new double[] {0.1, 30_000}) {
+            assertThat(CylinderStamps.of(tare, Mass.ofKilograms(inside)).waterCapacity().kilograms())
+                    .isEqualTo(inside);
+        }
+        for (double outside : new double[] {Double.MIN_VALUE, 0.0999, 30_001}) {
+            assertThatThrownBy(() -> CylinderStamps.of(tare, Mass.ofKilograms(outside)))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageContaining("[0.1, 30000] kg");
+        }
+        assertThatThrownBy(() -> CylinderStamps.of(tare, Volume.ofLitres(0.09)))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
     /** ADR 2025, 4.2.5.2.6: T50 is an instruction for portable tanks; letters beside it make it something else. */
     @ParameterizedTest
     @CsvSource({
@@ -75,6 +104,11 @@ class StampCheckTest {
         "T500, false",
         "KT50A, false",
         "DOT-4BT50, false",
+        "DOT-4BA400 T50, false",
+        "4BW 260 T50, false",
+        "EN 13322 T50, false",
+        "DOT-SP 12345 portable tank, false",
+        "\u042250, false",
         "importable tank, false",
         "portable tanks, false"
     })

@@ -22,7 +22,7 @@ import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.Supplier;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.equilibrium.FluidState;
 import org.satline.equilibrium.PhaseSplit;
 import org.satline.explanation.FindingCode;

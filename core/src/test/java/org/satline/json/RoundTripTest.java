@@ -20,8 +20,10 @@ import org.satline.explanation.FindingCode;
 import org.satline.filling.FillRules;
 import org.satline.saturation.SaturationCurve;
 
-/** Every public type of core goes through JSON and comes back equal, and its JSON keeps to the schema, which {@link SchemaTest} holds against the
- * published one. */
+/**
+ * Every public type of core goes through JSON and comes back equal, and its JSON keeps to the schema, which {@link SchemaTest} holds
+ * against the published one.
+ */
 class RoundTripTest {
     private static final int INSTANCES = 6;
 

@@ -14,8 +14,8 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
 /**
- * The published schema is that of the present types. After a type has changed, {@code mvn -q -pl core test -Dtest=SchemaTest -Dsatline.schema.write}
- * writes it anew.
+ * The published schema is that of the present types. After a type has changed,
+ * {@code mvn -q -pl core test -Dtest=SchemaTest -Dsatline.schema.write} writes it anew.
  */
 class SchemaTest {
     private static final Path FILE = Path.of("src/main/resources/org/satline/json/satline.schema.json");

@@ -13,6 +13,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
@@ -24,6 +25,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Two processes take turns with one ledger and are killed at random moments; whatever they acknowledged must be there afterwards. */
 class LedgerKillTest {
     private static final String HELD = "held";
+    /** Each opening reads the whole ledger, so one ledger for all kills would make the time grow with their square. */
+    private static final int KILLS_OF_A_LEDGER = 50;
 
     @TempDir
     private Path folder = Path.of("");
@@ -39,6 +42,27 @@ class LedgerKillTest {
     @EnabledIfSystemProperty(named = "satline.slow", matches = "true")
     void twoWritersTakingTurnsLoseNothingByAThousandKills() throws IOException, InterruptedException {
         kill(1000);
+    }
+
+    private void kill(int times) throws IOException, InterruptedException {
+        Random random = new Random(5);
+        long acknowledged = 0;
+        long unacknowledged = 0;
+        for (int done = 0; done < times; done += KILLS_OF_A_LEDGER) {
+            Path file = folder.resolve("ledger-" + done + ".jsonl");
+            List<Run> runs = kill(file, Math.min(KILLS_OF_A_LEDGER, times - done), random);
+            long there = LedgerFile.read(file).ledger().entries().size();
+            long told = runs.stream().mapToLong(run -> run.acknowledged).sum();
+            acknowledged += told;
+            unacknowledged += there - told;
+        }
+        System.out.printf(
+                Locale.ROOT,
+                "%d kills: %d entries acknowledged, all there; %d more, whole%n",
+                times,
+                acknowledged,
+                unacknowledged);
+        assertThat(acknowledged).isGreaterThan(times);
     }
 
     /** A process whose lock must hold while others read the file: closing any channel of a file gives up POSIX locks on it. */
@@ -58,20 +82,15 @@ class LedgerKillTest {
         assertThatThrownBy(() -> LedgerFile.read(folder.resolve("none"))).isInstanceOf(IOException.class);
     }
 
-    private void kill(int times) throws IOException, InterruptedException {
-        Path file = folder.resolve("ledger.jsonl");
-        Random random = new Random(5);
-        List<Run> runs = new ArrayList<>();
+    /** Two writers, one of them killed and started anew so many times; and everyone who wrote. */
+    private static List<Run> kill(Path file, int times, Random random) throws IOException, InterruptedException {
         Run[] alive = {new Run(file, "run 0"), new Run(file, "run 1")};
-        runs.addAll(List.of(alive));
+        List<Run> runs = new ArrayList<>(List.of(alive));
         for (int i = 0; i < times; i++) {
             int victim = random.nextInt(2);
             alive[victim].awaitFirst();
             TimeUnit.MICROSECONDS.sleep(random.nextInt(20_000));
             alive[victim].kill();
-            if (i % 50 == 0) {
-                check(LedgerFile.read(file), runs);
-            }
             alive[victim] = new Run(file, "run " + runs.size());
             runs.add(alive[victim]);
         }
@@ -83,7 +102,7 @@ class LedgerKillTest {
         LedgerReading reading = LedgerFile.read(file);
         check(reading, runs);
         assertThat(reading.tornTail()).isFalse();
-        assertThat(runs.stream().mapToLong(run -> run.acknowledged).sum()).isGreaterThan(times);
+        return runs;
     }
 
     /** Every acknowledged entry is there, whole and in order; of the others at most the last of each killed writer. */

@@ -127,6 +127,17 @@ class QuantityTextTest {
         assertThatThrownBy(() -> Mass.parse("9".repeat(100_000))).message().hasSizeLessThan(300);
     }
 
+    /** A mass of 1.7e308 kg would be infinite in pounds. */
+    @ParameterizedTest
+    @FieldSource("ALL")
+    void noUnitTurnsAValueInfinite(Quantities.Textual quantity) {
+        List<String> units = Quantities.units(quantity);
+        String si = quantity.parse("300 " + units.get(0)).siUnit();
+        assertThatThrownBy(() -> quantity.parse("1.7e308 " + si)).isInstanceOf(IllegalArgumentException.class);
+        Quantity<?> largest = quantity.parse("1e300 " + si);
+        assertThat(units).allSatisfy(unit -> assertThat(largest.valueIn(unit)).isFinite());
+    }
+
     @Test
     void textIsTheSameInEveryLocale() {
         Locale before = Locale.getDefault();

@@ -53,9 +53,24 @@ class CompositionTest {
     void fractionOutsideZeroToOneIsRefused(double fraction) {
         assertThatThrownBy(() -> Composition.ofMassFractions(pair(fraction, 1 - fraction)))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("is outside (0, 1]");
+                .hasMessageContaining("is outside [1.0E-7, 1]");
         assertThatThrownBy(() -> new Composition.Component(R32, fraction, 0.5)).hasMessageContaining("outside (0, 1]");
         assertThatThrownBy(() -> new Composition.Component(R32, 0.5, fraction)).hasMessageContaining("outside (0, 1]");
+    }
+
+    @Test
+    void fewerThanTheLeastFractionIsRefused() {
+        double least = Composition.LEAST;
+        assertThat(Composition.ofMassFractions(pair(least, 1 - least)).components())
+                .first()
+                .extracting(Composition.Component::massFraction)
+                .isEqualTo(least);
+        for (double less : new double[] {Math.nextDown(least), 1e-300, Double.MIN_VALUE}) {
+            assertThatThrownBy(() -> Composition.ofMassFractions(pair(less, 1 - less)))
+                    .isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> Composition.ofMoleFractions(pair(less, 1 - less)))
+                    .isInstanceOf(IllegalArgumentException.class);
+        }
     }
 
     @Test

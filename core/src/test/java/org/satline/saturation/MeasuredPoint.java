@@ -20,12 +20,21 @@ import org.satline.resource.CsvResource;
  * @param pair the interaction
  * @param source the paper
  * @param error ln of (computed / measured pressure)
+ * @param temperatureK temperature, K
+ * @param moleFraction liquid mole fraction of the substance that comes first in the alphabet
  * @param weight {@code 4 |y_1 x_2 + y_2 x_1 - x_1 x_2|}, as {@link SaturationUncertainty} states it
  * @param gasDissolved whether the temperature lies above the critical temperature of one of the two
  * @param entered whether the point entered a fit of this project
  */
 public record MeasuredPoint(
-        PairInteraction pair, String source, double error, double weight, boolean gasDissolved, boolean entered) {
+        PairInteraction pair,
+        String source,
+        double error,
+        double temperatureK,
+        double moleFraction,
+        double weight,
+        boolean gasDissolved,
+        boolean entered) {
     private static final List<MeasuredPoint> ALL = read();
 
     /** All points that lie on a computed bubble line, in the order of the file. */
@@ -87,6 +96,8 @@ public record MeasuredPoint(
                         model.equation().mixture().pairs().get(0),
                         row.text("source"),
                         Math.log(bubble.pressurePa() / (1000 * row.number("pressure_kPa"))),
+                        temperature,
+                        row.text("first").compareTo(row.text("second")) < 0 ? x : 1 - x,
                         4 * Math.abs(y * (1 - x) + (1 - y) * x - x * (1 - x)),
                         temperature > critical,
                         row.text("adjusted").equals("yes")));

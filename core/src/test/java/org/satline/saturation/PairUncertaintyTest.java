@@ -11,14 +11,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.satline.equation.PairStatus;
 
 /**
- * Stated uncertainties of pairs cover measured bubble pressures that did not make them. After data or equations have changed,
- * {@code mvn -q -pl core test -Dtest=PairUncertaintyTest -Dsatline.uncertainty.write} writes the figures anew.
+ * Stated uncertainties of pairs cover measured bubble pressures that did not make them. After data or equations have
+ * changed, {@code mvn -q -pl core test -Dtest=PairUncertaintyTest -Dsatline.uncertainty.write} writes the figures anew.
  */
 class PairUncertaintyTest {
     private static final Path FILE = Path.of("src/main/resources/org/satline/saturation/pair-uncertainty.csv");
-    private static final Pattern MARK = Pattern.compile("\\d+ measured bubble pressures of \\d+ sets");
+    private static final Pattern MARK = Pattern.compile("\\d+ measured bubble pressures");
 
     @Test
     void twiceTheUncertaintyCoversSetsThatWereHeldOut() {
@@ -29,10 +30,20 @@ class PairUncertaintyTest {
         for (PairUncertaintyFit.Coverage each : classes) {
             assertThat(each.low()).as(each.name()).isLessThanOrEqualTo(0.95);
             assertThat(each.high()).as(each.name()).isGreaterThanOrEqualTo(0.95);
-            if (each.sets() >= 3) {
+            if (each.sources() >= 3) {
                 assertThat(each.twice()).as(each.name()).isGreaterThan(0.85);
             }
         }
+    }
+
+    @Test
+    void setsThatScatterDoNotHideWhatAGoodOneShows() {
+        // R-32 + R-134a: two of four sets miss by 2 and 4 % and jump by as much from isotherm to isotherm; the best, of
+        // 0.2 %, agrees within 0.4 %, and R-407C meets
+        // its pseudo-pure equation within 0.5 %. The share lies between that paper's own statement (0.5 %, k = 2) and a
+        // pair of which nothing was measured.
+        PairUncertaintyFit fit = PairUncertaintyFit.toAllSets();
+        assertThat(fit.figureOf("R-134a + R-32", PairStatus.FITTED, false)).isBetween(0.0025, fit.fitted(false));
     }
 
     @Test
@@ -44,7 +55,7 @@ class PairUncertaintyTest {
         assertThat(Files.readAllLines(FILE, StandardCharsets.UTF_8)).isEqualTo(expected);
     }
 
-    /** Rows of pairs and of the fitted class from the fit; the rest as it stands, its gas figure by the ratio of the fit. */
+    /** Rows of pairs and of the fitted class from the fit; the rest as it stands, what a gas costs by the fit. */
     private static List<String> expected() throws IOException {
         PairUncertaintyFit fit = PairUncertaintyFit.toAllSets();
         List<String> lines = new ArrayList<>();
@@ -66,14 +77,15 @@ class PairUncertaintyTest {
     private static String fittedClass(PairUncertaintyFit fit) {
         return String.format(
                 Locale.ROOT,
-                ",,fitted,,%.2f,%.2f,\"half of what 95 %% of the measured bubble pressures of fitted pairs stay within; none of them entered a fit of this project\"",
-                100 * fit.classFigure(false),
-                100 * fit.classFigure(true));
+                ",,fitted,,%.2f,%.2f,\"root mean square over the measured sets of fitted pairs, their own scatter"
+                        + " and bias taken off; none of them entered a fit of this project\"",
+                100 * fit.fitted(false),
+                100 * fit.fitted(true));
     }
 
     private static String other(PairUncertaintyFit fit, String line) {
         String[] cells = line.split(",", 7);
-        cells[5] = String.format(Locale.ROOT, "%.2f", Double.parseDouble(cells[4]) * fit.gasRatio());
+        cells[5] = String.format(Locale.ROOT, "%.2f", 100 * fit.withGas(Double.parseDouble(cells[4]) / 100));
         return String.join(",", cells);
     }
 }

@@ -19,8 +19,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.satline.resource.CsvResource;
 
 /**
- * Every cell of published-points.csv against the equations: within half of its last printed digit, plus what published-allowances.csv grants with a reason.
- * Cells beyond that are listed as open in open-differences.csv; one that is not listed fails, and so does one that is listed in vain.
+ * Every cell of published-points.csv against the equations: within half of its last printed digit, plus what published-allowances.csv
+ * grants with a reason. Cells beyond that are listed as open in open-differences.csv; one that is not listed fails, and so does one that is
+ * listed in vain.
  */
 @Tag("reference")
 class PublishedSaturationReferenceTest {

@@ -22,8 +22,8 @@ import org.satline.equilibrium.ReferenceState;
 import org.satline.quantity.Temperature;
 
 /**
- * The printed cells of published-points.csv, each with its source there, as answers of another calculator. Whatever the audit finds outside has to be a cell
- * that open-differences.csv lists with a reason, or one of a source of which published-allowances.csv says why it differs.
+ * The printed cells of published-points.csv, each with its source there, as answers of another calculator. Whatever the audit finds outside
+ * has to be a cell that open-differences.csv lists with a reason, or one of a source of which published-allowances.csv says why it differs.
  */
 @Tag("reference")
 class PublishedTablesAuditTest {

@@ -8,17 +8,18 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.satline.charge.Fault;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 import org.satline.resource.CsvResource;
 
 /**
- * Directions of the simulated readings against published signatures: Rossi, T. M. and Braun, J. E. 1997, HVAC&amp;R Research 3(1):19-37 (fixed orifice,
- * R-22), rule table; rows marked "memory" give directions from memory and are checked as directions too, a "0" or "?" in them is left open.
+ * Directions of the simulated readings against published signatures: Rossi, T. M. and Braun, J. E. 1997, HVAC&amp;R Research 3(1):19-37
+ * (fixed orifice, R-22), rule table; rows marked "memory" give directions from memory and are checked as directions too, a "0" or "?" in
+ * them is left open.
  *
- * <p>One cell of the rows from memory is not met: foreign gas with a fixed orifice should raise the discharge temperature; in the model the higher head
- * pressure pushes so much more liquid through the orifice that the superheat, and with it the discharge temperature, falls.
+ * <p>One cell of the rows from memory is not met: foreign gas with a fixed orifice should raise the discharge temperature; in the model the
+ * higher head pressure pushes so much more liquid through the orifice that the superheat, and with it the discharge temperature, falls.
  */
 class PublishedSignaturesReferenceTest {
     private static final Map<Fault, ImposedFault> IMPOSED = Map.of(

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Mass;
 import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.Pressure;
@@ -28,7 +28,9 @@ class RestTest {
         assertThat(standing(system, ImposedFault.none()).kilopascals()).isCloseTo(kilopascals, within(0.5));
     }
 
-    /** Common practice: foreign gas raises the pressure at rest above saturation. Behind a closed valve all of it stays in the condenser. */
+    /**
+     * Common practice: foreign gas raises the pressure at rest above saturation. Behind a closed valve all of it stays in the condenser.
+     */
     @ParameterizedTest
     @EnumSource(MeteringDevice.class)
     void foreignGasRaisesThePressureAtRest(MeteringDevice metering) {

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.Place;
 import org.satline.quantity.Mass;
 import org.satline.quantity.OutOfValidityException;
@@ -65,8 +65,8 @@ class SimulatedSystemTest {
     }
 
     /**
-     * Expansion valve: superheat stays until the valve is wide open, subcooling carries the charge (common teaching; Kim, Payne and others, NIST, by
-     * memory). From 60 to 140 % subcooling never falls and superheat never rises.
+     * Expansion valve: superheat stays until the valve is wide open, subcooling carries the charge (common teaching; Kim, Payne and others,
+     * NIST, by memory). From 60 to 140 % subcooling never falls and superheat never rises.
      */
     @Test
     void expansionValveHoldsSuperheatUntilItIsWideOpen() {
@@ -101,8 +101,8 @@ class SimulatedSystemTest {
     }
 
     /**
-     * The published target-superheat chart of fixed orifices: more moisture indoors raises, warmer outdoor air lowers the superheat of a rightly charged
-     * system (California Energy Code, RA3.2; manuals).
+     * The published target-superheat chart of fixed orifices: more moisture indoors raises, warmer outdoor air lowers the superheat of a
+     * rightly charged system (California Energy Code, RA3.2; manuals).
      */
     @Test
     void orificeFollowsTheDirectionsOfTheTargetSuperheatChart() {

@@ -1,6 +1,6 @@
 package org.satline.simulation;
 
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Power;
 import org.satline.refrigerant.Catalogue;

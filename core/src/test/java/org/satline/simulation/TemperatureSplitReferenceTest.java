@@ -9,14 +9,15 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.satline.charge.MeteringDevice;
 import org.satline.charge.TargetTemperatureSplit;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Temperature;
 
 /**
- * Temperature split of a rightly charged system with its full airflow against the published target: California Energy Code, RA3.2 (2008), target temperature
- * split table (from memory). Its tolerance, 3 degF, is what a sound system is granted there; no constant of the model was fitted to the table.
+ * Temperature split of a rightly charged system with its full airflow against the published target: California Energy Code, RA3.2 (2008),
+ * target temperature split table (from memory). Its tolerance, 3 degF, is what a sound system is granted there; no constant of the model
+ * was fitted to the table.
  */
 class TemperatureSplitReferenceTest {
     private static final double TOLERANCE_F = 3;
@@ -27,7 +28,10 @@ class TemperatureSplitReferenceTest {
         assertThat(differences(metering, 95)).hasSizeGreaterThan(15).allMatch(d -> Math.abs(d) <= TOLERANCE_F);
     }
 
-    /** The table does not ask for the outdoor air, the cooling of a system depends on it: one corner, 84 degF indoors and 75 degF outdoors, passes it. */
+    /**
+     * The table does not ask for the outdoor air, the cooling of a system depends on it: one corner, 84 degF indoors and 75 degF outdoors,
+     * passes it.
+     */
     @ParameterizedTest
     @EnumSource(MeteringDevice.class)
     void staysNearTheTableInMildAndHotWeather(MeteringDevice metering) {

@@ -9,7 +9,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.explanation.Finding;
 import org.satline.explanation.FindingCode;
 import org.satline.quantity.Mass;
@@ -163,8 +163,9 @@ class StepAdvisorTest {
     }
 
     /**
-     * A straight answer of 4 K/kg, prior 10 +/- 4 K/kg. By hand: the bend allowance of 0.25 x 10 K/kg gives the readings 0.4 and 0.8 kg away variances of 1 and
-     * 4 K2, so information of 0.16 / 1 + 0.64 / 4 = 0.32 against 1 / 16 of the prior: (4 x 0.32 + 10 / 16) / (0.32 + 1 / 16) = 4.98 K/kg.
+     * A straight answer of 4 K/kg, prior 10 +/- 4 K/kg. By hand: the bend allowance of 0.25 x 10 K/kg gives the readings 0.4 and 0.8 kg
+     * away variances of 1 and 4 K2, so information of 0.16 / 1 + 0.64 / 4 = 0.32 against 1 / 16 of the prior: (4 x 0.32 + 10 / 16) / (0.32
+     * + 1 / 16) = 4.98 K/kg.
      */
     @Test
     void learnsAStraightAnswer() {

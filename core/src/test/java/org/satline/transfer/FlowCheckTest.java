@@ -10,8 +10,12 @@ import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
+import org.satline.transfer.hookup.Medium;
 
-/** Which way it flows, and what is wrong with that way: refrigerant flows from high pressure to low (physics); the rest common practice, no source. */
+/**
+ * Which way it flows, and what is wrong with that way: refrigerant flows from high pressure to low (physics); the rest common practice, no
+ * source.
+ */
 class FlowCheckTest {
     private static final PressureDifference ONE_PSI = PressureDifference.ofPsi(1);
 

@@ -14,7 +14,9 @@ import org.satline.measurement.Reading;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
-import org.satline.transfer.Act.Kind;
+import org.satline.transfer.hookup.Act.Kind;
+import org.satline.transfer.hookup.Manifold;
+import org.satline.transfer.simulator.HookUpFixture;
 
 /** A permit to take out is granted where the simulated hook-up fills the cylinder, and refused where it empties it. */
 class PermitProperties {

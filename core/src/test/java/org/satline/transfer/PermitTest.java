@@ -20,11 +20,12 @@ import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Pressure;
 import org.satline.refrigerant.Catalogue;
+import org.satline.transfer.hookup.Medium;
 
 /**
- * May refrigerant go from here to there? A running R-410A unit with 388 psig in the liquid line and 118 psig in the suction (orders of magnitude from memory).
- * Refrigerant flows from high pressure to low (physics); 40 CFR 82.154(d) on owners; swept hoses, liquid of a blend and charging at the suction side alone:
- * common practice, no source.
+ * May refrigerant go from here to there? A running R-410A unit with 388 psig in the liquid line and 118 psig in the suction (orders of
+ * magnitude from memory). Refrigerant flows from high pressure to low (physics); 40 CFR 82.154(d) on owners; swept hoses, liquid of a blend
+ * and charging at the suction side alone: common practice, no source.
  */
 class PermitTest {
     private static final PermitOffice OFFICE = PermitOffice.standard();

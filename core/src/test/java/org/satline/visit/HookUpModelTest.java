@@ -9,8 +9,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.satline.transfer.HookUpPlan;
 import org.satline.transfer.HoseState;
+import org.satline.transfer.hookup.HookUpPlan;
+import org.satline.visit.file.AVisit;
 
 /** The hook-up of a visit as the planner sees it. That a hose is swept before use: common practice, no source. */
 class HookUpModelTest {

@@ -15,12 +15,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.satline.explanation.Severity;
 import org.satline.quantity.Mass;
 import org.satline.step.StepCode;
-import org.satline.transfer.Medium;
 import org.satline.transfer.PointKind;
+import org.satline.transfer.hookup.Medium;
+import org.satline.visit.file.AVisit;
 
 /**
- * One action for one visit, and which one where several could be named: a danger, another fault, reading again, preparing, one step, done. The order is our
- * choice; that a danger comes first and that a fault is mended before refrigerant moves is common practice, no source.
+ * One action for one visit, and which one where several could be named: a danger, another fault, reading again, preparing, one step, done.
+ * The order is our choice; that a danger comes first and that a fault is mended before refrigerant moves is common practice, no source.
  */
 class NextActionsTest {
     private static final Map<String, Object> OVERFULL = Map.of(

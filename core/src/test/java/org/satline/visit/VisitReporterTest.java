@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.satline.charge.ChargeLevel;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.ContentsFinding;
 import org.satline.cylinder.Room;
@@ -28,6 +28,7 @@ import org.satline.step.CopperTube;
 import org.satline.transfer.Flow;
 import org.satline.transfer.PointKind;
 import org.satline.transfer.TransferCode;
+import org.satline.visit.file.AVisit;
 
 /** What a report holds beside its action. */
 class VisitReporterTest {

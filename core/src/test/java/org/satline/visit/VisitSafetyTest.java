@@ -1,7 +1,6 @@
 package org.satline.visit;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -11,18 +10,17 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.satline.charge.ImplausibleReadingException;
 import org.satline.cylinder.CylinderCode;
 import org.satline.cylinder.Room;
 import org.satline.explanation.Severity;
 import org.satline.filling.FillingCode;
-import org.satline.transfer.TransferCode;
+import org.satline.visit.file.AVisit;
 
 /**
- * What must not lead to refrigerant moving. Basis: heat flows from warm to cold (physics); contents = gross - tare (arithmetic); gauge, weight and label of a
- * cylinder have to agree: R-410A at 84 degF saturates at about 252 psig, its vapour weighs about 4.6 lb/ft3 and its liquid about 64 lb/ft3 there (from memory of
- * trade charts), and a cylinder of 47.7 lb of water has 0.76 ft3; 49 CFR 173.301a(c), 173.304(b), 180.205(c) (the last from memory); 40 CFR 82 subpart F; the
- * rest common practice, no source.
+ * What must not lead to refrigerant moving. Basis: heat flows from warm to cold (physics); contents = gross - tare (arithmetic); gauge,
+ * weight and label of a cylinder have to agree: R-410A at 84 degF saturates at about 252 psig, its vapour weighs about 4.6 lb/ft3 and its
+ * liquid about 64 lb/ft3 there (from memory of trade charts), and a cylinder of 47.7 lb of water has 0.76 ft3; 49 CFR 173.301a(c),
+ * 173.304(b), 180.205(c) (the last from memory); 40 CFR 82 subpart F; the rest common practice, no source.
  */
 class VisitSafetyTest {
     /** Without these two nothing here could fail. */
@@ -32,7 +30,7 @@ class VisitSafetyTest {
         assertThat(AVisit.shortOfCharge().report().action().movesNow()).isTrue();
     }
 
-    private static void movesNothing(AVisit visit, ActionKind kind, String codes) {
+    static void movesNothing(AVisit visit, ActionKind kind, String codes) {
         VisitReport report = visit.report();
         assertThat(report.action().movesNow()).isFalse();
         assertThat(report.action().kind()).isEqualTo(kind);
@@ -263,152 +261,5 @@ class VisitSafetyTest {
                 AVisit.shortOfCharge().with("cylinder.provenance", "recovered").report();
         assertThat(report.action().kind()).isEqualTo(ActionKind.PUT_IN);
         assertThat(report.findings()).anyMatch(each -> each.code().word().equals("otherOwner"));
-    }
-
-    static Stream<Arguments> hookUps() {
-        AVisit out = AVisit.overcharged();
-        AVisit in = AVisit.shortOfCharge();
-        return Stream.of(
-                Arguments.of("nothing connected", out.withoutCylinder(), "noCylinder"),
-                Arguments.of("no source connected", AVisit.overcharged().low().withoutCylinder(), "noCylinder"),
-                Arguments.of("a receiver where charge is wanted", out.low(), "otherCylinderNeeded"),
-                Arguments.of("a source where charge is too much", out.withSource(), "otherCylinderNeeded"),
-                Arguments.of(
-                        "nothing known of a hose",
-                        out.without("cylinder.hoses").without("manifold"),
-                        "hoseUnknown notGiven"),
-                Arguments.of("air in the hose", out.withAirInTheHose(), "hoseNotPurged"),
-                Arguments.of("air in the hose of a source", in.withAirInTheHose(), "hoseNotPurged"),
-                Arguments.of("air in the manifold", out.with("manifold.holds", "air"), "hoseNotPurged"),
-                Arguments.of(
-                        "air shut in between self-sealing ends",
-                        in.hoseAt("low-side")
-                                .with("cylinder.hoses[0].cylinderEnd", "self-sealing")
-                                .withAirInTheHose(),
-                        "hoseCannotBePurged"),
-                Arguments.of("a blend at the vapour valve", in.with("cylinder.valve", "source-vapour"), "wrongPhase"),
-                Arguments.of(
-                        "a source colder than the system",
-                        in.gauged("").with("cylinder.temperature", "20 degF"),
-                        "backflow"),
-                Arguments.of(
-                        "a receiver warmer than the system",
-                        out.gauged("").with("cylinder.temperature", "125 degF"),
-                        "backflow"),
-                Arguments.of("a hose at the low side", out.hoseAt("low-side"), "wrongPort"),
-                Arguments.of("a source's hose at the liquid line", in.hoseAt("high-side-liquid"), "wrongPort"),
-                Arguments.of(
-                        "a cylinder not at rest",
-                        out.with("cylinder.atRest", false).gauged("300 psig"),
-                        "notAtRest"),
-                Arguments.of(
-                        "a hose that holds more than the step",
-                        out.with("cylinder.hoses[0].length", "60 ft").with("cylinder.hoses[0].bore", "19 mm"),
-                        "trappedLiquid"),
-                Arguments.of("no full charge known", out.without("system.fullCharge"), "notGiven"));
-    }
-
-    @ParameterizedTest(name = "{0}: {2}")
-    @MethodSource("hookUps")
-    void suchAHookUpIsPreparedFirst(String name, AVisit visit, String codes) {
-        movesNothing(visit, ActionKind.PREPARE, codes);
-    }
-
-    @Test
-    void whatAHoseHoldsOfUnknownOriginIsNotCalledReady() {
-        VisitReport report =
-                AVisit.overcharged().without("cylinder.hoses[0].contentsFrom").report();
-        assertThat(report.action().kind()).isEqualTo(ActionKind.PREPARE);
-        assertThat(AVisit.because(report)).containsAnyOf("hoseNotPurged", "hoseCannotBePurged");
-    }
-
-    /** The pressures of the two are the same within what the gauges show. */
-    @Test
-    void pressuresTooCloseToCallRefuse() {
-        movesNothing(
-                AVisit.shortOfCharge().gauged("").with("cylinder.temperature", "41 degF"),
-                ActionKind.PREPARE,
-                "tooCloseToCall");
-    }
-
-    @Test
-    void anEmptyCylinderNeedsItsPressure() {
-        AVisit unread = AVisit.overcharged().evacuated().gauged("");
-        movesNothing(unread, ActionKind.PREPARE, "notGiven");
-        assertThat(unread.report().ask()).containsExactly("cylinder.pressure");
-    }
-
-    @Test
-    void anEvacuatedCylinderIsFilledSlowly() {
-        VisitReport report = AVisit.overcharged().evacuated().report();
-        assertThat(report.action().kind()).isEqualTo(ActionKind.TAKE_OUT);
-        assertThat(AVisit.codes(report, Severity.CAUTION)).contains(TransferCode.FAST_INTO_VACUUM);
-    }
-
-    static Stream<Arguments> readings() {
-        AVisit out = AVisit.overcharged();
-        return Stream.of(
-                Arguments.of(
-                        "a poor gauge",
-                        out.with("instruments.liquidGauge.limitOfError", "60 psi"),
-                        ActionKind.READ_AGAIN,
-                        "notDecided"),
-                Arguments.of(
-                        "a supply air warmer than the return",
-                        out.with("readings.supplyDryBulb", "85 degF"),
-                        ActionKind.READ_AGAIN,
-                        "faultNotRuledOut"),
-                // California Energy Code RA3.2 (2008): at least 55 degF outdoors
-                Arguments.of(
-                        "a cold day", out.with("readings.outdoorAir", "20 degF"), ActionKind.READ_AGAIN, "gateNotMet"),
-                Arguments.of(
-                        "just started", out.with("conditions.running", "5 min"), ActionKind.READ_AGAIN, "gateNotMet"),
-                Arguments.of(
-                        "a series that ends elsewhere than the readings",
-                        out.settlingAt("16.1 degF").with("readings.liquidLine", "110 degF"),
-                        ActionKind.READ_AGAIN,
-                        "gateNotMet"),
-                Arguments.of("a series of another time", out.settlingAt("3 degF"), ActionKind.READ_AGAIN, "gateNotMet"),
-                Arguments.of("no liquid line", out.without("readings.liquidLine"), ActionKind.READ_AGAIN, "notGiven"),
-                Arguments.of("heating", out.with("system.mode", "heating"), ActionKind.READ_AGAIN, "heatingMode"),
-                Arguments.of(
-                        "condensing far hotter than its air explains",
-                        out.with("readings.outdoorAir", "60 degF"),
-                        ActionKind.MEND_FIRST,
-                        "condensingTooHot faultNotRuledOut"),
-                Arguments.of(
-                        "a suction line warmer than the return air",
-                        out.with("readings.suctionLine", "90 degF"),
-                        ActionKind.MEND_FIRST,
-                        "evaporatorStarves faultLikelier"));
-    }
-
-    @ParameterizedTest(name = "{0}: {3}")
-    @MethodSource("readings")
-    void suchReadingsMoveNothing(String name, AVisit visit, ActionKind kind, String codes) {
-        movesNothing(visit, kind, codes);
-        if (kind != ActionKind.READ_AGAIN || !codes.equals("heatingMode")) {
-            assertThat(visit.report().level()).isEmpty();
-        }
-    }
-
-    @Test
-    void aSeriesThatEndsWhereTheReadingsAreIsSettled() {
-        assertThat(AVisit.overcharged()
-                        .settlingAt("16.1 degF")
-                        .report()
-                        .action()
-                        .movesNow())
-                .isTrue();
-    }
-
-    @ParameterizedTest(name = "{0} {1}")
-    @CsvSource({"readings.liquidLine, 60 degF", "readings.dischargeLine, 80 degF"})
-    void aLineColderThanPhysicsAllowsIsRefused(String field, String value) {
-        AVisit visit = AVisit.overcharged().with(field, value);
-        assertThatThrownBy(visit::report)
-                .isInstanceOfSatisfying(
-                        ImplausibleReadingException.class,
-                        e -> assertThat(e.fields()).contains(field));
     }
 }

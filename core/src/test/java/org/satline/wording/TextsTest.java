@@ -28,7 +28,7 @@ import org.satline.measurement.Place;
 import org.satline.quantity.UnitSystem;
 import org.satline.resource.CsvResource;
 import org.satline.safety.Cautions;
-import org.satline.transfer.Act;
+import org.satline.transfer.hookup.Act;
 
 /** Every code has a text, every text is used, and every figure that a text asks for is made somewhere. */
 class TextsTest {

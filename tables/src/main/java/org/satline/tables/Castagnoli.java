@@ -1,8 +1,8 @@
 package org.satline.tables;
 
 /**
- * CRC-32C, the checksum of the Castagnoli polynomial (RFC 3720, appendix B.4). The class of the platform came to Android only with API level 34, and
- * browsers lack it.
+ * CRC-32C, the checksum of the Castagnoli polynomial (RFC 3720, appendix B.4). The class of the platform came to Android only with API
+ * level 34, and browsers lack it.
  */
 final class Castagnoli {
     /** The polynomial, bits reversed. */

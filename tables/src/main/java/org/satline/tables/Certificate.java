@@ -10,7 +10,8 @@ import org.satline.resource.ResourceFormatException;
 import org.satline.saturation.SaturationProperty;
 
 /**
- * Certificate of a table: the largest error of every property against the equation, by region, measured at random states between the nodes. Immutable.
+ * Certificate of a table: the largest error of every property against the equation, by region, measured at random states between the nodes.
+ * Immutable.
  *
  * @param designation refrigerant
  * @param tableChecksum CRC-32C of the table that was measured, eight hexadecimal digits

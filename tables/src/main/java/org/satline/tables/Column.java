@@ -3,8 +3,8 @@ package org.satline.tables;
 import org.satline.saturation.SaturationProperty;
 
 /**
- * One tabulated property: piecewise polynomials whose piece is found without a search. The body covers [low, split); the top covers [split, high]
- * in {@code theta = sqrt(1 - x/end)}, which straightens what bends towards the end of the line. Immutable.
+ * One tabulated property: piecewise polynomials whose piece is found without a search. The body covers [low, split); the top covers [split,
+ * high] in {@code theta = sqrt(1 - x/end)}, which straightens what bends towards the end of the line. Immutable.
  */
 abstract class Column {
     static final int TOP_DEGREE = 9;
@@ -120,8 +120,8 @@ abstract class Column {
     }
 
     /**
-     * Pieces that divide each factor of two evenly: exponent and top mantissa bits of the double are the index, the bits below are the position. Both come
-     * out by a few operations on whole numbers, without rounding.
+     * Pieces that divide each factor of two evenly: exponent and top mantissa bits of the double are the index, the bits below are the
+     * position. Both come out by a few operations on whole numbers, without rounding.
      */
     abstract static class Octaves extends Column {
         static final int MANTISSA_BITS = 52;

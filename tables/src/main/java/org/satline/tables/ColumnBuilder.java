@@ -7,8 +7,8 @@ import org.satline.saturation.SaturationProperty;
 import org.satline.tables.Column.Octaves;
 
 /**
- * Makes one column: the fewest pieces that keep a third of every bound at the points where the interpolation error is largest. Where no number of
- * pieces does near the end of the line, the column stops earlier.
+ * Makes one column: the fewest pieces that keep a third of every bound at the points where the interpolation error is largest. Where no
+ * number of pieces does near the end of the line, the column stops earlier.
  */
 final class ColumnBuilder {
     /** Part of the bound that the generator aims at. */
@@ -17,7 +17,10 @@ final class ColumnBuilder {
     static final double COLDEST = 150;
 
     private static final double COLD_END = 250;
-    /** Where the body may end, as a part of the end of the line, the farthest that keeps the bounds: it is faster than the top and has no square root. */
+    /**
+     * Where the body may end, as a part of the end of the line, the farthest that keeps the bounds: it is faster than the top and has no
+     * square root.
+     */
     private static final double[] PRESSURE_COLUMN_SPLITS = {0.98, 0.96, 0.93, 0.9};
 
     private static final double[] OTHER_COLUMN_SPLITS = {0.9};

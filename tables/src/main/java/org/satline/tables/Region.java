@@ -62,8 +62,8 @@ public enum Region {
     }
 
     /**
-     * Returns the bound that a table has to keep here, relative for pressures, densities and heat capacities, else in the property's unit. No bound
-     * was asked above 0.99 except for pressures and densities, and for heat capacities above 0.95: those are our own.
+     * Returns the bound that a table has to keep here, relative for pressures, densities and heat capacities, else in the property's unit.
+     * No bound was asked above 0.99 except for pressures and densities, and for heat capacities above 0.95: those are our own.
      *
      * @param property the property
      * @return largest error allowed

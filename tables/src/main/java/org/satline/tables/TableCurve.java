@@ -19,10 +19,13 @@ import org.satline.tables.Column.OctaveSextic;
 import org.satline.tables.Column.UniformNonic;
 
 /**
- * Reads answers from a table. Where a column stops short of the line the equation is solved; {@link #engineAt} tells. Thread-safe: all is final but
- * the equation engine, which is made when first needed and is the same whichever thread makes it.
+ * Reads answers from a table. Where a column stops short of the line the equation is solved; {@link #engineAt} tells. Thread-safe: all is
+ * final but the equation engine, which is made when first needed and is the same whichever thread makes it.
  */
 final class TableCurve implements SaturationCurve {
+    /** Relative. Other exponential functions and logarithms moved ends by at most 5e-8, those of pressure at the end of a blend most. */
+    private static final double SAME_END = 1e-7;
+
     private final Refrigerant refrigerant;
     private final TableData data;
     private final OctaveQuartic bubblePressure;
@@ -245,19 +248,20 @@ final class TableCurve implements SaturationCurve {
         if (column.covers(at)) {
             return column.at(at);
         }
-        return solving().value(property, reached(property, checked(property, at)));
+        SaturationCurve engine = solving();
+        return engine.value(property, reachedBy(engine, property, checked(property, at)));
     }
 
-    /** The end of the engine's line in place of that of the table, where the engine ends a hair before it. */
-    private double reached(SaturationProperty property, double at) {
-        SaturationCurve engine = solving();
-        double end;
-        if (property.askedByPressure()) {
-            end = (property.onBubbleLine() ? engine.bubblePressureRange() : engine.dewPressureRange()).high();
-        } else {
-            end = (property.onBubbleLine() ? engine.bubbleTemperatureRange() : engine.dewTemperatureRange()).high();
-        }
-        return at > end && at <= end * (1 + FLAT_END) ? end : at;
+    /**
+     * The end of a line is found by iteration, and a Java whose exponential function or logarithm differs in its last bit finds it a last
+     * bit elsewhere than the table has it.
+     */
+    private static double reachedBy(SaturationCurve engine, SaturationProperty property, double at) {
+        Range reached = property.onBubbleLine()
+                ? property.askedByPressure() ? engine.bubblePressureRange() : engine.bubbleTemperatureRange()
+                : property.askedByPressure() ? engine.dewPressureRange() : engine.dewTemperatureRange();
+        double nearest = Math.max(reached.low(), Math.min(at, reached.high()));
+        return Math.abs(nearest - at) <= SAME_END * Math.abs(at) ? nearest : at;
     }
 
     private double checked(SaturationProperty property, double at) {

@@ -12,8 +12,8 @@ import org.satline.saturation.SaturationProperty;
  * parts    count (1 byte); each: designation (text), mass fraction (8-byte double)
  * state    reference state: kind (1 byte: 0 IIR, 1 normal boiling point, 2 coldest liquid), temperature in K (double)
  * lines    bubble, dew: lowest and highest T (K), lowest and highest p (Pa), kind of end (1 byte), T and p of the end
- * columns  count (1 byte); each: property (1 byte, order of SaturationProperty), the property whose column it shares (1 byte; itself if none);
- *          unless shared: low, split, high, end (doubles), body pieces (2 bytes), top pieces (2 bytes), body, top
+ * columns  count (1 byte); each: property (1 byte, order of SaturationProperty), the property whose column it shares (1 byte; itself if
+ *          none); unless shared: low, split, high, end (doubles), body pieces (2 bytes), top pieces (2 bytes), body, top
  * pieces   each: exponent q (2 bytes, signed), then every coefficient as a variable-length whole number n: the coefficient is n * 2^q
  * </pre>
  *

@@ -18,8 +18,8 @@ import org.satline.resource.ResourceFormatException;
 import org.satline.saturation.SaturationProperty;
 
 /**
- * Makes tables and certificates from the equations of core and writes them where they differ from what is there. On one JDK the files come out the
- * same to the last bit. It prints nothing.
+ * Makes tables and certificates from the equations of core and writes them where they differ from what is there. On one JDK the files come
+ * out the same to the last bit. It prints nothing.
  */
 public final class TableGenerator {
     /** Random states of each line in each region. */

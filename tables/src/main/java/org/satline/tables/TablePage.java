@@ -8,8 +8,8 @@ import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
 
 /**
- * A saturation table for people: rows at even steps of temperature, as CSV or as aligned text, with source, reference state and certificate in the head.
- * Immutable and thread-safe.
+ * A saturation table for people: rows at even steps of temperature, as CSV or as aligned text, with source, reference state and certificate
+ * in the head. Immutable and thread-safe.
  */
 public final class TablePage {
     private static final int MOST_ROWS = 100_000;

@@ -13,8 +13,8 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurveProvider;
 
 /**
- * Offers the tables of this jar to {@link org.satline.saturation.SaturationCurves}. A table is read when its refrigerant is asked for, and anew each time:
- * keep the curve. Thread-safe.
+ * Offers the tables of this jar to {@link org.satline.saturation.SaturationCurves}. A table is read when its refrigerant is asked for, and
+ * anew each time: keep the curve. Thread-safe.
  */
 public final class TableProvider implements SaturationCurveProvider {
     private static final OnDemand<SealedResources> RESOURCES = new OnDemand<>() {

@@ -36,7 +36,10 @@ final class TableReader {
         return read(name, bytes, false);
     }
 
-    /** Same; the checksum is passed over where the manifest of the jar has already vouched for the file, since it costs a cold virtual machine milliseconds. */
+    /**
+     * Same; the checksum is passed over where the manifest of the jar has already vouched for the file, since it costs a cold virtual
+     * machine milliseconds.
+     */
     static TableData read(String name, byte[] bytes, boolean sealed) {
         TableReader reader = new TableReader(name, bytes);
         reader.checkHead(sealed);

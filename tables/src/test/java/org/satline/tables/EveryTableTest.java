@@ -15,7 +15,9 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.saturation.SaturationProperty;
 
-/** What holds for each table of the catalogue. Monotone because the physics is (Clausius and Clapeyron: pressure rises with temperature). */
+/**
+ * What holds for each table of the catalogue. Monotone because the physics is (Clausius and Clapeyron: pressure rises with temperature).
+ */
 class EveryTableTest {
     private static final int POINTS = 1000;
 

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Compiles and runs the programs of {@code src/it} against the packaged jars, once on the class path and once on the module path. The profile
- * {@code consumer} does the same as a project of its own, against installed artifacts.
+ * Compiles and runs the programs of {@code src/it} against the packaged jars, once on the class path and once on the module path. The
+ * profile {@code consumer} does the same as a project of its own, against installed artifacts.
  */
 class ModulePathIT {
     private static final Path PROJECTS = Path.of("src/it");

@@ -3,7 +3,7 @@ package org.satline.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.satline.transfer.Act;
+import org.satline.transfer.hookup.Act;
 import org.satline.visit.VisitReport;
 
 /**

@@ -32,7 +32,9 @@ import picocli.CommandLine.Spec;
             "Columns in, in any order (a cell may be empty): id,refrigerant,quantity,temperature_K,pressure_Pa,answer,unit",
             "Optional columns: altitude_m (gauge units count from the standard atmosphere there; sea level by default),",
             "  tolerance (in the unit of the answer; by default the stated uncertainty of our value and the rounding of the answer).",
-            "temperature_K and pressure_Pa (absolute) say what was asked; quantities are those of the command points.",
+            "temperature_K and pressure_Pa (absolute) say what was asked; quantities are those that the",
+            "command points finds on a line or of one phase: pressures, temperatures, glide, density, enthalpy, entropy,",
+            "isobaric_heat_capacity and speed_of_sound.",
             "The unit is any that the library reads, gauge units included."
         },
         mixinStandardHelpOptions = true,
@@ -88,7 +90,7 @@ final class AuditCommand implements Callable<Integer> {
     public Integer call() {
         AuditReport report = audited();
         if (csv != null) {
-            CsvReport.write(file, csv, AuditCells.OUTPUT, AuditCells.of(report));
+            BulkRun.tellQuoted(spec, csv, CsvReport.write(file, csv, AuditCells.OUTPUT, AuditCells.of(report)));
         }
         if (json != null) {
             writeJson(json, report);

@@ -32,7 +32,18 @@ final class BulkRun {
         }
     }
 
+    /** Says where an output differs from the input because a spreadsheet would have run it. */
+    static void tellQuoted(CommandSpec spec, Path out, CsvReport.Count count) {
+        if (count.quoted() > 0) {
+            spec.commandLine()
+                    .getErr()
+                    .println("satline: " + count.quoted() + " cells of " + Shown.line(out.toString())
+                            + " begin with an apostrophe that is not in the input: a spreadsheet would have run them as formulas");
+        }
+    }
+
     private static int told(CommandSpec spec, Path out, CsvReport.Count count) {
+        tellQuoted(spec, out, count);
         if (count.refused() == 0) {
             spec.commandLine()
                     .getOut()

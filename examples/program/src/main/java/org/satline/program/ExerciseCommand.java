@@ -5,11 +5,15 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.satline.program.exercise.Difficulty;
 import org.satline.program.exercise.ExerciseSheet;
@@ -29,7 +33,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "exercise",
         description = {
-            "Draws exercises for teaching: a question sheet and an answer key with each step's formula and numbers. Without --sheet and --key the"
+            "Draws exercises for teaching: a question sheet and an answer key with each step's formula and numbers. Without --sheet, --key and --gift the"
                     + " sheet goes to standard output.",
             "Topics: saturation, superheat-subcooling, glide, altitude, fill-limit, flow, purge, verdict, next-step."
         },
@@ -85,6 +89,26 @@ final class ExerciseCommand implements Callable<Integer> {
     @Option(names = "--key", paramLabel = "FILE", description = "Where the answers go, likewise.")
     private @Nullable Path key;
 
+    @Option(
+            names = "--gift",
+            paramLabel = "FILE",
+            description = "Where questions with answers go as GIFT text, which learning platforms import.")
+    private @Nullable Path gift;
+
+    @Option(
+            names = "--versions",
+            defaultValue = "1",
+            paramLabel = "N",
+            description =
+                    "How many versions of the sheet, 1 to 4: same topics, other figures; each file's name then ends in -A, -B, ...")
+    private int versions = 1;
+
+    @Option(
+            names = "--tick",
+            description =
+                    "Answers are ticked where enough usual mistakes are known to choose from; written out by default.")
+    private boolean tick;
+
     /** Made by the command line library. */
     ExerciseCommand() {}
 
@@ -93,26 +117,27 @@ final class ExerciseCommand implements Callable<Integer> {
         try {
             PageForm sheetForm = form(sheet);
             PageForm keyForm = form(key);
-            if (sheet != null
-                    && key != null
-                    && sheet.toAbsolutePath()
-                            .normalize()
-                            .equals(key.toAbsolutePath().normalize())) {
-                throw new BadInputException(sheet + ": sheet and key cannot go to the same file; name two files");
-            }
-            ExerciseSheet drawn = ExerciseSheet.of(order());
+            refuseOneFileForTwo();
             PrintWriter out = spec.commandLine().getOut();
-            if (sheet == null && key == null) {
-                out.print(drawn.questions(PageForm.MARKDOWN));
+            ExerciseSheet.Answering answering = tick ? ExerciseSheet.Answering.TICKED : ExerciseSheet.Answering.WRITTEN;
+            List<SheetOrder> orders = orders();
+            if (sheet == null && key == null && gift == null) {
+                orders.forEach(order -> out.print(ExerciseSheet.of(order).questions(PageForm.MARKDOWN, answering)));
                 out.flush();
                 return ExitStatus.DONE;
             }
             Map<Path, String> pages = new LinkedHashMap<>();
-            if (sheet != null) {
-                pages.put(sheet, drawn.questions(sheetForm));
-            }
-            if (key != null) {
-                pages.put(key, drawn.key(keyForm));
+            for (SheetOrder order : orders) {
+                ExerciseSheet drawn = ExerciseSheet.of(order);
+                if (sheet != null) {
+                    pages.put(named(sheet, order), drawn.questions(sheetForm, answering));
+                }
+                if (key != null) {
+                    pages.put(named(key, order), drawn.key(keyForm));
+                }
+                if (gift != null) {
+                    pages.put(named(gift, order), drawn.gift());
+                }
             }
             write(pages);
             pages.keySet().forEach(file -> out.println("written to " + Shown.line(file.toString())));
@@ -120,6 +145,39 @@ final class ExerciseCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             throw new BadInputException(String.valueOf(e.getMessage()));
         }
+    }
+
+    private void refuseOneFileForTwo() {
+        Set<Path> seen = new HashSet<>();
+        for (Path file : Arrays.asList(sheet, key, gift)) {
+            if (file != null && !seen.add(file.toAbsolutePath().normalize())) {
+                throw new BadInputException(
+                        file + ": sheet, key and GIFT text cannot go to the same file; name a file for each");
+            }
+        }
+    }
+
+    private List<SheetOrder> orders() {
+        int most = SheetOrder.Version.values().length;
+        if (versions < 1 || versions > most) {
+            throw new BadInputException("--versions " + versions + " is outside [1, " + most + "]");
+        }
+        SheetOrder first = order();
+        return Stream.of(SheetOrder.Version.values())
+                .limit(versions)
+                .map(first::as)
+                .toList();
+    }
+
+    /** The file of a version; the name itself where there is one version only. */
+    private Path named(Path file, SheetOrder order) {
+        if (versions == 1) {
+            return file;
+        }
+        String name = file.getFileName().toString();
+        int dot = name.lastIndexOf('.');
+        int end = dot > 0 ? dot : name.length();
+        return file.resolveSibling(name.substring(0, end) + "-" + order.version() + name.substring(end));
     }
 
     private SheetOrder order() {

@@ -1,10 +1,12 @@
 package org.satline.program;
 
+import java.io.BufferedOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.util.List;
 import org.satline.program.file.BadInputException;
 import org.satline.program.file.Shown;
+import org.satline.resource.ResourceFormatException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ParameterException;
@@ -30,7 +32,8 @@ import picocli.CommandLine.ParameterException;
             AuditCommand.class,
             PictureCommand.class,
             ScoreCommand.class,
-            ExerciseCommand.class
+            ExerciseCommand.class,
+            SelfTestCommand.class
         },
         exitCodeListHeading = "Exit status:%n",
         exitCodeList = {
@@ -55,10 +58,12 @@ public final class Main implements Runnable {
      */
     public static void main(String[] args) {
         System.setProperty("java.awt.headless", "true"); // pictures are drawn without a screen
-        PrintWriter out = new PrintWriter(System.out, true, Charset.defaultCharset());
+        StandardOutput output = StandardOutput.ofProcess();
+        PrintWriter out = new PrintWriter(new BufferedOutputStream(output), false, Charset.defaultCharset());
         PrintWriter err = new PrintWriter(System.err, true, Charset.defaultCharset());
         int status = run(out, err, args);
-        if (out.checkError()) {
+        out.flush();
+        if (output.isIncomplete()) {
             err.println("satline: the answer could not be written to standard output; what arrived there is not whole");
             status = ExitStatus.BAD_INPUT;
         }
@@ -108,7 +113,7 @@ public final class Main implements Runnable {
 
     private static int failed(PrintWriter err, Throwable e) {
         String message = Shown.line(e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage());
-        if (e instanceof BadInputException) {
+        if (e instanceof BadInputException || e instanceof ResourceFormatException) {
             err.println("satline: " + message);
             return ExitStatus.BAD_INPUT;
         }

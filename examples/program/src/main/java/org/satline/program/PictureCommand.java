@@ -2,12 +2,15 @@ package org.satline.program;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.satline.json.JsonFields;
 import org.satline.program.file.BadInputException;
 import org.satline.program.file.Shown;
 import org.satline.program.file.TextFile;
+import org.satline.program.pictures.ComparisonPicture;
 import org.satline.program.pictures.CylinderPicture;
 import org.satline.program.pictures.FilledCylinder;
 import org.satline.program.pictures.GlidePicture;
@@ -16,27 +19,33 @@ import org.satline.program.pictures.PictureUnits;
 import org.satline.program.pictures.PressureEnthalpyPicture;
 import org.satline.program.pictures.PressureTemperaturePicture;
 import org.satline.program.pictures.TableErrorPicture;
+import org.satline.program.pictures.TemperatureEntropyPicture;
+import org.satline.program.print.PictureFile;
+import org.satline.quantity.Atmosphere;
+import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.visit.Visit;
-import org.satline.visit.VisitFile;
 import org.satline.visit.VisitReporter;
+import org.satline.visit.file.VisitFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Draws one picture of a refrigerant into an SVG file. */
+/** Draws one picture of a refrigerant into a file. */
 @Command(
         name = "picture",
         description = {
-            "Draws one picture as SVG, fit for print in black and white, with units and sources:",
+            "Draws one picture as SVG, PNG or PDF, fit for print in black and white, with units and sources:",
             "  pressure-temperature  saturation pressure against temperature; with --visit its readings",
-            "  pressure-enthalpy     dome and isotherms; with --visit the cycle that its readings describe",
+            "  pressure-enthalpy     dome, isotherms, lines of constant entropy, density and quality; with --visit the cycle of its readings",
+            "  temperature-entropy   dome, isobars and lines of constant quality",
+            "  comparison            saturation pressures of two to six refrigerants on one sheet",
             "  glide                 temperature glide of a blend against pressure",
             "  cylinder              pressure and liquid level of a closed cylinder against temperature",
             "  table-error           error of the stored saturation table against temperature"
@@ -44,7 +53,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
 final class PictureCommand implements Callable<Integer> {
-    private static final String KINDS = "pressure-temperature, pressure-enthalpy, glide, cylinder, table-error";
+    private static final String KINDS =
+            "pressure-temperature, pressure-enthalpy, temperature-entropy, comparison, glide, cylinder, table-error";
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -54,12 +64,16 @@ final class PictureCommand implements Callable<Integer> {
 
     @Parameters(
             index = "1",
-            arity = "0..1",
+            arity = "0..*",
             paramLabel = "REFRIGERANT",
-            description = "Such as R-410A; left out with --visit.")
-    private Optional<String> refrigerant = Optional.empty();
+            description = "Such as R-410A; several for comparison; left out with --visit.")
+    private List<String> refrigerants = new ArrayList<>();
 
-    @Option(names = "--out", required = true, paramLabel = "OUT.svg", description = "The file to write.")
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "OUT",
+            description = "The file to write: .svg, .png or .pdf.")
     private Path out = Path.of("");
 
     @Option(names = "--units", defaultValue = "SI", description = "SI (degC, kPa; default) or US (degF, psia).")
@@ -86,11 +100,19 @@ final class PictureCommand implements Callable<Integer> {
             description = "For cylinder: its marked service pressure, absolute, such as \"2900 kPa\".")
     private Optional<String> servicePressure = Optional.empty();
 
+    @Option(
+            names = "--altitude",
+            paramLabel = "HEIGHT",
+            description =
+                    "For pressure-temperature: a second scale of gauge pressures at this height, such as \"310 m\".")
+    private Optional<String> altitude = Optional.empty();
+
     /** Made by the command line library. */
     PictureCommand() {}
 
     @Override
     public Integer call() {
+        PictureFile.named(out);
         visit.ifPresent(file -> TextFile.checkApart(file, out));
         Picture picture;
         try {
@@ -100,7 +122,7 @@ final class PictureCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             throw new BadInputException(String.valueOf(e.getMessage()));
         }
-        TextFile.write(out, picture.toSvgFile());
+        PictureFile.write(out, picture.sheet());
         PrintWriter page = spec.commandLine().getOut();
         page.println(picture.title() + ", written to " + Shown.line(out.toString()));
         // a console may know no degree sign
@@ -111,7 +133,7 @@ final class PictureCommand implements Callable<Integer> {
 
     private Picture drawn() {
         Optional<Visit> read = visit.map(PictureCommand::read);
-        if (read.isPresent() == refrigerant.isPresent()) {
+        if (read.isPresent() == !refrigerants.isEmpty()) {
             throw new BadInputException("name either a refrigerant, such as R-410A, or --visit with a file");
         }
         boolean stated = waterCapacity.isPresent() || contents.isPresent() || servicePressure.isPresent();
@@ -119,7 +141,15 @@ final class PictureCommand implements Callable<Integer> {
             throw new BadInputException(
                     "--water-capacity, --contents and --service-pressure are for the picture cylinder of a refrigerant; leave them out here");
         }
-        return read.map(this::ofVisit).orElseGet(() -> of(curve(refrigerant.orElse(""))));
+        if (kind.equals("comparison")) {
+            return ComparisonPicture.of(
+                    refrigerants.stream().map(PictureCommand::curve).toList(), units);
+        }
+        if (refrigerants.size() > 1) {
+            throw new BadInputException(
+                    "the picture " + kind + " is of one refrigerant; choose comparison for several");
+        }
+        return read.map(this::ofVisit).orElseGet(() -> of(curve(refrigerants.get(0))));
     }
 
     private static Visit read(Path file) {
@@ -152,7 +182,11 @@ final class PictureCommand implements Callable<Integer> {
 
     private Picture of(SaturationCurve curve) {
         return switch (kind) {
-            case "pressure-temperature" -> PressureTemperaturePicture.of(curve, units);
+            case "pressure-temperature" ->
+                altitude.map(height -> PressureTemperaturePicture.of(
+                                curve, units, Atmosphere.atAltitude(Length.parse(height))))
+                        .orElseGet(() -> PressureTemperaturePicture.of(curve, units));
+            case "temperature-entropy" -> TemperatureEntropyPicture.of(curve, units);
             case "pressure-enthalpy" -> PressureEnthalpyPicture.of(curve, units);
             case "glide" -> GlidePicture.of(curve, units);
             case "cylinder" -> CylinderPicture.of(curve, cylinder(), units);

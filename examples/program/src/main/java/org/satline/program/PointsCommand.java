@@ -1,7 +1,6 @@
 package org.satline.program;
 
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.satline.program.points.PointAnswers;
@@ -20,6 +19,8 @@ import picocli.CommandLine.TypeConversionException;
         description = {
             "Computes properties in bulk.",
             "Columns in, in any order: id,refrigerant,quantity,temperature_K,pressure_Pa (a cell may be empty).",
+            "A file may add: density_kg_m3,specific_volume_m3_kg,enthalpy_J_kg,entropy_J_kg_K,",
+            "internal_energy_J_kg,quality,phase,component.",
             "Columns out: id,refrigerant,quantity,value,unit,note. SI units, 15 significant digits.",
             "A row that cannot be computed has an empty value and a note that says why."
         },
@@ -31,7 +32,16 @@ import picocli.CommandLine.TypeConversionException;
             "  from pressure_Pa: bubble_temperature dew_temperature glide",
             "  from either of them: bubble_liquid_... and dew_vapour_... with density, enthalpy, entropy,",
             "    isobaric_heat_capacity, speed_of_sound",
-            "  one phase, from both: density enthalpy entropy isobaric_heat_capacity speed_of_sound",
+            "  from temperature_K: bubble_pressure_slope dew_pressure_slope; from pressure_Pa: latent_heat",
+            "  a state, liquid and vapour together too: temperature pressure density enthalpy entropy",
+            "    internal_energy gibbs_energy quality phase",
+            "  one phase: isobaric_heat_capacity isochoric_heat_capacity speed_of_sound isentropic_exponent",
+            "    joule_thomson_coefficient compressibility_factor isothermal_compressibility volume_expansivity",
+            "    fugacity_coefficient (of a blend: of the column component)",
+            "  a state is named by temperature_K and pressure_Pa, or by pressure_Pa with enthalpy, entropy,",
+            "    density or quality, temperature_K with one of these, enthalpy and entropy, or internal energy",
+            "    and specific volume; where several states share a pair, the column phase says which:",
+            "    liquid, vapour, liquid_and_vapour or supercritical",
             "Enthalpy and entropy: IIR reference (200 kJ/kg and 1 kJ/(kg K) for saturated liquid at 0 degC), or the one the note names."
         })
 final class PointsCommand implements Callable<Integer> {
@@ -61,7 +71,8 @@ final class PointsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PointAnswers answers = new PointAnswers(engine);
-        return BulkRun.of(spec, in, out, PointAnswers.INPUT, List.of(), PointAnswers.OUTPUT, answers::answer);
+        return BulkRun.of(
+                spec, in, out, PointAnswers.INPUT, PointAnswers.OPTIONAL, PointAnswers.OUTPUT, answers::answer);
     }
 
     /** Reads the name of an engine. */

@@ -1,7 +1,7 @@
 package org.satline.program;
 
 import java.util.concurrent.Callable;
-import org.satline.charge.Criterion;
+import org.satline.charge.margin.Criterion;
 import org.satline.program.question.Asked;
 import org.satline.program.question.MarginQuestion;
 import org.satline.quantity.Pressure;

@@ -21,8 +21,8 @@ class ExerciseCommandTest {
         assertThat(run.err()).isEmpty();
         assertThat(run.status()).isZero();
         assertThat(run.out())
-                .startsWith("# Refrigerant exercises, sheet 4\n")
-                .contains("## 1. Glide of a blend (starting)", "local codes and licensed practice come first")
+                .startsWith("# Refrigerant exercises, sheet 4 A\n")
+                .contains("## 1. Glide of a blend (starting, 8 points)", "local codes and licensed practice come first")
                 .doesNotContain("## 2.");
     }
 
@@ -48,7 +48,7 @@ class ExerciseCommandTest {
         assertThat(run.status()).isZero();
         assertThat(run.out()).contains("written to " + sheet, "written to " + key);
         assertThat(sheet).content().startsWith("<!DOCTYPE html>").endsWith("</html>\n");
-        assertThat(key).content().startsWith("# Key to refrigerant exercises, sheet 1\n");
+        assertThat(key).content().startsWith("# Key to refrigerant exercises, sheet 1 A\n");
         try (Stream<Path> left = Files.list(folder)) {
             assertThat(left).hasSize(2);
         }

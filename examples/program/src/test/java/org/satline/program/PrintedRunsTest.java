@@ -19,9 +19,10 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Runs each command that a console block of a README shows and compares what it prints with what stands there. A last line {@code ...} stands for the rest.
- * After an output has changed, {@code mvn -q -pl examples/program -am test -Dtest=PrintedRunsTest -Dsurefire.failIfNoSpecifiedTests=false -Dsatline.readme.write}
- * prints all of them anew, as many lines as before; {@code ...12} in place of an output asks for its first twelve lines.
+ * Runs each command that a console block of a README shows and compares what it prints with what stands there. A last line {@code ...}
+ * stands for the rest. After an output has changed,
+ * {@code mvn -q -pl examples/program -am test -Dtest=PrintedRunsTest -Dsurefire.failIfNoSpecifiedTests=false -Dsatline.readme.write} prints
+ * all of them anew, as many lines as before; {@code ...12} in place of an output asks for its first twelve lines.
  */
 class PrintedRunsTest {
     private static final Path ROOT = Path.of("..", "..");

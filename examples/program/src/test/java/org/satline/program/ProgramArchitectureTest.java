@@ -31,18 +31,23 @@ class ProgramArchitectureTest {
 
     /** A browser has no desktop, no file system and none of these libraries. */
     @Test
-    void pagesExercisesAndAuditsCarryNoLibraryThatABrowserLacks() {
+    void pagesExercisesAuditsAndPicturesCarryNoLibraryThatABrowserLacks() {
         noClasses()
                 .that()
                 .resideInAnyPackage(
-                        "org.satline.program.page..", "org.satline.program.exercise..", "org.satline.program.audit..")
+                        "org.satline.program.page..",
+                        "org.satline.program.exercise..",
+                        "org.satline.program.audit..",
+                        "org.satline.program.drawing..",
+                        "org.satline.program.pictures..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage(
-                        "picocli..", "com.fasterxml..", "org.knowm..", "java.awt..", "javax.xml..", "java.nio.file..")
+                        "picocli..", "com.fasterxml..", "org.apache..", "java.awt..", "javax.xml..", "java.nio.file..")
                 .check(PROGRAM);
         PROGRAM.stream()
-                .filter(each -> each.getPackageName().matches("org\\.satline\\.program\\.(page|exercise|audit)"))
+                .filter(each -> each.getPackageName()
+                        .matches("org\\.satline\\.program\\.(page|exercise|audit|drawing|pictures)"))
                 .flatMap(each -> each.getDirectDependenciesFromSelf().stream())
                 .map(dependency -> dependency.getTargetClass())
                 .filter(target -> target.getPackageName().equals("org.satline.program.file"))
@@ -54,10 +59,10 @@ class ProgramArchitectureTest {
     void eachLibraryHasOneRoom() {
         classes()
                 .that()
-                .resideOutsideOfPackage("org.satline.program.pictures..")
+                .resideOutsideOfPackage("org.satline.program.print..")
                 .should()
                 .onlyDependOnClassesThat()
-                .resideOutsideOfPackages("org.knowm..", "java.awt..")
+                .resideOutsideOfPackages("org.apache.pdfbox..", "java.awt..")
                 .check(PROGRAM);
         noClasses()
                 .that()

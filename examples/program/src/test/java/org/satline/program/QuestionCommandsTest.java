@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.satline.json.JsonFields;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 class QuestionCommandsTest {
     private static final double PA_PER_KPA = 1000;

@@ -22,7 +22,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Compiles and runs each Java snippet of the README that is followed by its output, and runs its commands; {@link PrintedRunsTest} compares what they print. */
+/**
+ * Compiles and runs each Java snippet of the README that is followed by its output, and runs its commands; {@link PrintedRunsTest} compares
+ * what they print.
+ */
 class ReadmeSnippetTest {
     private static final Pattern SNIPPET = Pattern.compile("```java\\n(.*?)```\\s*```text\\n(.*?)```", Pattern.DOTALL);
     private static final Pattern COMMAND =

@@ -17,6 +17,9 @@ class RunnableJarIT {
     private static final Path JAR = Path.of("target/satline.jar");
     private static final Pattern CONTAINED = Pattern.compile("META-INF/maven/([^/]+)/([^/]+)/pom\\.properties");
 
+    private static final Pattern COPYLEFT = Pattern.compile(
+            "\\b(A?GPL|LGPL|EUPL|MPL)\\b|General Public License|Mozilla Public", Pattern.CASE_INSENSITIVE);
+
     @Test
     void everyLibraryInItIsListedWithItsLicence() throws IOException {
         try (JarFile jar = new JarFile(JAR.toFile())) {
@@ -38,18 +41,14 @@ class RunnableJarIT {
         }
     }
 
+    /** Copyleft would bind whoever ships the jar on. */
     @Test
-    void theWriterUnderTheLesserLicenceIsListedAndTheWritersLeftOutAreNotThere() throws IOException {
+    void noPartIsUnderACopyleftLicence() throws IOException {
         try (JarFile jar = new JarFile(JAR.toFile())) {
             assertThat(text(jar, "META-INF/THIRD-PARTY.txt").lines())
-                    .anyMatch(line -> line.contains("(LGPL)") && line.contains("VectorGraphics2D"));
-            assertThat(text(jar, "META-INF/licences/LGPL-3.txt")).contains("GNU LESSER GENERAL PUBLIC LICENSE");
-            assertThat(text(jar, "META-INF/licences/GPL-3.txt")).contains("GNU GENERAL PUBLIC LICENSE");
-            assertThat(text(jar, "META-INF/licences/README.txt")).contains("VectorGraphics2D");
-            assertThat(jar.getEntry("de/erichseifert/vectorgraphics2d/svg/SVGProcessor.class"))
-                    .isNotNull();
+                    .noneMatch(line -> COPYLEFT.matcher(line).find());
             assertThat(jar.stream().map(ZipEntry::getName))
-                    .noneMatch(name -> name.startsWith("de/rototor/") || name.startsWith("com/madgag/"));
+                    .noneMatch(name -> COPYLEFT.matcher(name).find());
         }
     }
 

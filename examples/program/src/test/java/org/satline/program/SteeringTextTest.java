@@ -59,6 +59,22 @@ class SteeringTextTest {
         assertClean(Files.readString(out));
     }
 
+    /** What a spreadsheet does with cells that begin so is common knowledge of its makers' manuals; from memory. */
+    @Test
+    void cellsThatASpreadsheetWouldRunAreMadeHarmlessAndItIsSaid() throws IOException {
+        Path out = folder.resolve("out.csv");
+        for (String formula : new String[] {"=HYPERLINK(1)", "+1+cmd", "-2+3", "@SUM(1)", "\uff1d1", "\t=1+1"}) {
+            Path in = folder.resolve("points.csv");
+            Files.writeString(in, Files.readString(SAMPLES.resolve("points.csv")).replace("freezer", formula));
+            ProgramRun run = ProgramRun.of("points", in, "--out", out);
+            assertThat(Files.readString(out)).contains("'").doesNotContain("\n" + formula);
+            assertThat(run.err()).contains("apostrophe");
+        }
+        ProgramRun plain = ProgramRun.of("points", SAMPLES.resolve("points.csv"), "--out", out);
+        assertThat(Files.readString(out)).doesNotContain("'");
+        assertThat(plain.err()).doesNotContain("apostrophe");
+    }
+
     @Test
     void pageOfAnAudit() throws IOException {
         assertClean(ProgramRun.of("audit", changed("answers.csv", "d30")).out());

@@ -14,7 +14,8 @@ public final class CatchingErrors {
     private CatchingErrors() {}
 
     /**
-     * Prints the parts of three exceptions, as a program would use them. All of them are IllegalArgumentExceptions, whose message a person can read.
+     * Prints the parts of three exceptions, as a program would use them. All of them are IllegalArgumentExceptions, whose message a person
+     * can read.
      *
      * @param args none
      */

@@ -1,6 +1,6 @@
 package org.satline.examples;
 
-import org.satline.charge.Margins;
+import org.satline.charge.margin.Margins;
 import org.satline.json.SatlineJson;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
@@ -15,7 +15,8 @@ public final class JsonRoundTrip {
     private JsonRoundTrip() {}
 
     /**
-     * Prints the superheat of R-744 at 1969.6 kPa in a line of -15 degC with its uncertainty and derivation as JSON, and whether what is read back is equal.
+     * Prints the superheat of R-744 at 1969.6 kPa in a line of -15 degC with its uncertainty and derivation as JSON, and whether what is
+     * read back is equal.
      *
      * @param args none
      */

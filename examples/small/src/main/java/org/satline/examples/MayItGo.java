@@ -25,7 +25,8 @@ public final class MayItGo {
     private MayItGo() {}
 
     /**
-     * Asks whether R-134a may go out of the liquid port of a running system into a recovery cylinder, and out of that cylinder into the system.
+     * Asks whether R-134a may go out of the liquid port of a running system into a recovery cylinder, and out of that cylinder into the
+     * system.
      *
      * @param args none
      */

@@ -7,8 +7,8 @@ import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.ChargeQuestion;
 import org.satline.charge.Judgement;
-import org.satline.charge.MeteringDevice;
 import org.satline.charge.OperatingConditions;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
@@ -27,8 +27,8 @@ public final class VerdictWithUncertainty {
     private VerdictWithUncertainty() {}
 
     /**
-     * Prints the subcooling of R-744 against its target, with the probability of each level. The pressure is taken as exact, so that the doubt is that of
-     * the probe alone.
+     * Prints the subcooling of R-744 against its target, with the probability of each level. The pressure is taken as exact, so that the
+     * doubt is that of the probe alone.
      *
      * @param args none
      */

@@ -23,7 +23,10 @@ class SmallProgramsTest {
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w-])-?\\d+\\.\\d+");
     private static final Path SOURCES = Path.of("src/main/java/org/satline/examples");
 
-    /** ASHRAE Handbook Fundamentals 2021 (SI), ch. 2, Example 2: 132.73 kPa at -20 degC; 0.005 kPa is 0.001 K there, below the printed digit. */
+    /**
+     * ASHRAE Handbook Fundamentals 2021 (SI), ch. 2, Example 2: 132.73 kPa at -20 degC; 0.005 kPa is 0.001 K there, below the printed
+     * digit.
+     */
     @Test
     void superheatInThreeLines() {
         assertThat(printed(SuperheatInThreeLines::main)).isEqualTo("superheat 8.00 K\n");
@@ -39,8 +42,8 @@ class SmallProgramsTest {
     }
 
     /**
-     * 60 psi = 413.685 kPa, atmosphere 101.325 kPa at 0 m and 84.56 kPa at 1500 m (ISO 2533, table, from memory); 498.0 kPa at 0 degC and 583.8 kPa at
-     * 5 degC (R-22, from memory): 3.4 % of pressure are 1.1 K.
+     * 60 psi = 413.685 kPa, atmosphere 101.325 kPa at 0 m and 84.56 kPa at 1500 m (ISO 2533, table, from memory); 498.0 kPa at 0 degC and
+     * 583.8 kPa at 5 degC (R-22, from memory): 3.4 % of pressure are 1.1 K.
      */
     @Test
     void gaugeAtAltitude() {
@@ -52,8 +55,8 @@ class SmallProgramsTest {
     }
 
     /**
-     * Course tables of R-744: 1969.6, 2031.0 and 2093.8 kPa at -20, -19 and -18 degC. The lines are 4 and 6 K warmer in turn; a failing sensor falls on a
-     * line 4 K warmer each time (minutes 479, 959 and 1439), so the mean of the rest is (720 x 6 + 717 x 4) / 1437.
+     * Course tables of R-744: 1969.6, 2031.0 and 2093.8 kPa at -20, -19 and -18 degC. The lines are 4 and 6 K warmer in turn; a failing
+     * sensor falls on a line 4 K warmer each time (minutes 479, 959 and 1439), so the mean of the rest is (720 x 6 + 717 x 4) / 1437.
      */
     @Test
     void streamOfReadings() {
@@ -65,7 +68,10 @@ class SmallProgramsTest {
         assertThat(numbers.subList(1, 4)).containsExactly(253.15, 254.15, 255.15);
     }
 
-    /** The composition of R-410A: ASHRAE Handbook Fundamentals 2021 (SI), ch. 29, Table 2: -51.6 degC; the model differs by less than 0.25 K. */
+    /**
+     * The composition of R-410A: ASHRAE Handbook Fundamentals 2021 (SI), ch. 29, Table 2: -51.6 degC; the model differs by less than 0.25
+     * K.
+     */
     @Test
     void ownBlend() {
         String text = printed(OwnBlend::main);
@@ -74,8 +80,8 @@ class SmallProgramsTest {
     }
 
     /**
-     * V = 21.591 kg / 999.0 kg/m3 = 21.613 L; 0.80 x 0.021613 m3 / 0.0009317 m3/kg = 18.56 kg, gross 30.35 kg (R-134a at 56 degC: Cengel and Boles, Table
-     * A-11, made with another equation: 0.1 %).
+     * V = 21.591 kg / 999.0 kg/m3 = 21.613 L; 0.80 x 0.021613 m3 / 0.0009317 m3/kg = 18.56 kg, gross 30.35 kg (R-134a at 56 degC: Cengel
+     * and Boles, Table A-11, made with another equation: 0.1 %).
      */
     @Test
     void fillLimit() {
@@ -87,8 +93,8 @@ class SmallProgramsTest {
     }
 
     /**
-     * The limit of 18.56 kg as above (0.1 %), tare 26 lb = 11.793 kg: at 25 kg there is room for 18.56 - (25 - 11.793) - 2 x 0.04 kg, and 30.3 kg is 18.51 kg
-     * of contents, within the margin; 34 kg is 22.21 kg, over the limit.
+     * The limit of 18.56 kg as above (0.1 %), tare 26 lb = 11.793 kg: at 25 kg there is room for 18.56 - (25 - 11.793) - 2 x 0.04 kg, and
+     * 30.3 kg is 18.51 kg of contents, within the margin; 34 kg is 22.21 kg, over the limit.
      */
     @Test
     void cylinderOnTheScale() {
@@ -107,7 +113,10 @@ class SmallProgramsTest {
         assertThat(text).containsOnlyOnce("room for ");
     }
 
-    /** 135 psig - 75 psig = 60 psi = 413.7 kPa. From a cylinder of mixed recovered refrigerant nothing goes into a system: common practice, no source. */
+    /**
+     * 135 psig - 75 psig = 60 psi = 413.7 kPa. From a cylinder of mixed recovered refrigerant nothing goes into a system: common practice,
+     * no source.
+     */
     @Test
     void mayItGo() {
         String text = printed(MayItGo::main);
@@ -126,8 +135,8 @@ class SmallProgramsTest {
     }
 
     /**
-     * Course tables of R-744: 1969.6 kPa at -20 degC, so 3 K at -23 degC. Band +/- 3 degF = 1.667 K, deviation -2 K, u = 0.5 K: z = (2 - 1.667) / 0.5 =
-     * 0.667, and the normal distribution has 0.7475 below it (printed tables: 0.7475 at 0.667).
+     * Course tables of R-744: 1969.6 kPa at -20 degC, so 3 K at -23 degC. Band +/- 3 degF = 1.667 K, deviation -2 K, u = 0.5 K: z = (2 -
+     * 1.667) / 0.5 = 0.667, and the normal distribution has 0.7475 below it (printed tables: 0.7475 at 0.667).
      */
     @Test
     void verdictWithUncertainty() {
@@ -152,8 +161,8 @@ class SmallProgramsTest {
     }
 
     /**
-     * Liquid of 20 degC: 227.47 kJ/kg (from memory, as in ISO 17584); at -20 degC 173.64 and 386.55 kJ/kg (ASHRAE Handbook Fundamentals 2021, ch. 2,
-     * Example 2): q = (227.47 - 173.64) / (386.55 - 173.64) = 0.25283, half of the last digits is 0.00005.
+     * Liquid of 20 degC: 227.47 kJ/kg (from memory, as in ISO 17584); at -20 degC 173.64 and 386.55 kJ/kg (ASHRAE Handbook Fundamentals
+     * 2021, ch. 2, Example 2): q = (227.47 - 173.64) / (386.55 - 173.64) = 0.25283, half of the last digits is 0.00005.
      */
     @Test
     void throttledLiquid() {

@@ -9,7 +9,10 @@ import org.satline.saturation.Engine;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
-/** A program of somebody else: superheat of R-134a at 132.73 kPa, which boils at -20 degC (ASHRAE Handbook Fundamentals 2021, ch. 2, Example 2). */
+/**
+ * A program of somebody else: superheat of R-134a at 132.73 kPa, which boils at -20 degC (ASHRAE Handbook Fundamentals 2021, ch. 2, Example
+ * 2).
+ */
 public final class Main {
     private Main() {}
 

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.satline.charge.ChargeCase;
 import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeQuestion;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.charge.OperatingConditions;
 import org.satline.equilibrium.EquationSelfTest;
 import org.satline.filling.CylinderSpecification;

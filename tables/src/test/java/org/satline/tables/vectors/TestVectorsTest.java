@@ -11,7 +11,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
- * The published test vectors are what the equations answer today. After data have changed, {@code mvn -q -pl core,tables test -Dtest=TestVectorsTest
+ * The published test vectors are what the equations answer today. After data have changed,
+ * {@code mvn -q -pl core,tables test -Dtest=TestVectorsTest
  * -Dsatline.vectors.write -Dsurefire.failIfNoSpecifiedTests=false} writes them anew.
  */
 class TestVectorsTest {

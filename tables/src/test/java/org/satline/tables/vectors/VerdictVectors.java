@@ -1,7 +1,7 @@
 package org.satline.tables.vectors;
 
-import static org.satline.charge.MeteringDevice.EXPANSION_VALVE;
-import static org.satline.charge.MeteringDevice.FIXED_ORIFICE;
+import static org.satline.charge.margin.MeteringDevice.EXPANSION_VALVE;
+import static org.satline.charge.margin.MeteringDevice.FIXED_ORIFICE;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -12,10 +12,10 @@ import org.satline.charge.ChargeCase;
 import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.ChargeQuestion;
-import org.satline.charge.Criterion;
 import org.satline.charge.Judgement;
-import org.satline.charge.MeteringDevice;
 import org.satline.charge.OperatingConditions;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;

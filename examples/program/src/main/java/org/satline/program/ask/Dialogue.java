@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.satline.program.file.Shown;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /**
  * Asks one question after the other, for the least that the answer needs: what no file can be without, then what the answer lacks by its

@@ -6,10 +6,10 @@ import org.satline.explanation.CommonCode;
 import org.satline.explanation.Severity;
 import org.satline.json.JsonFields;
 import org.satline.transfer.TransferCode;
-import org.satline.visit.FieldValue;
-import org.satline.visit.VisitFile;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
+import org.satline.visit.file.FieldValue;
+import org.satline.visit.file.VisitFile;
 
 /** A visit file in the making: held against the reader of visit files, what is not answered yet standing as in a plain file. Stateless. */
 final class Draft {

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /** Reads and changes fields by path, such as {@code cylinder.hoses[0].length}. Stateless, thread-safe. */
 public final class FieldTree {

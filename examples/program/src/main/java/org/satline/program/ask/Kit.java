@@ -8,7 +8,7 @@ import org.satline.json.JsonFields;
 import org.satline.program.file.BadInputException;
 import org.satline.program.file.Shown;
 import org.satline.quantity.Parts;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /**
  * What stays the same from visit to visit: instruments, hoses, manifold, own cylinders. Immutable.

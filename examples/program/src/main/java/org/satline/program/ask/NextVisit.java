@@ -8,9 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.satline.charge.Criterion;
 import org.satline.charge.Deviation;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.cylinder.Cylinder;
 import org.satline.cylinder.Weighing;
 import org.satline.measurement.Reading;
@@ -19,12 +19,12 @@ import org.satline.quantity.MassDifference;
 import org.satline.quantity.Parts;
 import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Catalogue;
-import org.satline.visit.FieldValue;
 import org.satline.visit.NextAction;
 import org.satline.visit.Visit;
-import org.satline.visit.VisitFile;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
+import org.satline.visit.file.FieldValue;
+import org.satline.visit.file.VisitFile;
 import org.satline.wording.NumberPrinter;
 
 /**

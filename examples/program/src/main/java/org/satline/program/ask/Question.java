@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.satline.quantity.Parts;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /**
  * One question at the prompt. Immutable.

@@ -7,7 +7,7 @@ import static org.satline.program.ask.Question.whereNeeded;
 import java.util.List;
 import java.util.function.Predicate;
 import org.satline.measurement.Place;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /** All questions, in the order in which they come. */
 final class Questions {

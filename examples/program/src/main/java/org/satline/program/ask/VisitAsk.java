@@ -6,7 +6,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.satline.program.file.BadInputException;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /** Asks for a visit and keeps it in its file: a new one, one that was broken off, or the next readings of one. Stateless. */
 public final class VisitAsk {

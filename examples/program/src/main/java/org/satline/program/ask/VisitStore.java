@@ -12,7 +12,7 @@ import java.util.HexFormat;
 import org.satline.json.JsonFields;
 import org.satline.program.file.BadInputException;
 import org.satline.program.file.TextFile;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /** Visit files on disk: read whole, written whole or not at all. Stateless. */
 public final class VisitStore {

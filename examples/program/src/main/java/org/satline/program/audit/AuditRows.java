@@ -25,6 +25,9 @@ public final class AuditRows {
     /** Columns that it may have. */
     public static final List<String> OPTIONAL = List.of("altitude_m", "tolerance");
 
+    /** All rows are held at once, since a cause is looked for over all of them. */
+    private static final int MOST_ROWS = 200_000;
+
     private AuditRows() {}
 
     /**
@@ -34,13 +37,16 @@ public final class AuditRows {
      * @param cells rows with the columns of {@link #REQUIRED} and any of {@link #OPTIONAL}
      * @param auditor who compares
      * @return one outcome for each row, those with unreadable cells included
-     * @throws BadInputException if there are no rows
+     * @throws BadInputException if there are no rows, or more than 200 000
      */
     public static AuditReport audited(String file, Iterator<CsvRow> cells, Auditor auditor) {
         List<AuditRow> rows = new ArrayList<>();
         List<Optional<String>> faults = new ArrayList<>();
         while (cells.hasNext()) {
             CsvRow row = cells.next();
+            if (rows.size() == MOST_ROWS) {
+                throw new BadInputException(file + ": has more than " + MOST_ROWS + " rows; split it");
+            }
             try {
                 row.fault().ifPresent(fault -> {
                     throw new IllegalArgumentException(fault + "; give each cell, empty where it has no value");

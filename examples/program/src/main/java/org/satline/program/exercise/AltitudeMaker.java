@@ -63,7 +63,7 @@ final class AltitudeMaker implements Maker {
                 .part("dew point", "What is the " + saturation + " at that pressure" + unit, readout.answer(dew))
                 .part(
                         "dew point at sea level",
-                        "What would someone find who reckons with the atmosphere at sea level" + unit,
+                        "What would someone find who takes the atmosphere at sea level" + unit,
                         readout.answer(wrong));
         draft.sum(
                 "absolute pressure for someone who assumes sea level",
@@ -85,7 +85,8 @@ final class AltitudeMaker implements Maker {
         // of the figures that the working prints, so that who subtracts them finds the same
         TemperatureDifference printed =
                 Temperature.parse(readout.text(wrong)).minus(Temperature.parse(readout.text(dew)));
-        draft.slip("Reckoning with sea level makes the " + saturation + " too warm by "
+        draft.mistake("dew point", readout.answer(wrong), "The sea level's atmosphere is not that of the site.");
+        draft.slip("Taking sea level makes the " + saturation + " too warm by "
                 + printed.in(readout.differenceUnit(), 2) + ", and the superheat too small by as much.");
         return Optional.of(draft.done());
     }
@@ -137,7 +138,7 @@ final class AltitudeMaker implements Maker {
         draft.part("superheat", "How large is the superheat" + unit, readout.answer(superheat))
                 .part(
                         "superheat at sea level",
-                        "What superheat would the one who reckons with sea level find" + unit,
+                        "What superheat would the one who takes sea level find" + unit,
                         readout.answer(supposed));
     }
 }

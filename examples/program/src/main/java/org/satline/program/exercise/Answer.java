@@ -3,6 +3,7 @@ package org.satline.program.exercise;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Objects;
 import org.satline.program.page.Printed;
 
@@ -58,6 +59,12 @@ sealed interface Answer {
             return printed().toPlainString() + (unit.isEmpty() ? "" : " " + unit);
         }
 
+        /** Whether this, as printed, is no right answer where the other is right. */
+        boolean tellsFrom(Figure right) {
+            double shown = printed().doubleValue();
+            return !(shown >= right.lowest() && shown <= right.highest());
+        }
+
         /** Which answers are right as well. */
         String alsoRight() {
             String form = "%." + decimals + "f to %." + decimals + "f";
@@ -69,10 +76,22 @@ sealed interface Answer {
      * A choice or an explanation.
      *
      * @param text the words
+     * @param others what else could be answered to the question, all of it wrong here; empty where the words are the student's own
      */
-    record Words(String text) implements Answer {
+    record Words(String text, List<String> others) implements Answer {
         public Words {
             Objects.requireNonNull(text, "text");
+            others = others.stream().filter(other -> !other.equals(text)).toList();
+        }
+
+        /** An explanation in the student's own words. */
+        static Words own(String text) {
+            return new Words(text, List.of());
+        }
+
+        /** One of the answers that the question allows. */
+        static Words oneOf(String text, List<String> all) {
+            return new Words(text, all);
         }
     }
 }

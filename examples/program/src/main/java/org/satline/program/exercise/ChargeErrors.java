@@ -1,8 +1,8 @@
 package org.satline.program.exercise;
 
 /**
- * How far a charge is off. Too little is drawn more often than it comes up: a system short of refrigerant soon shows what no question can use, so that in the end
- * the three are asked about equally often.
+ * How far a charge is off. Too little is drawn more often than it comes up: a system short of refrigerant soon shows what no question can
+ * use, so that in the end the three are asked about equally often.
  */
 final class ChargeErrors {
     private ChargeErrors() {}

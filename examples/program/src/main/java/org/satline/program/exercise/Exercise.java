@@ -1,7 +1,9 @@
 package org.satline.program.exercise;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.satline.explanation.Step;
 import org.satline.safety.Caution;
@@ -51,6 +53,11 @@ record Exercise(
         }
     }
 
+    /** All points that it gives. */
+    int points() {
+        return parts.stream().mapToInt(Part::points).sum();
+    }
+
     /** Collects an exercise while it is drawn. For one thread. */
     static final class Draft {
         private final Topic topic;
@@ -60,6 +67,7 @@ record Exercise(
         private final List<TableExtract> tables = new ArrayList<>();
         private final List<String> rules = new ArrayList<>();
         private final List<Part> parts = new ArrayList<>();
+        private final Map<String, List<Answer.Figure>> mistakes = new HashMap<>();
         private final List<StepText> working = new ArrayList<>();
         private final List<Step> derivation = new ArrayList<>();
         private final List<String> slips = new ArrayList<>();
@@ -91,8 +99,33 @@ record Exercise(
         }
 
         Draft part(String name, String ask, Answer answer) {
-            parts.add(new Part(name, ask, answer));
+            parts.add(new Part(name, ask, answer, List.of()));
             return this;
+        }
+
+        /**
+         * What a usual mistake leads to.
+         *
+         * @param part name of the part
+         * @param wrong the number found
+         * @param text the mistake, for the teacher
+         */
+        Draft mistake(String part, Answer.Figure wrong, String text) {
+            mistakes.computeIfAbsent(part, each -> new ArrayList<>()).add(wrong);
+            return slip(text);
+        }
+
+        /** Mistakes that the range to accept or the rounding hides are no choice. */
+        private Part withMistakes(Part part) {
+            List<Answer.Figure> told = new ArrayList<>();
+            if (part.answer() instanceof Answer.Figure right) {
+                for (Answer.Figure wrong : mistakes.getOrDefault(part.name(), List.of())) {
+                    if (wrong.tellsFrom(right) && told.stream().allMatch(wrong::tellsFrom)) {
+                        told.add(wrong);
+                    }
+                }
+            }
+            return new Part(part.name(), part.ask(), part.answer(), told);
         }
 
         Draft work(String name, String formula, String numbers, String result, String source) {
@@ -122,7 +155,17 @@ record Exercise(
 
         Exercise done() {
             return new Exercise(
-                    topic, difficulty, situation, givens, tables, rules, parts, working, derivation, slips, cautions);
+                    topic,
+                    difficulty,
+                    situation,
+                    givens,
+                    tables,
+                    rules,
+                    parts.stream().map(this::withMistakes).toList(),
+                    working,
+                    derivation,
+                    slips.stream().distinct().toList(),
+                    cautions);
         }
     }
 }

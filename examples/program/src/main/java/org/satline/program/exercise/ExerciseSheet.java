@@ -6,7 +6,8 @@ import java.util.Objects;
 /**
  * A sheet of exercises with its key. Immutable, thread-safe.
  *
- * <p>Every number that a question prints is rounded before the answer is computed, so that the printed question alone leads to the printed answer.
+ * <p>Every number that a question prints is rounded before the answer is computed, so that the printed question alone leads to the printed
+ * answer.
  */
 public final class ExerciseSheet {
     private final SheetOrder order;
@@ -35,14 +36,51 @@ public final class ExerciseSheet {
         return exercises;
     }
 
+    /** How answers are given on a sheet. */
+    public enum Answering {
+        /** Written out by hand. */
+        WRITTEN,
+        /** Ticked where enough usual mistakes are known to choose from, else written. */
+        TICKED
+    }
+
     /**
-     * Lays out the question sheet.
+     * Lays out the question sheet, answers written by hand.
      *
      * @param form Markdown or HTML
      * @return the whole document
      */
     public String questions(PageForm form) {
-        return form.write(SheetPage.title(this), SheetPage.of(this));
+        return questions(form, Answering.WRITTEN);
+    }
+
+    /**
+     * Lays out the question sheet.
+     *
+     * @param form Markdown or HTML
+     * @param answering how answers are given
+     * @return the whole document
+     */
+    public String questions(PageForm form, Answering answering) {
+        return form.write(SheetPage.title(this), SheetPage.of(this, answering));
+    }
+
+    /**
+     * The questions with their answers as GIFT text, which learning platforms import.
+     *
+     * @return one question of the text for each that the sheet asks
+     */
+    public String gift() {
+        return GiftText.of(this);
+    }
+
+    /** Number and version, as titles name them. */
+    String name() {
+        return "sheet " + order.seed() + " " + order.version();
+    }
+
+    int points() {
+        return exercises.stream().mapToInt(Exercise::points).sum();
     }
 
     /**

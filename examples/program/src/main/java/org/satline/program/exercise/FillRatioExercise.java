@@ -16,7 +16,10 @@ import org.satline.quantity.Temperature;
 import org.satline.safety.Task;
 import org.satline.saturation.SaturationCurve;
 
-/** The hard form of a fill limit by the European rules: a printed filling ratio against shares of the warm liquid, and a test pressure that has to suffice. */
+/**
+ * The hard form of a fill limit by the European rules: a printed filling ratio against shares of the warm liquid, and a test pressure that
+ * has to suffice.
+ */
 final class FillRatioExercise {
     private static final String RATIO = "filling-ratio";
     /** Limits closer than this share would make the governing rule hang on a rounding. */
@@ -103,7 +106,7 @@ final class FillRatioExercise {
         draft.part(
                         "may be filled",
                         "May this cylinder be filled with " + row.designation() + ", by its test pressure?",
-                        new Answer.Words(enough ? "yes" : no))
+                        Answer.Words.own(enough ? "yes" : no))
                 .part(
                         "limit, ratio",
                         "What is the largest contents by the filling ratio, in " + readout.massUnit()
@@ -153,7 +156,10 @@ final class FillRatioExercise {
         if (near > 1 || !agreed) {
             return Optional.empty();
         }
-        draft.part("governing", "Which of the three limits is the smallest?", new Answer.Words(governing));
+        draft.part(
+                "governing",
+                "Which of the three limits is the smallest?",
+                Answer.Words.oneOf(governing, List.of(RATIO, "liquid-95-50C", "not-liquid-full-60C")));
         draft.slip(
                 "The three limits lie close together by design: the printed ratios were chosen so that the liquid fills no more than 95 % at"
                         + " 50 degC and not all at 60 degC.");

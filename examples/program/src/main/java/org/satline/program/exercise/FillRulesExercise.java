@@ -68,7 +68,7 @@ final class FillRulesExercise {
         draft.part(
                         "may be filled",
                         "May this cylinder be filled with " + designation + ", by the rule " + SERVICE + "?",
-                        new Answer.Words(
+                        Answer.Words.own(
                                 passed ? "yes" : "no: it must not be filled; take one of higher service pressure"))
                 .work(
                         "pressure at 55 degC against 1.25 SP, both gauge",

@@ -47,7 +47,8 @@ final class FillSum {
     }
 
     /**
-     * A share of the liquid that would fill the cylinder. Nothing where the last printed digit depends on the digits of the printed density.
+     * A share of the liquid that would fill the cylinder. Nothing where the last printed digit depends on the digits of the printed
+     * density.
      *
      * @param rule name of the rule
      * @param factor the share
@@ -73,7 +74,7 @@ final class FillSum {
         byHand.put(rule, hand);
         String mass = readout.massUnit();
         if (rule.equals(FillLimitMaker.WARMEST)) {
-            slip(limit);
+            slip(limit, part);
         }
         draft.given(density).rule("Rule " + FillLimitMaker.rule(limit.rule()) + ".");
         volume();
@@ -90,16 +91,23 @@ final class FillSum {
         return found;
     }
 
-    /** What the two usual mistakes lead to. */
-    private void slip(MassLimit limit) {
-        Mass water = Mass.ofKilograms(0.8 * stamps.waterCapacity().kilograms());
-        if (water.kilograms() > limit.maximumContents().kilograms()) {
-            draft.slip("80 % of the water capacity would be " + water.in(readout.massUnit(), 2)
-                    + ": too much, because the warm liquid is lighter than water.");
-        } else {
-            draft.slip("80 % of the water capacity would be " + water.in(readout.massUnit(), 2)
-                    + ": another figure than 80 % of the volume filled with warm liquid.");
-        }
+    /** What usual mistakes lead to. */
+    private void slip(MassLimit limit, String part) {
+        Answer.Figure water = FillLimitMaker.down(
+                Mass.ofKilograms(0.8 * stamps.waterCapacity().kilograms()), readout);
+        boolean more = water.value() > readout.number(limit.maximumContents());
+        draft.mistake(
+                        part,
+                        water,
+                        "80 % of the water capacity would be " + water.text()
+                                + (more
+                                        ? ": too much, because the warm liquid is lighter than water."
+                                        : ": another figure than 80 % of the volume filled with warm liquid."))
+                .mistake(
+                        part,
+                        FillLimitMaker.down(
+                                Mass.ofKilograms(limit.maximumContents().kilograms() / 0.8), readout),
+                        "The whole volume filled with warm liquid leaves no room for it to expand.");
     }
 
     private void volume() {
@@ -197,7 +205,7 @@ final class FillSum {
         if (assessment instanceof FillAssessment.Allowed allowed) {
             return allowed.governing().equals(limit) && left(allowed, weighed, scale, scaleDoubt, hose, contents);
         }
-        roomParts(new Answer.Words(NOT_TO_BE_FILLED), new Answer.Words(NOT_TO_BE_FILLED));
+        roomParts(Answer.Words.own(NOT_TO_BE_FILLED), Answer.Words.own(NOT_TO_BE_FILLED));
         draft.slip(
                 "The masses of the rules are only half of it: a cylinder whose service pressure is too low takes nothing, and what is in it"
                         + " must come out.");

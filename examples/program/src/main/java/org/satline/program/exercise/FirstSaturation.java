@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
+import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
@@ -39,11 +40,19 @@ final class FirstSaturation {
 
     private void pressure(String name, String when, Given<Temperature> temperature) {
         Pressure pressure = curve.bubblePressure(temperature.value());
-        draft.part(
+        Answer.Figure right = readout.answer(pressure);
+        double air = readout.number(Atmosphere.standard().pressure());
+        Answer.Figure overAir =
+                Answer.Figure.of(right.value() - air, right.decimals(), right.unit(), right.allowance());
+        draft.mistake(
+                        name,
+                        overAir,
+                        "What a gauge would show is less by the atmosphere; the question asks for absolute.")
+                .part(
                         name,
                         "What is the absolute pressure in the cylinder " + when + ", in " + readout.absoluteUnit()
                                 + "?",
-                        readout.answer(pressure))
+                        right)
                 .work(
                         name,
                         "p = p_sat(T)",

@@ -2,7 +2,7 @@ package org.satline.program.exercise;
 
 import java.util.List;
 import java.util.Optional;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.Reading;
 import org.satline.program.exercise.RunningSystems.Running;
 import org.satline.quantity.Atmosphere;
@@ -25,6 +25,10 @@ final class FlowMaker implements Maker {
     private static final double COLDEST_CYLINDER_C = 1;
 
     private static final double WARMEST_CYLINDER_C = 48;
+
+    private static final String INTO_SYSTEM = "from the cylinder into the system";
+    private static final String INTO_CYLINDER = "from the system into the cylinder";
+    private static final String CLOSE = "too close to call";
 
     /** As long as ice swims in it, water keeps close to 0 degC; a cylinder in it follows. */
     private static final double WARMEST_ICE_WATER_C = 3;
@@ -219,16 +223,20 @@ final class FlowMaker implements Maker {
                             "gauge and middle of bubble and dew pressure",
                             readout.text(PressureDifference.ofPascals(doubt)));
         }
+        draft.mistake(
+                "driving pressure",
+                Answer.Figure.of(-readout.number(signed), readout.pressureDecimals(), unit, readout.us() ? 0.4 : 3),
+                "The sign says which way it flows: system less cylinder, not the other way round.");
         boolean intoSystem = signed.pascals() < 0;
-        String direction = intoSystem ? "from the cylinder into the system" : "from the system into the cylinder";
+        String direction = intoSystem ? INTO_SYSTEM : INTO_CYLINDER;
         draft.part(
                         "direction",
                         "Which way does it flow when the valves are opened?",
-                        new Answer.Words(tooClose ? "too close to call" : direction))
+                        Answer.Words.oneOf(tooClose ? CLOSE : direction, List.of(INTO_SYSTEM, INTO_CYLINDER, CLOSE)))
                 .part(
                         "wanted",
                         "May the valve be opened for what is wanted? If not, why?",
-                        new Answer.Words(FlowWords.wanted(flow, wish.intoSystem() == intoSystem)))
+                        Answer.Words.own(FlowWords.wanted(flow, wish.intoSystem() == intoSystem)))
                 .derive(flow.steps());
         return Optional.of(draft.done());
     }

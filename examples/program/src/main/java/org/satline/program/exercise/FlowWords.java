@@ -29,7 +29,7 @@ final class FlowWords {
 
     static String wanted(Flow flow, boolean asWanted) {
         if (!(flow instanceof Flow.OneWay way)) {
-            return "no: reckon with flow either way and keep the valve closed until the pressures differ";
+            return "no: it may flow either way; keep the valve closed until the pressures differ";
         }
         String advice = advice(way);
         if (!asWanted) {

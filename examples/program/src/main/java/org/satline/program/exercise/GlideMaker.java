@@ -78,8 +78,11 @@ final class GlideMaker implements Maker {
         } else {
             condenser(draw, draft, working, readout, curve);
         }
-        draft.slip(
-                "The two columns of the table are easily swapped: the dew point is always the warmer one at a given pressure.");
+        String swapped =
+                "The two columns of the table are easily swapped: the dew point is always the warmer one at a given pressure.";
+        draft.mistake("bubble point", readout.answer(dew), swapped)
+                .mistake("dew point", readout.answer(bubble), swapped)
+                .mistake("glide", readout.answer(bubble.minus(dew)), swapped);
         return Optional.of(draft.done());
     }
 

@@ -12,7 +12,7 @@ final class KeyPage {
     private KeyPage() {}
 
     static String title(ExerciseSheet sheet) {
-        return "Key to refrigerant exercises, sheet " + sheet.order().seed();
+        return "Key to refrigerant exercises, " + sheet.name();
     }
 
     static List<Block> of(ExerciseSheet sheet) {
@@ -26,6 +26,11 @@ final class KeyPage {
                         + " straight line between them, and by the printed densities, ends at the same answer or within the range to"
                         + " accept that stands behind it. Largest contents, room, weights and steps that have a limit are rounded down, and no"
                         + " answer above them is accepted."));
+        blocks.add(new Block.Points(List.of(
+                sheet.points() + " points in all.",
+                "A number: one point for the way (the right relation with the figures of the question), one for the result with its unit"
+                        + " within the range to accept. A result that follows rightly from an earlier wrong one keeps its points.",
+                "Words: one point; where a reason is asked for, only with the reason.")));
         int number = 1;
         for (Exercise exercise : sheet.exercises()) {
             if (number > 1) {
@@ -34,7 +39,12 @@ final class KeyPage {
             blocks.add(SheetPage.heading(number++, exercise));
             char letter = 'a';
             for (Part part : exercise.parts()) {
-                blocks.add(new Block.Question(String.valueOf(letter++), part.ask(), answer(part.answer())));
+                blocks.add(new Block.Question(
+                        String.valueOf(letter++),
+                        part.ask() + SheetPage.points(part),
+                        List.of(),
+                        answer(part.answer()),
+                        0));
             }
             blocks.add(steps("Working", exercise.working()));
             if (!exercise.derivation().isEmpty()) {
@@ -47,7 +57,7 @@ final class KeyPage {
                 blocks.add(new Block.Points(exercise.slips()));
             }
         }
-        SheetPage.cautions(blocks, sheet);
+        SheetPage.cautions(blocks, sheet, caution -> " [" + caution.basis() + "]");
         return blocks;
     }
 

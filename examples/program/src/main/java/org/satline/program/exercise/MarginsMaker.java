@@ -2,9 +2,9 @@ package org.satline.program.exercise;
 
 import java.util.List;
 import java.util.Optional;
-import org.satline.charge.LineMargin;
-import org.satline.charge.Margins;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.LineMargin;
+import org.satline.charge.margin.Margins;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.program.exercise.RunningSystems.Running;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Pressure;
@@ -133,14 +133,30 @@ final class MarginsMaker implements Maker {
         Temperature wrongLine = curve.bubbleTemperature(readings.suction());
         TemperatureDifference glide = curve.glide(readings.suction());
         if (glide.kelvins() > 0.3) {
-            draft.slip("Whoever counts superheat from the bubble point finds "
-                    + readings.suctionLine().value().minus(wrongLine).in(readout.differenceUnit(), 1)
-                    + ": too much by the glide.");
+            Answer.Figure found = readout.answer(readings.suctionLine().value().minus(wrongLine));
+            draft.mistake(
+                            "superheat",
+                            found,
+                            "Whoever counts superheat from the bubble point finds " + found.text()
+                                    + ": too much by the glide.")
+                    .mistake(
+                            "subcooling",
+                            readout.answer(curve.dewTemperature(readings.liquid())
+                                    .minus(readings.liquidLine().value())),
+                            "Whoever counts subcooling from the dew point finds too much by the glide as well.");
         }
-        Pressure forgotten =
-                Pressure.ofPascals(readings.suctionPressure().value().pascals());
-        draft.slip("Whoever takes the gauge readings for absolute finds a superheat of "
-                + curve.superheat(forgotten, readings.suctionLine().value()).in(readout.differenceUnit(), 1)
-                + ": far too much, and a reason to add refrigerant that is not there.");
+        Pressure low = Pressure.ofPascals(readings.suctionPressure().value().pascals());
+        Answer.Figure found =
+                readout.answer(curve.superheat(low, readings.suctionLine().value()));
+        draft.mistake(
+                "superheat",
+                found,
+                "Whoever takes the gauge readings for absolute finds a superheat of " + found.text()
+                        + ": far too much, and a reason to add refrigerant that is not there.");
+        Pressure high = Pressure.ofPascals(readings.liquidPressure().value().pascals());
+        draft.mistake(
+                "subcooling",
+                readout.answer(curve.subcooling(high, readings.liquidLine().value())),
+                "The same mistake makes the subcooling too small.");
     }
 }

@@ -3,8 +3,8 @@ package org.satline.program.exercise;
 import java.util.List;
 import java.util.Optional;
 import org.satline.charge.ChargeLevel;
-import org.satline.charge.Criterion;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.program.exercise.RunningSystems.Running;
 import org.satline.quantity.Mass;
 import org.satline.quantity.TemperatureDifference;
@@ -101,11 +101,11 @@ final class NextStepMaker implements Maker {
                 .part(
                         "direction",
                         "Is refrigerant to be added, to be taken out, or left as it is?",
-                        new Answer.Words(NextStepWords.direction(level.get())))
+                        NextStepWords.directionAnswer(level.get()))
                 .part(
                         "where",
                         "From where to where does it move?",
-                        new Answer.Words(NextStepWords.where(
+                        Answer.Words.own(NextStepWords.where(
                                 level.get(), running.system().design().refrigerant())))
                 .sum(
                         criterion.label() + " less target",

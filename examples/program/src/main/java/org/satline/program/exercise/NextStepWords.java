@@ -3,6 +3,7 @@ package org.satline.program.exercise;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.satline.charge.ChargeLevel;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
@@ -20,6 +21,12 @@ final class NextStepWords {
             case ON_TARGET -> "leave as it is";
             case HIGH -> "take out";
         };
+    }
+
+    static Answer directionAnswer(ChargeLevel level) {
+        return Answer.Words.oneOf(
+                direction(level),
+                Stream.of(ChargeLevel.values()).map(NextStepWords::direction).toList());
     }
 
     static String where(ChargeLevel level, Refrigerant refrigerant) {

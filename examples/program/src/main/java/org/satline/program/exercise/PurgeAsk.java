@@ -8,10 +8,10 @@ import org.satline.explanation.Step;
 import org.satline.quantity.Density;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
-import org.satline.transfer.Act;
-import org.satline.transfer.HookUpPlan;
-import org.satline.transfer.HookUpPractice;
-import org.satline.transfer.Hose;
+import org.satline.transfer.hookup.Act;
+import org.satline.transfer.hookup.HookUpPlan;
+import org.satline.transfer.hookup.HookUpPractice;
+import org.satline.transfer.hookup.Hose;
 
 /** What a question about a purge asks, and its answers. */
 final class PurgeAsk {
@@ -45,7 +45,7 @@ final class PurgeAsk {
             draft.part(
                     "possible",
                     "Can this hose be swept free of air with refrigerant, as it hangs or turned round?",
-                    new Answer.Words(possible(plan)));
+                    Answer.Words.own(possible(plan)));
         }
         if (plan instanceof HookUpPlan.Planned planned) {
             purge(planned, hose, bore, length, density);
@@ -53,7 +53,7 @@ final class PurgeAsk {
             String why =
                     Bench.WORDS.message("transfer.planReason." + none.reason().word());
             String instead = Bench.WORDS.name(none.part());
-            ask(NONE, "none; instead: " + instead, new Answer.Words(NONE));
+            ask(NONE, "none; instead: " + instead, Answer.Words.own(NONE));
             draft.work("sweep", "who pushes, and who lets out", why, instead, "rules of the question");
         }
     }
@@ -126,8 +126,8 @@ final class PurgeAsk {
                                 ? "; 1 ft = 12 in, 1 ft3 = 1728 in3, 1 lb = "
                                         + (massUnit().equals("g") ? "453.59 g." : "16 oz.")
                                 : "."))
-                .part("loose", "Which joint stays loose?", new Answer.Words(loose))
-                .part("moves", "List the moves in order.", new Answer.Words(moves))
+                .part("loose", "Which joint stays loose?", Answer.Words.own(loose))
+                .part("moves", "List the moves in order.", Answer.Words.own(moves))
                 .part("released", "How much refrigerant is released, in " + massUnit() + "?", released);
     }
 

@@ -12,21 +12,21 @@ import org.satline.quantity.Temperature;
 import org.satline.quantity.Volume;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
-import org.satline.transfer.GasOrigin;
-import org.satline.transfer.GasProperties;
-import org.satline.transfer.HookUp;
-import org.satline.transfer.HookUpGas;
-import org.satline.transfer.HookUpPlan;
-import org.satline.transfer.HookUpPlanner;
-import org.satline.transfer.HookUpState;
-import org.satline.transfer.Hose;
-import org.satline.transfer.Opening;
-import org.satline.transfer.PlanTask;
-import org.satline.transfer.ServiceCylinder;
-import org.satline.transfer.ServiceHose;
-import org.satline.transfer.SystemPort;
-import org.satline.transfer.VolumeContent;
-import org.satline.transfer.VolumeState;
+import org.satline.transfer.hookup.GasOrigin;
+import org.satline.transfer.hookup.GasProperties;
+import org.satline.transfer.hookup.HookUp;
+import org.satline.transfer.hookup.HookUpGas;
+import org.satline.transfer.hookup.HookUpPlan;
+import org.satline.transfer.hookup.HookUpState;
+import org.satline.transfer.hookup.Hose;
+import org.satline.transfer.hookup.Opening;
+import org.satline.transfer.hookup.PlanTask;
+import org.satline.transfer.hookup.ServiceCylinder;
+import org.satline.transfer.hookup.ServiceHose;
+import org.satline.transfer.hookup.SystemPort;
+import org.satline.transfer.hookup.VolumeContent;
+import org.satline.transfer.hookup.VolumeState;
+import org.satline.transfer.planner.HookUpPlanner;
 
 /**
  * A hose full of air beside one port of a running system and one cylinder.

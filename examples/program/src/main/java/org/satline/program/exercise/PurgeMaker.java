@@ -12,11 +12,11 @@ import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 import org.satline.safety.Task;
 import org.satline.saturation.SaturationCurve;
-import org.satline.transfer.EndFitting;
-import org.satline.transfer.HookUpPlan;
-import org.satline.transfer.HookUpPractice;
-import org.satline.transfer.Hose;
-import org.satline.transfer.SystemPort.Role;
+import org.satline.transfer.hookup.EndFitting;
+import org.satline.transfer.hookup.HookUpPlan;
+import org.satline.transfer.hookup.HookUpPractice;
+import org.satline.transfer.hookup.Hose;
+import org.satline.transfer.hookup.SystemPort.Role;
 
 /** How a hose between a port of a running system and a cylinder is freed of air. The port has a valve core, and no manifold is there. */
 final class PurgeMaker implements Maker {
@@ -76,6 +76,10 @@ final class PurgeMaker implements Maker {
                         "Vapour out of the system sweeps the air out through the joint at the cylinder, which stays loose meanwhile; a self-sealing"
                                 + " end lets nothing out while its joint is loose. The other end is screwed home, or the core of the port stays"
                                 + " shut.");
+        if (!hasVapour(curve, atPort.value(), air.value())
+                || (inCylinder.value() instanceof GaugePressure gauge && !hasVapour(curve, gauge, air.value()))) {
+            return Optional.empty(); // colder than the table
+        }
         List<Given<Density>> densities = densities(atPort, port, inCylinder, curve, readout, air.value());
         if (difficulty == Difficulty.STARTING) {
             draft.given(densities.get(0));
@@ -160,6 +164,12 @@ final class PurgeMaker implements Maker {
             found.add(density("density of the vapour in the cylinder", gauge, curve, readout, air));
         }
         return found;
+    }
+
+    private static boolean hasVapour(SaturationCurve curve, GaugePressure gauge, Atmosphere air) {
+        double pressure = Pressure.ofGauge(gauge, air).pascals();
+        return pressure >= curve.dewPressureRange().low()
+                && pressure <= curve.dewPressureRange().high();
     }
 
     private static Given<Density> density(

@@ -2,7 +2,7 @@ package org.satline.program.exercise;
 
 import java.util.List;
 import java.util.Optional;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Power;
 import org.satline.quantity.Temperature;

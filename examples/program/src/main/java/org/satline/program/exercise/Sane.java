@@ -1,6 +1,6 @@
 package org.satline.program.exercise;
 
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.TemperatureDifference;
 
 /** Whether figures are such as a question may state. */

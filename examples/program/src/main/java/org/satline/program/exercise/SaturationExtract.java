@@ -7,7 +7,10 @@ import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
 
-/** Rows of a saturation table around what a question needs, so close that straight-line interpolation is good to some hundredths of a kelvin. */
+/**
+ * Rows of a saturation table around what a question needs, so close that straight-line interpolation is good to some hundredths of a
+ * kelvin.
+ */
 final class SaturationExtract {
     private static final int ROWS_BESIDE = 5;
 

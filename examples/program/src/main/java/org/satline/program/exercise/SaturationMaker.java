@@ -15,6 +15,9 @@ import org.satline.saturation.SaturationCurve;
 
 /** Between pressure and saturation temperature. */
 final class SaturationMaker implements Maker {
+    private static final String MIDDLE =
+            "The middle of bubble and dew point is neither of them: it serves for neither superheat nor subcooling.";
+
     private final Bench bench;
 
     SaturationMaker(Bench bench) {
@@ -60,6 +63,7 @@ final class SaturationMaker implements Maker {
                 .given(air, gauge)
                 .table(SaturationExtract.around(curve, readout, bubble, dew, draw));
         ask(draft, readout, bubble, dew);
+        swapped(draft, readout, bubble, dew);
         Given<GaugePressure> condenser = readout.gauge(
                 "gauge on the condenser",
                 curve.bubblePressure(Temperature.ofCelsius(draw.between(28, 50))),
@@ -128,6 +132,7 @@ final class SaturationMaker implements Maker {
                 .table(SaturationExtract.around(
                         curve, readout, curve.bubbleTemperature(least), curve.dewTemperature(most), draw));
         ask(draft, readout, bubble, dew);
+        swapped(draft, readout, bubble, dew);
         String unit = ", in " + readout.temperatureUnit() + "?";
         draft.part(
                 "lowest dew point",
@@ -153,12 +158,23 @@ final class SaturationMaker implements Maker {
         return Optional.of(draft.done());
     }
 
+    private static void swapped(Exercise.Draft draft, Readout readout, Temperature bubble, Temperature dew) {
+        Answer.Figure middle = readout.answer(Temperature.ofKelvins((bubble.kelvins() + dew.kelvins()) / 2));
+        String text = "The two columns of the table are easily swapped: the dew point is the warmer one.";
+        draft.mistake("dew point", readout.answer(bubble), text)
+                .mistake("bubble point", readout.answer(dew), text)
+                .mistake("bubble point", middle, MIDDLE)
+                .mistake("dew point", middle, MIDDLE);
+    }
+
     private static void forgottenAtmosphere(
             Exercise.Draft draft, Readout readout, SaturationCurve curve, GaugePressure gauge) {
         if (curve.dewPressureRange().low() < gauge.pascals()) {
-            draft.slip("Whoever takes the gauge reading for absolute finds a dew point of "
-                    + curve.dewTemperature(Pressure.ofPascals(gauge.pascals())).in(readout.temperatureUnit(), 1)
-                    + ".");
+            Answer.Figure found = readout.answer(curve.dewTemperature(Pressure.ofPascals(gauge.pascals())));
+            draft.mistake(
+                    "dew point",
+                    found,
+                    "Whoever takes the gauge reading for absolute finds a dew point of " + found.text() + ".");
         }
     }
 

@@ -36,7 +36,10 @@ final class SheetMaker {
         for (int i = 0; i < order.count(); i++) {
             Topic topic = topics.get(i % topics.size());
             Difficulty grade = order.difficulty().orElse(rising((double) i / order.count()));
-            exercises.add(exercise(draw.split(), topic, grade, order.units()));
+            Draw own = draw.split();
+            boolean us = own.chance(0.5);
+            Readout readout = new Readout(order.units().orElse(us ? UnitSystem.US : UnitSystem.SI));
+            exercises.add(exercise(figures(own, grade, order.version()), topic, grade, readout));
         }
         return new ExerciseSheet(order, exercises);
     }
@@ -49,9 +52,17 @@ final class SheetMaker {
         return share < 2.0 / 3 ? Difficulty.PRACTISED : Difficulty.EXPERIENCED;
     }
 
-    private Exercise exercise(Draw draw, Topic topic, Difficulty difficulty, Optional<UnitSystem> units) {
-        boolean us = draw.chance(0.5);
-        Readout readout = new Readout(units.orElse(us ? UnitSystem.US : UnitSystem.SI));
+    /** Grades and versions never share readings: neither a student's neighbour nor last week's sheet gives an answer away. */
+    private static Draw figures(Draw own, Difficulty grade, SheetOrder.Version version) {
+        Draw figures = own;
+        int others = grade.ordinal() * SheetOrder.Version.values().length + version.ordinal();
+        for (int i = 0; i < others; i++) {
+            figures = own.split();
+        }
+        return figures;
+    }
+
+    private Exercise exercise(Draw draw, Topic topic, Difficulty difficulty, Readout readout) {
         Maker maker = makers.get(topic);
         for (int i = 0; maker != null && i < MOST_DRAWS; i++) {
             Optional<Exercise> drawn = maker.draw(draw, readout, difficulty);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import org.satline.program.page.Block;
 import org.satline.refrigerant.Catalogue;
 import org.satline.safety.Caution;
@@ -17,13 +18,14 @@ final class SheetPage {
     private SheetPage() {}
 
     static String title(ExerciseSheet sheet) {
-        return "Refrigerant exercises, sheet " + sheet.order().seed();
+        return "Refrigerant exercises, " + sheet.name();
     }
 
-    static List<Block> of(ExerciseSheet sheet) {
+    static List<Block> of(ExerciseSheet sheet, ExerciseSheet.Answering answering) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Begin(Block.Sheet.SAME));
         blocks.add(new Block.Heading(1, title(sheet)));
+        blocks.add(new Block.Blanks(List.of("Name", "Date", "Points of " + sheet.points())));
         blocks.add(new Block.Paragraph(PRACTICE));
         blocks.add(
                 new Block.Paragraph(
@@ -31,26 +33,34 @@ final class SheetPage {
                                 + " of temperatures in degF has no offset of 32. Carry one digit more than is asked for, and round at the end."));
         int number = 1;
         for (Exercise exercise : sheet.exercises()) {
-            if (number > 1) {
-                blocks.add(new Block.Begin(Block.Sheet.NEW));
-            }
+            blocks.add(new Block.Begin(Block.Sheet.WHOLE));
             blocks.add(heading(number++, exercise));
             question(blocks, exercise);
             char letter = 'a';
             for (Part part : exercise.parts()) {
-                blocks.add(new Block.Question(String.valueOf(letter++), part.ask(), ""));
+                List<String> choices = answering == ExerciseSheet.Answering.TICKED ? part.choices() : List.<String>of();
+                blocks.add(new Block.Question(
+                        String.valueOf(letter++),
+                        part.ask() + points(part),
+                        choices,
+                        "",
+                        choices.isEmpty() ? part.lines() : 0));
             }
         }
-        cautions(blocks, sheet);
+        cautions(blocks, sheet, caution -> "");
         sources(blocks, sheet);
         return blocks;
+    }
+
+    static String points(Part part) {
+        return " (" + part.points() + (part.points() == 1 ? " point)" : " points)");
     }
 
     static Block heading(int number, Exercise exercise) {
         return new Block.Heading(
                 2,
                 number + ". " + exercise.topic().title() + " ("
-                        + exercise.difficulty().label() + ")");
+                        + exercise.difficulty().label() + ", " + exercise.points() + " points)");
     }
 
     private static void question(List<Block> blocks, Exercise exercise) {
@@ -81,15 +91,19 @@ final class SheetPage {
         }
     }
 
-    /** All that the tasks of the sheet ask to beware of, each once. */
-    static void cautions(List<Block> blocks, ExerciseSheet sheet) {
+    /**
+     * All that the tasks of the sheet ask to beware of, each once.
+     *
+     * @param after what follows the text of a caution
+     */
+    static void cautions(List<Block> blocks, ExerciseSheet sheet, Function<Caution, String> after) {
         Set<String> texts = new LinkedHashSet<>();
         for (Exercise exercise : sheet.exercises()) {
             for (Caution caution : exercise.cautions()) {
-                texts.add(Bench.WORDS.of(caution) + " [" + caution.basis() + "]");
+                texts.add(Bench.WORDS.of(caution) + after.apply(caution));
             }
         }
-        blocks.add(new Block.Begin(Block.Sheet.NEW));
+        blocks.add(new Block.Begin(Block.Sheet.WHOLE));
         blocks.add(new Block.Heading(2, "Before any of this is done on a machine"));
         blocks.add(new Block.Points(List.copyOf(texts)));
         blocks.add(new Block.Paragraph("Local codes and licensed practice come first. Data "

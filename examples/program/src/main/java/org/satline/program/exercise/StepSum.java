@@ -59,7 +59,7 @@ final class StepSum {
                 .part(
                         "direction",
                         "Is more to be added or taken out, or is it to be left?",
-                        new Answer.Words(NextStepWords.direction(level)))
+                        NextStepWords.directionAnswer(level))
                 .part(
                         "rest",
                         "How much is left to move to reach the target itself, in " + readout.massUnit() + "?",
@@ -131,7 +131,7 @@ final class StepSum {
                 .part(
                         "cylinder",
                         "Does this cylinder do for that step?",
-                        new Answer.Words(
+                        Answer.Words.own(
                                 enough ? "yes" : "no: it ends the step, and another cylinder is needed to go on"))
                 .sum(
                         out ? "room left" : "left to give",

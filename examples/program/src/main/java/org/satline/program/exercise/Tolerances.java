@@ -1,7 +1,7 @@
 package org.satline.program.exercise;
 
-import org.satline.charge.Criterion;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.TemperatureDifference;
 
 /** The bands of the published charge check, as the questions print them. */

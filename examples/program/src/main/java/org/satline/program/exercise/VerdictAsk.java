@@ -1,16 +1,19 @@
 package org.satline.program.exercise;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.satline.charge.ChargeLevel;
-import org.satline.charge.Criterion;
 import org.satline.charge.Deviation;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.explanation.Finding;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.saturation.SaturationCurve;
 
 /** What a question about the charge asks, and how it is worked out. */
 final class VerdictAsk {
+    private static final String NO_LEVEL = "no level: these readings contradict each other";
+
     private final Exercise.Draft draft;
     private final Readout readout;
     private final SaturationCurve curve;
@@ -62,12 +65,16 @@ final class VerdictAsk {
                         "d = measured - target",
                         readout.text(measured) + " - " + target.text(),
                         readout.text(value));
-        String level =
-                contradiction.isPresent() ? "no level: these readings contradict each other" : words(deviation.level());
+        String level = contradiction.isPresent() ? NO_LEVEL : words(deviation.level());
         draft.part(
                         "level",
                         "Is the charge low, on target or high, or do these readings allow no level?",
-                        new Answer.Words(level))
+                        Answer.Words.oneOf(
+                                level,
+                                Stream.concat(
+                                                Stream.of(ChargeLevel.values()).map(VerdictAsk::words),
+                                                Stream.of(NO_LEVEL))
+                                        .toList()))
                 .sum(
                         "level",
                         "d against the band",
@@ -89,7 +96,14 @@ final class VerdictAsk {
 
     /** Asked last: with doubtful instruments it depends on how sure the level is. */
     static void advice(Exercise.Draft draft, String advice) {
-        draft.part("advice", "What is to be done?", new Answer.Words(advice));
+        draft.part(
+                "advice",
+                "What is to be done?",
+                Answer.Words.oneOf(
+                        advice,
+                        Stream.of(ChargeLevel.values())
+                                .map(level -> advice(level, Optional.empty()))
+                                .toList()));
     }
 
     static String advice(ChargeLevel level, Optional<Finding> contradiction) {

@@ -7,11 +7,11 @@ import org.satline.charge.ChargeCase;
 import org.satline.charge.ChargeCode;
 import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeQuestion;
-import org.satline.charge.Criterion;
 import org.satline.charge.Deviation;
 import org.satline.charge.Judgement;
-import org.satline.charge.MeteringDevice;
 import org.satline.charge.OperatingConditions;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.explanation.Finding;
 import org.satline.explanation.FindingCode;
 import org.satline.program.exercise.RunningSystems.Running;
@@ -223,7 +223,7 @@ final class VerdictMaker implements Maker {
                 .part(
                         "holds",
                         "Does the level hold with a probability of at least 95 %?",
-                        new Answer.Words(holds(judged, holds)));
+                        Answer.Words.own(holds(judged, holds)));
         TemperatureDifference clamp = clampDoubt.value();
         TemperatureDifference gauge =
                 TemperatureDifference.ofKelvins(Math.sqrt(u * u - clamp.kelvins() * clamp.kelvins()));

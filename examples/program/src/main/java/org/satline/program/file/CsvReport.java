@@ -5,7 +5,10 @@ import com.fasterxml.jackson.dataformat.csv.CsvGenerator;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.BufferedOutputStream;
+import java.io.FilterOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Iterator;
@@ -26,8 +29,26 @@ public final class CsvReport {
      *
      * @param rows all rows
      * @param refused those that could not be computed
+     * @param quoted cells that a spreadsheet would have run as a formula and that begin with an apostrophe now
      */
-    public record Count(long rows, long refused) {}
+    public record Count(long rows, long refused, long quoted) {}
+
+    /** A writer that is closed must not close the draft: what it wrote is forced to the disk first. */
+    private static final class LeftOpen extends FilterOutputStream {
+        LeftOpen(OutputStream out) {
+            super(out);
+        }
+
+        @Override
+        public void write(byte[] bytes, int from, int length) throws IOException {
+            out.write(bytes, from, length);
+        }
+
+        @Override
+        public void close() throws IOException {
+            flush();
+        }
+    }
 
     /**
      * Answers each row of the input.
@@ -66,21 +87,23 @@ public final class CsvReport {
         try (WholeFile whole = WholeFile.besides(in, out)) {
             long count = 0;
             long refused = 0;
+            long quoted = 0;
             try (SequenceWriter writer = CsvMapper.builder()
                     .enable(CsvGenerator.Feature.STRICT_CHECK_FOR_QUOTING)
                     .build()
                     .writer(schema.build())
-                    .writeValues(new java.io.OutputStreamWriter(
-                            new BufferedOutputStream(whole.stream()), StandardCharsets.UTF_8))) {
+                    .writeValues(new OutputStreamWriter(
+                            new BufferedOutputStream(new LeftOpen(whole.stream())), StandardCharsets.UTF_8))) {
                 for (Iterator<CsvAnswer> each = answers.iterator(); each.hasNext(); ) {
                     CsvAnswer row = each.next();
-                    writer.write(row.cells().stream().map(Escape::plain).toList());
+                    writer.write(row.cells().stream().map(Escape::cell).toList());
+                    quoted += row.cells().stream().filter(Escape::isFormula).count();
                     count++;
                     refused += row.computed() ? 0 : 1;
                 }
             }
             whole.commit();
-            return new Count(count, refused);
+            return new Count(count, refused, quoted);
         } catch (IOException e) {
             throw new BadInputException(out + ": cannot be written (" + WholeFile.reason(e) + ")");
         }

@@ -2,8 +2,10 @@ package org.satline.program.file;
 
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.databind.MappingIterator;
 import com.fasterxml.jackson.databind.RuntimeJsonMappingException;
+import com.fasterxml.jackson.dataformat.csv.CsvFactory;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import java.io.IOException;
@@ -21,9 +23,11 @@ import java.util.Set;
 
 /**
  * The rows of a CSV file, one at a time, cells by column name in any order. Strict about the header: an unknown, missing or
- * repeated column is an error. A row with too few or too many cells is handed out with its fault named. For one thread.
+ * repeated column is an error, and so is a cell of more than 10 000 characters or a row of more than 100 000 bytes. A row with too few or too many cells is handed out with its fault named. For one thread.
  */
 public final class CsvRows implements Iterator<CsvRow>, AutoCloseable {
+    private static final int LONGEST_CELL = 10_000;
+
     private final Path file;
     private final MappingIterator<String[]> rows;
     private final List<String> header;
@@ -48,12 +52,16 @@ public final class CsvRows implements Iterator<CsvRow>, AutoCloseable {
             throw new BadInputException(file + ": is a folder; name a CSV file");
         }
         try {
-            MappingIterator<String[]> rows = CsvMapper.builder()
+            MappingIterator<String[]> rows = CsvMapper.builder(CsvFactory.builder()
+                            .streamReadConstraints(StreamReadConstraints.builder()
+                                    .maxStringLength(LONGEST_CELL)
+                                    .build())
+                            .build())
                     .enable(CsvParser.Feature.WRAP_AS_ARRAY)
                     .enable(CsvParser.Feature.SKIP_EMPTY_LINES)
                     .build()
                     .readerFor(String[].class)
-                    .readValues(Files.newInputStream(file));
+                    .readValues(new BoundedRows(Files.newInputStream(file)));
             CsvRows opened = new CsvRows(file, rows, new ArrayList<>());
             try {
                 opened.readHeader(required, optional);

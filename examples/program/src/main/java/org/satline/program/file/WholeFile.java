@@ -2,29 +2,32 @@ package org.satline.program.file;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.util.UUID;
 
 /**
- * An output file that appears whole or not at all: written beside its target under another name and moved into place by
- * {@link #commit()}. Closing without a commit leaves the target as it was. For one thread.
+ * An output file that appears whole or not at all: written beside its target under another name, forced to the disk and moved into place
+ * by {@link #commit()}. Closing without a commit leaves the target as it was. Owner, group and permission bits of a file that is replaced
+ * are kept; a symbolic link is followed; what would lose a name or a protection is refused. The draft of a run that was killed is removed
+ * by a later run in the same folder, ten minutes after its last byte. For one thread.
  */
 public final class WholeFile implements AutoCloseable {
+    private final Drive drive;
     private final Path target;
+    private final boolean replaces;
     private final Path draft;
-    private final OutputStream stream;
+    private final Drive.Draft open;
     private final Thread cleanUp;
 
-    private WholeFile(Path target, Path draft, OutputStream stream) {
+    private WholeFile(Drive drive, Path target, boolean replaces, Path draft) throws IOException {
+        this.drive = drive;
         this.target = target;
+        this.replaces = replaces;
         this.draft = draft;
-        this.stream = stream;
+        this.open = drive.create(draft);
         // An interrupted run must not leave the draft behind either.
-        this.cleanUp = new Thread(() -> draft.toFile().delete(), "remove-draft");
+        this.cleanUp = new Thread(this::deleteQuietly, "remove-draft");
         Runtime.getRuntime().addShutdownHook(cleanUp);
     }
 
@@ -33,27 +36,66 @@ public final class WholeFile implements AutoCloseable {
      *
      * @param target where the file shall stand in the end; its folder must exist; an existing regular file is replaced on commit
      * @return the open draft
-     * @throws BadInputException if the target cannot be written
+     * @throws BadInputException if the target cannot be written, or not without loss: it is write-protected, has a second name, or is a
+     *     symbolic link to nothing
      */
     public static WholeFile startedFor(Path target) {
+        return startedFor(target, new LocalDrive());
+    }
+
+    static WholeFile startedFor(Path target, Drive drive) {
         if (Files.isDirectory(target)) {
             throw new BadInputException(target + ": is a folder; name a file to write");
+        }
+        if (Files.isSymbolicLink(target) && !Files.exists(target)) {
+            throw new BadInputException(target + ": is a link to a file that does not exist; name that file");
         }
         if (Files.exists(target) && !Files.isRegularFile(target)) {
             throw new BadInputException(target + ": is not a regular file; name a file to write");
         }
         try {
             // Through a symbolic link the file it points to is meant, not the link.
-            Path real = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
+            boolean replaces = Files.exists(target);
+            Path real = replaces ? target.toRealPath() : target.toAbsolutePath();
             Path folder = real.getParent();
             if (folder == null || !Files.isDirectory(folder)) {
                 throw new BadInputException(target + ": its folder does not exist; make the folder first");
             }
-            Path draft = folder.resolve("." + real.getFileName() + "." + UUID.randomUUID() + ".draft");
-            return new WholeFile(
-                    real, draft, Files.newOutputStream(draft, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE));
+            if (replaces) {
+                requireReplaceable(target, real);
+            }
+            for (Path orphan : drive.orphans(folder)) {
+                drive.delete(orphan);
+            }
+            WholeFile whole = new WholeFile(drive, real, replaces, LocalDrive.draftIn(folder));
+            if (replaces) {
+                whole.keepRights();
+            }
+            return whole;
         } catch (IOException e) {
             throw new BadInputException(target + ": cannot be written (" + reason(e) + ")");
+        }
+    }
+
+    private static void requireReplaceable(Path target, Path real) throws IOException {
+        if (!Files.isWritable(real)) {
+            throw new BadInputException(target + ": is write-protected; lift that, or name another file to write");
+        }
+        if (real.getFileSystem().supportedFileAttributeViews().contains("unix")
+                && Files.getAttribute(real, "unix:nlink", LinkOption.NOFOLLOW_LINKS) instanceof Integer names
+                && names > 1) {
+            throw new BadInputException(target + ": is one file with " + names
+                    + " names, and only one of them would change; name another file to write");
+        }
+    }
+
+    /** Before anything is written, so that nobody reads the draft who may not read the target. */
+    private void keepRights() throws IOException {
+        try {
+            drive.copyRights(target, draft);
+        } catch (IOException e) {
+            close();
+            throw new IOException("its owner or rights cannot be kept: " + reason(e), e);
         }
     }
 
@@ -82,20 +124,35 @@ public final class WholeFile implements AutoCloseable {
      * @return where the content goes
      */
     public OutputStream stream() {
-        return stream;
+        return open.stream();
     }
 
     /**
-     * Moves the finished draft into place. Flush what you wrapped around the stream first.
+     * Moves the finished draft into place, durable before and after. Flush what you wrapped around the stream first, and leave it open.
      *
-     * @throws IOException if the draft cannot be closed or moved
+     * @throws IOException if the draft cannot be forced to the disk, closed or moved; the target is then as it was
      */
     public void commit() throws IOException {
-        stream.close();
+        open.force();
+        open.close();
+        if (!replaces && Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+            throw new IOException("something else was put there meanwhile");
+        }
+        drive.replace(draft, target);
+        drive.forceFolder(folder());
+    }
+
+    private Path folder() {
+        Path folder = draft.getParent();
+        return folder == null ? draft : folder;
+    }
+
+    private void deleteQuietly() {
         try {
-            Files.move(draft, target, StandardCopyOption.ATOMIC_MOVE);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
+            drive.delete(draft);
+        } catch (IOException e) {
+            // nobody is left to tell; a later run removes it
+            return;
         }
     }
 
@@ -103,10 +160,14 @@ public final class WholeFile implements AutoCloseable {
     @Override
     public void close() throws IOException {
         try {
-            stream.close();
+            open.close();
         } finally {
-            Files.deleteIfExists(draft);
-            Runtime.getRuntime().removeShutdownHook(cleanUp);
+            drive.delete(draft);
+            try {
+                Runtime.getRuntime().removeShutdownHook(cleanUp);
+            } catch (IllegalStateException e) {
+                // the machine is going down and does the same
+            }
         }
     }
 

@@ -119,9 +119,31 @@ public sealed interface Block {
      *
      * @param letter its name
      * @param text the question
-     * @param answer the answer, on the key; empty where the answer is to be written by hand, for which room is left
+     * @param choices answers to choose from; empty where it is to be written
+     * @param answer the answer, on the key; empty on the sheet of questions
+     * @param lines how many lines are left for writing; 0 on the key
      */
-    record Question(String letter, String text, String answer) implements Block {}
+    record Question(String letter, String text, List<String> choices, String answer, int lines) implements Block {
+        /** {@inheritDoc} */
+        public Question {
+            choices = List.copyOf(choices);
+            if (lines < 0) {
+                throw new IllegalArgumentException("lines " + lines + " is below 0");
+            }
+        }
+    }
+
+    /**
+     * Fields to fill in by hand, side by side.
+     *
+     * @param labels what belongs in each
+     */
+    record Blanks(List<String> labels) implements Block {
+        /** {@inheritDoc} */
+        public Blanks {
+            labels = List.copyOf(labels);
+        }
+    }
 
     /**
      * A picture.
@@ -162,6 +184,8 @@ public sealed interface Block {
     enum Sheet {
         /** A new one. */
         NEW,
+        /** That of the section before if it fits there as a whole. */
+        WHOLE,
         /** The one of the section before. */
         SAME
     }

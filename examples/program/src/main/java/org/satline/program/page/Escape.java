@@ -1,18 +1,28 @@
 package org.satline.program.page;
 
+import java.util.regex.Pattern;
+import org.satline.quantity.PlainText;
+
 /**
- * Makes text fit to be seen: the only place where characters are neutralised. Control characters and ends of lines become a space, since layout alone breaks
- * lines. Characters that turn the direction of text around are left out, and so are those that no document may hold (Unicode Standard Annex 9, section 2; XML
- * 1.0, W3C Recommendation, 5th ed., section 2.2).
+ * Makes text fit to be seen: the only place where characters are neutralised. Control characters and ends of lines become a space, since
+ * layout alone breaks lines. Characters that turn the direction of text around are left out, and so are those that no document may hold
+ * (Unicode Standard Annex 9, section 2; XML 1.0, W3C Recommendation, 5th ed., section 2.2).
  */
 public final class Escape {
+    /** Also the wide forms, which some spreadsheets take for the same. */
+    private static final String FORMULA_STARTS = "=+-@\uFF1D\uFF0B\uFF0D\uFF20\u2212";
+
+    private static final int LONGEST_NUMBER = 60;
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d++(?:\\.\\d*+)?|\\.\\d++)([eE][+-]?\\d{1,4})?");
+
     private Escape() {}
 
     /**
      * Returns text for one line of a page, a message or a cell.
      *
      * @param text any text
-     * @return the text with each run of control characters and ends of lines as one space, without characters that steer direction or belong in no document
+     * @return the text with each run of control characters and ends of lines as one space, without characters that steer direction or
+     *     belong in no document
      */
     public static String plain(String text) {
         if (text.codePoints().allMatch(c -> !isControl(c) && isShown(c))) {
@@ -29,6 +39,30 @@ public final class Escape {
             }
         }
         return plain.append(gap ? " " : "").toString();
+    }
+
+    /**
+     * Tells whether a spreadsheet would run a cell as a formula when it opens the file: it begins with an equals, plus or minus sign or an
+     * at sign, and is no number.
+     *
+     * @param text any text
+     * @return true if {@link #cell} puts an apostrophe before it
+     */
+    public static boolean isFormula(String text) {
+        String plain = plain(text).strip();
+        return !plain.isEmpty()
+                && FORMULA_STARTS.indexOf(plain.charAt(0)) >= 0
+                && !(plain.length() <= LONGEST_NUMBER && NUMBER.matcher(plain).matches());
+    }
+
+    /**
+     * Returns text for a cell of a CSV file.
+     *
+     * @param text any text
+     * @return plain text; with an apostrophe before it where a spreadsheet would run it
+     */
+    public static String cell(String text) {
+        return isFormula(text) ? "'" + plain(text) : plain(text);
     }
 
     /**
@@ -73,13 +107,6 @@ public final class Escape {
     }
 
     private static boolean isShown(int c) {
-        boolean turns = c == 0x061C
-                || c == 0x200E
-                || c == 0x200F
-                || (c >= 0x202A && c <= 0x202E)
-                || (c >= 0x2066 && c <= 0x206F);
-        boolean surrogate = c >= 0xD800 && c <= 0xDFFF;
-        boolean noCharacter = (c & 0xFFFE) == 0xFFFE;
-        return !turns && !surrogate && !noCharacter;
+        return !PlainText.isHidden(c);
     }
 }

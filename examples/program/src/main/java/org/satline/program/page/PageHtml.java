@@ -89,7 +89,12 @@ public final class PageHtml {
     private void write(Block block) {
         if (block instanceof Block.Begin begin) {
             endSection();
-            html.append(begin.sheet() == Block.Sheet.NEW ? "<section class=\"page\">\n" : "<section>\n");
+            html.append(
+                    switch (begin.sheet()) {
+                        case NEW -> "<section class=\"page\">\n";
+                        case WHOLE -> "<section class=\"whole\">\n";
+                        case SAME -> "<section>\n";
+                    });
             inSection = true;
         } else if (block instanceof Block.Heading heading) {
             element("h" + heading.level(), "", heading.text()).append('\n');
@@ -118,6 +123,10 @@ public final class PageHtml {
             table(table);
         } else if (block instanceof Block.Question question) {
             question(question);
+        } else if (block instanceof Block.Blanks blanks) {
+            html.append("<div class=\"blanks\">");
+            blanks.labels().forEach(label -> element("span", "", label));
+            html.append("</div>\n");
         } else if (block instanceof Block.Figure figure) {
             html.append("<figure>\n").append(figure.svg()).append("\n<figcaption>\n");
             figure.notes().forEach(note -> element("p", "", note).append('\n'));
@@ -156,9 +165,13 @@ public final class PageHtml {
     private void question(Block.Question question) {
         html.append("<div class=\"question\">");
         element("b", "", question.letter() + ")").append(' ').append(Escape.html(question.text()));
-        if (question.answer().isEmpty()) {
-            html.append("<div class=\"space\"></div>");
-        } else {
+        if (!question.choices().isEmpty()) {
+            html.append("<ul class=\"choices\">");
+            question.choices().forEach(choice -> element("li", "", choice));
+            html.append("</ul>");
+        }
+        html.append("<div class=\"space\"></div>".repeat(question.lines()));
+        if (!question.answer().isEmpty()) {
             html.append(' ');
             element("span", " class=\"answer\"", question.answer());
         }

@@ -5,6 +5,9 @@ import java.util.stream.Collectors;
 
 /** Writes a page as Markdown with tables. */
 public final class PageMarkdown {
+    /** A field to write in; escaped, since a bare row of underscores is a ruling across the page. */
+    private static final String RULE = "\\_".repeat(20);
+
     private final StringBuilder page = new StringBuilder();
 
     private PageMarkdown() {}
@@ -43,10 +46,23 @@ public final class PageMarkdown {
         } else if (block instanceof Block.Table table) {
             table(table);
         } else if (block instanceof Block.Question question) {
-            line(bold(question.letter() + ")") + " " + Escape.markdown(question.text())
-                    + (question.answer().isEmpty() ? "" : " " + bold(question.answer())));
+            question(question);
+        } else if (block instanceof Block.Blanks blanks) {
+            line(blanks.labels().stream()
+                    .map(label -> Escape.markdown(label) + ": " + RULE)
+                    .collect(Collectors.joining(" ")));
         } else if (block instanceof Block.Figure figure) {
             figure.notes().forEach(note -> line(Escape.markdown(note)));
+        }
+    }
+
+    private void question(Block.Question question) {
+        line(bold(question.letter() + ")") + " " + Escape.markdown(question.text())
+                + (question.answer().isEmpty() ? "" : " " + bold(question.answer())));
+        if (!question.choices().isEmpty()) {
+            line(question.choices().stream()
+                    .map(choice -> "- [ ] " + Escape.markdown(choice))
+                    .collect(Collectors.joining("\n")));
         }
     }
 

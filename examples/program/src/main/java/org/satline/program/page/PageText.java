@@ -2,6 +2,7 @@ package org.satline.program.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.satline.wording.VisitLines;
 
 /** Writes a page as plain text, wrapped; what stands beside a label is indented. */
@@ -47,6 +48,11 @@ public final class PageText {
             table(table);
         } else if (block instanceof Block.Question question) {
             hanging(Escape.plain(question.letter()) + ")", 3, question.text() + spaced(question.answer()));
+            question.choices().forEach(choice -> hanging("   [ ]", 7, choice));
+        } else if (block instanceof Block.Blanks blanks) {
+            line(blanks.labels().stream()
+                    .map(label -> Escape.plain(label) + ": " + "_".repeat(20))
+                    .collect(Collectors.joining(" ")));
         } else if (block instanceof Block.Figure figure) {
             figure.notes().forEach(note -> hanging("", 0, note));
         }

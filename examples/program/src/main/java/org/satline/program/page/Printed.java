@@ -6,8 +6,8 @@ import java.math.RoundingMode;
 import java.util.Locale;
 
 /**
- * Prints bare figures, for other programs and into sheets and pictures, with a decimal point in every country. Quantities in two units are printed by {@link
- * org.satline.wording.NumberPrinter}.
+ * Prints bare figures, for other programs and into sheets and pictures, with a decimal point in every country. Quantities in two units are
+ * printed by {@link org.satline.wording.NumberPrinter}.
  */
 public final class Printed {
     private static final MathContext GIVEN_DIGITS = new MathContext(12);

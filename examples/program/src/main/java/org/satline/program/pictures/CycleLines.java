@@ -2,8 +2,13 @@ package org.satline.program.pictures;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.knowm.xchart.XYChart;
-import org.knowm.xchart.style.markers.SeriesMarkers;
+import org.satline.program.drawing.Chart;
+import org.satline.program.drawing.Ink;
+import org.satline.program.drawing.Label;
+import org.satline.program.drawing.Mark;
+import org.satline.program.drawing.Pen;
+import org.satline.program.drawing.Points;
+import org.satline.program.drawing.Series;
 import org.satline.program.page.Printed;
 
 /** Draws the cycle of a visit and says in words what was measured and what is assumed. */
@@ -11,7 +16,7 @@ final class CycleLines {
     private CycleLines() {}
 
     /** Returns notes to stand under the picture. */
-    static List<String> draw(XYChart chart, CycleOutcome outcome, PictureUnits units) {
+    static List<String> draw(Chart chart, CycleOutcome outcome, PictureUnits units) {
         if (outcome instanceof CycleOutcome.None none) {
             return List.of("No cycle is drawn: " + none.reason() + ".");
         }
@@ -30,7 +35,7 @@ final class CycleLines {
             double p = units.pressure(corner.pressurePa());
             (corner.measured() ? measured : assumed).add(h, p);
             String number = String.valueOf(i + 1);
-            chart.addAnnotation(Label.bold(number, h, p, i == 1 || i == 2 ? Label.Side.ABOVE : Label.Side.BELOW));
+            chart.add(Label.bold(number, h, p, i == 1 || i == 2 ? Label.Side.ABOVE : Label.Side.BELOW));
             notes.add(Printed.figure(
                     "%s %s: %s, %.1f %s, %.1f %s (%s).",
                     number,
@@ -43,10 +48,10 @@ final class CycleLines {
                     corner.basis()));
         }
         notes.add(CycleOutcome.ASSUMPTIONS + ".");
-        Look.line(chart, "cycle", path, Look.Line.HEAVY, Look.RUST).setShowInLegend(false);
-        Look.marks(chart, "read", measured, SeriesMarkers.CIRCLE, Look.RUST);
+        chart.add(Series.line("cycle", path, Pen.HEAVY, Ink.RUST).unnamed());
+        chart.add(Series.marks("read", measured, Mark.CIRCLE, Ink.RUST));
         if (!assumed.isEmpty()) {
-            Look.marks(chart, "assumed", assumed, OpenCircle.MARKER, Look.RUST);
+            chart.add(Series.marks("assumed", assumed, Mark.OPEN_CIRCLE, Ink.RUST));
         }
         return List.copyOf(notes);
     }

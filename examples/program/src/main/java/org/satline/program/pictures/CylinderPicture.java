@@ -3,16 +3,20 @@ package org.satline.program.pictures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.knowm.xchart.XYChart;
-import org.knowm.xchart.XYSeries;
-import org.knowm.xchart.style.Styler.YAxisPosition;
-import org.knowm.xchart.style.markers.SeriesMarkers;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.ClosedVessel;
 import org.satline.cylinder.VesselCondition;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
 import org.satline.filling.VesselPoint;
+import org.satline.program.drawing.Axis;
+import org.satline.program.drawing.Chart;
+import org.satline.program.drawing.Ink;
+import org.satline.program.drawing.Label;
+import org.satline.program.drawing.Mark;
+import org.satline.program.drawing.Pen;
+import org.satline.program.drawing.Points;
+import org.satline.program.drawing.Series;
 import org.satline.program.page.Printed;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -83,7 +87,7 @@ public final class CylinderPicture {
         for (VesselCondition each : all) {
             double t = units.temperature(each.temperature().kelvins());
             pressure.add(t, units.pressure(each.pressure().pascals()));
-            each.liquidVolumeFraction().ifPresent(share -> level.add(t, 100 * share));
+            each.liquidVolumeFraction().filter(share -> share > 0).ifPresent(share -> level.add(t, 100 * share));
         }
         if (pressure.isEmpty()) {
             throw new IllegalArgumentException(
@@ -91,23 +95,20 @@ public final class CylinderPicture {
                             + Printed.figure("%.1f", vessel.overallDensity())
                             + " kg/m3 can be computed between -20 and 80 degC; check contents and water capacity");
         }
-        XYChart chart = Look.chart(
-                curve.refrigerant().designation() + " in a closed cylinder",
-                units.temperatureAxis() + " (the whole cylinder, at rest)",
-                units.pressureAxis());
-        Look.xRange(chart, units.temperature(lowK), units.temperature(highK));
         double top = units.pressure(ceiling(all));
-        chart.getStyler().setYAxisDecimalPattern(Look.PLAIN);
-        chart.getStyler().setYAxisMin(0, 0.0);
-        chart.getStyler().setYAxisMax(0, top);
-        chart.getStyler().setYAxisMin(1, 0.0);
-        chart.getStyler().setYAxisMax(1, 110.0);
-        chart.getStyler().setYAxisGroupPosition(1, YAxisPosition.Right);
-        chart.setYAxisGroupTitle(1, "liquid level, % of the volume");
-        Look.line(chart, "pressure (left)", pressure, Look.Line.SOLID, Look.INK);
+        Chart chart = new Chart(
+                curve.refrigerant().designation() + " in a closed cylinder",
+                new Axis(
+                        "temperature (whole cylinder, at rest), " + units.temperatureUnit(),
+                        units.temperature(lowK),
+                        units.temperature(highK),
+                        Axis.Scale.EVEN),
+                new Axis(units.pressureTitle(), 0, top, Axis.Scale.EVEN));
+        chart.right(new Axis("liquid level, % of the volume", 0, 110, Axis.Scale.EVEN));
+        chart.add(Series.line("pressure (left)", pressure, Pen.SOLID, Ink.BLACK));
         if (!level.isEmpty()) {
-            XYSeries levels = Look.line(chart, "liquid level (right)", level, Look.Line.DASHED, Look.BLUE);
-            levels.setYAxisGroup(1);
+            chart.add(Series.line("liquid level (right)", level, Pen.DASHED, Ink.BLUE)
+                    .onTheRight());
         }
         List<String> notes = new ArrayList<>();
         notes.add(words.numbers().print(cylinder.contents()) + " in "
@@ -134,7 +135,9 @@ public final class CylinderPicture {
         return new Picture(chart, String.join(" ", notes), Sources.notes(curve, notes));
     }
 
-    /** Where the equation reaches: a liquid-full cylinder soon leaves its range of pressure, and close to the critical point none is told. */
+    /**
+     * Where the equation reaches: a liquid-full cylinder soon leaves its range of pressure, and close to the critical point none is told.
+     */
     private List<VesselCondition> conditions() {
         List<VesselCondition> found = new ArrayList<>();
         for (int i = 0; i <= STEPS; i++) {
@@ -160,24 +163,23 @@ public final class CylinderPicture {
         return 1.15 * Math.max(service, Math.min(highest, 1.3 * saturated));
     }
 
-    private void serviceMark(XYChart chart, Pressure service, List<String> notes) {
+    private void serviceMark(Chart chart, Pressure service, List<String> notes) {
         double p = units.pressure(service.pascals());
-        Look.line(
-                        chart,
+        chart.add(Series.line(
                         "service pressure",
                         Points.of(units.temperature(lowK), p, units.temperature(highK), p),
-                        Look.Line.DASH_DOT,
-                        Look.GREY)
-                .setShowInLegend(false);
-        chart.addAnnotation(Label.of("marked service pressure", units.temperature(lowK + 28), p, Label.Side.ABOVE));
+                        Pen.DASH_DOT,
+                        Ink.GREY)
+                .unnamed());
+        chart.add(Label.of("marked service pressure", units.temperature(lowK + 28), p, Label.Side.ABOVE));
         notes.add("The marked service pressure is reached " + where(vessel.reaches(service)) + ".");
     }
 
-    private void now(XYChart chart, Temperature now, List<String> notes) {
+    private void now(Chart chart, Temperature now, List<String> notes) {
         VesselCondition condition = vessel.at(now, cylinder.servicePressure());
         double t = units.temperature(now.kelvins());
         double p = units.pressure(condition.pressure().pascals());
-        Look.marks(chart, "now", Points.of(t, p), SeriesMarkers.DIAMOND, Look.RUST);
+        chart.add(Series.marks("now", Points.of(t, p), Mark.DIAMOND, Ink.RUST));
         notes.add(Printed.figure(
                 "Now, at %.1f %s: %s, %s.",
                 t,
@@ -189,7 +191,7 @@ public final class CylinderPicture {
                         .orElse("above the critical temperature, where no level is to be told")));
     }
 
-    private void liquidFull(XYChart chart, double top, List<String> notes) {
+    private void liquidFull(Chart chart, double top, List<String> notes) {
         VesselPoint point = vessel.liquidFull();
         notes.add("Liquid fills the cylinder " + where(point) + ".");
         if (point instanceof VesselPoint.At at && at.temperature().kelvins() < highK) {
@@ -204,11 +206,10 @@ public final class CylinderPicture {
         }
     }
 
-    private void upright(
-            XYChart chart, String name, double t, double height, double top, Label.Side side, String words) {
-        Look.line(chart, name, Points.of(t, 0, t, top), Look.Line.DOTTED, Look.GREY)
-                .setShowInLegend(false);
-        chart.addAnnotation(Label.of(words, t, height, side));
+    private void upright(Chart chart, String name, double t, double height, double top, Label.Side side, String words) {
+        chart.add(
+                Series.line(name, Points.of(t, 0, t, top), Pen.DOTTED, Ink.GREY).unnamed());
+        chart.add(Label.of(words, t, height, side));
     }
 
     private String where(VesselPoint point) {

@@ -1,8 +1,13 @@
 package org.satline.program.pictures;
 
 import java.util.List;
-import org.knowm.xchart.XYChart;
 import org.satline.equilibrium.Range;
+import org.satline.program.drawing.Axis;
+import org.satline.program.drawing.Chart;
+import org.satline.program.drawing.Ink;
+import org.satline.program.drawing.Pen;
+import org.satline.program.drawing.Points;
+import org.satline.program.drawing.Series;
 import org.satline.program.page.Printed;
 import org.satline.quantity.Atmosphere;
 import org.satline.saturation.SaturationCurve;
@@ -11,7 +16,6 @@ import org.satline.saturation.SaturationCurve;
 public final class GlidePicture {
     private static final double LEAST_PA = 50_000;
     private static final int STEPS = 200;
-    private static final int DECIMALS_BELOW_K = 1;
 
     private GlidePicture() {}
 
@@ -45,14 +49,15 @@ public final class GlidePicture {
                 largestAt = p;
             }
         }
-        XYChart chart = Look.chart(
+        Chart chart = new Chart(
                 name + ": glide against pressure",
-                units.pressureAxis(),
-                "glide (dew less bubble point), " + units.differenceUnit());
-        Look.logarithmicX(chart, units.pressure(low), units.pressure(high));
-        Look.yRange(chart, 0, units.difference(largest) * 1.12);
-        chart.getStyler().setYAxisDecimalPattern(largest < DECIMALS_BELOW_K ? "0.00" : "0.0");
-        Look.line(chart, "glide at one pressure", points, Look.Line.SOLID, Look.INK);
+                units.pressureAxis(low, high),
+                new Axis(
+                        "glide (dew less bubble point), " + units.differenceUnit(),
+                        0,
+                        units.difference(largest) * 1.12,
+                        Axis.Scale.EVEN));
+        chart.add(Series.line("glide at one pressure", points, Pen.SOLID, Ink.BLACK));
         String note = Printed.figure(
                 "Glide of %s is largest, %.2f %s, at %s; at 101.325 kPa it is %s.",
                 name,

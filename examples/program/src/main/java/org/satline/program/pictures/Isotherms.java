@@ -1,10 +1,15 @@
 package org.satline.program.pictures;
 
-import org.knowm.xchart.XYChart;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.PhaseSplit;
+import org.satline.program.drawing.Chart;
+import org.satline.program.drawing.Ink;
+import org.satline.program.drawing.Label;
+import org.satline.program.drawing.Pen;
+import org.satline.program.drawing.Points;
+import org.satline.program.drawing.Series;
 
 /** Lines of constant temperature in a picture of pressure against enthalpy. */
 final class Isotherms {
@@ -13,7 +18,7 @@ final class Isotherms {
     /** A dome that spans more than this, K, gets its isotherms farther apart. */
     private static final double WIDE_K = 250;
 
-    private static final int STEPS = 60;
+    private static final int STEPS = 240;
     private static final int INSIDE = 12;
     /** Room that a label needs, as a share of the width. */
     private static final double LABEL_SHARE = 0.06;
@@ -31,7 +36,7 @@ final class Isotherms {
     }
 
     /** All of them in one series, as far as the equation reaches, every other one labelled at its lower end. */
-    void draw(XYChart chart, double fromK, double leftEnthalpy, double rightEnthalpy) {
+    void draw(Chart chart, double fromK, double leftEnthalpy, double rightEnthalpy) {
         double narrow = units == PictureUnits.SI ? STEP_SI : STEP_US;
         double step = model.maxTemperatureK() - fromK > WIDE_K ? 2.5 * narrow : narrow;
         Points all = new Points();
@@ -47,13 +52,13 @@ final class Isotherms {
             all.gap();
             isotherm(all, kelvins);
             if (Math.round(t / step) % 2 == 0 && atFoot > last + apart && atFoot < rightEnthalpy - apart / 2) {
-                chart.addAnnotation(Label.of(
+                chart.add(Label.of(
                         String.valueOf(Math.round(t)),
                         units.enthalpy(atFoot),
                         units.pressure(labelPa),
                         Label.Side.CENTRE));
                 if (last < leftEnthalpy) {
-                    chart.addAnnotation(Label.of(
+                    chart.add(Label.of(
                             "isotherms, " + units.temperatureUnit() + ":",
                             units.enthalpy(atFoot - apart / 2),
                             units.pressure(labelPa),
@@ -62,8 +67,8 @@ final class Isotherms {
                 last = atFoot;
             }
         }
-        Look.line(chart, "isotherms, " + units.temperatureUnit(), all, Look.Line.THIN, Look.GREY)
-                .setShowInLegend(false);
+        chart.add(Series.line("isotherms, " + units.temperatureUnit(), all, Pen.THIN, Ink.GREY)
+                .unnamed());
     }
 
     /** Infinite where the equation ends, so that no warmer line is tried. */

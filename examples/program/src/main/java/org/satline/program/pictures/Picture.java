@@ -2,23 +2,21 @@ package org.satline.program.pictures;
 
 import java.util.List;
 import java.util.Objects;
-import org.knowm.xchart.XYChart;
+import org.satline.program.drawing.Chart;
+import org.satline.program.drawing.Drawing;
+import org.satline.program.drawing.SvgWriter;
 import org.satline.program.page.Escape;
 
 /** A finished picture: what is drawn, what it shows in words, and where the numbers come from. For one thread. */
 public final class Picture {
-    private final XYChart chart;
-    private final int height;
+    private final Chart chart;
     private final String description;
     private final List<String> notes;
 
-    Picture(XYChart chart, String description, List<String> notes) {
+    Picture(Chart chart, String description, List<String> notes) {
         this.chart = Objects.requireNonNull(chart, "chart");
         this.description = Escape.plain(description);
         this.notes = notes.stream().map(Escape::plain).toList();
-        Legend legend = Legend.of(chart);
-        chart.addAnnotation(legend);
-        this.height = Look.HEIGHT + legend.height();
     }
 
     /**
@@ -27,7 +25,7 @@ public final class Picture {
      * @return title
      */
     public String title() {
-        return chart.getTitle();
+        return chart.title();
     }
 
     /**
@@ -49,12 +47,12 @@ public final class Picture {
     }
 
     /**
-     * Draws it as a file of its own, with its notes below.
+     * Lays it out as a sheet of its own, with its notes below.
      *
-     * @return an SVG document; the same picture and the same fonts of the Java at hand give the same text
+     * @return the drawing
      */
-    public String toSvgFile() {
-        return SvgText.file(this);
+    public Drawing sheet() {
+        return chart.drawing(description, notes);
     }
 
     /**
@@ -64,14 +62,10 @@ public final class Picture {
      * @return an SVG element
      */
     public String toSvgElement(String name) {
-        return SvgText.element(this, name);
+        return SvgWriter.element(chart.drawing(description, List.of()), name);
     }
 
-    int height() {
-        return height;
-    }
-
-    XYChart chart() {
+    Chart chart() {
         return chart;
     }
 }

@@ -4,14 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
-import org.knowm.xchart.XYChart;
-import org.knowm.xchart.style.markers.SeriesMarkers;
 import org.satline.equilibrium.BoundaryEnd;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
 import org.satline.measurement.Place;
 import org.satline.measurement.SystemReadings;
+import org.satline.program.drawing.Axis;
+import org.satline.program.drawing.Chart;
+import org.satline.program.drawing.Ink;
+import org.satline.program.drawing.Mark;
+import org.satline.program.drawing.Pen;
+import org.satline.program.drawing.Points;
+import org.satline.program.drawing.Series;
 import org.satline.program.page.Printed;
 import org.satline.saturation.SaturationCurve;
 
@@ -28,7 +33,8 @@ public final class PressureEnthalpyPicture {
 
     private PressureEnthalpyPicture(SaturationCurve curve, PictureUnits units, double coldestK) {
         this.curve = curve;
-        this.model = FluidModel.of(curve.refrigerant());
+        FluidModel plain = FluidModel.of(curve.refrigerant());
+        this.model = plain.has(units.usualZero()) ? plain.with(units.usualZero()) : plain;
         this.units = units;
         this.end = model.twoPhaseEnd();
         double wanted = Math.min(Math.min(COLDEST_SHOWN_K, coldestK), 0.8 * end.temperatureK());
@@ -68,21 +74,26 @@ public final class PressureEnthalpyPicture {
         double left = model.bubbleAtTemperature(lowK).saturated().specificEnthalpy();
         double right = right(cycle);
         double margin = (right - left) * 0.06;
-        XYChart chart = Look.chart(
+        Chart chart = new Chart(
                 curve.refrigerant().designation()
                         + (cycle.filter(CycleOutcome.Drawn.class::isInstance).isPresent()
                                 ? ": cycle of this visit"
                                 : ": pressure and enthalpy"),
-                "specific enthalpy, " + units.enthalpyUnit(),
-                units.pressureAxis());
-        Look.xRange(chart, units.enthalpy(left - margin), units.enthalpy(right + margin));
-        Look.logarithmicY(chart, units.pressure(lowPa), units.pressure(highPa));
+                new Axis(
+                        "specific enthalpy, " + units.enthalpyUnit(),
+                        units.enthalpy(left - margin),
+                        units.enthalpy(right + margin),
+                        Axis.Scale.EVEN),
+                units.pressureAxis(lowPa, highPa));
         new Isotherms(model, units, lowPa, highPa).draw(chart, lowK, left - margin, right + margin);
+        if (cycle.isEmpty()) {
+            new VapourLines(model, units, lowPa, highPa, right).draw(chart); // beside a cycle they would be a thicket
+        }
         dome(chart);
         List<String> notes = new ArrayList<>();
         cycle.ifPresent(found -> notes.addAll(CycleLines.draw(chart, found, units)));
         String description = Printed.figure(
-                "Dome of saturated liquid (left) and vapour (right), %s the %s, %s and %.1f %s; thin lines of constant temperature.",
+                "Dome of saturated liquid (left) and vapour (right), %s the %s, %s and %.1f %s; thin solid lines of constant temperature.",
                 end.kind() == BoundaryEnd.Kind.CRITICAL_POINT ? "meeting at" : "ending at or beside",
                 end.kind().words(),
                 units.pressureText(end.pressurePa()),
@@ -122,22 +133,21 @@ public final class PressureEnthalpyPicture {
         return most;
     }
 
-    private void dome(XYChart chart) {
+    private void dome(Chart chart) {
         Points bubble = new Points();
         Points dew = new Points();
         each(model.bubbleTemperatureRange(), t -> add(bubble, model.bubbleAtTemperature(t)));
         each(model.dewTemperatureRange(), t -> add(dew, model.dewAtTemperature(t)));
-        Look.line(chart, "liquid", bubble, Look.Line.SOLID, Look.INK);
-        Look.line(chart, "vapour", dew, Look.Line.DASHED, Look.BLUE);
+        chart.add(Series.line("liquid", bubble, Pen.SOLID, Ink.BLACK));
+        chart.add(Series.line("vapour", dew, Pen.DASHED, Ink.BLUE));
         BoundaryPoint top =
                 model.bubbleAtTemperature(model.bubbleTemperatureRange().high());
-        Look.marks(
-                        chart,
+        chart.add(Series.marks(
                         "end of the dome",
                         Points.of(units.enthalpy(top.saturated().specificEnthalpy()), units.pressure(top.pressurePa())),
-                        SeriesMarkers.CIRCLE,
-                        Look.INK)
-                .setShowInLegend(false);
+                        Mark.CIRCLE,
+                        Ink.BLACK)
+                .unnamed());
     }
 
     private void add(Points points, BoundaryPoint point) {

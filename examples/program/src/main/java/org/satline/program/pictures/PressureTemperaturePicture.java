@@ -1,19 +1,23 @@
 package org.satline.program.pictures;
 
-import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
-import org.knowm.xchart.XYChart;
-import org.knowm.xchart.style.markers.Marker;
-import org.knowm.xchart.style.markers.SeriesMarkers;
 import org.satline.equilibrium.BoundaryEnd;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
 import org.satline.measurement.Place;
 import org.satline.measurement.SystemReadings;
+import org.satline.program.drawing.Chart;
+import org.satline.program.drawing.Ink;
+import org.satline.program.drawing.Label;
+import org.satline.program.drawing.Mark;
+import org.satline.program.drawing.Pen;
+import org.satline.program.drawing.Points;
+import org.satline.program.drawing.Series;
 import org.satline.program.page.Printed;
+import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
@@ -29,6 +33,7 @@ public final class PressureTemperaturePicture {
     private final SaturationCurve curve;
     private final PictureUnits units;
     private final boolean blend;
+    private Optional<Atmosphere> air = Optional.empty();
 
     private PressureTemperaturePicture(SaturationCurve curve, PictureUnits units) {
         this.curve = curve;
@@ -45,6 +50,20 @@ public final class PressureTemperaturePicture {
      */
     public static Picture of(SaturationCurve curve, PictureUnits units) {
         return new PressureTemperaturePicture(curve, units).whole();
+    }
+
+    /**
+     * Draws the lines with a second scale of gauge pressures.
+     *
+     * @param curve bubble and dew line
+     * @param units units of the picture
+     * @param air atmosphere of the gauge
+     * @return the picture
+     */
+    public static Picture of(SaturationCurve curve, PictureUnits units, Atmosphere air) {
+        PressureTemperaturePicture picture = new PressureTemperaturePicture(curve, units);
+        picture.air = Optional.of(air);
+        return picture.whole();
     }
 
     /**
@@ -67,13 +86,13 @@ public final class PressureTemperaturePicture {
         BoundaryEnd end = FluidModel.of(curve.refrigerant()).twoPhaseEnd();
         double top = Math.max(
                 curve.bubblePressureRange().high(), curve.dewPressureRange().high());
-        XYChart chart = empty(low, high + 6, curve.dewPressurePa(low) * 0.9, top * 1.4);
+        Chart chart = empty(low, high + 6, curve.dewPressurePa(low) * 0.9, top * 1.4);
         lines(chart, low, high);
         double endT = units.temperature(end.temperatureK());
         double endP = units.pressure(end.pressurePa());
-        Look.marks(chart, "end", Points.of(endT, endP), SeriesMarkers.CIRCLE, Look.INK)
-                .setShowInLegend(false);
-        chart.addAnnotation(Label.of(
+        chart.add(Series.marks("end", Points.of(endT, endP), Mark.CIRCLE, Ink.BLACK)
+                .unnamed());
+        chart.add(Label.of(
                 end.kind() == BoundaryEnd.Kind.CRITICAL_POINT ? "critical point" : "end of the lines",
                 endT,
                 endP,
@@ -88,7 +107,10 @@ public final class PressureTemperaturePicture {
                 endT,
                 units.temperatureUnit(),
                 end.kind().words());
-        return new Picture(chart, described, Sources.notes(curve, List.of(described)));
+        List<String> notes = new ArrayList<>(List.of(described));
+        air.ifPresent(each -> notes.add("Gauge pressures count from "
+                + units.pressureText(each.pressure().pascals()) + ": " + each.description() + "."));
+        return new Picture(chart, described, Sources.notes(curve, notes));
     }
 
     private Optional<Picture> around(SystemReadings readings) {
@@ -106,37 +128,35 @@ public final class PressureTemperaturePicture {
         double high = margins.stream().mapToDouble(Margin::warmest).max().orElseThrow() + AROUND_K;
         double lowest = margins.stream().mapToDouble(Margin::pressurePa).min().orElseThrow() * 0.75;
         double highest = margins.stream().mapToDouble(Margin::pressurePa).max().orElseThrow() * 1.35;
-        XYChart chart = empty(low, high, lowest, highest);
+        Chart chart = empty(low, high, lowest, highest);
         lines(chart, Math.max(low, curve.minTemperatureK()), high);
         List<String> notes = new ArrayList<>();
         margins.forEach(margin -> notes.add(draw(chart, margin)));
         return Optional.of(new Picture(chart, String.join(" ", notes), Sources.notes(curve, notes)));
     }
 
-    private XYChart empty(double lowK, double highK, double lowPa, double highPa) {
-        XYChart chart = Look.chart(
+    private Chart empty(double lowK, double highK, double lowPa, double highPa) {
+        Chart chart = new Chart(
                 curve.refrigerant().designation() + ": pressure and temperature",
-                units.temperatureAxis(),
-                units.pressureAxis());
-        Look.xRange(chart, units.temperature(lowK), units.temperature(highK));
-        Look.logarithmicY(chart, units.pressure(lowPa), units.pressure(highPa));
+                units.temperatureAxis(lowK, highK),
+                units.pressureAxis(lowPa, highPa));
+        air.ifPresent(each -> chart.right(units.gaugeAxis(lowPa, highPa, each)));
         return chart;
     }
 
-    private void lines(XYChart chart, double lowK, double highK) {
+    private void lines(Chart chart, double lowK, double highK) {
         if (blend) {
             Points bubble = new Points();
             each(curve.bubbleTemperatureRange(), lowK, highK, t -> bubble.add(t, curve.bubblePressurePa(t)));
-            Look.line(chart, "bubble point", inUnits(bubble), Look.Line.SOLID, Look.INK);
+            chart.add(Series.line("bubble point", inUnits(bubble), Pen.SOLID, Ink.BLACK));
         }
         Points dew = new Points();
         each(curve.dewTemperatureRange(), lowK, highK, t -> dew.add(t, curve.dewPressurePa(t)));
-        Look.line(
-                chart,
+        chart.add(Series.line(
                 blend ? "dew point" : "boiling and condensing",
                 inUnits(dew),
-                blend ? Look.Line.DASHED : Look.Line.SOLID,
-                blend ? Look.BLUE : Look.INK);
+                blend ? Pen.DASHED : Pen.SOLID,
+                blend ? Ink.BLUE : Ink.BLACK));
     }
 
     private Points inUnits(Points si) {
@@ -175,20 +195,20 @@ public final class PressureTemperaturePicture {
                 "subcooling", "bubble point", line.kelvins(), curve.bubbleTemperatureK(p.pascals()), p.pascals());
     }
 
-    private String draw(XYChart chart, Margin margin) {
+    private String draw(Chart chart, Margin margin) {
         boolean suction = margin.name().equals("superheat");
-        Marker marker = suction ? SeriesMarkers.SQUARE : SeriesMarkers.DIAMOND;
-        Color colour = Look.RUST;
+        Mark marker = suction ? Mark.SQUARE : Mark.DIAMOND;
+        Ink colour = Ink.RUST;
         double line = units.temperature(margin.lineK());
         double saturated = units.temperature(margin.saturatedK());
         double p = units.pressure(margin.pressurePa());
-        Look.line(chart, margin.name() + " distance", Points.of(saturated, p, line, p), Look.Line.HEAVY, colour)
-                .setShowInLegend(false);
-        Look.marks(chart, suction ? "suction line" : "liquid line", Points.of(line, p), marker, colour);
+        chart.add(Series.line(margin.name() + " distance", Points.of(saturated, p, line, p), Pen.HEAVY, colour)
+                .unnamed());
+        chart.add(Series.marks(suction ? "suction line" : "liquid line", Points.of(line, p), marker, colour));
         double difference =
                 units.difference(suction ? margin.lineK() - margin.saturatedK() : margin.saturatedK() - margin.lineK());
         String words = Printed.figure("%s %.1f %s", margin.name(), difference, units.differenceUnit());
-        chart.addAnnotation(Label.of(words, saturated, p, suction ? Label.Side.BELOW_ONWARDS : Label.Side.ABOVE_UP_TO));
+        chart.add(Label.of(words, saturated, p, suction ? Label.Side.BELOW_ONWARDS : Label.Side.ABOVE_UP_TO));
         return Printed.figure(
                 "%s: line at %.1f %s, %s %.1f %s at %.1f %s.",
                 words,

@@ -1,10 +1,15 @@
 package org.satline.program.pictures;
 
 import java.util.List;
-import org.knowm.xchart.XYChart;
-import org.knowm.xchart.style.markers.SeriesMarkers;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
+import org.satline.program.drawing.Axis;
+import org.satline.program.drawing.Chart;
+import org.satline.program.drawing.Ink;
+import org.satline.program.drawing.Mark;
+import org.satline.program.drawing.Pen;
+import org.satline.program.drawing.Points;
+import org.satline.program.drawing.Series;
 import org.satline.program.page.Printed;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.Engine;
@@ -45,13 +50,11 @@ public final class TableErrorPicture {
                 .mapToDouble(entry -> entry.region().bound(entry.property()))
                 .max()
                 .orElseThrow();
-        XYChart chart = Look.chart(
+        Chart chart = new Chart(
                 refrigerant.designation() + ": error of the stored pressures",
-                units.temperatureAxis(),
-                "error of the pressure, relative to the equation");
-        Look.xRange(chart, units.temperature(low), units.temperature(high + 0.02 * (high - low)));
-        Look.logarithmicY(chart, FLOOR, bound * 10);
-        chart.getStyler().setMarkerSize(5);
+                units.temperatureAxis(low, high + 0.02 * (high - low)),
+                new Axis("error of the pressure, relative to the equation", FLOOR, bound * 10, Axis.Scale.LOGARITHMIC));
+        chart.markSize(5);
         double worstBubble = 0;
         if (refrigerant.isBlend()) {
             worstBubble = draw(chart, table, equation, SaturationProperty.BUBBLE_PRESSURE, units);
@@ -74,7 +77,7 @@ public final class TableErrorPicture {
     }
 
     private static double draw(
-            XYChart chart,
+            Chart chart,
             SaturationCurve table,
             SaturationCurve equation,
             SaturationProperty property,
@@ -96,16 +99,15 @@ public final class TableErrorPicture {
             }
         }
         boolean bubble = property == SaturationProperty.BUBBLE_PRESSURE;
-        Look.marks(
-                chart,
+        chart.add(Series.marks(
                 bubble ? "bubble point" : "dew point",
                 points,
-                bubble ? SeriesMarkers.PLUS : OpenCircle.MARKER,
-                bubble ? Look.RUST : Look.BLUE);
+                bubble ? Mark.PLUS : Mark.OPEN_CIRCLE,
+                bubble ? Ink.RUST : Ink.BLUE));
         return worst;
     }
 
-    private static void bounds(XYChart chart, Certificate certificate, double endK, PictureUnits units) {
+    private static void bounds(Chart chart, Certificate certificate, double endK, PictureUnits units) {
         Points stairs = new Points();
         for (Certificate.Entry entry : certificate.entries()) {
             if (entry.property() == SaturationProperty.DEW_PRESSURE) {
@@ -115,6 +117,6 @@ public final class TableErrorPicture {
                 stairs.add(units.temperature(Math.min(entry.to(), region.to() * endK)), bound);
             }
         }
-        Look.line(chart, "certified bound", stairs, Look.Line.HEAVY_DASHED, Look.INK);
+        chart.add(Series.line("certified bound", stairs, Pen.HEAVY_DASHED, Ink.BLACK));
     }
 }

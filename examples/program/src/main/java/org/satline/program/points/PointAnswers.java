@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.satline.equation.MixtureEvidence;
 import org.satline.equilibrium.FluidModel;
+import org.satline.equilibrium.PhaseSplit;
 import org.satline.equilibrium.ReferenceState;
 import org.satline.program.file.CsvAnswer;
 import org.satline.program.file.CsvRow;
@@ -19,6 +20,9 @@ import org.satline.saturation.Engine;
 public final class PointAnswers {
     /** Columns of the input. */
     public static final List<String> INPUT = List.of("id", "refrigerant", "quantity", "temperature_K", "pressure_Pa");
+
+    /** Columns of the input that a file may leave out: other pairs that name a state. */
+    public static final List<String> OPTIONAL = StatePair.OPTIONAL;
 
     /** Columns of the output. */
     public static final List<String> OUTPUT = List.of("id", "refrigerant", "quantity", "value", "unit", "note");
@@ -41,7 +45,7 @@ public final class PointAnswers {
     /**
      * Answers one row.
      *
-     * @param row a row with the columns of {@link #INPUT}
+     * @param row a row with the columns of {@link #INPUT} and any of {@link #OPTIONAL}
      * @return cells for the columns of {@link #OUTPUT}
      */
     public CsvAnswer answer(CsvRow row) {
@@ -62,15 +66,37 @@ public final class PointAnswers {
             throw new IllegalArgumentException(fault + "; give each cell, empty where it has no value");
         });
         PointQuantity quantity = PointQuantity.ofLabel(row.required("quantity"));
+        FluidModel model = solved.model(catalogue.find(row.required("refrigerant")));
+        return quantity.given() == PointQuantity.Given.STATE
+                ? ofState(model, quantity, row)
+                : onLine(model, quantity, row);
+    }
+
+    private List<String> ofState(FluidModel model, PointQuantity quantity, CsvRow row) {
+        StatePair pair = StatePair.of(row);
+        PhaseSplit state = pair.solve(model, quantity);
+        List<String> notes = new ArrayList<>();
+        if (state.phases() == PhaseSplit.Phases.LIQUID_AND_VAPOUR && quantity != PointQuantity.PHASE) {
+            notes.add("liquid and vapour together");
+        }
+        boolean reference = quantity.needsReference() || pair.needsReference();
+        if (quantity == PointQuantity.PHASE) {
+            return cells(model, StatePair.label(state.phases()), quantity, reference, notes);
+        }
+        double value = solved.ofState(model, quantity, state, row.text("component"));
+        return cells(model, printed(quantity, value), quantity, reference, notes);
+    }
+
+    private List<String> onLine(FluidModel model, PointQuantity quantity, CsvRow row) {
         Optional<Double> temperature = row.number("temperature_K");
         Optional<Double> pressure = row.number("pressure_Pa");
         checkGiven(quantity, temperature.isPresent(), pressure.isPresent());
-        FluidModel model = solved.model(catalogue.find(row.required("refrigerant")));
+        if (StatePair.hasMoreThanTemperatureAndPressure(row)) {
+            throw new IllegalArgumentException(ambiguous(quantity.label(), "temperature_K or pressure_Pa alone"));
+        }
         List<String> notes = new ArrayList<>();
         double value;
-        if (quantity.given() == PointQuantity.Given.TEMPERATURE_AND_PRESSURE) {
-            value = solved.ofOnePhase(model, quantity, temperature.orElseThrow(), pressure.orElseThrow());
-        } else if (engine == Engine.TABLE && tables.has(model.refrigerant(), quantity)) {
+        if (engine == Engine.TABLE && tables.has(model.refrigerant(), quantity)) {
             value = tables.value(model.refrigerant(), quantity, temperature, pressure);
         } else {
             value = temperature
@@ -80,25 +106,30 @@ public final class PointAnswers {
                 notes.add("no table holds it: solved from the equation");
             }
         }
+        return cells(model, printed(quantity, value), quantity, quantity.needsReference(), notes);
+    }
+
+    private static String printed(PointQuantity quantity, double value) {
         if (!Double.isFinite(value)) {
             throw new IllegalArgumentException(quantity.label() + " has no finite value at this state");
         }
-        if (quantity.needsReference() && model.referenceState() != ReferenceState.IIR) {
+        return Printed.exact(value);
+    }
+
+    private List<String> cells(
+            FluidModel model, String value, PointQuantity quantity, boolean reference, List<String> notes) {
+        if (reference && model.referenceState() != ReferenceState.IIR) {
             notes.add("reference state: " + model.referenceState().description());
         }
         notes.addAll(warnings.computeIfAbsent(
                 model.refrigerant().designation(),
                 name -> MixtureEvidence.of(model.refrigerant()).warnings()));
-        return List.of(Printed.exact(value), quantity.unit(), String.join("; ", notes));
+        return List.of(value, quantity.unit(), String.join("; ", notes));
     }
 
     private static void checkGiven(PointQuantity quantity, boolean temperature, boolean pressure) {
         String name = quantity.label();
         switch (quantity.given()) {
-            case TEMPERATURE_AND_PRESSURE ->
-                check(
-                        temperature && pressure,
-                        name + " of one phase needs temperature_K and pressure_Pa; fill in both");
             case TEMPERATURE_OR_PRESSURE -> {
                 check(!(temperature && pressure), ambiguous(name, "one of them"));
                 check(temperature || pressure, name + " needs temperature_K or pressure_Pa; fill in one of them");
@@ -111,6 +142,7 @@ public final class PointAnswers {
                 check(!(temperature && pressure), ambiguous(name, "pressure_Pa alone"));
                 check(pressure, name + " is found from pressure_Pa; fill it in and leave temperature_K empty");
             }
+            case STATE -> throw new IllegalStateException(name + " lies on no line");
         }
     }
 

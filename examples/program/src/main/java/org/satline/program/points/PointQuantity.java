@@ -37,23 +37,55 @@ public enum PointQuantity {
     DEW_VAPOUR_ISOBARIC_HEAT_CAPACITY(Given.TEMPERATURE_OR_PRESSURE, "J/(kg K)"),
     /** Speed of sound in the vapour at its dew point. */
     DEW_VAPOUR_SPEED_OF_SOUND(Given.TEMPERATURE_OR_PRESSURE, "m/s"),
-    /** Density of one phase. */
-    DENSITY(Given.TEMPERATURE_AND_PRESSURE, "kg/m3"),
-    /** Specific enthalpy of one phase. */
-    ENTHALPY(Given.TEMPERATURE_AND_PRESSURE, "J/kg"),
-    /** Specific entropy of one phase. */
-    ENTROPY(Given.TEMPERATURE_AND_PRESSURE, "J/(kg K)"),
+    /** Slope of the bubble line, dp/dT. */
+    BUBBLE_PRESSURE_SLOPE(Given.TEMPERATURE, "Pa/K"),
+    /** Slope of the dew line, dp/dT. */
+    DEW_PRESSURE_SLOPE(Given.TEMPERATURE, "Pa/K"),
+    /** Enthalpy of dew-point vapour less that of bubble-point liquid at a pressure. */
+    LATENT_HEAT(Given.PRESSURE, "J/kg"),
+    /** Temperature of a state. */
+    TEMPERATURE(Given.STATE, "K"),
+    /** Absolute pressure of a state. */
+    PRESSURE(Given.STATE, "Pa"),
+    /** Density of the whole. */
+    DENSITY(Given.STATE, "kg/m3"),
+    /** Specific enthalpy of the whole. */
+    ENTHALPY(Given.STATE, "J/kg"),
+    /** Specific entropy of the whole. */
+    ENTROPY(Given.STATE, "J/(kg K)"),
+    /** Specific internal energy of the whole. */
+    INTERNAL_ENERGY(Given.STATE, "J/kg"),
+    /** Specific Gibbs energy of the whole. */
+    GIBBS_ENERGY(Given.STATE, "J/kg"),
+    /** Vapour mass fraction: 0 of liquid, 1 of vapour; none above the warmest point of the two-phase region. */
+    QUALITY(Given.STATE, "1"),
+    /** Which phases are present: a word, not a number. */
+    PHASE(Given.STATE, "word"),
     /** Specific isobaric heat capacity of one phase. */
-    ISOBARIC_HEAT_CAPACITY(Given.TEMPERATURE_AND_PRESSURE, "J/(kg K)"),
+    ISOBARIC_HEAT_CAPACITY(Given.STATE, "J/(kg K)"),
+    /** Specific isochoric heat capacity of one phase. */
+    ISOCHORIC_HEAT_CAPACITY(Given.STATE, "J/(kg K)"),
     /** Speed of sound in one phase. */
-    SPEED_OF_SOUND(Given.TEMPERATURE_AND_PRESSURE, "m/s");
+    SPEED_OF_SOUND(Given.STATE, "m/s"),
+    /** Isentropic exponent {@code rho c^2 / p} of one phase. */
+    ISENTROPIC_EXPONENT(Given.STATE, "1"),
+    /** Joule-Thomson coefficient of one phase. */
+    JOULE_THOMSON_COEFFICIENT(Given.STATE, "K/Pa"),
+    /** Compressibility factor {@code p/(rho R T)} of one phase. */
+    COMPRESSIBILITY_FACTOR(Given.STATE, "1"),
+    /** Isothermal compressibility of one phase. */
+    ISOTHERMAL_COMPRESSIBILITY(Given.STATE, "1/Pa"),
+    /** Volume expansivity of one phase. */
+    VOLUME_EXPANSIVITY(Given.STATE, "1/K"),
+    /** Fugacity coefficient of one component in one phase. */
+    FUGACITY_COEFFICIENT(Given.STATE, "1");
 
     /** Which cells of the row the quantity is found from. */
     enum Given {
         TEMPERATURE,
         PRESSURE,
         TEMPERATURE_OR_PRESSURE,
-        TEMPERATURE_AND_PRESSURE
+        STATE
     }
 
     private final Given given;
@@ -88,7 +120,16 @@ public enum PointQuantity {
 
     /** Whether the value depends on the zero that was chosen for enthalpy and entropy. */
     boolean needsReference() {
-        return name().endsWith("ENTHALPY") || name().endsWith("ENTROPY");
+        return name().endsWith("ENTHALPY") || name().endsWith("ENTROPY") || name().endsWith("_ENERGY");
+    }
+
+    /** Whether it belongs to the whole of liquid and vapour too; the rest belong to one phase. */
+    boolean ofTheWhole() {
+        return switch (this) {
+            case TEMPERATURE, PRESSURE, DENSITY, ENTHALPY, ENTROPY, INTERNAL_ENERGY, GIBBS_ENERGY, QUALITY, PHASE ->
+                true;
+            default -> false;
+        };
     }
 
     /** Whether it belongs to the bubble line; the rest belong to the dew line, to both, or to one phase. */

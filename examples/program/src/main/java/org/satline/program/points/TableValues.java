@@ -12,11 +12,16 @@ import org.satline.saturation.SaturationCurves;
 final class TableValues {
     private final Map<String, SaturationCurve> curves = new ConcurrentHashMap<>();
 
-    /** Whether a table holds the quantity; the speed of sound is in none. */
+    /** Whether a table holds the quantity; speed of sound, slopes and latent heat are in none. */
     boolean has(Refrigerant refrigerant, PointQuantity quantity) {
-        return quantity != PointQuantity.BUBBLE_LIQUID_SPEED_OF_SOUND
-                && quantity != PointQuantity.DEW_VAPOUR_SPEED_OF_SOUND
-                && curve(refrigerant).engine() == Engine.TABLE;
+        return switch (quantity) {
+            case BUBBLE_LIQUID_SPEED_OF_SOUND,
+                    DEW_VAPOUR_SPEED_OF_SOUND,
+                    BUBBLE_PRESSURE_SLOPE,
+                    DEW_PRESSURE_SLOPE,
+                    LATENT_HEAT -> false;
+            default -> curve(refrigerant).engine() == Engine.TABLE;
+        };
     }
 
     double value(

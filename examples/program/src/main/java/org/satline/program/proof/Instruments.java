@@ -11,8 +11,8 @@ import org.satline.simulation.AirConditions;
 import org.satline.simulation.SteadyState;
 
 /**
- * Instruments of one visit: each is off by a fixed amount drawn from its stated standard uncertainty. Sizes from good digital to poor dial instruments; common
- * practice, no source.
+ * Instruments of one visit: each is off by a fixed amount drawn from its stated standard uncertainty. Sizes from good digital to poor dial
+ * instruments; common practice, no source.
  */
 final class Instruments {
     private static final int PROBES = 7;

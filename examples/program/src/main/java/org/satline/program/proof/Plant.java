@@ -1,7 +1,7 @@
 package org.satline.program.proof;
 
 import org.satline.charge.ChargeEstimate.Constants;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Mass;
 import org.satline.step.StepReading;
 

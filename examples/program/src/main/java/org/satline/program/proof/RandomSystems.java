@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Power;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
@@ -18,8 +18,8 @@ import org.satline.simulation.SystemDesign;
 import org.satline.simulation.WorkingFluid;
 
 /**
- * Draws air conditioners: refrigerant, metering device, size, rating point, compressor and inner volumes, each anew for every visit. All ranges are our choice, of
- * the order of residential split systems with short to long lines.
+ * Draws air conditioners: refrigerant, metering device, size, rating point, compressor and inner volumes, each anew for every visit. All
+ * ranges are our choice, of the order of residential split systems with short to long lines.
  */
 final class RandomSystems {
     private static final List<String> REFRIGERANTS = List.of("R-410A", "R-22", "R-32", "R-454B", "R-407C", "R-134a");

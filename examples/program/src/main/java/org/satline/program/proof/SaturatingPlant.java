@@ -2,14 +2,15 @@ package org.satline.program.proof;
 
 import java.util.Random;
 import org.satline.charge.ChargeEstimate.Constants;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.ChargeQuestion;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Mass;
 import org.satline.step.StepReading;
 
 /**
  * A system that shares no equation with the simulated ones: subcooling saturates exponentially above a threshold charge,
- * superheat bends like a hyperbolic tangent and stops at zero; the answer lags, drifts with the weather and reads with noise and a fixed bias. All its
- * numbers are our choice, no source.
+ * superheat bends like a hyperbolic tangent and stops at zero; the answer lags, drifts with the weather and reads with noise and a fixed
+ * bias. All its numbers are our choice, no source.
  */
 final class SaturatingPlant implements Plant {
     private final Random random;
@@ -75,7 +76,7 @@ final class SaturatingPlant implements Plant {
 
     @Override
     public double toleranceK() {
-        return metering.judgedBy().publishedTolerance().kelvins();
+        return ChargeQuestion.publishedTolerance(metering.judgedBy()).kelvins();
     }
 
     @Override

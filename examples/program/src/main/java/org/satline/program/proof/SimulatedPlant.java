@@ -3,9 +3,10 @@ package org.satline.program.proof;
 import java.util.Random;
 import org.satline.charge.ChargeEstimate;
 import org.satline.charge.ChargeEstimate.Constants;
-import org.satline.charge.Criterion;
-import org.satline.charge.Margins;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.ChargeQuestion;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.Margins;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Mass;
 import org.satline.saturation.SaturationCurves;
 import org.satline.simulation.ImposedFault;
@@ -49,7 +50,7 @@ final class SimulatedPlant implements Plant {
 
     @Override
     public double toleranceK() {
-        return visit.metering().judgedBy().publishedTolerance().kelvins();
+        return ChargeQuestion.publishedTolerance(visit.metering().judgedBy()).kelvins();
     }
 
     @Override

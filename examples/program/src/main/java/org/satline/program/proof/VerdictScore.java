@@ -20,9 +20,10 @@ import org.satline.saturation.SaturationCurve;
 /**
  * What the verdict says against what is true: confusion matrix, wrong advice, reliability of the stated probabilities.
  *
- * <p>What is true of a charge is what exact instruments would find on the same system with the same charge in the same weather once every other fault is mended.
- * Charge advice, to add or to take out, is wrong where that is another level, and on another refrigerant than on the plate always. Where it is right although
- * another fault is there, it is counted apart: the mass goes the right way, the fault stays unseen.
+ * <p>What is true of a charge is what exact instruments would find on the same system with the same charge in the same weather once every
+ * other fault is mended. Charge advice, to add or to take out, is wrong where that is another level, and on another refrigerant than on the
+ * plate always. Where it is right although another fault is there, it is counted apart: the mass goes the right way, the fault stays
+ * unseen.
  */
 final class VerdictScore {
     private static final List<String> ANSWERS =

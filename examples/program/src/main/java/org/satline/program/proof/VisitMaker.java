@@ -5,11 +5,11 @@ import java.util.Optional;
 import java.util.Random;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.ChargeQuestion;
-import org.satline.charge.Criterion;
 import org.satline.charge.Deviation;
 import org.satline.charge.Fault;
-import org.satline.charge.Margins;
 import org.satline.charge.OperatingConditions;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.Margins;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
@@ -24,10 +24,10 @@ import org.satline.simulation.SimulatedSystem;
 import org.satline.simulation.SteadyState;
 
 /**
- * Draws visits: system, refrigerant, weather and instruments at random. Of a hundred, 42 have a charge that is off by up to 40 % either way, 18 another fault at the
- * right charge, 24 both, 6 another refrigerant than on the plate, filled by weight with up to 20 % of error, and 10 nothing. On every second visit the pressure at
- * rest is read too. The target is what the same system shows at its rated charge in this weather, as a maker would print it, to a tenth of a kelvin. Shares and
- * ranges are our choice. Same seed, same visits.
+ * Draws visits: system, refrigerant, weather and instruments at random. Of a hundred, 42 have a charge that is off by up to 40 % either
+ * way, 18 another fault at the right charge, 24 both, 6 another refrigerant than on the plate, filled by weight with up to 20 % of error,
+ * and 10 nothing. On every second visit the pressure at rest is read too. The target is what the same system shows at its rated charge in
+ * this weather, as a maker would print it, to a tenth of a kelvin. Shares and ranges are our choice. Same seed, same visits.
  */
 final class VisitMaker {
     private static final double LARGEST_TARGET_K = 20;
@@ -129,7 +129,7 @@ final class VisitMaker {
                         criterion,
                         margins.get(criterion).orElseThrow().value(),
                         question.makersTarget().orElseThrow(),
-                        criterion.publishedTolerance(),
+                        ChargeQuestion.publishedTolerance(criterion),
                         UncertaintyBudget.none())
                 .level();
     }

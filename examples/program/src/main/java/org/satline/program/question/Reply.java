@@ -9,7 +9,7 @@ import org.satline.json.JsonFields;
 import org.satline.program.file.Shown;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Quantity;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 import org.satline.wording.StepText;
 import org.satline.wording.Wording;
 

@@ -9,12 +9,12 @@ import java.util.function.Function;
 import org.satline.charge.ChargeCase;
 import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeQuestion;
-import org.satline.charge.Criterion;
 import org.satline.charge.Gate;
 import org.satline.charge.Judgement;
-import org.satline.charge.MeteringDevice;
 import org.satline.charge.OperatingConditions;
 import org.satline.charge.Symptom;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.explanation.Figure;
 import org.satline.measurement.DigitalGauge;
@@ -36,8 +36,8 @@ import org.satline.wording.Wording;
  * Judges many rows of readings, each on its own: a bad row gets the level {@code refused} and a note, the others go on. Immutable,
  * thread-safe if the supplier of curves is.
  *
- * <p>Each reading has its own error of the stated size. Where a row states no uncertainty, the permitted errors of the California Energy Code,
- * Reference Appendix RA3.2 (gauges 2013, thermometers 2008) are taken, and the note says so.
+ * <p>Each reading has its own error of the stated size. Where a row states no uncertainty, the permitted errors of the California Energy
+ * Code, Reference Appendix RA3.2 (gauges 2013, thermometers 2008) are taken, and the note says so.
  */
 public final class BulkVerdicts {
     private static final Wording WORDING = Wording.of(Language.ENGLISH, UnitSystem.SI);
@@ -48,8 +48,8 @@ public final class BulkVerdicts {
     /**
      * Prepares.
      *
-     * @param curves finds the saturation curve of a designation; throws IllegalArgumentException for an unknown one; called once per row, so that
-     *     it pays to remember curves
+     * @param curves finds the saturation curve of a designation; throws IllegalArgumentException for an unknown one; called once per row,
+     *     so that it pays to remember curves
      * @param judge risks and expectations
      */
     public BulkVerdicts(Function<String, SaturationCurve> curves, ChargeJudge judge) {

@@ -2,9 +2,9 @@ package org.satline.program.verdicts;
 
 import java.util.OptionalDouble;
 import org.satline.charge.ChargeLevel;
-import org.satline.charge.Criterion;
 import org.satline.charge.Deviation;
 import org.satline.charge.Judgement;
+import org.satline.charge.margin.Criterion;
 import org.satline.quantity.Parts;
 
 /**

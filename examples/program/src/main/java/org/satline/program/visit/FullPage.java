@@ -4,7 +4,7 @@ import java.util.List;
 import org.satline.charge.FaultLikelihood;
 import org.satline.charge.Gate;
 import org.satline.charge.Judgement;
-import org.satline.charge.LineMargin;
+import org.satline.charge.margin.LineMargin;
 import org.satline.equation.PairInteraction;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;

@@ -10,7 +10,10 @@ import org.satline.wording.Language;
 import org.satline.wording.VisitLines;
 import org.satline.wording.Wording;
 
-/** Lays out the report of a visit as one page: the lines that matter, the plan, what is to be supplied, why; all the rest where it is asked for. */
+/**
+ * Lays out the report of a visit as one page: the lines that matter, the plan, what is to be supplied, why; all the rest where it is asked
+ * for.
+ */
 public final class VisitPage {
     private VisitPage() {}
 

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.satline.program.file.BadInputException;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 @Timeout(120)
 class KitTest {

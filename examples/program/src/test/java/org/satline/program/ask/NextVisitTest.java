@@ -14,8 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.satline.json.JsonFields;
 import org.satline.program.file.BadInputException;
 import org.satline.quantity.MassDifference;
-import org.satline.visit.FieldValue;
-import org.satline.visit.VisitFile;
+import org.satline.visit.file.FieldValue;
+import org.satline.visit.file.VisitFile;
 
 class NextVisitTest {
     private static final String READINGS =

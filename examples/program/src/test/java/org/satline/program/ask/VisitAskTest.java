@@ -20,10 +20,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.satline.charge.ChargeLevel;
 import org.satline.program.file.BadInputException;
 import org.satline.quantity.MassDifference;
-import org.satline.visit.FieldValue;
-import org.satline.visit.VisitFile;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
+import org.satline.visit.file.FieldValue;
+import org.satline.visit.file.VisitFile;
 
 @Timeout(120)
 class VisitAskTest {

@@ -23,16 +23,17 @@ import org.satline.quantity.TemperatureDifference;
 import org.satline.quantity.UnitSystem;
 
 /**
- * Every answer of the key, computed anew from the printed question: parsed back from the sheet and solved with other code and the other engine.
+ * Every answer of the key, computed anew from the printed question: parsed back from the sheet and solved with other code and the other
+ * engine.
  *
- * <p>1000 seeds with the profile {@code exercises} ({@code -Dsatline.exercise.seeds=1000}), {@value #USUAL_SEEDS} otherwise; every seed gives a rising sheet of
- * all topics.
+ * <p>1000 seeds with the profile {@code exercises} ({@code -Dsatline.exercise.seeds=1000}), {@value #USUAL_SEEDS} otherwise; every seed
+ * gives a rising sheet of all topics.
  */
 class ExerciseAnswersTest {
     private static final int USUAL_SEEDS = 40;
     /**
-     * The tables are certified to 1E-8 of a pressure and 1E-7 of a temperature and density; the slope in an uncertainty is taken over other steps, which moves it
-     * by less than 1E-4 of itself. Beyond that only the rounding of the last printed digit is allowed.
+     * The tables are certified to 1E-8 of a pressure and 1E-7 of a temperature and density; the slope in an uncertainty is taken over other
+     * steps, which moves it by less than 1E-4 of itself. Beyond that only the rounding of the last printed digit is allowed.
      */
     private static final double CERTIFIED = 1e-4;
 

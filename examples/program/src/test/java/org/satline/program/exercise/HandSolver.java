@@ -13,8 +13,9 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
 /**
- * Solves printed exercises from what they state, with sums of its own and the engine that solves the equations of state, not the tables from which the exercises
- * are made. What a part is expected to be: a quantity, a number in the unit of the answer, or the beginning of a text.
+ * Solves printed exercises from what they state, with sums of its own and the engine that solves the equations of state, not the tables
+ * from which the exercises are made. What a part is expected to be: a quantity, a number in the unit of the answer, or the beginning of a
+ * text.
  */
 final class HandSolver {
     private static final Map<String, SaturationCurve> CURVES = new ConcurrentHashMap<>();

@@ -10,7 +10,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.satline.quantity.UnitSystem;
 
-/** Exercises of every topic against a published figure, or against a sum done by hand from one. Sheets are searched for exercises that fall on the figures. */
+/**
+ * Exercises of every topic against a published figure, or against a sum done by hand from one. Sheets are searched for exercises that fall
+ * on the figures.
+ */
 @Tag("reference")
 class PublishedFiguresTest {
     private static final SheetMaker MAKER = new SheetMaker();

@@ -2,11 +2,13 @@ package org.satline.program.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -94,6 +96,27 @@ class CsvRowsTest {
         assertThatThrownBy(() -> row.number("value"))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageStartingWith("value \"" + text + "\" is not a finite decimal number");
+    }
+
+    @Test
+    void cellsAndRowsHaveAnEnd() throws IOException {
+        assertThat(rows("id,value\nx," + "1".repeat(10_000) + "\n")).hasSize(1);
+        String open = "\"" + "a\n".repeat(60_000);
+        for (String endless : List.of("x".repeat(10_001), ",".repeat(100_001), open, "\"\n\",".repeat(30_000))) {
+            assertThatThrownBy(() -> rows("id,value\nx," + endless + "\n")).isInstanceOf(BadInputException.class);
+            assertThatThrownBy(() -> rows(endless)).isInstanceOf(BadInputException.class);
+        }
+    }
+
+    /** Half a second for 10 000 digits and weeks for 20 million took a pattern whose work grew with the square. */
+    @Test
+    void aLongNumberIsRefusedAtOnce() throws IOException {
+        CsvRow row = rows("id,value\nx," + "1".repeat(9_999) + "y\n").get(0);
+        assertTimeout(Duration.ofMillis(500), () -> {
+            for (int i = 0; i < 100; i++) {
+                assertThatThrownBy(() -> row.number("value")).isInstanceOf(IllegalArgumentException.class);
+            }
+        });
     }
 
     private List<CsvRow> rows(String content) throws IOException {

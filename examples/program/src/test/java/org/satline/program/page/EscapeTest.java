@@ -28,6 +28,16 @@ class EscapeTest {
     }
 
     @Test
+    void numbersAreNoFormulas() {
+        for (String number : new String[] {"-2e3", "+1.5", "-.5", "12", "-0.25", "", "boathouse", "a=b"}) {
+            assertThat(Escape.cell(number)).isEqualTo(number);
+        }
+        assertThat(Escape.cell("-2+3")).isEqualTo("'-2+3");
+        assertThat(Escape.cell("-" + "1".repeat(100_000))).startsWith("'-1");
+        assertThat(Escape.cell(" \r=1")).startsWith("'");
+    }
+
+    @Test
     void endsOfLinesBecomeOneSpace() {
         assertThat(Escape.plain("a\r\n\tb\u2028c\u2029d")).isEqualTo("a b c d");
     }

@@ -27,8 +27,10 @@ class PageWritersTest {
                 new Block.Rows(List.of(new Block.Row(text, text), new Block.Row("", text))),
                 new Block.Begin(Block.Sheet.SAME),
                 new Block.Heading(3, text),
-                new Block.Question("a", text, text),
-                new Block.Question("b", text, ""),
+                new Block.Question("a", text, List.of(), text, 0),
+                new Block.Question("b", text, List.of(), "", 2),
+                new Block.Question("c", "", List.of(text), "", 0),
+                new Block.Blanks(List.of(text)),
                 new Block.Points(List.of(text)),
                 new Block.Gap(),
                 new Block.Place(Block.Spot.SYSTEM),
@@ -47,7 +49,7 @@ class PageWritersTest {
         for (PageHtml.Style style : PageHtml.Style.values()) {
             Document document = parsed(PageHtml.of(NASTY, style, everywhere(NASTY)));
             String text = document.getDocumentElement().getTextContent();
-            assertThat(text.split(Pattern.quote(NASTY), -1)).hasSize(18 + 1); // and the name of the document
+            assertThat(text.split(Pattern.quote(NASTY), -1)).hasSize(20 + 1); // and the name of the document
             assertThat(document.getElementsByTagName("section").getLength()).isEqualTo(2);
         }
         assertThat(PageMarkdown.of(everywhere(NASTY)))
@@ -55,7 +57,7 @@ class PageWritersTest {
                 .contains("| a \\<b> & \"c\" \\| \\*d\\* \\_e\\_ \\[f\\](g) \\`h\\` |")
                 .contains("- **a \\<b>");
         assertThat(PageText.of(everywhere(NASTY)).split(Pattern.quote(NASTY), -1))
-                .hasSize(17 + 1);
+                .hasSize(19 + 1);
     }
 
     @Test

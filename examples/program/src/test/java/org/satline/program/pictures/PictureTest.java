@@ -15,18 +15,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.knowm.xchart.XYSeries;
 import org.satline.equilibrium.FluidModel;
 import org.satline.json.JsonFields;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
+import org.satline.program.drawing.Series;
+import org.satline.program.drawing.SvgWriter;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.visit.Visit;
-import org.satline.visit.VisitFile;
+import org.satline.visit.file.VisitFile;
 
 class PictureTest {
     private static final Path SAMPLE = Path.of("samples", "boathouse.json");
@@ -44,23 +45,25 @@ class PictureTest {
         return SaturationCurves.of(Catalogue.standard().find(name));
     }
 
-    private static XYSeries series(Picture picture, String name) {
-        return Optional.ofNullable(picture.chart().getSeriesMap().get(name)).orElseThrow();
+    private static Series series(Picture picture, String name) {
+        return Optional.ofNullable(picture.chart().series().get(name)).orElseThrow();
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"R-410A", "R-407C", "R-744", "R-134a"})
     void linesOfPressureAndTemperatureHoldTheLibrarysNumbers(String name) {
         SaturationCurve curve = curve(name);
-        XYSeries dew = series(
+        Series dew = series(
                 PressureTemperaturePicture.of(curve, PictureUnits.SI),
                 curve.refrigerant().isBlend() ? "dew point" : "boiling and condensing");
-        double[] t = dew.getXData();
+        double[] t = dew.points().x();
         assertThat(t).hasSizeGreaterThan(100);
         for (int i = 0; i < t.length; i += 13) {
             // the picture goes through degrees and back: some roundings of a double
-            assertThat(dew.getYData()[i])
-                    .isCloseTo(curve.dewPressurePa(t[i] + ZERO_CELSIUS_K) / 1000, within(1e-9 * dew.getYData()[i]));
+            assertThat(dew.points().y()[i])
+                    .isCloseTo(
+                            curve.dewPressurePa(t[i] + ZERO_CELSIUS_K) / 1000,
+                            within(1e-9 * dew.points().y()[i]));
         }
     }
 
@@ -68,14 +71,15 @@ class PictureTest {
     void theLineOfR134aPassesThroughAPublishedPoint() {
         // ASHRAE Handbook Fundamentals 2021 (SI), ch. 30: R-134a saturated at -20 degC, 132.73 kPa; on a line between
         // points 0.7 K apart
-        XYSeries line =
-                series(PressureTemperaturePicture.of(curve("R-134a"), PictureUnits.SI), "boiling and condensing");
+        Series line = series(PressureTemperaturePicture.of(curve("R-134a"), PictureUnits.SI), "boiling and condensing");
         int i = 0;
-        while (line.getXData()[i + 1] < -20) {
+        while (line.points().x()[i + 1] < -20) {
             i++;
         }
-        double share = (-20 - line.getXData()[i]) / (line.getXData()[i + 1] - line.getXData()[i]);
-        double p = line.getYData()[i] + share * (line.getYData()[i + 1] - line.getYData()[i]);
+        double share = (-20 - line.points().x()[i])
+                / (line.points().x()[i + 1] - line.points().x()[i]);
+        double p = line.points().y()[i]
+                + share * (line.points().y()[i + 1] - line.points().y()[i]);
         // a chord lies above the line by p'' d^2 / 8, which is 0.02 kPa here
         assertThat(p).isCloseTo(132.73, within(0.03));
     }
@@ -86,11 +90,11 @@ class PictureTest {
         Visit visit = sample();
         Picture picture = PressureTemperaturePicture.of(curve("R-410A"), visit.readings(), units)
                 .orElseThrow();
-        XYSeries suction = series(picture, "suction line");
+        Series suction = series(picture, "suction line");
         boolean us = units == PictureUnits.US;
         // 53 degF = 11.667 degC; 118 psig + 97.656 kPa = 911.24 kPa = 132.16 psia, by hand
-        assertThat(suction.getXData()[0]).isCloseTo(us ? 53 : 11.667, within(0.001));
-        assertThat(suction.getYData()[0]).isCloseTo(us ? 132.16 : 911.24, within(0.01));
+        assertThat(suction.points().x()[0]).isCloseTo(us ? 53 : 11.667, within(0.001));
+        assertThat(suction.points().y()[0]).isCloseTo(us ? 132.16 : 911.24, within(0.01));
         assertThat(picture.notes().get(0)).startsWith(us ? "superheat 13.4 \u00b0F" : "superheat 7.4 K");
     }
 
@@ -98,15 +102,15 @@ class PictureTest {
     void theDomeAndTheIsothermsHoldTheLibrarysNumbers() {
         Picture picture = PressureEnthalpyPicture.of(curve("R-407C"), PictureUnits.SI);
         FluidModel model = FluidModel.of(Catalogue.standard().find("R-407C"));
-        XYSeries liquid = series(picture, "liquid");
-        for (int i = 0; i < liquid.getXData().length - 1; i += 20) {
-            double p = liquid.getYData()[i] * 1000;
+        Series liquid = series(picture, "liquid");
+        for (int i = 0; i < liquid.points().x().length - 1; i += 20) {
+            double p = liquid.points().y()[i] * 1000;
             assertThat(model.bubbleAtPressure(p).saturated().specificEnthalpy() / 1000)
-                    .isCloseTo(liquid.getXData()[i], within(1e-5));
+                    .isCloseTo(liquid.points().x()[i], within(1e-5));
         }
-        XYSeries isotherms = series(picture, "isotherms, \u00b0C");
-        double[] h = isotherms.getXData();
-        double[] p = isotherms.getYData();
+        Series isotherms = series(picture, "isotherms, \u00b0C");
+        double[] h = isotherms.points().x();
+        double[] p = isotherms.points().y();
         int checked = 0;
         for (int i = 0; i < h.length; i += 7) {
             if (!Double.isNaN(p[i])) {
@@ -124,16 +128,16 @@ class PictureTest {
         Visit visit = sample();
         Picture picture = PressureEnthalpyPicture.of(curve("R-410A"), visit.readings(), PictureUnits.SI);
         FluidModel model = FluidModel.of(visit.system().refrigerant());
-        XYSeries cycle = series(picture, "cycle");
-        double[] h = cycle.getXData();
-        double[] p = cycle.getYData();
+        Series cycle = series(picture, "cycle");
+        double[] h = cycle.points().x();
+        double[] p = cycle.points().y();
         assertThat(h).hasSize(5);
         assertThat(h[0]).isCloseTo(model.stateAt(284.816667, 911_237).specificEnthalpy() / 1000, within(1e-3));
         assertThat(h[2]).isCloseTo(model.stateAt(309.816667, 2_772_825).specificEnthalpy() / 1000, within(1e-3));
         assertThat(h[3]).isEqualTo(h[2]);
         assertThat(p[3]).isEqualTo(p[0]);
         assertThat(p[1]).isEqualTo(p[2]);
-        assertThat(series(picture, "read").getXData()).hasSize(2);
+        assertThat(series(picture, "read").points().x()).hasSize(2);
         assertThat(String.join("\n", picture.notes()))
                 .contains("1 suction line", "(read)", "constant entropy", "Assumed: no heat is lost");
     }
@@ -147,7 +151,7 @@ class PictureTest {
                         .put(Place.DISCHARGE_LINE, Reading.exact(Temperature.ofCelsius(82)))
                         .build(),
                 PictureUnits.SI);
-        assertThat(series(picture, "read").getXData()).hasSize(3);
+        assertThat(series(picture, "read").points().x()).hasSize(3);
         assertThat(String.join("\n", picture.notes())).contains("82.0 \u00b0C").doesNotContain("constant entropy");
     }
 
@@ -160,21 +164,21 @@ class PictureTest {
                         .put(Place.SUCTION_LINE, Reading.exact(Temperature.ofCelsius(4.2)))
                         .build(),
                 PictureUnits.SI);
-        assertThat(wet.chart().getSeriesMap()).doesNotContainKey("cycle");
+        assertThat(wet.chart().series()).doesNotContainKey("cycle");
         assertThat(String.join("\n", wet.notes())).contains("No cycle is drawn: ");
     }
 
     @Test
     void glideHoldsTheLibrarysNumbersAndIsRefusedForOneSubstance() {
         SaturationCurve curve = curve("R-407C");
-        XYSeries glide = series(GlidePicture.of(curve, PictureUnits.US), "glide at one pressure");
-        for (int i = 0; i < glide.getXData().length; i += 25) {
+        Series glide = series(GlidePicture.of(curve, PictureUnits.US), "glide at one pressure");
+        for (int i = 0; i < glide.points().x().length; i += 25) {
             double pascals = Math.min(
-                    Pressure.ofPsia(glide.getXData()[i]).pascals(),
+                    Pressure.ofPsia(glide.points().x()[i]).pascals(),
                     Math.min(
                             curve.bubblePressureRange().high(),
                             curve.dewPressureRange().high()));
-            assertThat(glide.getYData()[i])
+            assertThat(glide.points().y()[i])
                     .isCloseTo(
                             1.8 * (curve.dewTemperatureK(pascals) - curve.bubbleTemperatureK(pascals)), within(1e-4));
         }
@@ -186,9 +190,9 @@ class PictureTest {
     @Test
     void theRefrigerantOfAnyDomeReachesItsEnd() {
         for (String name : List.of("R-718", "R-455A", "R-1234yf", "R-717")) {
-            XYSeries dome = series(PressureEnthalpyPicture.of(curve(name), PictureUnits.US), "liquid");
+            Series dome = series(PressureEnthalpyPicture.of(curve(name), PictureUnits.US), "liquid");
             FluidModel model = FluidModel.of(Catalogue.standard().find(name));
-            double[] p = dome.getYData();
+            double[] p = dome.points().y();
             assertThat(Pressure.ofPsia(p[p.length - 1]).pascals())
                     .isCloseTo(model.bubblePressureRange().high(), withinPercentage(0.01));
         }
@@ -197,10 +201,10 @@ class PictureTest {
     @Test
     void errorsOfTheTableStayBelowTheBoundDrawn() {
         Picture picture = TableErrorPicture.of(Catalogue.standard().find("R-32"), PictureUnits.SI);
-        for (double error : series(picture, "dew point").getYData()) {
+        for (double error : series(picture, "dew point").points().y()) {
             assertThat(error).isBetween(0.0, 1e-6);
         }
-        assertThat(series(picture, "certified bound").getYData()).contains(1e-8, 1e-6);
+        assertThat(series(picture, "certified bound").points().y()).contains(1e-8, 1e-6);
     }
 
     @Test
@@ -209,9 +213,9 @@ class PictureTest {
                 PressureTemperaturePicture.of(curve("R-744"), PictureUnits.SI),
                 PressureEnthalpyPicture.of(curve("R-744"), PictureUnits.SI),
                 GlidePicture.of(curve("R-407C"), PictureUnits.SI))) {
-            assertThat(picture.chart().getXAxisTitle()).containsPattern(", (\u00b0C|kPa|kJ/kg)$");
-            assertThat(picture.chart().getYAxisTitle()).containsPattern(", (K|kPa)$");
-            Svg svg = Svg.of(picture.toSvgFile());
+            assertThat(picture.chart().x().title()).containsPattern(", (\u00b0C|kPa|kJ/kg)$");
+            assertThat(picture.chart().y().title()).containsPattern(", (K|kPa)$");
+            Svg svg = Svg.of(SvgWriter.file(picture.sheet()));
             assertThat(svg.words()).contains("Source: ", "J. Phys. Chem. Ref. Data", "data 2026");
             assertThat(svg.elements("title").get(0).getTextContent()).isEqualTo(picture.title());
             assertThat(svg.elements("desc").get(0).getTextContent()).isEqualTo(picture.description());
@@ -220,9 +224,10 @@ class PictureTest {
 
     @Test
     void theSameInputGivesTheSameBytes() {
-        assertThat(PressureEnthalpyPicture.of(curve("R-410A"), PictureUnits.SI).toSvgFile())
-                .isEqualTo(PressureEnthalpyPicture.of(curve("R-410A"), PictureUnits.SI)
-                        .toSvgFile());
+        assertThat(SvgWriter.file(PressureEnthalpyPicture.of(curve("R-410A"), PictureUnits.SI)
+                        .sheet()))
+                .isEqualTo(SvgWriter.file(PressureEnthalpyPicture.of(curve("R-410A"), PictureUnits.SI)
+                        .sheet()));
     }
 
     @Test
@@ -238,8 +243,8 @@ class PictureTest {
 
     @Test
     void aDashedCurveIsDrawnInOneGoSoThatItsDashesShow() throws Exception {
-        Svg svg = Svg.of(
-                PressureEnthalpyPicture.of(curve("R-134a"), PictureUnits.SI).toSvgFile());
+        Svg svg = Svg.of(SvgWriter.file(
+                PressureEnthalpyPicture.of(curve("R-134a"), PictureUnits.SI).sheet()));
         assertThat(svg.elements("polyline").stream()
                         .filter(line -> line.getAttribute("style").contains("dasharray:10,5")))
                 .anyMatch(line -> line.getAttribute("points").split(" ", -1).length > 100);

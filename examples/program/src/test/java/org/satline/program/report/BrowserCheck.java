@@ -19,14 +19,14 @@ import org.satline.json.JsonFields;
 import org.satline.program.pictures.PictureUnits;
 import org.satline.program.visit.Detail;
 import org.satline.quantity.UnitSystem;
-import org.satline.visit.VisitFile;
 import org.satline.visit.VisitReporter;
+import org.satline.visit.file.VisitFile;
 import org.satline.wording.Language;
 import org.satline.wording.Wording;
 
 /**
- * Looks at the report of a visit in a real browser. Not part of the ordinary build: run {@code examples/program/src/test/sh/browser.sh}, which brings the browser
- * along. Pictures of the page are left in {@code target/browser} for people to look at.
+ * Looks at the report of a visit in a real browser. Not part of the ordinary build: run {@code examples/program/src/test/sh/browser.sh},
+ * which brings the browser along. Pictures of the page are left in {@code target/browser} for people to look at.
  */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class BrowserCheck {

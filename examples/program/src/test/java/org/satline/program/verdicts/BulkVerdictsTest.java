@@ -23,8 +23,8 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
 /**
- * Hand-worked verdicts. Tolerances: California Energy Code, Reference Appendix RA3.2 (2008), installer: 5 degF of superheat, 3 degF of subcooling.
- * Decision: JCGM 106:2012 with risks of 5 %, so that a level needs the deviation 1.645 u away from the edge of the band.
+ * Hand-worked verdicts. Tolerances: California Energy Code, Reference Appendix RA3.2 (2008), installer: 5 degF of superheat, 3 degF of
+ * subcooling. Decision: JCGM 106:2012 with risks of 5 %, so that a level needs the deviation 1.645 u away from the edge of the band.
  */
 class BulkVerdictsTest {
     private static final Map<String, SaturationCurve> CURVES = new ConcurrentHashMap<>();
@@ -187,7 +187,10 @@ class BulkVerdictsTest {
         assertThat(cold.level()).isIn("refused", "undecided", "not-charge", "high");
     }
 
-    /** Up to 27 degF in all: beyond some 28 degF the liquid line would be colder than the condenser air of these rows, and the row is refused. */
+    /**
+     * Up to 27 degF in all: beyond some 28 degF the liquid line would be colder than the condenser air of these rows, and the row is
+     * refused.
+     */
     @Property(tries = 300)
     void probabilitiesAddUpAndFollowTheDeviation(
             @ForAll @DoubleRange(min = -1, max = 22) double subcoolingF,

@@ -1,0 +1,7 @@
+/**
+ * Superheat and subcooling with their uncertainty. Read {@link org.satline.charge.margin.Margins} first.
+ */
+@NullMarked
+package org.satline.charge.margin;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,8 @@
+/**
+ * The fields of a visit file in, the fields of its report out; it knows no library of JSON. Read {@link org.satline.visit.file.VisitFile}
+ * first, then {@link org.satline.visit.file.ReportFields}.
+ */
+@NullMarked
+package org.satline.visit.file;
+
+import org.jspecify.annotations.NullMarked;

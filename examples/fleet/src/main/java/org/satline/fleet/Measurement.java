@@ -1,0 +1,187 @@
+package org.satline.fleet;
+
+import com.sun.management.OperatingSystemMXBean;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.lang.management.ManagementFactory;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.apache.flink.configuration.CheckpointingOptions;
+import org.apache.flink.configuration.Configuration;
+import org.apache.flink.streaming.api.environment.StreamExecutionEnvironment;
+
+/**
+ * What the engine costs beside a plain loop with the same library calls, in one process, and how that and the state grow with units and slots. Processor time counts, since other
+ * programs on the machine lengthen the time on the clock; the making of the simulated readings is measured by itself and taken off both.
+ */
+final class Measurement {
+    private static final double MINUTES_A_YEAR = 525_600;
+    private static final int BURSTS = 96;
+
+    private Measurement() {}
+
+    private record Cost(double processorS, double clockS) {}
+
+    private interface Work {
+        void run() throws Exception;
+    }
+
+    static void print(long mostUnits, long readings, Consumer<String> out) throws Exception {
+        SimulatedFleet warm = fleet(1000, readings);
+        make(warm);
+        new PlainLoop().run(warm);
+        engine(warm, 1);
+        out.accept(
+                "| units | readings | made, s | plain loop, us a reading | engine, one slot, us a reading | engine over loop"
+                        + " | two slots, us a reading | clock, two slots over one | state, B a unit | unit-year, s of a core |");
+        out.accept("|---|---|---|---|---|---|---|---|---|---|");
+        for (long units = 1000; units <= mostUnits; units *= 10) {
+            row(fleet(units, Math.max(readings, units * WindowReadings.MINUTES)), out);
+        }
+    }
+
+    private static void row(SimulatedFleet fleet, Consumer<String> out) throws Exception {
+        double count = fleet.readings();
+        double made = cost(() -> make(fleet)).processorS();
+        Cost loop = cost(() -> new PlainLoop().run(fleet));
+        long[] bytes = {0};
+        Cost one = cost(() -> bytes[0] = engine(fleet, 1));
+        Cost two = cost(() -> engine(fleet, 2));
+        double plain = (loop.processorS() - made) / count;
+        double engine = (one.processorS() - made) / count;
+        out.accept(String.format(
+                Locale.ROOT,
+                "| %d | %.0f | %.1f | %.2f | %.2f | %.2f | %.2f | %.2f | %d | %.2f |",
+                fleet.units(),
+                count,
+                made,
+                1e6 * plain,
+                1e6 * engine,
+                engine / plain,
+                1e6 * (two.processorS() - made) / count,
+                two.clockS() / one.clockS(),
+                bytes[0] / fleet.units(),
+                engine * MINUTES_A_YEAR));
+    }
+
+    /** A reading a minute of so many units, as many windows as make the readings. */
+    private static SimulatedFleet fleet(long units, long readings) {
+        int days = (int) Math.max(1, readings / (units * WindowReadings.MINUTES * BURSTS));
+        int bursts = (int) Math.min(BURSTS, Math.max(1, readings / (units * WindowReadings.MINUTES)));
+        return new SimulatedFleet(FleetPlan.usual(1), units, days, bursts, false, 0);
+    }
+
+    private static void make(SimulatedFleet fleet) {
+        long[] count = {0};
+        for (long block = 0; block < fleet.blocks(); block++) {
+            fleet.send(block, one -> count[0]++);
+        }
+    }
+
+    private static Cost cost(Work work) throws Exception {
+        System.gc();
+        OperatingSystemMXBean machine = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+        long processor = machine.getProcessCpuTime();
+        long clock = System.nanoTime();
+        work.run();
+        return new Cost((machine.getProcessCpuTime() - processor) / 1e9, (System.nanoTime() - clock) / 1e9);
+    }
+
+    /** Runs the job; returns the bytes of its largest checkpoint. */
+    private static long engine(SimulatedFleet fleet, int slots) throws Exception {
+        Path folder = Files.createTempDirectory("fleet");
+        try {
+            Configuration settings = Main.settings(2);
+            settings.set(CheckpointingOptions.CHECKPOINT_STORAGE, "filesystem");
+            settings.set(
+                    CheckpointingOptions.CHECKPOINTS_DIRECTORY,
+                    folder.resolve("checkpoints").toUri().toString());
+            StreamExecutionEnvironment env = StreamExecutionEnvironment.createLocalEnvironment(slots, settings);
+            FleetJob.onSimulated(env, fleet, folder.resolve("out").toString());
+            LargestFolder largest = new LargestFolder(folder.resolve("checkpoints"));
+            Thread watcher = new Thread(largest, "size of checkpoints");
+            watcher.start();
+            env.execute();
+            largest.stop();
+            watcher.join();
+            return largest.bytes();
+        } finally {
+            delete(folder);
+        }
+    }
+
+    private static void delete(Path folder) throws IOException {
+        Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
+                Files.delete(file);
+                return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult postVisitDirectory(Path visited, IOException trouble) throws IOException {
+                Files.delete(visited);
+                return FileVisitResult.CONTINUE;
+            }
+        });
+    }
+
+    /** Looks now and then how much the checkpoints take. */
+    private static final class LargestFolder implements Runnable {
+        private final Path folder;
+        private volatile boolean going = true;
+        private volatile long bytes;
+
+        LargestFolder(Path folder) {
+            this.folder = folder;
+        }
+
+        void stop() {
+            going = false;
+        }
+
+        long bytes() {
+            return bytes;
+        }
+
+        @Override
+        public void run() {
+            try {
+                while (going) {
+                    Thread.sleep(200);
+                    bytes = Math.max(bytes, size());
+                }
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+        }
+
+        private long size() {
+            if (!Files.isDirectory(folder)) {
+                return 0;
+            }
+            try (Stream<Path> files = Files.walk(folder)) {
+                return files
+                        .filter(file ->
+                                file.getParent().getFileName().toString().startsWith("chk-"))
+                        .collect(Collectors.groupingBy(
+                                Path::getParent,
+                                Collectors.summingLong(file -> file.toFile().length())))
+                        .values()
+                        .stream()
+                        .mapToLong(Long::longValue)
+                        .max()
+                        .orElse(0);
+            } catch (IOException | UncheckedIOException e) {
+                return 0; // a checkpoint was deleted meanwhile
+            }
+        }
+    }
+}

@@ -1,0 +1,89 @@
+package org.satline.fleet;
+
+import java.util.Optional;
+import org.satline.charge.ChargeCase;
+import org.satline.charge.ChargeJudge;
+import org.satline.charge.ChargeQuestion;
+import org.satline.charge.Criterion;
+import org.satline.charge.ImplausibleReadingException;
+import org.satline.charge.Judgement;
+import org.satline.charge.OperatingConditions;
+import org.satline.charge.Symptom;
+import org.satline.fleet.ModelKnowledge.Expected;
+import org.satline.measurement.SystemReadings;
+import org.satline.quantity.OutOfValidityException;
+import org.satline.quantity.TemperatureDifference;
+
+/** The one place where the library judges a window. What a sound unit of the model shows in this weather is the target and what is expected. */
+final class WindowVerdict {
+    /** Standard uncertainties of what a unit of the model shows against what the model says; our choice, K. */
+    private static final double UNIT_K = 1.0, DISCHARGE_K = 4;
+
+    private WindowVerdict() {}
+
+    static void give(SettledWindow said, SystemReadings readings, float[] means) {
+        ModelKnowledge knowledge = ModelKnowledge.of(said.model);
+        Expected rated = knowledge.expected(said.outdoorC, WindowJudge.of(means, Channel.RETURN_WET_BULB_C));
+        double dryBulbK = WindowJudge.of(means, Channel.RETURN_DRY_BULB_C) + 273.15;
+        ChargeJudge judge = ChargeJudge.usual()
+                .expecting(Symptom.SUPERHEAT, rated.superheatK(), UNIT_K)
+                .expecting(Symptom.SUBCOOLING, rated.subcoolingK(), UNIT_K)
+                .expecting(Symptom.EVAPORATING, rated.evaporatingK() - dryBulbK, UNIT_K)
+                .expecting(Symptom.CONDENSING, rated.condensingK() - said.outdoorC - 273.15, UNIT_K)
+                .expecting(Symptom.DISCHARGE, rated.dischargeC(), DISCHARGE_K);
+        boolean bySuperheat = said.model.metering().judgedBy() == Criterion.SUPERHEAT;
+        double target = bySuperheat ? rated.superheatK() : rated.subcoolingK();
+        ChargeQuestion question = ChargeQuestion.of(
+                said.model.metering(), Optional.of(TemperatureDifference.ofKelvins(Math.max(0, target))));
+        try {
+            take(
+                    said,
+                    judge.judge(new ChargeCase(knowledge.curve(), readings, question, OperatingConditions.unknown())));
+        } catch (ImplausibleReadingException | OutOfValidityException e) {
+            say(said, Outcome.IMPLAUSIBLE, Cause.SENSOR);
+            said.probability = 1;
+            said.causeProbability = 1;
+        }
+    }
+
+    private static void take(SettledWindow said, Judgement judgement) {
+        if (judgement instanceof Judgement.Decided decided) {
+            said.probability = decided.probability();
+            said.causeProbability = decided.probability();
+            switch (decided.level()) {
+                case LOW -> say(said, Outcome.LOW, Cause.UNDERCHARGE);
+                case HIGH -> say(said, Outcome.HIGH, Cause.OVERCHARGE);
+                case ON_TARGET -> {
+                    say(said, Outcome.ON_TARGET, Cause.NONE);
+                    beside(said, judgement);
+                }
+            }
+        } else if (judgement instanceof Judgement.OtherFault other) {
+            said.probability = other.probability();
+            said.causeProbability = other.probability();
+            say(said, Outcome.OTHER_FAULT, Cause.of(other.fault()));
+        } else {
+            say(said, Outcome.UNDECIDED, Cause.NONE);
+            beside(said, judgement);
+        }
+    }
+
+    /** Coils far from what the model does, while nothing is decided against the charge: the likeliest other fault is the cause. */
+    private static void beside(SettledWindow said, Judgement judgement) {
+        if (said.alike) {
+            return;
+        }
+        judgement.evidence().faults().stream()
+                .filter(each -> !each.fault().ofCharge())
+                .findFirst()
+                .ifPresent(each -> {
+                    said.cause = Cause.of(each.fault());
+                    said.causeProbability = each.probability();
+                });
+    }
+
+    private static void say(SettledWindow said, Outcome outcome, Cause cause) {
+        said.outcome = outcome;
+        said.cause = cause;
+    }
+}
