@@ -58,6 +58,10 @@ record Asked(Optional<CheckedCylinder> connected, Optional<HookUpPlan> plan) {
                 && plan.orElse(null) instanceof HookUpPlan.NoPlan none) {
             return Stream.of(part(HOSES), of(none.part()));
         }
+        if (code == TransferCode.OTHER_CYLINDER_NEEDED && plan.orElse(null) instanceof HookUpPlan.Planned) {
+            // it is on site: the plan takes the hose there
+            return Stream.of("connected");
+        }
         String part = PARTS.get(code);
         if (part != null) {
             return Stream.of(part(part));

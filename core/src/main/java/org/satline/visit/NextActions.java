@@ -23,6 +23,7 @@ import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
+import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.step.StepAdvice;
 import org.satline.step.StepCode;
@@ -134,12 +135,17 @@ final class NextActions {
         List<Finding> context = new ArrayList<>();
         if (direction == Direction.IN) {
             boolean own = visit.moved().net().kilograms() < 0;
-            context.add(Finding.of(
-                    Severity.CAUTION,
-                    own ? VisitCode.OWN_REMOVAL : VisitCode.LEAK_LIKELY,
-                    Subject.system(visit.system().name())));
+            Subject system = Subject.system(visit.system().name());
+            context.add(Finding.of(Severity.CAUTION, own ? VisitCode.OWN_REMOVAL : VisitCode.LEAK_LIKELY, system));
+            context.addAll(judged);
+            if (!own && isBelowAtmosphere()) {
+                // what leaks below the atmosphere draws air in, and no charge is judged with air in the condenser
+                context.add(0, Finding.of(Severity.FORBIDS, VisitCode.AIR_DRAWN_IN, system));
+                return hold(ActionKind.MEND_FIRST, context, unread());
+            }
+        } else {
+            context.addAll(judged);
         }
-        context.addAll(judged);
         List<Finding> prepare = new ArrayList<>();
         Permit permit = desk.ask(direction);
         if (permit instanceof Permit.Refused refused) {
@@ -194,6 +200,14 @@ final class NextActions {
                         because),
                 List.of(),
                 Stream.concat(because.stream(), granted.findings().stream()).toList());
+    }
+
+    private boolean isBelowAtmosphere() {
+        Pressure air = visit.site().atmosphere().pressure();
+        return visit.readings()
+                .pressure(Place.SUCTION_PRESSURE)
+                .filter(read -> read.value().compareTo(air) < 0)
+                .isPresent();
     }
 
     /** A hose that holds as much liquid as a step cannot meter one. */

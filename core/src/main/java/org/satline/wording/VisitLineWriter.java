@@ -75,14 +75,30 @@ record VisitLineWriter(VisitReport report, Wording wording) {
         lines.add(new Line(topic, wording.name(topic), RowBreaker.rows(text, VisitLines.TEXT_COLUMNS, most)));
     }
 
+    /** All of them where they fit; else as many as leave a row that says how many more there are. */
     private void addDangers(List<Line> lines) {
-        int left = ROWS_OF_DANGER;
-        for (Finding each : report.action().because()) {
-            List<String> rows = RowBreaker.rows(danger(each), VisitLines.TEXT_COLUMNS, left);
-            if (rows.size() <= left && left > 0) {
+        List<String> texts =
+                report.action().because().stream().map(this::danger).distinct().toList();
+        int whole = texts.stream()
+                .mapToInt(text -> RowBreaker.rows(text, VisitLines.TEXT_COLUMNS, Integer.MAX_VALUE)
+                        .size())
+                .sum();
+        int left = whole <= ROWS_OF_DANGER ? ROWS_OF_DANGER : ROWS_OF_DANGER - 1;
+        int shown = 0;
+        for (String text : texts) {
+            if (left > 0) {
+                List<String> rows = RowBreaker.rows(text, VisitLines.TEXT_COLUMNS, left);
                 lines.add(new Line(Topic.DANGER, wording.name(Topic.DANGER), rows));
                 left -= rows.size();
+                shown++;
             }
+        }
+        if (shown < texts.size()) {
+            add(
+                    lines,
+                    Topic.DANGER,
+                    wording.message("visit.moreDangers", Figure.of("number", String.valueOf(texts.size() - shown))),
+                    1);
         }
     }
 
@@ -251,7 +267,7 @@ record VisitLineWriter(VisitReport report, Wording wording) {
     /** A place of the hook-up: its own name where there is a text for it, else as it is called. */
     private String part(String name) {
         String key = "place." + name;
-        String cylinder = report.connected()
+        String cylinder = (name.startsWith("next-") ? report.other() : report.connected())
                 .map(each -> each.cylinder().name())
                 .orElseGet(() -> wording.name(Subject.Kind.CYLINDER));
         return wording.has(key) ? wording.message(key, Figure.of("name", cylinder)) : name;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.satline.charge.ChargeEstimate;
-import org.satline.charge.Margins;
+import org.satline.charge.margin.Margins;
 import org.satline.equilibrium.Range;
 import org.satline.fleet.ModelKnowledge.Expected;
 import org.satline.measurement.Place;

@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.satline.charge.ChargeCase;
 import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeQuestion;
-import org.satline.charge.Criterion;
+import org.satline.charge.margin.Criterion;
 import org.satline.charge.ImplausibleReadingException;
 import org.satline.charge.Judgement;
 import org.satline.charge.OperatingConditions;

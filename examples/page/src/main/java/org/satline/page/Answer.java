@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import org.satline.explanation.Finding;
 import org.satline.visit.FieldException;
-import org.satline.visit.FieldValue;
-import org.satline.visit.VisitFile;
+import org.satline.visit.file.FieldValue;
+import org.satline.visit.file.VisitFile;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
 

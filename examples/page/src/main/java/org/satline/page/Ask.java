@@ -2,7 +2,7 @@ package org.satline.page;
 
 import java.util.List;
 import java.util.function.Predicate;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /**
  * One question. Immutable.

@@ -5,7 +5,7 @@ import java.util.List;
 import org.satline.page.Ask.Kind;
 import org.satline.page.Ask.Part;
 import org.satline.program.ask.FieldTree;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /** All questions, in the order in which they come. */
 final class Asks {

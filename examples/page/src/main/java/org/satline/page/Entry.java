@@ -1,8 +1,8 @@
 package org.satline.page;
 
 import org.satline.quantity.UnitSystem;
-import org.satline.visit.ReportFields;
-import org.satline.visit.VisitFile;
+import org.satline.visit.file.ReportFields;
+import org.satline.visit.file.VisitFile;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
 import org.satline.wording.Language;

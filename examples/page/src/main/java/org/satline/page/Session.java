@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.satline.program.ask.FieldTree;
 import org.satline.program.ask.NextVisit;
-import org.satline.visit.FieldValue;
+import org.satline.visit.file.FieldValue;
 
 /** The visit in the making and what the device remembers of it and of the kit. For the one thread of a page. */
 final class Session {
