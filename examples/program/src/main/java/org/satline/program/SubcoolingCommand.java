@@ -6,7 +6,8 @@ import picocli.CommandLine.Command;
 /** Answers how large the subcooling of one pressure and one line temperature is. */
 @Command(
         name = "subcooling",
-        description = "How far the liquid line stands below the bubble point. Example: subcooling R-410A 388psig 98degF",
+        description =
+                "How far the liquid line stands below the bubble point. Example: subcooling R-410A 388psig 98degF",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
 final class SubcoolingCommand extends MarginCommand {
