@@ -71,7 +71,7 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
         /** {@inheritDoc} */
         public Line {
             Parts.required("topic name", topic, name);
-            rows = List.copyOf(rows);
+            rows = Parts.list("rows", rows);
         }
 
         /**
@@ -95,17 +95,17 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
         /** {@inheritDoc} */
         public Phase {
             Parts.required("name", name);
-            acts = List.copyOf(acts);
-            notes = List.copyOf(notes);
+            acts = Parts.list("acts", acts);
+            notes = Parts.list("notes", notes);
         }
     }
 
     /** {@inheritDoc} */
     public VisitLines {
-        top = List.copyOf(top);
-        plan = List.copyOf(plan);
-        supply = List.copyOf(supply);
-        because = List.copyOf(because);
+        top = Parts.list("top", top);
+        plan = Parts.list("plan", plan);
+        supply = Parts.list("supply", supply);
+        because = Parts.list("because", because);
     }
 
     /**

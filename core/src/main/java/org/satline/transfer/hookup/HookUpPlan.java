@@ -16,7 +16,7 @@ public sealed interface HookUpPlan {
          * @param phases what is done, in order; empty where nothing is left to do
          */
         public Planned {
-            phases = List.copyOf(phases);
+            phases = Parts.list("phases", phases);
         }
 
         /**
@@ -73,8 +73,8 @@ public sealed interface HookUpPlan {
         /** {@inheritDoc} */
         public Phase {
             Parts.required("kind vented", kind, vented);
-            acts = List.copyOf(acts);
-            notes = List.copyOf(notes);
+            acts = Parts.list("acts", acts);
+            notes = Parts.list("notes", notes);
             if (acts.size() > MOST_ACTS) {
                 throw new IllegalArgumentException("a phase has " + acts.size() + " acts; at most " + MOST_ACTS
                         + " are allowed: plan in more phases");

@@ -31,7 +31,7 @@ final class FuzzRun {
                             "--reproducer_path=" + folder.getParent(),
                             "-artifact_prefix=" + folder.getParent() + "/",
                             "-max_total_time=" + args[0],
-                            "-timeout=30",
+                            "-timeout=120",
                             folder.toString(),
                             FuzzCorpusTest.CORPUS
                                     .resolve(target.getSimpleName())
