@@ -291,7 +291,9 @@ final class HookUpSite {
         return port.get().hasValve() ? hung.withValve(place, open) : hung;
     }
 
-    /** Valves that the wait after a step leaves open count as open: that one is shut which is open is safe to read, the other way round not. */
+    /**
+     * Valves that the wait after a step leaves open count as open: that one is shut which is open is safe to read, the other way round not.
+     */
     private HookUpState hanging(HookUpState state, HookUp network) {
         String near = manifold ? Manifold.CENTRE : systemConnection();
         HookUpState hung = state.withJoint(hoseName + ".cylinder", new Joint(cylinderConnection(), true))

@@ -15,7 +15,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Output files on a file system that fails at any step: the old file stays whole until the new one is durable, and no draft stays behind. */
+/**
+ * Output files on a file system that fails at any step: the old file stays whole until the new one is durable, and no draft stays behind.
+ */
 class WholeFileFaultTest {
     @TempDir
     private Path folder = Path.of("");
