@@ -85,10 +85,7 @@ class RoomFinderTest {
                         left -> assertThat(left.neverPass().kilograms()).isNegative());
     }
 
-    /**
-     * In quarters and smaller halves of a kilogram, which a double holds exactly: nothing is left at the limit less the margin, a little
-     * just before it.
-     */
+    /** In halves of halves of a kilogram, which a double holds exactly: no room at the limit less the margin, a little before it. */
     @Test
     void theExactEndsOfTheRoom() {
         double fullAt = 12 + 15 - 2 * 0.125; // tare, limit, twice the uncertainty
