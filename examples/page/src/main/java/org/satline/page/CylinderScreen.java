@@ -38,7 +38,8 @@ final class CylinderScreen {
         NumberPrinter numbers = wording.numbers();
         Node part = Node.of("div", "vessel").add(picture(checked));
         Node facts = Node.of("dl", "facts");
-        checked.contents().ifPresent(read -> fact(facts, wording.message("page.contents"), numbers.print(read.value())));
+        checked.contents()
+                .ifPresent(read -> fact(facts, wording.message("page.contents"), numbers.print(read.value())));
         limit(checked).ifPresent(most -> fact(facts, wording.message("page.governs"), numbers.down(most)));
         checked.room().ifPresent(room -> {
             if (room instanceof Room.Left left) {
@@ -51,8 +52,11 @@ final class CylinderScreen {
             }
         });
         part.add(facts);
-        checked.findings().forEach(finding -> part.add(Node.of("p", "finding")
-                .add(Node.of("b").text(wording.name(finding.severity()) + ": "), Node.of("span").text(wording.of(finding)))));
+        checked.findings()
+                .forEach(finding -> part.add(Node.of("p", "finding")
+                        .add(
+                                Node.of("b").text(wording.name(finding.severity()) + ": "),
+                                Node.of("span").text(wording.of(finding)))));
         return part;
     }
 
@@ -80,13 +84,23 @@ final class CylinderScreen {
                 .set("class", "tank")
                 .set("aria-label", page.text("picture.cylinder"));
         svg.add(
-                Node.svg("rect").set("class", "body").set("x", 105).set("y", 8).set("width", 30).set("height", 22),
+                Node.svg("rect")
+                        .set("class", "body")
+                        .set("x", 105)
+                        .set("y", 8)
+                        .set("width", 30)
+                        .set("height", 22),
                 rect("body", TOP, HEIGHT),
                 rect(over ? "liquid over" : "liquid", bottom - level, level));
         if (limit(checked).isPresent()) {
             double at = bottom - most * scale;
             svg.add(
-                    Node.svg("line").set("class", "limit").set("x1", 40).set("x2", 205).set("y1", at).set("y2", at),
+                    Node.svg("line")
+                            .set("class", "limit")
+                            .set("x1", 40)
+                            .set("x2", 205)
+                            .set("y1", at)
+                            .set("y2", at),
                     text(208, at + 5, page.text("picture.limit")));
         }
         if (inside > 0) {
