@@ -132,7 +132,7 @@ final class ChartScreen {
                         .set("cx", x(at))
                         .set("cy", height)
                         .set("r", 6),
-                text(x(at), height - 10, letter, "middle"));
+                text(x(at), pressure == Place.SUCTION_PRESSURE ? height + 20 : height - 10, letter, "middle"));
     }
 
     private static Node mark(String path) {

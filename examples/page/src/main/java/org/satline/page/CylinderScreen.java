@@ -13,6 +13,7 @@ import org.satline.wording.Wording;
 final class CylinderScreen {
     private static final double TOP = 30;
     private static final double HEIGHT = 190;
+    private static final double ROUND = 14;
 
     private final Page page;
 
@@ -91,7 +92,7 @@ final class CylinderScreen {
                         .set("width", 30)
                         .set("height", 22),
                 rect("body", TOP, HEIGHT),
-                rect(over ? "liquid over" : "liquid", bottom - level, level));
+                liquid(over ? "liquid over" : "liquid", bottom, level));
         if (limit(checked).isPresent()) {
             double at = bottom - most * scale;
             svg.add(
@@ -109,6 +110,14 @@ final class CylinderScreen {
         return svg;
     }
 
+    /** Flat on top, rounded at the foot as the body is. */
+    private static Node liquid(String style, double bottom, double level) {
+        double bend = Math.min(ROUND, level);
+        String path = "M60 " + (bottom - level) + " H180 V" + (bottom - bend) + " Q180 " + bottom + " " + (180 - bend) + " "
+                + bottom + " H" + (60 + bend) + " Q60 " + bottom + " 60 " + (bottom - bend) + " Z";
+        return Node.svg("path").set("class", style).set("d", path);
+    }
+
     private static Node rect(String style, double y, double height) {
         return Node.svg("rect")
                 .set("class", style)
@@ -116,7 +125,7 @@ final class CylinderScreen {
                 .set("y", y)
                 .set("width", 120)
                 .set("height", height)
-                .set("rx", 14);
+                .set("rx", ROUND);
     }
 
     private static Node text(double x, double y, String text) {
