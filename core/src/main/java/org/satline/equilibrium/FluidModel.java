@@ -64,8 +64,34 @@ public final class FluidModel {
      * @return the prepared model, reference state as in {@link #of(Refrigerant)}
      */
     public static FluidModel of(Refrigerant refrigerant, InteractionModel model) {
+        return untried(refrigerant, EquationLibrary.standard(), model);
+    }
+
+    /**
+     * Prepares a refrigerant with equations of a library, such as one that holds equations or pair parameters of the caller's own. Own
+     * equations are tried first.
+     *
+     * @param refrigerant substance or blend
+     * @param library where the equations are
+     * @return the prepared model with the default pair parameters, reference state as in {@link #of(Refrigerant)}
+     * @throws FailedTrialException if an equation of the caller's own does not stand its {@link EquationTrial}
+     */
+    public static FluidModel of(Refrigerant refrigerant, EquationLibrary library) {
+        Parts.required("refrigerant library", refrigerant, library);
+        refrigerant.composition().components().forEach(part -> {
+            if (library.isOwn(part.substance().designation())) {
+                EquationTrial trial = EquationTrial.of(part.substance(), library);
+                if (!trial.stands()) {
+                    throw new FailedTrialException(trial);
+                }
+            }
+        });
+        return untried(refrigerant, library, InteractionModel.ADJUSTED_OVER_PUBLISHED);
+    }
+
+    static FluidModel untried(Refrigerant refrigerant, EquationLibrary library, InteractionModel model) {
         Parts.required("refrigerant model", refrigerant, model);
-        FixedComposition composition = EquationLibrary.standard().of(refrigerant, model);
+        FixedComposition composition = library.of(refrigerant, model);
         Miscibility.check(composition.mixture());
         Envelope envelope = Envelope.of(composition);
         return new FluidModel(

@@ -15,7 +15,10 @@ final class SolvingCurve implements SaturationCurve {
 
     SolvingCurve(FluidModel model) {
         this.model = model;
-        this.warnings = MixtureEvidence.of(model.refrigerant(), model.interactionModel())
+        this.warnings = MixtureEvidence.of(
+                        model.refrigerant(),
+                        model.interactionModel(),
+                        model.equation().mixture().pairs())
                 .warnings();
     }
 
