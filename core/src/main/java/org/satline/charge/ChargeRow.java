@@ -23,11 +23,12 @@ import org.satline.resource.OnDemand;
 import org.satline.saturation.SaturationCurve;
 
 /**
- * One row of a service's readings of a running system, in SI doubles: small, and open to whatever a data base holds. NaN stands for not read. What is wrong
- * with a row is said when it is asked about, so that it does not stop the rows beside it. Immutable, thread-safe; made by {@link #of}.
+ * One row of a service's readings of a running system, in SI doubles: small, and open to whatever a data base holds. NaN stands for not
+ * read. What is wrong with a row is said when it is asked about, so that it does not stop the rows beside it. Immutable, thread-safe; made
+ * by {@link #of}.
  *
- * <p>Each reading has an error of its own. Where no uncertainty is stated, the permitted errors of the California Energy Code, Reference Appendix RA3.2
- * (gauges 2013, thermometers 2008) are taken.
+ * <p>Each reading has an error of its own. Where no uncertainty is stated, the permitted errors of the California Energy Code, Reference
+ * Appendix RA3.2 (gauges 2013, thermometers 2008) are taken.
  */
 public final class ChargeRow {
     private static final double SUCTION_PA = limits(DigitalGauge.ra32SuctionLine());

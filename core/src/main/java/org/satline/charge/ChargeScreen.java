@@ -1,13 +1,14 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.MeteringDevice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.satline.saturation.SaturationCurve;
 
 /**
- * Screens many rows of one refrigerant: superheat, subcooling, deviation from the target, probabilities and level of each, without a text and at the speed of
- * its curve. Immutable, thread-safe. Keep it: making one costs more than asking it.
+ * Screens many rows of one refrigerant: superheat, subcooling, deviation from the target, probabilities and level of each, without a text
+ * and at the speed of its curve. Immutable, thread-safe. Keep it: making one costs more than asking it.
  *
  * <pre>{@code
  * ChargeScreen screen = ChargeScreen.of(SaturationCurves.of(refrigerant));
@@ -19,9 +20,10 @@ import org.satline.saturation.SaturationCurve;
  * }
  * }</pre>
  *
- * <p>It is a sieve and no verdict. Numbers and level are those of {@link ChargeJudge}, and readings that cannot be, contradict each other or are taken in the
- * cold give no level here either; but no fault is weighed, nor airflow, nor the condensing temperature, nor how long the system ran. Nobody adds or takes out
- * refrigerant by it: the judge judges the rows that stand out ({@link ChargeRow#chargeCase}), and a licensed person decides.
+ * <p>It is a sieve and no verdict. Numbers and level are those of {@link ChargeJudge}, and readings that cannot be, contradict each other
+ * or are taken in the cold give no level here either; but no fault is weighed, nor airflow, nor the condensing temperature, nor how long
+ * the system ran. Nobody adds or takes out refrigerant by it: the judge judges the rows that stand out ({@link ChargeRow#chargeCase}), and
+ * a licensed person decides.
  */
 public final class ChargeScreen {
     private final SaturationCurve curve;
@@ -92,6 +94,6 @@ public final class ChargeScreen {
 
     @Override
     public String toString() {
-        return "screen of charges of " + curve.refrigerant().designation();
+        return "charges of " + curve.refrigerant().designation();
     }
 }

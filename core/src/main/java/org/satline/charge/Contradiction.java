@@ -19,7 +19,10 @@ import org.satline.quantity.TemperatureDifference;
  * @param excessK how far beyond its limit the contradicting reading lies, K
  */
 record Contradiction(Finding finding, double excessK) {
-    /** Above this much subcooling a liquid line is plainly not short of refrigerant: upper end of the usual 8 to 15 degF (common practice, no source). */
+    /**
+     * Above this much subcooling a liquid line is plainly not short of refrigerant: upper end of the usual 8 to 15 degF (common practice,
+     * no source).
+     */
     static final TemperatureDifference AMPLE = TemperatureDifference.ofFahrenheitDegrees(15);
     /** Below this much subcooling a system is plainly not overfull (common practice, no source). */
     static final TemperatureDifference SCANT = TemperatureDifference.ofFahrenheitDegrees(2);

@@ -8,7 +8,8 @@ import org.satline.quantity.Parts;
 /**
  * What a screen says about one row: numbers and a level of the readings by themselves, or why there is none. Immutable, thread-safe.
  *
- * <p>It is a sieve and no verdict: no fault was weighed against the charge. {@link ChargeJudge} judges the rows that stand out before anybody touches them.
+ * <p>It is a sieve and no verdict: no fault was weighed against the charge. {@link ChargeJudge} judges the rows that stand out before
+ * anybody touches them.
  */
 public sealed interface ScreenedCharge {
     /**
@@ -52,6 +53,8 @@ public sealed interface ScreenedCharge {
         /** {@inheritDoc} */
         public Level {
             Parts.required("superheatK subcoolingK level", superheatK, subcoolingK, level);
+            Parts.numbers("targetK deviationK standardUncertaintyK", targetK, deviationK, standardUncertaintyK);
+            Parts.numbers("low onTarget high", low, onTarget, high);
         }
 
         /**

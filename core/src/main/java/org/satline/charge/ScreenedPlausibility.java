@@ -6,8 +6,8 @@ import org.satline.measurement.Place;
 import org.satline.measurement.UncertaintyBudget;
 
 /**
- * The checks of {@link Plausibility} in doubles: which reading no running system can show, without a message. Both ask the same questions with the same room
- * for error; a test holds one against the other.
+ * The checks of {@link Plausibility} in doubles: which reading no running system can show, without a message. Both ask the same questions
+ * with the same room for error; a test holds one against the other.
  */
 final class ScreenedPlausibility {
     private final ChargeRow row;

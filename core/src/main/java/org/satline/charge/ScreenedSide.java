@@ -4,7 +4,9 @@ import org.satline.charge.margin.Margins;
 import org.satline.measurement.Place;
 import org.satline.saturation.SaturationCurve;
 
-/** Saturation at a pressure that was read, with the standard uncertainties that the gauge brings, in doubles. One for each side of a row. */
+/**
+ * Saturation at a pressure that was read, with the standard uncertainties that the gauge brings, in doubles. One for each side of a row.
+ */
 final class ScreenedSide {
     final double bubbleK;
     final double dewK;

@@ -29,6 +29,7 @@ public record CylinderStamps(Map<Stamp, Object> values) {
 
     /** {@inheritDoc} */
     public CylinderStamps {
+        Parts.required("values", values);
         Map<Stamp, Object> kept = new EnumMap<>(Stamp.class);
         values.forEach((stamp, value) -> kept.put(stamp, checked(stamp, value)));
         for (Stamp needed : new Stamp[] {Stamp.TARE, Stamp.WATER_CAPACITY}) {
@@ -49,6 +50,7 @@ public record CylinderStamps(Map<Stamp, Object> values) {
      * @return the stamps
      */
     public static CylinderStamps of(Mass tare, Mass waterCapacity) {
+        Parts.required("tare waterCapacity", tare, waterCapacity);
         return new CylinderStamps(Map.of(Stamp.TARE, tare, Stamp.WATER_CAPACITY, waterCapacity));
     }
 
@@ -60,6 +62,7 @@ public record CylinderStamps(Map<Stamp, Object> values) {
      * @return the stamps
      */
     public static CylinderStamps of(Mass tare, Volume volume) {
+        Parts.required("tare volume", tare, volume);
         return new CylinderStamps(Map.of(Stamp.TARE, tare, Stamp.WATER_CAPACITY, volume));
     }
 

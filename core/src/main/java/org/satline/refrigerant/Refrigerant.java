@@ -28,6 +28,9 @@ public final class Refrigerant {
     record Naming(
             String designation, String name, List<String> otherNames, Optional<String> formula, Optional<String> cas) {}
 
+    private static final String OWN_SOURCE = "composition given by the user";
+    private static final String MEAN_SOURCE = "computed: mean of the components by mass";
+
     private final Naming naming;
     private final Kind kind;
     private final Optional<SafetyGroup> safetyGroup;
@@ -111,7 +114,7 @@ public final class Refrigerant {
                 Optional.empty(),
                 composition,
                 PublishedFacts.NONE,
-                "composition given by the user",
+                OWN_SOURCE,
                 "");
     }
 
@@ -247,7 +250,7 @@ public final class Refrigerant {
             sum += component.massFraction() * part.get().value();
             bound |= part.get().isUpperBound();
         }
-        return Optional.of(new GlobalWarmingPotential(sum, report, "computed: mean of the components by mass", bound));
+        return Optional.of(new GlobalWarmingPotential(sum, report, MEAN_SOURCE, bound));
     }
 
     /**

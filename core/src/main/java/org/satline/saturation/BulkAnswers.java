@@ -8,7 +8,8 @@ import org.satline.equilibrium.Range;
 import org.satline.quantity.OutOfValidityException;
 
 /**
- * Answers to many questions of one curve: a value or a reason for each element, so that a bad one does not stop the others. Immutable, thread-safe.
+ * Answers to many questions of one curve: a value or a reason for each element, so that a bad one does not stop the others. Immutable,
+ * thread-safe.
  *
  * <pre>{@code
  * BulkAnswers superheats = curve.superheats(pressuresPa, temperaturesK);

@@ -74,12 +74,14 @@ public record CopperTube(
      * @throws IllegalArgumentException if the standard has none of that size and temper; the message lists the sizes
      */
     public static CopperTube of(String nominalSize, Temper temper) {
+        Parts.required("nominalSize", nominalSize);
         String wanted = nominalSize.strip().replaceFirst("\\s*(\"|in)$", "");
         List<CopperTube> tubes = all();
         return tubes.stream()
                 .filter(tube -> tube.temper() == temper && tube.nominalSize().equals(wanted))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("tube size " + PlainText.quoted(nominalSize) + " of temper " + temper
+                .orElseThrow(() -> new IllegalArgumentException("tube size " + PlainText.quoted(nominalSize)
+                        + " of temper " + temper
                         + " is unknown (ASTM B280); take one of "
                         + String.join(
                                 ", ",

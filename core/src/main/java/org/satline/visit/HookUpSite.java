@@ -22,6 +22,7 @@ import org.satline.quantity.Volume;
 import org.satline.refrigerant.SafetyGroup;
 import org.satline.saturation.SaturationCurve;
 import org.satline.transfer.ConnectionPoint;
+import org.satline.transfer.PointKind;
 import org.satline.transfer.hookup.EndFitting;
 import org.satline.transfer.hookup.GasOrigin;
 import org.satline.transfer.hookup.GasProperties;
@@ -31,7 +32,6 @@ import org.satline.transfer.hookup.HookUpState;
 import org.satline.transfer.hookup.Joint;
 import org.satline.transfer.hookup.Manifold;
 import org.satline.transfer.hookup.Opening;
-import org.satline.transfer.PointKind;
 import org.satline.transfer.hookup.ServiceCylinder;
 import org.satline.transfer.hookup.ServiceHose;
 import org.satline.transfer.hookup.SystemPort;
@@ -291,7 +291,9 @@ final class HookUpSite {
         return port.get().hasValve() ? hung.withValve(place, open) : hung;
     }
 
-    /** Valves that the wait after a step leaves open count as open: that one is shut which is open is safe to read, the other way round not. */
+    /**
+     * Valves that the wait after a step leaves open count as open: that one is shut which is open is safe to read, the other way round not.
+     */
     private HookUpState hanging(HookUpState state, HookUp network) {
         String near = manifold ? Manifold.CENTRE : systemConnection();
         HookUpState hung = state.withJoint(hoseName + ".cylinder", new Joint(cylinderConnection(), true))

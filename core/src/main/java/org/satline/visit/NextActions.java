@@ -43,7 +43,6 @@ final class NextActions {
             ChargeCode.EVAPORATOR_STARVES,
             ChargeCode.AMPLE_SUBCOOLING,
             ChargeCode.SCANT_SUBCOOLING,
-            ChargeCode.CONDENSING_TOO_HOT,
             ChargeCode.FAULT_LIKELIER);
 
     private final Visit visit;
@@ -85,6 +84,9 @@ final class NextActions {
             return hold(ActionKind.MEND_FIRST, judged, List.of());
         }
         if (judgement instanceof Judgement.Undecided) {
+            if (visit.moved().net().kilograms() >= 0 && isBelowAtmosphere()) {
+                return airDrawnIn(judged);
+            }
             boolean other = judged.stream().anyMatch(each -> OTHER_FAULTS.contains(each.code()));
             return hold(other ? ActionKind.MEND_FIRST : ActionKind.READ_AGAIN, judged, unread());
         }
@@ -131,6 +133,18 @@ final class NextActions {
                 .toList();
     }
 
+    /** What leaks below the atmosphere draws air in, and no charge is judged with air in the condenser. */
+    private VisitReporter.Decided airDrawnIn(List<Finding> context) {
+        List<Finding> all = new ArrayList<>(context);
+        all.add(
+                0,
+                Finding.of(
+                        Severity.FORBIDS,
+                        VisitCode.AIR_DRAWN_IN,
+                        Subject.system(visit.system().name())));
+        return hold(ActionKind.MEND_FIRST, all, unread());
+    }
+
     private VisitReporter.Decided moving(Direction direction, List<Finding> judged) {
         List<Finding> context = new ArrayList<>();
         if (direction == Direction.IN) {
@@ -139,9 +153,7 @@ final class NextActions {
             context.add(Finding.of(Severity.CAUTION, own ? VisitCode.OWN_REMOVAL : VisitCode.LEAK_LIKELY, system));
             context.addAll(judged);
             if (!own && isBelowAtmosphere()) {
-                // what leaks below the atmosphere draws air in, and no charge is judged with air in the condenser
-                context.add(0, Finding.of(Severity.FORBIDS, VisitCode.AIR_DRAWN_IN, system));
-                return hold(ActionKind.MEND_FIRST, context, unread());
+                return airDrawnIn(context);
             }
         } else {
             context.addAll(judged);

@@ -66,12 +66,12 @@ public record VisitReport(
     public VisitReport {
         Parts.required("visit properties judgement estimate advice", visit, properties, judgement, estimate, advice);
         Parts.required("longerLine permit hose plan action", longerLine, permit, hose, plan, action);
-        pressures = List.copyOf(pressures);
-        cylinders = List.copyOf(cylinders);
-        flows = List.copyOf(flows);
-        ask = List.copyOf(ask);
-        findings = List.copyOf(findings);
-        cautions = List.copyOf(cautions);
+        pressures = Parts.list("pressures", pressures);
+        cylinders = Parts.list("cylinders", cylinders);
+        flows = Parts.list("flows", flows);
+        ask = Parts.list("ask", ask);
+        findings = Parts.list("findings", findings);
+        cautions = Parts.list("cautions", cautions);
     }
 
     /**
@@ -105,8 +105,8 @@ public record VisitReport(
     }
 
     /**
-     * The order of acts that may be carried out now: that of the step where refrigerant moves; how the hose is made ready, on this cylinder or on the one that
-     * is needed instead, where nothing else stands in the way; how everything comes off where nothing is left to do.
+     * The order of acts that may be carried out now: that of the step where refrigerant moves; how the hose is made ready, on this cylinder
+     * or on the one that is needed instead, where nothing else stands in the way; how everything comes off where nothing is left to do.
      *
      * @return the acts by phase; nothing where no hand is to be moved
      */

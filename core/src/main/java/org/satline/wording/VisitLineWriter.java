@@ -29,6 +29,9 @@ import org.satline.wording.VisitLines.Topic;
 
 /** Writes the lines of one report. */
 record VisitLineWriter(VisitReport report, Wording wording) {
+    /** What has less than this is not told as fact. */
+    private static final double SURE = 0.95;
+
     private static final int ROWS_OF_DANGER = 6;
     private static final int ROWS_OF_REASONS = 3;
     private static final int ROWS_OF_SUPPLY = 2;
@@ -133,14 +136,17 @@ record VisitLineWriter(VisitReport report, Wording wording) {
                 ? wording.message("visit.level.notCharge", Figure.of("fault", wording.name(other.fault())))
                 : wording.message("visit.level." + word(judgement));
         Optional<Double> chance = ReportFields.probability(report);
+        boolean fact = judgement instanceof Judgement.Undecided
+                || chance.filter(p -> p < SURE).isEmpty();
+        String stated = fact ? level : wording.message("visit.level.probably", Figure.of("level", level));
         return chance.map(p -> wording.message(
                         judgement instanceof Judgement.Undecided
                                 ? "visit.level.withLikeliest"
                                 : "visit.level.withChance",
-                        Figure.of("level", level),
+                        Figure.of("level", stated),
                         Figure.of("likeliest", likeliest(judgement)),
                         Figure.of("chance", p, "1")))
-                .orElse(level);
+                .orElse(stated);
     }
 
     private String likeliest(Judgement judgement) {
@@ -206,10 +212,11 @@ record VisitLineWriter(VisitReport report, Wording wording) {
     private String hose() {
         return report.hose() == HoseState.CANNOT_BE_PURGED
                 ? report.noPlan()
+                        .filter(none -> !none.parts().isEmpty())
                         .map(none -> wording.message(
                                 "visit.hose.without",
                                 Figure.of("hose", wording.name(report.hose())),
-                                Figure.of("part", wording.name(none.part()))))
+                                Figure.of("part", VisitLines.parts(none, wording))))
                         .orElseGet(() -> wording.name(report.hose()))
                 : wording.name(report.hose());
     }

@@ -197,8 +197,8 @@ class NextActionsTest {
     }
 
     /**
-     * Below the atmosphere a leak draws air in, behind whatever valve the hose hangs: common practice, no source. What the person took out came from a tight
-     * system and goes back.
+     * Below the atmosphere a leak draws air in, behind whatever valve the hose hangs: common practice, no source. What the person took out
+     * came from a tight system and goes back.
      */
     @ParameterizedTest
     @ValueSource(strings = {"-1 psig", "-8 psig", "-14 psig"})

@@ -82,7 +82,8 @@ class FlippedBytesTest {
             for (Object each : (List<?>) sealed.getMethod("paths").invoke(manifest)) {
                 String path = each.toString();
                 if (path.startsWith("META-INF/")) {
-                    continue; // the Java platform reads it and refuses what it cannot load; without it the equations answer
+                    continue; // the Java platform reads it and refuses what it cannot load; without it the equations
+                    // answer
                 }
                 String room = path.substring(0, path.indexOf('/', "org/satline/".length()) + 1);
                 Class<?> neighbour = loader.loadClass(room.replace('/', '.') + "package-info");
@@ -118,7 +119,8 @@ class FlippedBytesTest {
             loader.damage(read.path(), damaged);
             refused += isRefused(find, read) ? 1 : 0;
         }
-        System.out.println(FLIPS + " bytes changed in " + total + ", in " + reads.size() + " files; refused: " + refused);
+        System.out.println(
+                FLIPS + " bytes changed in " + total + ", in " + reads.size() + " files; refused: " + refused);
         assertThat(refused).isEqualTo(FLIPS);
     }
 

@@ -29,8 +29,7 @@ class OtherMathTest {
     private static long refused(Stream<SaturationCurve> curves) {
         return curves.flatMap(curve -> Stream.of(SaturationProperty.values()).flatMap(property -> {
                     Range range = range(curve, property);
-                    return Stream.of(
-                                    range.low(), Math.nextUp(range.low()), range.high(), Math.nextDown(range.high()))
+                    return Stream.of(range.low(), Math.nextUp(range.low()), range.high(), Math.nextDown(range.high()))
                             .filter(at -> isRefused(curve, property, at));
                 }))
                 .count();
@@ -49,7 +48,8 @@ class OtherMathTest {
         assertThat(refused(Tables.all())).isZero();
         SaturationCurve curve = Tables.of("R-404A");
         for (SaturationProperty property : SaturationProperty.values()) {
-            assertThat(isRefused(curve, property, Math.nextUp(range(curve, property).high())))
+            assertThat(isRefused(
+                            curve, property, Math.nextUp(range(curve, property).high())))
                     .isTrue();
         }
     }

@@ -25,7 +25,9 @@ class TablePageTest {
             String text = TablePage.of(CURVE, units, 0, 10, 5).toText();
             List<String> lines = text.lines().toList();
             int rows = lines.indexOf("") + 1;
-            assertThat(lines.subList(rows, rows + 5).stream().mapToInt(String::length).distinct())
+            assertThat(lines.subList(rows, rows + 5).stream()
+                            .mapToInt(String::length)
+                            .distinct())
                     .hasSize(1);
             assertThat(rows).as("lines before the rows").isLessThan(8);
             assertThat(lines.subList(rows + 5, lines.size()))

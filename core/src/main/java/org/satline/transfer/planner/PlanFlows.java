@@ -253,7 +253,9 @@ final class PlanFlows extends PlanThrough {
         return true;
     }
 
-    /** A wait makes a hose as warm as the air: from one that is warmer than the cylinder the liquid goes over, into a colder one it comes. */
+    /**
+     * A wait makes a hose as warm as the air: from one that is warmer than the cylinder the liquid goes over, into a colder one it comes.
+     */
     private boolean waited(int v, int giver) {
         state.flag(v, PlanState.COLD, false);
         int cylinder = exitEnd[giver] - CYLINDER_END;

@@ -18,8 +18,9 @@ import org.apache.flink.configuration.Configuration;
 import org.apache.flink.streaming.api.environment.StreamExecutionEnvironment;
 
 /**
- * What the engine costs beside a plain loop with the same library calls, in one process, and how that and the state grow with units and slots. Processor time counts, since other
- * programs on the machine lengthen the time on the clock; the making of the simulated readings is measured by itself and taken off both.
+ * What the engine costs beside a plain loop with the same library calls, in one process, and how that and the state grow with units and
+ * slots. Processor time counts, since other programs on the machine lengthen the time on the clock; the making of the simulated readings is
+ * measured by itself and taken off both.
  */
 final class Measurement {
     private static final double MINUTES_A_YEAR = 525_600;

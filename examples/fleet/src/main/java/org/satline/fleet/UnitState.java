@@ -1,8 +1,8 @@
 package org.satline.fleet;
 
 /**
- * All that is remembered of a unit between its windows: sums, never lists. State of the engine, version 2: fields may be added, see the README. Mutable and public as
- * its serializer asks for.
+ * All that is remembered of a unit between its windows: sums, never lists. State of the engine, version 2: fields may be added, see the
+ * README. Mutable and public as its serializer asks for.
  */
 public class UnitState {
     /** Model of the unit; added in version 2. */

@@ -18,8 +18,9 @@ import org.satline.ledger.Party;
 import org.satline.quantity.MassDifference;
 
 /**
- * A day at a unit that holds too much, through the program: hook up, a step out, a second one too large, over to the source, back in on a zeroed scale and too
- * much again, back to the recovery cylinder, until it is done and everything comes off. The unit is simulated, so that its readings answer to what moved.
+ * A day at a unit that holds too much, through the program: hook up, a step out, a second one too large, over to the source, back in on a
+ * zeroed scale and too much again, back to the recovery cylinder, until it is done and everything comes off. The unit is simulated, so that
+ * its readings answer to what moved.
  */
 class TechnicianStoryTest {
     /** Nobody works for longer than this. */

@@ -7,8 +7,8 @@ import org.satline.quantity.Parts;
 import org.satline.visit.file.FieldValue;
 
 /**
- * The cylinders of a visit in the making: the one that is asked about stands in the visit as {@code cylinder}, as in a file with one; the others beside it.
- * Immutable.
+ * The cylinders of a visit in the making: the one that is asked about stands in the visit as {@code cylinder}, as in a file with one; the
+ * others beside it. Immutable.
  *
  * @param visit the visit with the one cylinder, or none
  * @param beside the other cylinders, each with a name
@@ -79,11 +79,13 @@ record CylinderFocus(FieldValue.Fields visit, List<FieldValue.Fields> beside, Op
         return new CylinderFocus(changed, beside, connected);
     }
 
-    /** One of the others, by what its valve says it is for. */
+    /** One of the others, by what its role or its valve says it is for: {@code recovery} or {@code source}. */
     Optional<String> beside(String use) {
         return beside.stream()
-                .filter(each -> FieldTree.text(each, "valve")
-                        .filter(valve -> valve.startsWith(use))
+                .filter(each -> FieldTree.text(each, "role")
+                        .map(role -> role.equals("receiver") ? "recovery" : role)
+                        .or(() -> FieldTree.text(each, "valve"))
+                        .filter(said -> said.startsWith(use))
                         .isPresent())
                 .flatMap(each -> FieldTree.text(each, NAME).stream())
                 .findFirst();
