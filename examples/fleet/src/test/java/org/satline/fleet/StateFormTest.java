@@ -70,7 +70,8 @@ class StateFormTest {
 
     @Test
     void aReadingArrivesAsItWasSent() throws IOException {
-        UnitReading reading = new UnitReading(9, UnitModel.SHOP, 1_790_000_000L, ExampleReadings.steady(UnitModel.SHOP));
+        UnitReading reading =
+                new UnitReading(9, UnitModel.SHOP, 1_790_000_000L, ExampleReadings.steady(UnitModel.SHOP));
         TypeSerializer<UnitReading> serializer = serializer(UnitReading.class);
         assertThat(serializer).isInstanceOf(UnitReadingType.Serializer.class);
         DataOutputSerializer out = new DataOutputSerializer(100);
