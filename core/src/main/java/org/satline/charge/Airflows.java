@@ -51,7 +51,9 @@ final class Airflows {
                 .map(air -> AT_RATED_OUTDOORS_K
                         + PER_KELVIN_OUTDOORS
                                 * (RATED_OUTDOORS_C
-                                - Math.min(WARMEST_C, Math.max(COLDEST_C, air.value().celsius()))))
+                                        - Math.min(
+                                                WARMEST_C,
+                                                Math.max(COLDEST_C, air.value().celsius()))))
                 .orElse(0.0);
         return TargetTemperatureSplit.target(returned.get(), wet.get())
                 .map(target -> new SplitDeviation(

@@ -1,11 +1,11 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.MeteringDevice;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.resource.CsvResource;
 import org.satline.resource.OnDemand;
 
@@ -62,14 +62,7 @@ final class Behaviour {
                 double[] mean,
                 double[] slopes,
                 double[] scatter) {
-            this(
-                    fault,
-                    chargeError,
-                    share,
-                    mean,
-                    slopes,
-                    scatter,
-                    Math.log(Priors.of(fault, chargeError) * share));
+            this(fault, chargeError, share, mean, slopes, scatter, Math.log(Priors.of(fault, chargeError) * share));
         }
 
         boolean ofAirflow() {

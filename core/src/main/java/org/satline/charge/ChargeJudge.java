@@ -1,8 +1,5 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.Margins;
-import org.satline.charge.margin.LineMargin;
-import org.satline.charge.margin.Criterion;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -10,6 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.LineMargin;
+import org.satline.charge.margin.Margins;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
@@ -122,10 +122,8 @@ public final class ChargeJudge {
     /** A condition that is not met says so even where there is nothing to judge by. */
     private Judgement withoutDeviation(
             ChargeCase it, Margins margins, List<Gate> gates, List<Finding> why, List<Step> steps) {
-        Weighed weighed =
-                Weighing.of(it, Clues.of(it, margins, Optional.empty(), expected), Optional.empty());
-        Judgement.Evidence evidence =
-                new Judgement.Evidence(margins, Optional.empty(), gates, weighed, why, steps);
+        Weighed weighed = Weighing.of(it, Clues.of(it, margins, Optional.empty(), expected), Optional.empty());
+        Judgement.Evidence evidence = new Judgement.Evidence(margins, Optional.empty(), gates, weighed, why, steps);
         return new NotMet(it, evidence)
                 .judgement()
                 .orElseGet(() -> new Judgement.Undecided(Optional.empty(), Optional.empty(), evidence));

@@ -1,11 +1,11 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.Margins;
-import org.satline.charge.margin.LineMargin;
-import org.satline.charge.margin.Criterion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.LineMargin;
+import org.satline.charge.margin.Margins;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
@@ -121,8 +121,8 @@ record Decision(
         WeighedChoice chosen = weighed.choices().get(0);
         nextBest(chosen).ifPresent(findings::add);
         weighed.wouldChange()
-                .ifPresent(path -> findings.add(
-                        Finding.of(Severity.CAUTION, ChargeCode.WOULD_CHANGE, Subject.reading(path))));
+                .ifPresent(path ->
+                        findings.add(Finding.of(Severity.CAUTION, ChargeCode.WOULD_CHANGE, Subject.reading(path))));
         if (!weighed.explained() && !plainlyShort()) {
             findings.add(Finding.of(
                     Severity.FORBIDS,
@@ -137,7 +137,9 @@ record Decision(
             case READ_BETTER ->
                 goodAsRead()
                         ? level(ChargeLevel.ON_TARGET, findings)
-                        : heldByUnreadGates().map(level -> level(level, findings)).orElseGet(() -> better(findings));
+                        : heldByUnreadGates()
+                                .map(level -> level(level, findings))
+                                .orElseGet(() -> better(findings));
             case MEND_FIRST -> {
                 FaultLikelihood fault = likeliestOther().orElseThrow();
                 findings.add(of(ChargeCode.FAULT_LIKELIER, Severity.FORBIDS, fault));
@@ -201,9 +203,7 @@ record Decision(
         }
         DecidingInstrument deciding = DecidingInstrument.of(deviation, rule);
         findings.add(doubt(
-                Severity.FORBIDS,
-                deciding.attainable() ? ChargeCode.NOT_DECIDED : ChargeCode.EDGE_OF_BAND,
-                deciding));
+                Severity.FORBIDS, deciding.attainable() ? ChargeCode.NOT_DECIDED : ChargeCode.EDGE_OF_BAND, deciding));
         return undecided(Optional.of(likeliest), Optional.of(deciding), findings);
     }
 
@@ -226,7 +226,9 @@ record Decision(
                         ChargeCode.NEXT_BEST,
                         new Subject(
                                 Subject.Kind.SYSTEM,
-                                next.fault().map(Fault::label).orElse(next.choice().word())),
+                                next.fault()
+                                        .map(Fault::label)
+                                        .orElse(next.choice().word())),
                         List.of(
                                 Figure.of("choice", next.choice().word()),
                                 Figure.of("loss", next.expectedLoss(), "1"),
@@ -296,9 +298,7 @@ record Decision(
                 Severity.CAUTION,
                 level == ChargeLevel.ON_TARGET ? ChargeCode.CONSUMERS_RISK : ChargeCode.PRODUCERS_RISK,
                 Subject.reading(deviation.criterion().label()),
-                List.of(
-                        Figure.of("risk", 1 - probability, "1"),
-                        Figure.of("accepted", 1 - rule.wanted(level), "1")),
+                List.of(Figure.of("risk", 1 - probability, "1"), Figure.of("accepted", 1 - rule.wanted(level), "1")),
                 "JCGM 106:2012");
     }
 }

@@ -1,9 +1,9 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.MeteringDevice;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.resource.CsvResource;
 import org.satline.resource.OnDemand;
 

@@ -1,7 +1,7 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.MeteringDevice;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.satline.charge.margin.MeteringDevice;
 
 /**
  * Levels of a charge while nothing else is wrong: the deviation with its uncertainty against what the field knows beforehand, many systems right within a little and

@@ -1,11 +1,11 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.MeteringDevice;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.UncertaintyBudget;
 
 /**
@@ -165,9 +165,8 @@ final class Weighing {
         for (int i = 0; i < n; i++) {
             off[i] = seen[i] - expected(cell, i);
             for (int j = 0; j <= i; j++) {
-                triangle[Behaviour.at(i, j)] =
-                        share[i] * share[j] * cell.scatter()[Behaviour.at(used[i], used[j])]
-                                + instruments[Behaviour.at(i, j)];
+                triangle[Behaviour.at(i, j)] = share[i] * share[j] * cell.scatter()[Behaviour.at(used[i], used[j])]
+                        + instruments[Behaviour.at(i, j)];
             }
         }
         double logDeterminant = 0;

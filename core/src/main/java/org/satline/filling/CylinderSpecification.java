@@ -55,8 +55,9 @@ public record CylinderSpecification(String text, Kind kind, String type, Optiona
     private static final Pattern EXEMPTION = Pattern.compile(ALONE + "(?:DOT|TC)?[- ]?(?:SP|SU|E)[- ]?\\d{3,5}" + ENDS);
     private static final Pattern PORTABLE_TANK = Pattern.compile(ALONE + "(?:T50|PORTABLE\\s+TANK)" + ENDS);
     /** What no portable tank carries: beside T50 it makes a mark that says two things. */
-    private static final Pattern OF_A_CYLINDER =
-            Pattern.compile(ALONE + "(?:(?:DOT|TC|ICC|CTC|EN|ISO)[- ]?\\d|DOT-SP|[34][A-Z]{1,3}[- ]?\\d{0,4}" + ENDS + ")");
+    private static final Pattern OF_A_CYLINDER = Pattern.compile(
+            ALONE + "(?:(?:DOT|TC|ICC|CTC|EN|ISO)[- ]?\\d|DOT-SP|[34][A-Z]{1,3}[- ]?\\d{0,4}" + ENDS + ")");
+
     private static final Pattern STANDARD = Pattern.compile(ALONE
             + "(?:EN|ISO)[- ]?(?:4706|9809|7866|20703|18172|13322|14208|14140|14638|1442|12807|13110|1964|1975|12862)"
             + ENDS);

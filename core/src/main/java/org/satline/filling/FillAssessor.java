@@ -117,8 +117,7 @@ public final class FillAssessor {
     private List<CandidateOutcome> outcomes(FillQuestion question) {
         List<CandidateOutcome> outcomes = new ArrayList<>();
         for (SaturationCurve curve : question.contents()) {
-            RuleCase it =
-                    new RuleCase(question, curve, () -> model(curve.refrigerant()));
+            RuleCase it = new RuleCase(question, curve, () -> model(curve.refrigerant()));
             Set<FillRule> asked = new LinkedHashSet<>(rules.all());
             asked.addAll(question.rules());
             for (FillRule rule : asked) {

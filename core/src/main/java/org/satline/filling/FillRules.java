@@ -144,7 +144,7 @@ public final class FillRules {
                 .filter(entry -> entry.getKey().equalsIgnoreCase(name.strip()))
                 .map(Map.Entry::getValue)
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException(
-                        what + " " + PlainText.quoted(name) + " is unknown; take one of " + String.join(", ", map.keySet())));
+                .orElseThrow(() -> new IllegalArgumentException(what + " " + PlainText.quoted(name)
+                        + " is unknown; take one of " + String.join(", ", map.keySet())));
     }
 }

@@ -120,7 +120,9 @@ public final class CsvResource {
         for (int i = 0; i < header.length; i++) {
             if (indexOf(expected, header[i]) < 0 && indexOf(optional, header[i]) < 0) {
                 throw new ResourceFormatException(
-                        name, line, "unknown column " + PlainText.quoted(header[i]) + "; expected " + String.join(", ", expected));
+                        name,
+                        line,
+                        "unknown column " + PlainText.quoted(header[i]) + "; expected " + String.join(", ", expected));
             }
             if (indexOf(header, header[i]) != i) {
                 throw new ResourceFormatException(

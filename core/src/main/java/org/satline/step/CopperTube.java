@@ -79,7 +79,8 @@ public record CopperTube(
         return tubes.stream()
                 .filter(tube -> tube.temper() == temper && tube.nominalSize().equals(wanted))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("tube size " + PlainText.quoted(nominalSize) + " of temper " + temper
+                .orElseThrow(() -> new IllegalArgumentException("tube size " + PlainText.quoted(nominalSize)
+                        + " of temper " + temper
                         + " is unknown (ASTM B280); take one of "
                         + String.join(
                                 ", ",

@@ -8,13 +8,13 @@ import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.Role;
 import org.satline.saturation.SaturationCurve;
 import org.satline.transfer.Direction;
+import org.satline.transfer.HoseState;
 import org.satline.transfer.hookup.GasOrigin;
 import org.satline.transfer.hookup.HookUp;
 import org.satline.transfer.hookup.HookUpPlan;
-import org.satline.transfer.planner.HookUpPlanner;
-import org.satline.transfer.HoseState;
 import org.satline.transfer.hookup.PlanTask;
 import org.satline.transfer.hookup.VolumeContent;
+import org.satline.transfer.planner.HookUpPlanner;
 import org.satline.visit.HookUpFacts.HoseOnSite;
 
 /** What the planner says of the hook-up of a visit. For one visit and one thread. */

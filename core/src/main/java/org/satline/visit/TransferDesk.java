@@ -29,7 +29,6 @@ import org.satline.transfer.PermitOffice;
 import org.satline.transfer.PermitRequest;
 import org.satline.transfer.PointKind;
 import org.satline.transfer.hookup.HookUpPlan;
-import org.satline.transfer.hookup.PlanReason;
 import org.satline.visit.HookUpFacts.HosePort;
 
 /**

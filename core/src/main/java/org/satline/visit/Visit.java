@@ -52,8 +52,8 @@ public record Visit(
         OpenPorts.check(openPorts, readings);
         List<String> names = cylinders.stream().map(Cylinder::name).toList();
         if (connected.isPresent() && !names.contains(connected.get())) {
-            throw new IllegalArgumentException(
-                    "connected " + PlainText.quoted(connected.get()) + " is none of the cylinders " + names + "; name one of them");
+            throw new IllegalArgumentException("connected " + PlainText.quoted(connected.get())
+                    + " is none of the cylinders " + names + "; name one of them");
         }
     }
 }

@@ -22,8 +22,8 @@ public record Language(String tag) {
             letters &= tag.charAt(i) >= 'a' && tag.charAt(i) <= 'z';
         }
         if (!letters) {
-            throw new IllegalArgumentException(
-                    "language " + PlainText.quoted(tag) + " is no tag of two or three lower-case letters; write it as in en");
+            throw new IllegalArgumentException("language " + PlainText.quoted(tag)
+                    + " is no tag of two or three lower-case letters; write it as in en");
         }
     }
 }

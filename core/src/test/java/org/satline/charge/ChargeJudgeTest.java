@@ -1,8 +1,5 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.MeteringDevice;
-import org.satline.charge.margin.Margins;
-import org.satline.charge.margin.Criterion;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -16,6 +13,9 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.Margins;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
@@ -155,8 +155,7 @@ class ChargeJudgeTest {
     @Test
     void theInstrumentNamedDecidesWhenItIsUsed() {
         double uK = 0.7;
-        Judgement.Undecided now =
-                (Judgement.Undecided) Case.valve(10, 13.2, uK).judged();
+        Judgement.Undecided now = (Judgement.Undecided) Case.valve(10, 13.2, uK).judged();
         double share = now.deciding().orElseThrow().largestShare();
         Deviation deviation = now.evidence().deviation().orElseThrow();
         DecisionRule rule = DecisionRule.usual();

@@ -37,7 +37,8 @@ class OwnBlendsTest {
     private static void fill(int from, int to) {
         for (int i = from; i < to; i++) {
             SaturationCurve curve = SaturationCurves.of(blend("filled mix " + i, 0.2 + 1e-6 * i));
-            assertThat(ASSESSOR.assess(FillQuestion.of(Samples.recovery(), curve)).answers())
+            assertThat(ASSESSOR.assess(FillQuestion.of(Samples.recovery(), curve))
+                            .answers())
                     .isNotNull();
         }
     }

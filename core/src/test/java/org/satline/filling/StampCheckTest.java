@@ -81,7 +81,9 @@ class StampCheckTest {
     void waterCapacityIsBoundedOnBothSides() {
         Mass tare = Mass.ofKilograms(0.05);
         for (double inside : new double[] {0.1, 30_000}) {
-            assertThat(CylinderStamps.of(tare, Mass.ofKilograms(inside)).waterCapacity().kilograms())
+            assertThat(CylinderStamps.of(tare, Mass.ofKilograms(inside))
+                            .waterCapacity()
+                            .kilograms())
                     .isEqualTo(inside);
         }
         for (double outside : new double[] {Double.MIN_VALUE, 0.0999, 30_001}) {

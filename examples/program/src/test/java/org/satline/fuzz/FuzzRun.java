@@ -33,7 +33,9 @@ final class FuzzRun {
                             "-max_total_time=" + args[0],
                             "-timeout=30",
                             folder.toString(),
-                            FuzzCorpusTest.CORPUS.resolve(target.getSimpleName()).toString())
+                            FuzzCorpusTest.CORPUS
+                                    .resolve(target.getSimpleName())
+                                    .toString())
                     .redirectErrorStream(true)
                     .redirectOutput(folder.resolveSibling("log.txt").toFile())
                     .start();

@@ -9,8 +9,8 @@ import org.satline.refrigerant.Refrigerant;
 
 /** JSON of fields and of results from any text: what is read comes back equal. */
 public final class JsonTarget {
-    private static final List<Class<?>> TYPES = List.of(
-            Finding.class, LedgerEntry.class, CylinderStamps.class, Refrigerant.class, Judgement.class);
+    private static final List<Class<?>> TYPES =
+            List.of(Finding.class, LedgerEntry.class, CylinderStamps.class, Refrigerant.class, Judgement.class);
 
     private JsonTarget() {}
 

@@ -11,8 +11,8 @@ import org.satline.program.drawing.Series;
 
 /** A picture of some lines over one axis, in the look of all pictures, each line with a dash of its own. */
 public final class LinePicture {
-    private static final List<Pen> PENS = List.of(
-            Pen.SOLID, Pen.DASHED, Pen.DOTTED, Pen.HEAVY, Pen.HEAVY_DASHED, Pen.DASH_DOT, Pen.THIN);
+    private static final List<Pen> PENS =
+            List.of(Pen.SOLID, Pen.DASHED, Pen.DOTTED, Pen.HEAVY, Pen.HEAVY_DASHED, Pen.DASH_DOT, Pen.THIN);
     private static final List<Ink> INKS = List.of(Ink.BLACK, Ink.BLUE, Ink.RUST);
 
     private LinePicture() {}

@@ -3,8 +3,8 @@ package org.satline.program.proof;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Random;
-import org.satline.charge.margin.Margins;
 import org.satline.charge.OperatingConditions;
+import org.satline.charge.margin.Margins;
 import org.satline.measurement.DigitalGauge;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
@@ -79,8 +79,8 @@ final class Instruments {
     }
 
     private static Reading<Pressure> pressure(DigitalGauge gauge, Pressure exact, double off) {
-        GaugePressure there =
-                GaugePressure.ofPascals(exact.pascals() - Atmosphere.standard().pressure().pascals());
+        GaugePressure there = GaugePressure.ofPascals(
+                exact.pascals() - Atmosphere.standard().pressure().pascals());
         double error = off * gauge.permittedError(there).pascals();
         return gauge.read(GaugePressure.ofPascals(there.pascals() + error), Atmosphere.standard());
     }
@@ -95,7 +95,8 @@ final class Instruments {
     }
 
     private Temperature shown(Temperature exact, double off) {
-        double celsius = exact.celsius() + off + thermometerOff * THERMOMETER.accuracy().permittedErrorK(exact);
+        double celsius =
+                exact.celsius() + off + thermometerOff * THERMOMETER.accuracy().permittedErrorK(exact);
         return Temperature.ofCelsius(Math.round(celsius / RESOLUTION_K) * RESOLUTION_K);
     }
 }
