@@ -132,8 +132,8 @@ record Decision(
             return undecided(Optional.empty(), Optional.empty(), findings);
         }
         return switch (chosen.choice()) {
-            case STEP_IN -> level(ChargeLevel.LOW, findings);
-            case STEP_OUT -> level(ChargeLevel.HIGH, findings);
+            case STEP_IN -> step(ChargeLevel.LOW, findings);
+            case STEP_OUT -> step(ChargeLevel.HIGH, findings);
             case DONE -> level(ChargeLevel.ON_TARGET, findings);
             case READ_BETTER ->
                 goodAsRead()
@@ -162,10 +162,26 @@ record Decision(
                 && deviation.probability(ChargeLevel.LOW) >= rule.wanted(ChargeLevel.LOW);
     }
 
+    /**
+     * What is only likely needs both margins: a weak condenser fan takes 11 to 15 K of superheat from a capillary and hardly any subcooling (two student
+     * laboratories), so that superheat alone looks like too much refrigerant.
+     */
+    private Judgement step(ChargeLevel level, List<Finding> findings) {
+        boolean sure = weighed.belief().probability(level) >= rule.wanted(level);
+        return sure || !bySuperheatAlone()
+                ? level(level, findings)
+                : better(findings);
+    }
+
+    private boolean bySuperheatAlone() {
+        return deviation.criterion() == Criterion.SUPERHEAT && margins.subcooling().isEmpty();
+    }
+
     /** A condition that was merely not read blocks moving by itself; it does not take away a level that these instruments tell. */
     private Optional<ChargeLevel> heldByUnreadGates() {
         return rule.decide(deviation)
-                .filter(level -> gates.stream().anyMatch(Gate::blocksUnread)
+                .filter(level -> !bySuperheatAlone()
+                        && gates.stream().anyMatch(Gate::blocksUnread)
                         && level == weighed.belief().likeliest());
     }
 
