@@ -45,6 +45,12 @@ public record LikelyCause(
         MEAN_LINE,
         /** Enthalpy or entropy counted from another zero. */
         REFERENCE_STATE,
+        /** A number that is written otherwise than it is meant. */
+        NUMBER_FORM,
+        /** Numbers of another place of the table. */
+        PLACE_IN_TABLE,
+        /** Straight lines between the rows of a coarse table. */
+        COARSE_TABLE,
         /** The figures of another refrigerant. */
         OTHER_REFRIGERANT
     }

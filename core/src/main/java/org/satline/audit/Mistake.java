@@ -1,6 +1,7 @@
 package org.satline.audit;
 
 import java.util.List;
+import java.util.Optional;
 import org.satline.explanation.Coded;
 import org.satline.explanation.Figure;
 import org.satline.quantity.Parts;
@@ -11,8 +12,9 @@ import org.satline.quantity.Parts;
  * @param kind what kind of mistake
  * @param code which one
  * @param figures what fits best, such as a unit or an amount; mostly none
+ * @param besides the other one where two were made together
  */
-public record Mistake(LikelyCause.Kind kind, Code code, List<Figure> figures) {
+public record Mistake(LikelyCause.Kind kind, Code code, List<Figure> figures, Optional<Mistake> besides) {
     /** The mistakes that are tried. */
     public enum Code implements Coded {
         /** The answer is a gauge pressure with an absolute unit. */
@@ -56,12 +58,55 @@ public record Mistake(LikelyCause.Kind kind, Code code, List<Figure> figures) {
         /** The answer counts from another zero, off by the figure {@code amount}. */
         UNKNOWN_ZERO,
         /** The answers are those of the figure {@code designation}. */
-        OTHER_REFRIGERANT
+        OTHER_REFRIGERANT,
+        /** The gauge counts from the figure {@code pressure} in place of the local atmosphere. */
+        ROUND_ATMOSPHERE,
+        /** The question was made with the figure {@code pressure} in place of the local atmosphere. */
+        ROUND_ATMOSPHERE_ASKED,
+        /** The 32 of the Fahrenheit scale is missing in the answer. */
+        ANSWER_LACKS_32,
+        /** The 32 of the Fahrenheit scale is missing in the temperature of the question. */
+        QUESTION_LACKS_32,
+        /** The answer is one over the number, in the unit that the figure {@code unit} names. */
+        RECIPROCAL,
+        /** The point, or a comma taken for one, stands elsewhere: off by the figure {@code factor}. */
+        DECIMAL_PLACE,
+        /** The column of the figure {@code quantity} stands here, in the figure {@code unit}. */
+        OTHER_COLUMN,
+        /** Each answer is that of the row before. */
+        ROW_BEFORE,
+        /** Each answer is that of the row after. */
+        ROW_AFTER,
+        /** The figure {@code number} stands in every row. */
+        STUCK,
+        /** A straight line between the rows of a table, the figure {@code spacing} apart. */
+        STRAIGHT_LINE
+    }
+
+    /**
+     * One mistake.
+     *
+     * @param kind what kind of mistake
+     * @param code which one
+     * @param figures what fits best
+     */
+    public Mistake(LikelyCause.Kind kind, Code code, List<Figure> figures) {
+        this(kind, code, figures, Optional.empty());
+    }
+
+    /**
+     * Two mistakes made in the same rows.
+     *
+     * @param other the other one
+     * @return both
+     */
+    public Mistake with(Mistake other) {
+        return new Mistake(kind, code, figures, Optional.of(other));
     }
 
     /** {@inheritDoc} */
     public Mistake {
-        Parts.required("kind code", kind, code);
+        Parts.required("kind code besides", kind, code, besides);
         figures = Parts.list("figures", figures);
     }
 }

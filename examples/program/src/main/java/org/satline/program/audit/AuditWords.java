@@ -12,8 +12,13 @@ final class AuditWords {
 
     private AuditWords() {}
 
-    /** The kind, then the mistake. */
+    /** The kind, then the mistake; then the other one where two were made together. */
     static String of(Mistake mistake) {
+        return one(mistake)
+                + mistake.besides().map(other -> "; and at once " + one(other)).orElse("");
+    }
+
+    private static String one(Mistake mistake) {
         return WORDING.name(mistake.kind()) + ": " + WORDING.name(mistake.code(), mistake.figures());
     }
 
