@@ -65,16 +65,16 @@ record AuditCase(
 
     /** The same row had it asked something else. */
     AuditCase asked(Question other) {
-        return answered(other, other.answer(fluid.model()));
+        double si = other.answer(fluid.model());
+        return answered(other, si, tolerance(row.tolerance(), fluid, other, unit, si, rounding));
     }
 
     /** The same row had our answer been another one, SI. */
     AuditCase answered(double si) {
-        return answered(question, si);
+        return answered(question, si, comparison.tolerance());
     }
 
-    private AuditCase answered(Question other, double si) {
-        AuditTolerance width = tolerance(row.tolerance(), fluid, other, unit, si, rounding);
+    private AuditCase answered(Question other, double si, AuditTolerance width) {
         double value = unit.fromSi(si);
         return new AuditCase(
                 row,

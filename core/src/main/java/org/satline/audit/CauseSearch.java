@@ -141,7 +141,8 @@ final class CauseSearch {
                 }
                 for (Slip second : later) {
                     made.add(new Hypothesis(
-                            slip.mistake().with(second.mistake()),
+                            slip.mistake(),
+                            Optional.of(second.mistake()),
                             false,
                             row -> seen.computeIfAbsent(row, slip::seen).flatMap(second::alone)));
                 }
@@ -206,7 +207,8 @@ final class CauseSearch {
     private LikelyCause cause(Trial confirmed, Trial onSample, Round round) {
         Set<AuditCase> rows = Trial.setOf(onSample.explained());
         List<Mistake> alternatives = round.convincing.stream()
-                .filter(trial -> !trial.hypothesis().equals(onSample.hypothesis())
+                .filter(trial -> trial.hypothesis().besides().isEmpty()
+                        && !trial.hypothesis().equals(onSample.hypothesis())
                         && rows.equals(Trial.setOf(trial.explained())))
                 .limit(MOST_ALTERNATIVES)
                 .map(trial -> trial.hypothesis().mistake())
@@ -220,6 +222,7 @@ final class CauseSearch {
         return new LikelyCause(
                 first.fluid().model().refrigerant().designation(),
                 confirmed.hypothesis().mistake(),
+                confirmed.hypothesis().besides(),
                 confirmed.explained().size(),
                 before + confirmed.applicable(),
                 confirmed.explained().stream()

@@ -1,7 +1,6 @@
 package org.satline.audit;
 
 import java.util.List;
-import java.util.Optional;
 import org.satline.explanation.Coded;
 import org.satline.explanation.Figure;
 import org.satline.quantity.Parts;
@@ -12,9 +11,8 @@ import org.satline.quantity.Parts;
  * @param kind what kind of mistake
  * @param code which one
  * @param figures what fits best, such as a unit or an amount; mostly none
- * @param besides the other one where two were made together
  */
-public record Mistake(LikelyCause.Kind kind, Code code, List<Figure> figures, Optional<Mistake> besides) {
+public record Mistake(LikelyCause.Kind kind, Code code, List<Figure> figures) {
     /** The mistakes that are tried. */
     public enum Code implements Coded {
         /** The answer is a gauge pressure with an absolute unit. */
@@ -83,30 +81,9 @@ public record Mistake(LikelyCause.Kind kind, Code code, List<Figure> figures, Op
         STRAIGHT_LINE
     }
 
-    /**
-     * One mistake.
-     *
-     * @param kind what kind of mistake
-     * @param code which one
-     * @param figures what fits best
-     */
-    public Mistake(LikelyCause.Kind kind, Code code, List<Figure> figures) {
-        this(kind, code, figures, Optional.empty());
-    }
-
-    /**
-     * Two mistakes made in the same rows.
-     *
-     * @param other the other one
-     * @return both
-     */
-    public Mistake with(Mistake other) {
-        return new Mistake(kind, code, figures, Optional.of(other));
-    }
-
     /** {@inheritDoc} */
     public Mistake {
-        Parts.required("kind code besides", kind, code, besides);
+        Parts.required("kind code", kind, code);
         figures = Parts.list("figures", figures);
     }
 }

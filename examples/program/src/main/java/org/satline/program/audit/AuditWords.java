@@ -1,6 +1,7 @@
 package org.satline.program.audit;
 
 import org.satline.audit.AuditTolerance;
+import org.satline.audit.LikelyCause;
 import org.satline.audit.Mistake;
 import org.satline.quantity.UnitSystem;
 import org.satline.wording.Language;
@@ -12,13 +13,14 @@ final class AuditWords {
 
     private AuditWords() {}
 
-    /** The kind, then the mistake; then the other one where two were made together. */
-    static String of(Mistake mistake) {
-        return one(mistake)
-                + mistake.besides().map(other -> "; and at once " + one(other)).orElse("");
+    /** What went wrong; both where two mistakes were made in the same rows. */
+    static String of(LikelyCause cause) {
+        return of(cause.mistake())
+                + cause.besides().map(other -> "; and at once " + of(other)).orElse("");
     }
 
-    private static String one(Mistake mistake) {
+    /** The kind, then the mistake. */
+    static String of(Mistake mistake) {
         return WORDING.name(mistake.kind()) + ": " + WORDING.name(mistake.code(), mistake.figures());
     }
 
