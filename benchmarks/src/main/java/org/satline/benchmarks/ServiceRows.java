@@ -2,7 +2,7 @@ package org.satline.benchmarks;
 
 import java.util.SplittableRandom;
 import org.satline.charge.ChargeRow;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.Place;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;

@@ -49,6 +49,7 @@ public record CylinderStamps(Map<Stamp, Object> values) {
      * @return the stamps
      */
     public static CylinderStamps of(Mass tare, Mass waterCapacity) {
+        Parts.required("tare waterCapacity", tare, waterCapacity);
         return new CylinderStamps(Map.of(Stamp.TARE, tare, Stamp.WATER_CAPACITY, waterCapacity));
     }
 
@@ -60,6 +61,7 @@ public record CylinderStamps(Map<Stamp, Object> values) {
      * @return the stamps
      */
     public static CylinderStamps of(Mass tare, Volume volume) {
+        Parts.required("tare volume", tare, volume);
         return new CylinderStamps(Map.of(Stamp.TARE, tare, Stamp.WATER_CAPACITY, volume));
     }
 

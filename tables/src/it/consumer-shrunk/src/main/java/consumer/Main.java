@@ -2,7 +2,7 @@ package consumer;
 
 import org.satline.charge.ChargeRow;
 import org.satline.charge.ChargeScreen;
-import org.satline.charge.MeteringDevice;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.charge.ScreenedCharge;
 import org.satline.json.SatlineJson;
 import org.satline.measurement.Place;
@@ -21,7 +21,7 @@ public final class Main {
 
     /** Fails where a table, an equation, an enum constant or a JSON form did not survive. */
     public static void main(String[] args) {
-        check(!Left.present("org.satline.audit.Auditor"), "nothing was left out");
+        check(!Left.present("org.satline.simulation.SimulatedSystem"), "nothing was left out");
         Refrigerant r134a = Catalogue.standard().find("R-134a");
         SaturationCurve curve = SaturationCurves.of(r134a);
         TemperatureDifference superheat = curve.superheat(Pressure.ofKilopascals(132.73), Temperature.ofCelsius(-12));
