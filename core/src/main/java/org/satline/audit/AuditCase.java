@@ -27,6 +27,8 @@ record AuditCase(
         double rounding,
         double ours,
         Comparison comparison) {
+    private static final String ROW_BASIS = "tolerance of the row";
+    private static final String DIGITS_BASIS = "half of the last printed digit";
 
     /** What a calculator would have printed that made a certain mistake, and what it may differ from that. */
     record Expected(double value, double width) {}
@@ -35,15 +37,14 @@ record AuditCase(
     static AuditTolerance tolerance(
             OptionalDouble users, Fluid fluid, Question question, AnswerUnit unit, double si, double rounding) {
         if (users.isPresent()) {
-            return AuditTolerance.of(List.of(
-                    new AuditTolerance.Share(AuditTolerance.Origin.USER, users.getAsDouble(), "tolerance of the row")));
+            return AuditTolerance.of(
+                    List.of(new AuditTolerance.Share(AuditTolerance.Origin.USER, users.getAsDouble(), ROW_BASIS)));
         }
         StatedUncertainty.Figure stated = fluid.uncertainty().of(question, si);
         List<AuditTolerance.Share> shares = new ArrayList<>();
         shares.add(
                 new AuditTolerance.Share(AuditTolerance.Origin.EQUATION, unit.width(stated.width()), stated.basis()));
-        shares.add(new AuditTolerance.Share(
-                AuditTolerance.Origin.PRINTED_DIGITS, rounding, "half of the last printed digit"));
+        shares.add(new AuditTolerance.Share(AuditTolerance.Origin.PRINTED_DIGITS, rounding, DIGITS_BASIS));
         return AuditTolerance.of(shares);
     }
 

@@ -25,7 +25,7 @@ public sealed interface AuditOutcome {
         /** {@inheritDoc} */
         public Compared {
             Parts.required("row designation comparison", row, designation, comparison);
-            steps = List.copyOf(steps);
+            steps = Parts.list("steps", steps);
         }
 
         /**

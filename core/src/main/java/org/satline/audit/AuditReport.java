@@ -2,6 +2,7 @@ package org.satline.audit;
 
 import java.util.List;
 import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
  * What an audit found. Immutable.
@@ -12,7 +13,7 @@ import java.util.Objects;
 public record AuditReport(List<AuditOutcome> outcomes, AuditSummary summary) {
     /** {@inheritDoc} */
     public AuditReport {
-        outcomes = List.copyOf(outcomes);
+        outcomes = Parts.list("outcomes", outcomes);
         Objects.requireNonNull(summary, "summary");
     }
 }

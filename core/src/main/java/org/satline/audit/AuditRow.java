@@ -49,6 +49,7 @@ public record AuditRow(
      */
     public static AuditRow atTemperature(
             String id, String refrigerant, AuditedQuantity quantity, double temperatureK, String answer, String unit) {
+        Parts.required("quantity", quantity);
         return of(id, refrigerant, quantity, OptionalDouble.of(temperatureK), OptionalDouble.empty(), answer, unit);
     }
 
@@ -65,6 +66,7 @@ public record AuditRow(
      */
     public static AuditRow atPressure(
             String id, String refrigerant, AuditedQuantity quantity, double pressurePa, String answer, String unit) {
+        Parts.required("quantity", quantity);
         return of(id, refrigerant, quantity, OptionalDouble.empty(), OptionalDouble.of(pressurePa), answer, unit);
     }
 
@@ -88,6 +90,7 @@ public record AuditRow(
             double pressurePa,
             String answer,
             String unit) {
+        Parts.required("quantity", quantity);
         return of(
                 id,
                 refrigerant,

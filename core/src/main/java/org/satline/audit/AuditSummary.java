@@ -1,6 +1,7 @@
 package org.satline.audit;
 
 import java.util.List;
+import org.satline.quantity.Parts;
 
 /**
  * The summary of an audit; it does not depend on the order of the rows. Immutable.
@@ -41,12 +42,18 @@ public record AuditSummary(
             int rows,
             double meanDifference,
             String unit,
-            double meanInTolerances) {}
+            double meanInTolerances) {
+        /** {@inheritDoc} */
+        public Bias {
+            Parts.required("refrigerant quantity unit", refrigerant, quantity, unit);
+            Parts.numbers("meanDifference meanInTolerances", meanDifference, meanInTolerances);
+        }
+    }
 
     /** {@inheritDoc} */
     public AuditSummary {
-        worst = List.copyOf(worst);
-        biases = List.copyOf(biases);
-        causes = List.copyOf(causes);
+        worst = Parts.list("worst", worst);
+        biases = Parts.list("biases", biases);
+        causes = Parts.list("causes", causes);
     }
 }

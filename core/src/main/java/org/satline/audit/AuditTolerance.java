@@ -1,6 +1,8 @@
 package org.satline.audit;
 
 import java.util.List;
+import org.satline.explanation.Coded;
+import org.satline.quantity.Parts;
 
 /**
  * What an answer may differ from ours, in the unit of the answer, and where that comes from. Immutable.
@@ -10,28 +12,13 @@ import java.util.List;
  */
 public record AuditTolerance(double width, List<Share> shares) {
     /** Where a tolerance can come from. */
-    public enum Origin {
+    public enum Origin implements Coded {
         /** Stated uncertainty of the equations or of the mixture model: expanded, coverage factor 2. */
-        EQUATION("stated uncertainty of the equations"),
+        EQUATION,
         /** Rounding of the answer: half of its last digit. */
-        PRINTED_DIGITS("printed digits of the answer"),
+        PRINTED_DIGITS,
         /** The person who asks; nothing is added to it. */
-        USER("given with the row");
-
-        private final String words;
-
-        Origin(String words) {
-            this.words = words;
-        }
-
-        /**
-         * Returns words to print.
-         *
-         * @return the origin in lower case
-         */
-        public String words() {
-            return words;
-        }
+        USER
     }
 
     /**
@@ -41,11 +28,17 @@ public record AuditTolerance(double width, List<Share> shares) {
      * @param width in the unit of the answer, at least 0
      * @param basis the statement that it rests on
      */
-    public record Share(Origin origin, double width, String basis) {}
+    public record Share(Origin origin, double width, String basis) {
+        /** {@inheritDoc} */
+        public Share {
+            Parts.required("origin basis", origin, basis);
+            Parts.numbers("width", width);
+        }
+    }
 
     /** {@inheritDoc} */
     public AuditTolerance {
-        shares = List.copyOf(shares);
+        shares = Parts.list("shares", shares);
         if (!(width >= 0 && width < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException("tolerance " + width + " is not finite and at least 0");
         }

@@ -13,8 +13,11 @@ import org.satline.audit.AuditOutcome.Reason;
 import org.satline.equation.MissingEquationException;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.ReferenceState;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.quantity.Atmosphere;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.refrigerant.UnknownRefrigerantException;
@@ -186,44 +189,57 @@ public final class Auditor {
         List<Step> steps = new ArrayList<>();
         boolean line = quantity.given() != AuditedQuantity.Given.TEMPERATURE_AND_PRESSURE;
         steps.add(new Step(
-                quantity.label() + " of " + made.fluid().model().refrigerant().designation(),
-                line ? "ln f_i equal in liquid and vapour, every component" : "p(T, rho) = p",
-                made.question().words(),
-                Numbers.plain(made.ours()) + " " + quantity.siUnit(),
+                "auditAnswer",
+                line ? "f_i(liquid) = f_i(vapour)" : "p(T, rho) = p",
+                given(made),
+                Figure.of("ours", made.ours(), quantity.siUnit()),
                 made.fluid().source()));
         if (made.unit().isGauge()) {
             steps.add(new Step(
-                    "gauge reading",
+                    "gaugeReading",
                     "p_gauge = p - p_atmosphere",
-                    Numbers.plain(made.ours()) + " Pa - "
-                            + Numbers.plain(made.atmosphere().pressure().pascals()) + " Pa",
-                    Numbers.plain(c.ours()) + " " + c.unit(),
+                    List.of(
+                            Figure.of("p", made.ours(), "Pa"),
+                            Figure.of("p_atmosphere", made.atmosphere().pressure())),
+                    Figure.of("p_gauge", c.ours(), c.unit()),
                     made.atmosphere().description()));
         }
         if (quantity.dimension().countsFromReference()) {
             steps.add(new Step(
-                    "reference state",
+                    "referenceState",
                     "",
-                    "",
-                    made.fluid().model().referenceState().description(),
+                    List.of(),
+                    Figure.of("state", made.fluid().model().referenceState().description()),
                     "convention"));
         }
         for (AuditTolerance.Share share : c.tolerance().shares()) {
             steps.add(new Step(
-                    "tolerance: " + share.origin().words(),
+                    "toleranceShare",
                     "",
-                    "",
-                    Numbers.plain(share.width()) + " " + c.unit(),
+                    List.of(Figure.of("origin", share.origin().word())),
+                    Figure.of("width", share.width(), c.unit()),
                     share.basis()));
         }
         steps.add(new Step(
-                "difference",
-                "answer - ours, at most the tolerance",
-                Numbers.plain(c.answer()) + " " + c.unit() + " - " + Numbers.plain(c.ours()) + " " + c.unit(),
-                Numbers.plain(c.difference()) + " " + c.unit() + ", tolerance "
-                        + Numbers.plain(c.tolerance().width()) + " " + c.unit(),
-                "rule of this audit"));
+                "auditDifference",
+                "difference = answer - ours <= tolerance",
+                List.of(
+                        Figure.of("answer", c.answer(), c.unit()),
+                        Figure.of("ours", c.ours(), c.unit()),
+                        Figure.of("tolerance", c.tolerance().width(), c.unit())),
+                Figure.of("difference", c.difference(), c.unit()),
+                "arithmetic"));
         return steps;
+    }
+
+    private static List<Figure> given(AuditCase made) {
+        Question question = made.question();
+        List<Figure> given = new ArrayList<>();
+        given.add(Figure.of("quantity", question.quantity().label()));
+        given.add(Figure.of("refrigerant", made.fluid().model().refrigerant().designation()));
+        question.temperatureK().ifPresent(kelvins -> given.add(Figure.of("T", Temperature.ofKelvins(kelvins))));
+        question.pressurePa().ifPresent(pascals -> given.add(Figure.of("p", Pressure.ofPascals(pascals))));
+        return given;
     }
 
     private interface Attempt<T> {

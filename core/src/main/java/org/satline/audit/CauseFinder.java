@@ -9,6 +9,7 @@ import org.satline.audit.LikelyCause.Kind;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.ReferenceState;
+import org.satline.explanation.Figure;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 
@@ -41,8 +42,10 @@ final class CauseFinder {
             if (!each.designation().equals(own)) {
                 model(each)
                         .ifPresent(model -> refrigerants.add(new Hypothesis(
-                                Kind.OTHER_REFRIGERANT,
-                                "the answers are those of " + each.designation(),
+                                new Mistake(
+                                        Kind.OTHER_REFRIGERANT,
+                                        Mistake.Code.OTHER_REFRIGERANT,
+                                        List.of(Figure.of("designation", each.designation()))),
                                 false,
                                 row -> Optional.of(row.expected(model)))));
             }

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import org.satline.audit.AuditCase.Expected;
 import org.satline.audit.LikelyCause.Kind;
+import org.satline.explanation.Figure;
 
 /**
  * The search for the causes of the rows outside of one refrigerant; keeps what each mistake makes of the rows of the sample. For one
@@ -146,8 +147,10 @@ final class CauseSearch {
         }
         double median = offsets.get(offsets.size() / 2);
         return Optional.of(trial(new Hypothesis(
-                Kind.REFERENCE_STATE,
-                "the answer counts from another zero, " + Numbers.plain(median) + " " + dimension.siUnit() + " off",
+                new Mistake(
+                        Kind.REFERENCE_STATE,
+                        Mistake.Code.UNKNOWN_ZERO,
+                        List.of(Figure.of("amount", median, dimension.siUnit()))),
                 true,
                 row -> row.question().quantity().dimension() == dimension
                         ? Optional.of(row.moved(median))
@@ -166,12 +169,11 @@ final class CauseSearch {
 
     private LikelyCause cause(Trial confirmed, Trial onSample, Round round) {
         Set<AuditCase> rows = Trial.setOf(onSample.explained());
-        List<String> alternatives = round.convincing.stream()
+        List<Mistake> alternatives = round.convincing.stream()
                 .filter(trial -> !trial.hypothesis().equals(onSample.hypothesis())
                         && rows.equals(Trial.setOf(trial.explained())))
                 .limit(MOST_ALTERNATIVES)
-                .map(trial -> trial.hypothesis().kind().words() + ": "
-                        + trial.hypothesis().description())
+                .map(trial -> trial.hypothesis().mistake())
                 .toList();
         Set<AuditCase> open = Trial.setOf(left);
         int before = (int) all.stream()
@@ -180,9 +182,8 @@ final class CauseSearch {
                 .count();
         AuditCase first = confirmed.explained().get(0);
         return new LikelyCause(
-                confirmed.hypothesis().kind(),
                 first.fluid().model().refrigerant().designation(),
-                confirmed.hypothesis().description(),
+                confirmed.hypothesis().mistake(),
                 confirmed.explained().size(),
                 before + confirmed.applicable(),
                 confirmed.explained().stream()

@@ -1,5 +1,7 @@
 package org.satline.audit;
 
+import org.satline.quantity.Parts;
+
 /**
  * An answer beside ours, everything in the unit of the answer. Immutable.
  *
@@ -12,6 +14,12 @@ package org.satline.audit;
 public record Comparison(double answer, double ours, double difference, AuditTolerance tolerance, String unit) {
     /** Rounding of a unit conversion, relative: a few units in the last place of a double. */
     private static final double CONVERSION = 1e-14;
+
+    /** {@inheritDoc} */
+    public Comparison {
+        Parts.required("tolerance unit", tolerance, unit);
+        Parts.numbers("answer ours difference", answer, ours, difference);
+    }
 
     /**
      * Tells whether the answer agrees.

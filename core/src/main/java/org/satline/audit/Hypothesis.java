@@ -8,13 +8,11 @@ import org.satline.equilibrium.ConvergenceException;
 /**
  * A mistake and what it makes of each row.
  *
- * @param kind what kind of mistake
- * @param description the mistake in words
+ * @param mistake the mistake
  * @param fitted whether its amount was taken from the rows themselves
  * @param effect what a calculator with this mistake answers; empty where the mistake does not apply
  */
-record Hypothesis(
-        LikelyCause.Kind kind, String description, boolean fitted, Function<AuditCase, Optional<Expected>> effect) {
+record Hypothesis(Mistake mistake, boolean fitted, Function<AuditCase, Optional<Expected>> effect) {
     /** What the row should hold under this mistake; empty where it does not apply or leads to no state. */
     Optional<Expected> expected(AuditCase row) {
         try {

@@ -1,15 +1,15 @@
 package org.satline.audit;
 
 import java.util.List;
+import org.satline.explanation.Coded;
 import org.satline.quantity.Parts;
 
 /**
  * A mistake under which the rows come out right. It was tested by computing each row again as a calculator with that mistake would; a
  * coincidence cannot be ruled out. Immutable.
  *
- * @param kind what kind of mistake
  * @param refrigerant designation of the refrigerant of the rows
- * @param description the mistake in words, with what fits best
+ * @param mistake the mistake, with what fits best
  * @param explained rows that were outside and agree under it
  * @param candidates rows outside to which it could apply: of this refrigerant, with a fitting quantity and unit
  * @param ids ids of the rows explained
@@ -20,55 +20,49 @@ import org.satline.quantity.Parts;
  *     apart
  */
 public record LikelyCause(
-        Kind kind,
         String refrigerant,
-        String description,
+        Mistake mistake,
         int explained,
         int candidates,
         List<String> ids,
         double coincidence,
-        List<String> alternatives) {
+        List<Mistake> alternatives) {
     /** Kinds of mistakes, those that happen most first; of two that explain the same rows the first is named. */
-    public enum Kind {
+    public enum Kind implements Coded {
         /** A gauge pressure taken for an absolute one, or the other way round. */
-        GAUGE_OR_ABSOLUTE("gauge and absolute pressure mixed up"),
+        GAUGE_OR_ABSOLUTE,
         /** Gauge pressures of a place above the sea counted from the atmosphere at sea level. */
-        ALTITUDE_IGNORED("altitude ignored"),
+        ALTITUDE_IGNORED,
         /** The value of the dew line given for the bubble line or the other way round. */
-        BUBBLE_AND_DEW("bubble and dew line mixed up"),
+        BUBBLE_AND_DEW,
         /** A Celsius number used as Fahrenheit, or the like. */
-        CELSIUS_OR_FAHRENHEIT("temperature scales mixed up"),
+        CELSIUS_OR_FAHRENHEIT,
         /** The number belongs to another unit of the same kind. */
-        UNIT("unit mixed up"),
+        UNIT,
         /** 0 degC taken for 273 K. */
-        CELSIUS_ZERO("0 degC taken for 273 K"),
+        CELSIUS_ZERO,
         /** One line in the middle between bubble and dew. */
-        MEAN_LINE("one line for a blend that has two"),
+        MEAN_LINE,
         /** Enthalpy or entropy counted from another zero. */
-        REFERENCE_STATE("another reference state"),
+        REFERENCE_STATE,
         /** The figures of another refrigerant. */
-        OTHER_REFRIGERANT("another refrigerant");
-
-        private final String words;
-
-        Kind(String words) {
-            this.words = words;
-        }
-
-        /**
-         * Returns words to print.
-         *
-         * @return the mistake in lower case
-         */
-        public String words() {
-            return words;
-        }
+        OTHER_REFRIGERANT
     }
 
     /** {@inheritDoc} */
     public LikelyCause {
-        Parts.required("kind description", kind, description);
-        ids = List.copyOf(ids);
-        alternatives = List.copyOf(alternatives);
+        Parts.required("refrigerant mistake", refrigerant, mistake);
+        Parts.numbers("coincidence", coincidence);
+        ids = Parts.list("ids", ids);
+        alternatives = Parts.list("alternatives", alternatives);
+    }
+
+    /**
+     * What kind of mistake it is.
+     *
+     * @return that of the mistake
+     */
+    public Kind kind() {
+        return mistake.kind();
     }
 }

@@ -6,13 +6,15 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.satline.audit.AuditCase.Expected;
 import org.satline.audit.LikelyCause.Kind;
+import org.satline.audit.Mistake.Code;
 import org.satline.equilibrium.ReferenceState;
+import org.satline.explanation.Figure;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Temperature;
 
 /** The mistakes that are tried, but for those that depend on the rows: an unknown zero, another refrigerant. */
 final class Mistakes {
-    /** 273.15 less 273, as half of the calculators of this world have it. */
+    /** 273.15 less 273, as some calculators assume. */
     private static final double CELSIUS_ZERO_SLIP_K = 0.15;
 
     private static final List<String> GAUGE_UNITS =
@@ -34,8 +36,12 @@ final class Mistakes {
         return List.copyOf(made.all);
     }
 
-    private void add(Kind kind, String description, Function<AuditCase, Optional<Expected>> effect) {
-        all.add(new Hypothesis(kind, description, false, effect));
+    private void add(Kind kind, Code code, Function<AuditCase, Optional<Expected>> effect) {
+        add(kind, code, List.of(), effect);
+    }
+
+    private void add(Kind kind, Code code, List<Figure> figures, Function<AuditCase, Optional<Expected>> effect) {
+        all.add(new Hypothesis(new Mistake(kind, code, figures), false, effect));
     }
 
     private static boolean pressure(AuditCase c) {
@@ -65,56 +71,50 @@ final class Mistakes {
     private void gauge() {
         add(
                 Kind.GAUGE_OR_ABSOLUTE,
-                "the answer is a gauge pressure, labelled absolute",
+                Code.GAUGE_CALLED_ABSOLUTE,
                 c -> when(pressure(c) && !c.unit().isGauge(), () -> c.moved(-local(c))));
         add(
                 Kind.GAUGE_OR_ABSOLUTE,
-                "the answer is a gauge pressure at sea level, labelled absolute",
+                Code.SEA_LEVEL_GAUGE_CALLED_ABSOLUTE,
                 c -> when(
                         pressure(c) && !c.unit().isGauge() && c.row().altitude().isPresent(),
                         () -> c.moved(-seaLevel())));
         add(
                 Kind.GAUGE_OR_ABSOLUTE,
-                "the answer is an absolute pressure, labelled gauge",
+                Code.ABSOLUTE_CALLED_GAUGE,
                 c -> when(pressure(c) && c.unit().isGauge(), () -> c.moved(local(c))));
-        add(
-                Kind.GAUGE_OR_ABSOLUTE,
-                "the absolute pressure of the question was taken for a gauge pressure",
-                c -> askedAt(c, true, local(c)));
-        add(
-                Kind.GAUGE_OR_ABSOLUTE,
-                "an atmosphere was taken off the absolute pressure of the question",
-                c -> askedAt(c, true, -local(c)));
+        add(Kind.GAUGE_OR_ABSOLUTE, Code.ASKED_AS_GAUGE, c -> askedAt(c, true, local(c)));
+        add(Kind.GAUGE_OR_ABSOLUTE, Code.ASKED_LESS_ATMOSPHERE, c -> askedAt(c, true, -local(c)));
     }
 
     private void altitude() {
         add(
                 Kind.ALTITUDE_IGNORED,
-                "the gauge pressure counts from the atmosphere at sea level",
+                Code.SEA_LEVEL_ANSWER,
                 c -> when(
                         pressure(c) && c.unit().isGauge() && c.row().altitude().isPresent(),
                         () -> c.moved(local(c) - seaLevel())));
         add(
                 Kind.ALTITUDE_IGNORED,
-                "the pressure of the question was made from a gauge reading with the atmosphere at sea level",
+                Code.SEA_LEVEL_QUESTION,
                 c -> askedAt(c, c.row().altitude().isPresent(), seaLevel() - local(c)));
     }
 
     private void lines() {
         add(
                 Kind.BUBBLE_AND_DEW,
-                "the answer belongs to the other line: dew for bubble, vapour for liquid, or the reverse",
+                Code.OTHER_LINE,
                 c -> c.question()
                         .quantity()
                         .twin()
                         .map(q -> c.expected(c.question().of(q), c.unit())));
         add(
                 Kind.BUBBLE_AND_DEW,
-                "the glide has the wrong sign",
+                Code.GLIDE_SIGN,
                 c -> when(c.question().quantity() == AuditedQuantity.GLIDE, () -> c.moved(-2 * c.ours())));
         add(
                 Kind.MEAN_LINE,
-                "the answer lies in the middle between bubble and dew",
+                Code.MIDDLE_LINE,
                 c -> when(
                         c.question().quantity().onOneLine()
                                 && (pressure(c) || c.question().quantity().dimension() == Dimension.TEMPERATURE),
@@ -132,17 +132,17 @@ final class Mistakes {
     private void temperatureScales() {
         add(
                 Kind.CELSIUS_OR_FAHRENHEIT,
-                "the Celsius number of the question was used as Fahrenheit",
+                Code.CELSIUS_AS_FAHRENHEIT,
                 c -> askedWarm(c, t -> Temperature.ofFahrenheit(t.celsius())));
         add(
                 Kind.CELSIUS_OR_FAHRENHEIT,
-                "the Fahrenheit number of the question was used as Celsius",
+                Code.FAHRENHEIT_AS_CELSIUS,
                 c -> askedWarm(c, t -> Temperature.ofCelsius(t.fahrenheit())));
         otherUnits(Kind.CELSIUS_OR_FAHRENHEIT, Dimension.TEMPERATURE);
         otherUnits(Kind.CELSIUS_OR_FAHRENHEIT, Dimension.TEMPERATURE_DIFFERENCE);
         add(
                 Kind.CELSIUS_OR_FAHRENHEIT,
-                "the difference was converted as if it were a temperature",
+                Code.DIFFERENCE_AS_TEMPERATURE,
                 c -> when(
                         c.question().quantity().dimension() == Dimension.TEMPERATURE_DIFFERENCE,
                         () -> c.expected(
@@ -168,7 +168,8 @@ final class Mistakes {
         for (String unit : GAUGE_UNITS) {
             add(
                     Kind.UNIT,
-                    "the number is in " + unit,
+                    Code.OTHER_UNIT,
+                    List.of(Figure.of("unit", unit)),
                     c -> when(
                             pressure(c) && c.unit().isGauge(),
                             () -> c.expected(c.question(), AnswerUnit.of(Dimension.PRESSURE, unit, c.atmosphere()))));
@@ -179,7 +180,8 @@ final class Mistakes {
         for (String unit : dimension.usual()) {
             add(
                     kind,
-                    "the number is in " + unit,
+                    Code.OTHER_UNIT,
+                    List.of(Figure.of("unit", unit)),
                     c -> when(
                             c.question().quantity().dimension() == dimension
                                     && !c.unit().isGauge(),
@@ -190,10 +192,11 @@ final class Mistakes {
     private void celsiusZero() {
         for (int sign : new int[] {-1, 1}) {
             double shift = sign * CELSIUS_ZERO_SLIP_K;
-            String words = " is " + (sign < 0 ? "0.15 K too low" : "0.15 K too high");
+            List<Figure> amount = List.of(Figure.of("amount", CELSIUS_ZERO_SLIP_K, "K"));
             add(
                     Kind.CELSIUS_ZERO,
-                    "the temperature used" + words,
+                    sign < 0 ? Code.USED_TOO_LOW : Code.USED_TOO_HIGH,
+                    amount,
                     c -> when(
                             c.question().temperatureK().isPresent(),
                             () -> c.expected(
@@ -203,7 +206,8 @@ final class Mistakes {
                                     c.unit())));
             add(
                     Kind.CELSIUS_ZERO,
-                    "the temperature given" + words,
+                    sign < 0 ? Code.GIVEN_TOO_LOW : Code.GIVEN_TOO_HIGH,
+                    amount,
                     c -> when(c.question().quantity().dimension() == Dimension.TEMPERATURE, () -> c.moved(shift)));
         }
     }
@@ -213,7 +217,8 @@ final class Mistakes {
                 List.of(ReferenceState.IIR, ReferenceState.MINUS_40_CELSIUS, ReferenceState.NORMAL_BOILING_POINT)) {
             add(
                     Kind.REFERENCE_STATE,
-                    "the answer counts from another zero: " + state.description(),
+                    Code.OTHER_ZERO,
+                    List.of(Figure.of("state", state.description())),
                     c -> c.question().quantity().dimension().countsFromReference()
                             ? c.fluid().from(state).map(c::expected)
                             : Optional.empty());

@@ -29,19 +29,21 @@ record Question(AuditedQuantity quantity, OptionalDouble temperatureK, OptionalD
             case TEMPERATURE_AND_PRESSURE -> temperature && pressure;
         };
         if (!fits) {
-            throw new IllegalArgumentException(
-                    switch (quantity.given()) {
-                        case TEMPERATURE -> name + " is found from a temperature alone; give it and no pressure";
-                        case PRESSURE -> name + " is found from a pressure alone; give it and no temperature";
-                        case TEMPERATURE_OR_PRESSURE ->
-                            name
-                                    + " lies on a saturation line, where temperature and pressure fix each other; give one of them";
-                        case TEMPERATURE_AND_PRESSURE ->
-                            name + " of one phase needs temperature and pressure; give both";
-                    });
+            String fault = switch (quantity.given()) {
+                case TEMPERATURE -> error(name, "is found from a temperature alone; give it and no pressure");
+                case PRESSURE -> error(name, "is found from a pressure alone; give it and no temperature");
+                case TEMPERATURE_OR_PRESSURE ->
+                    error(name, "is on a saturation line, where temperature and pressure fix each other; give one");
+                case TEMPERATURE_AND_PRESSURE -> error(name, "of one phase needs temperature and pressure; give both");
+            };
+            throw new IllegalArgumentException(fault);
         }
         temperatureK.ifPresent(t -> requirePositive("temperature", t, "K"));
         pressurePa.ifPresent(p -> requirePositive("pressure", p, "Pa"));
+    }
+
+    private static String error(String name, String advice) {
+        return name + " " + advice;
     }
 
     private static void requirePositive(String what, double value, String unit) {

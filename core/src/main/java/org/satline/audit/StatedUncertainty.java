@@ -23,6 +23,8 @@ import org.satline.saturation.UncertaintyContribution.Origin;
  */
 final class StatedUncertainty {
     /** Budgets are made at whole multiples of this and used near them: they change slowly. */
+    private static final String DISTANCE_BASIS = "of the distance from the reference liquid; heat capacity";
+
     private static final double GRID_K = 2;
 
     private static final double MARGIN = 1e-6;
@@ -84,11 +86,9 @@ final class StatedUncertainty {
             case TEMPERATURE_DIFFERENCE -> glide(question.pressurePa().orElseThrow());
             case DENSITY -> density(question, answer);
             case ENTHALPY ->
-                property("heat_capacity", "of the distance from the reference liquid; heat capacity")
-                        .times(Math.abs(answer - (iir() ? IIR_ENTHALPY : 0)));
+                property("heat_capacity", DISTANCE_BASIS).times(Math.abs(answer - (iir() ? IIR_ENTHALPY : 0)));
             case ENTROPY ->
-                property("heat_capacity", "of the distance from the reference liquid; heat capacity")
-                        .times(Math.abs(answer - (iir() ? IIR_ENTROPY : 0)));
+                property("heat_capacity", DISTANCE_BASIS).times(Math.abs(answer - (iir() ? IIR_ENTROPY : 0)));
             case HEAT_CAPACITY -> property("heat_capacity", "heat capacity").times(answer);
             case SPEED -> property("speed_of_sound", "speed of sound").times(answer);
         };

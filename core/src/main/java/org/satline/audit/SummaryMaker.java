@@ -30,7 +30,7 @@ final class SummaryMaker {
         causes.sort(Comparator.comparingInt((LikelyCause cause) -> -cause.explained())
                 .thenComparing(LikelyCause::refrigerant)
                 .thenComparing(LikelyCause::kind)
-                .thenComparing(LikelyCause::description));
+                .thenComparing(cause -> cause.mistake().toString()));
         List<Compared> outsiders = outcomes.stream()
                 .filter(Compared.class::isInstance)
                 .map(Compared.class::cast)

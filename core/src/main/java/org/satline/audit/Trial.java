@@ -43,9 +43,9 @@ record Trial(Hypothesis hypothesis, List<AuditCase> explained, int applicable, d
     private static final int INDEPENDENT_ROWS = 2;
 
     static final Comparator<Trial> BEST_FIRST = Comparator.comparingInt((Trial trial) -> -trial.explained.size())
-            .thenComparing(trial -> trial.hypothesis.kind())
+            .thenComparing(trial -> trial.hypothesis.mistake().kind())
             .thenComparingDouble(Trial::misfit)
-            .thenComparing(trial -> trial.hypothesis.description());
+            .thenComparing(trial -> trial.hypothesis.mistake().toString());
 
     /**
      * Tries a mistake.

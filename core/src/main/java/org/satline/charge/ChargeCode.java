@@ -8,6 +8,8 @@ public enum ChargeCode implements FindingCode {
     AGAINST_TARGET,
     /** How likely each level is with these instruments. */
     PROBABILITIES,
+    /** How likely each level of the charge itself is, by all readings together. */
+    BELIEF,
     /** The consumer's risk of JCGM 106: a wrong charge is left as it is. */
     CONSUMERS_RISK,
     /** The producer's risk of JCGM 106: a sound charge is touched. */
@@ -32,8 +34,14 @@ public enum ChargeCode implements FindingCode {
     AMPLE_SUBCOOLING,
     /** Superheat says too much charge, subcooling says little. */
     SCANT_SUBCOOLING,
-    /** Condensing far hotter over its air than too much charge makes it. */
-    CONDENSING_TOO_HOT,
+    /** Likely, not sure: a small step is expected to cost least, and its answer decides. */
+    SMALL_STEP_DECIDES,
+    /** No charge error with or without another fault explains the readings. */
+    UNEXPLAINED,
+    /** What would be done if not this. */
+    NEXT_BEST,
+    /** The reading that was not taken and would change the belief most. */
+    WOULD_CHANGE,
     /** A fault beside the charge that the readings do not rule out. */
     FAULT_NOT_RULED_OUT,
     /** A fault beside the charge explains the readings better. */

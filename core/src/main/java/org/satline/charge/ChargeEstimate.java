@@ -7,6 +7,7 @@ import org.satline.charge.margin.LineMargin;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.Parts;
 import org.satline.quantity.TemperatureDifference;
 
 /**
@@ -93,6 +94,7 @@ public record ChargeEstimate(double fraction, double standardUncertainty, Step s
             LineMargin subcooling,
             double ratedSubcoolingK,
             Constants constants) {
+        Parts.required("superheat subcooling constants", superheat, subcooling, constants);
         double numerator = (subcooling.value().kelvins() - ratedSubcoolingK)
                 - constants.ratio() * (superheat.value().kelvins() - ratedSuperheatK);
         double fraction = numerator / constants.kelvinsPerFraction();

@@ -1,12 +1,15 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.Margins;
+import org.satline.charge.margin.LineMargin;
+import org.satline.charge.margin.Criterion;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.satline.charge.margin.Criterion;
-import org.satline.charge.margin.LineMargin;
-import org.satline.charge.margin.Margins;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
@@ -18,22 +21,21 @@ import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.TemperatureDifference;
 
 /**
- * Judges the charge of a running system by superheat or subcooling against its target, and says where something else comes first.
- * Immutable, thread-safe.
+ * Judges the charge of a running system by superheat or subcooling against its target, and says where something else comes first. Immutable, thread-safe.
  *
- * <p>Expansion valve: subcooling against the maker's target, while superheat shows that the valve controls. Fixed orifice: superheat
- * against the maker's target or the published chart. Readings that contradict each other give no level: another fault may be behind them,
- * and charge is never adjusted to hide it. The outcome supports licensed practice and does not replace it.
+ * <p>Expansion valve: subcooling against the maker's target, while superheat shows that the valve controls. Fixed orifice: superheat against the
+ * maker's target or the published chart. Readings that contradict each other give no level: another fault may be behind them, and charge is never
+ * adjusted to hide it. The outcome supports licensed practice and does not replace it.
  */
 public final class ChargeJudge {
     private static final String MAKERS_SOURCE = "maker's charging data of this system";
 
     private final DecisionRule rule;
-    private final Expectations expectations;
+    private final Map<Symptom, Expected> expected;
 
-    private ChargeJudge(DecisionRule rule, Expectations expectations) {
+    private ChargeJudge(DecisionRule rule, Map<Symptom, Expected> expected) {
         this.rule = rule;
-        this.expectations = expectations;
+        this.expected = expected;
     }
 
     /**
@@ -42,7 +44,7 @@ public final class ChargeJudge {
      * @return the judge
      */
     public static ChargeJudge usual() {
-        return new ChargeJudge(DecisionRule.usual(), Expectations.usual());
+        return new ChargeJudge(DecisionRule.usual(), Map.of());
     }
 
     /**
@@ -54,20 +56,29 @@ public final class ChargeJudge {
      * @throws IllegalArgumentException if a risk is outside its interval
      */
     public ChargeJudge accepting(double producers, double consumers) {
-        return new ChargeJudge(new DecisionRule(producers, consumers), expectations);
+        return new ChargeJudge(new DecisionRule(producers, consumers), expected);
     }
 
     /**
-     * The same judge with other expectations.
+     * The same judge, told what one quantity of this unit is while nothing is wrong, from its own record, a model or the maker's data.
      *
      * @param symptom which quantity; the evaporating temperature counts from the dry bulb of the return air, the condensing temperature
      *     from the condenser air
      * @param kelvins its fault-free value, K; discharge: degC
-     * @param standardUncertaintyK its standard uncertainty, K
+     * @param standardUncertaintyK its standard uncertainty, K; not below 0
      * @return the changed judge
+     * @throws IllegalArgumentException if a number is not usable
      */
     public ChargeJudge expecting(Symptom symptom, double kelvins, double standardUncertaintyK) {
-        return new ChargeJudge(rule, expectations.with(symptom, kelvins, standardUncertaintyK));
+        Objects.requireNonNull(symptom, "symptom");
+        if (!(Double.isFinite(kelvins) && standardUncertaintyK >= 0 && standardUncertaintyK < 1e6)) {
+            throw new IllegalArgumentException("expected " + symptom.word() + " " + kelvins + " K with u = "
+                    + standardUncertaintyK + " K is not usable; give finite numbers");
+        }
+        Map<Symptom, Expected> more = new EnumMap<>(Symptom.class);
+        more.putAll(expected);
+        more.put(symptom, new Expected(kelvins, standardUncertaintyK));
+        return new ChargeJudge(rule, Collections.unmodifiableMap(more));
     }
 
     /**
@@ -103,30 +114,19 @@ public final class ChargeJudge {
                 it.question().tolerance().orElse(PublishedLimits.tolerance(criterion)),
                 measured.get().budget().minus(found.budget()));
         steps.add(deviation.step());
-        Optional<RestEvidence> rest = RestEvidence.of(it.curve(), it.conditions());
-        List<FaultLikelihood> faults = FaultRanking.of(
-                it.question().metering(), sharpened(deviation).residuals(it.curve(), it.readings(), margins), rest);
-        return new Decision(
-                        it,
-                        rule,
-                        expectations.residuals(it.curve(), it.readings(), margins),
-                        rest,
-                        margins,
-                        deviation,
-                        gates,
-                        faults,
-                        steps)
-                .made();
+        Clues clues = Clues.of(it, margins, Optional.of(found), expected);
+        Weighed weighed = Weighing.of(it, clues, Optional.of(deviation));
+        return new Decision(it, rule, margins, deviation, gates, weighed, steps).made();
     }
 
     /** A condition that is not met says so even where there is nothing to judge by. */
     private Judgement withoutDeviation(
             ChargeCase it, Margins margins, List<Gate> gates, List<Finding> why, List<Step> steps) {
-        Judgement.Evidence evidence = new Judgement.Evidence(margins, Optional.empty(), gates, List.of(), why, steps);
-        Optional<RestEvidence> rest = RestEvidence.of(it.curve(), it.conditions());
-        List<FaultLikelihood> faults = FaultRanking.of(
-                it.question().metering(), expectations.residuals(it.curve(), it.readings(), margins), rest);
-        return new NotMet(it, rest, faults, evidence)
+        Weighed weighed =
+                Weighing.of(it, Clues.of(it, margins, Optional.empty(), expected), Optional.empty());
+        Judgement.Evidence evidence =
+                new Judgement.Evidence(margins, Optional.empty(), gates, weighed, why, steps);
+        return new NotMet(it, evidence)
                 .judgement()
                 .orElseGet(() -> new Judgement.Undecided(Optional.empty(), Optional.empty(), evidence));
     }
@@ -168,12 +168,5 @@ public final class ChargeJudge {
                         it.readings().temperature(Place.RETURN_WET_BULB).orElseThrow(),
                         it.readings().temperature(Place.OUTDOOR_AIR).orElseThrow())
                 : new ChargeTarget.Missing(missing);
-    }
-
-    private Expectations sharpened(Deviation deviation) {
-        return expectations.with(
-                deviation.criterion() == Criterion.SUPERHEAT ? Symptom.SUPERHEAT : Symptom.SUBCOOLING,
-                deviation.target().kelvins(),
-                0);
     }
 }

@@ -1,5 +1,6 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.MeteringDevice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -93,6 +94,6 @@ public final class ChargeScreen {
 
     @Override
     public String toString() {
-        return "screen of charges of " + curve.refrigerant().designation();
+        return "charges of " + curve.refrigerant().designation();
     }
 }

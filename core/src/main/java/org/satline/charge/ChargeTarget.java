@@ -20,7 +20,7 @@ sealed interface ChargeTarget {
         /** {@inheritDoc} */
         public Found {
             Parts.required("value budget", value, budget);
-            steps = List.copyOf(steps);
+            steps = Parts.list("steps", steps);
         }
     }
 
@@ -32,7 +32,7 @@ sealed interface ChargeTarget {
     record Missing(List<Finding> why) implements ChargeTarget {
         /** {@inheritDoc} */
         public Missing {
-            why = List.copyOf(why);
+            why = Parts.list("why", why);
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import org.satline.quantity.Parts;
 
 /**
  * Which better instrument would turn an undecided answer into a level. Immutable, thread-safe.
@@ -17,7 +18,7 @@ public record DecidingInstrument(List<String> origins, double largestShare) {
 
     /** {@inheritDoc} */
     public DecidingInstrument {
-        origins = List.copyOf(origins);
+        origins = Parts.list("origins", origins);
         if (!(largestShare >= 0 && largestShare < 1)) {
             throw new IllegalArgumentException("share " + largestShare + " is outside [0, 1)");
         }

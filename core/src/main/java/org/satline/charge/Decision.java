@@ -1,11 +1,11 @@
 package org.satline.charge;
 
+import org.satline.charge.margin.Margins;
+import org.satline.charge.margin.LineMargin;
+import org.satline.charge.margin.Criterion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.satline.charge.margin.Criterion;
-import org.satline.charge.margin.LineMargin;
-import org.satline.charge.margin.Margins;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
@@ -15,51 +15,39 @@ import org.satline.explanation.Subject;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Temperature;
-import org.satline.quantity.TemperatureDifference;
 
 /**
- * The last part of judging: from a deviation, the conditions and the ranked faults to one outcome. A condition that is not met comes first,
- * then readings that contradict each other, then the risks, then other faults.
+ * The last part of judging: from a deviation, the conditions and what all readings together say to one outcome. A condition that is not met comes first, then readings
+ * that contradict each other beyond their doubt, then the choice that is expected to cost least.
  */
 record Decision(
         ChargeCase it,
         DecisionRule rule,
-        List<Residual> residuals,
-        Optional<RestEvidence> rest,
         Margins margins,
         Deviation deviation,
         List<Gate> gates,
-        List<FaultLikelihood> faults,
+        Weighed weighed,
         List<Step> steps) {
-    /**
-     * For charge advice an error of the charge must be this many times as likely as all other faults together that readings speak for; our
-     * choice.
-     */
-    private static final double LEAST_ODDS = 2;
     /** Quantile of the one-sided 95 % (JCGM 106:2012): a contradiction beyond it is one in truth. */
     private static final double ONE_SIDED = 1.645;
-    /**
-     * Standard uncertainties of the expected value beyond which condensing is no longer hot from charge: from some 22 K over the air on;
-     * common practice, no source.
-     */
-    private static final double CONDENSING_BEYOND = 4;
+    /** Probability from which a fault beside the charge is told; our choice. */
+    private static final double WORTH_TELLING = 0.05;
+
+    private static final String LOSSES = "expected loss; losses and their basis: losses.csv";
 
     Judgement made() {
-        Optional<Judgement> closed = new NotMet(it, rest, faults, evidence(List.of())).judgement();
+        Optional<Judgement> closed = new NotMet(it, evidence(List.of())).judgement();
         if (closed.isPresent()) {
             return closed.get();
         }
         List<Finding> unknownMode = modeNotKnown();
         if (!unknownMode.isEmpty()) {
-            return undecided(Optional.empty(), unknownMode);
+            return undecided(Optional.empty(), Optional.empty(), unknownMode);
         }
-        Optional<Contradiction> contradiction =
-                Contradiction.between(margins, it.question().metering(), deviation);
-        if (contradiction.isPresent()) {
-            return contradicted(contradiction.get());
-        }
-        Judgement judgement = byProbability();
-        return judgement instanceof Judgement.OtherFault ? judgement : condensingChecked(judgement);
+        Optional<Contradiction> contradiction = Contradiction.between(
+                        margins, it.question().metering(), deviation)
+                .filter(this::stands);
+        return contradiction.map(this::contradicted).orElseGet(this::cheapest);
     }
 
     /** Without the outdoor air: whether the system cools at all, or a liquid line colder than the return air is one. */
@@ -90,144 +78,173 @@ record Decision(
         return Finding.of(Severity.MUST_BE_SUPPLIED, CommonCode.NOT_GIVEN, Subject.reading(place.path()));
     }
 
-    /** A contradiction within the doubt of its readings is none yet: undecided; beyond it, another fault is at work. */
-    private Judgement contradicted(Contradiction contradiction) {
-        List<Finding> findings = new ArrayList<>(List.of(contradiction.finding(), against()));
-        Criterion other =
-                it.question().metering().judgedBy() == Criterion.SUPERHEAT ? Criterion.SUBCOOLING : Criterion.SUPERHEAT;
-        double doubtK = margins.get(other).map(LineMargin::standardUncertaintyK).orElse(0.0);
-        Optional<FaultLikelihood> best =
-                faults.stream().filter(f -> !f.fault().ofCharge()).findFirst();
-        boolean level = rule.decide(deviation).isPresent();
-        if (best.isPresent() && level && contradiction.excessK() > ONE_SIDED * doubtK) {
-            findings.add(of(ChargeCode.FAULT_LIKELIER, Severity.FORBIDS, best.get()));
-            return otherFault(best.get().fault(), best.get().probability(), findings);
+    /**
+     * Within the doubt of its readings a contradiction is none, but for a valve that floods as read: there liquid may reach the compressor. A valve that floods because the
+     * system is grossly overfull contradicts nothing.
+     */
+    private boolean stands(Contradiction contradiction) {
+        if (contradiction.finding().code() == ChargeCode.VALVE_FLOODS) {
+            return !NotMet.floodedByCharge(evidence(List.of()));
         }
-        return undecided(Optional.empty(), findings);
+        return contradiction.excessK() > ONE_SIDED * otherDoubtK();
     }
 
-    private Judgement byProbability() {
+    private double otherDoubtK() {
+        Criterion other =
+                it.question().metering().judgedBy() == Criterion.SUPERHEAT ? Criterion.SUBCOOLING : Criterion.SUPERHEAT;
+        return margins.get(other).map(LineMargin::standardUncertaintyK).orElse(0.0);
+    }
+
+    private Judgement contradicted(Contradiction contradiction) {
+        List<Finding> findings = new ArrayList<>(List.of(contradiction.finding(), against(), belief()));
+        Optional<FaultLikelihood> best = likeliestOther();
+        boolean level = rule.decide(deviation).isPresent();
+        if (best.isPresent() && level && contradiction.excessK() > ONE_SIDED * otherDoubtK()) {
+            findings.add(of(ChargeCode.FAULT_LIKELIER, Severity.FORBIDS, best.get()));
+            return otherFault(best.get(), findings);
+        }
+        return undecided(Optional.empty(), Optional.empty(), findings);
+    }
+
+    private Optional<FaultLikelihood> likeliestOther() {
+        return weighed.belief()
+                .likeliestOther()
+                .map(fault -> new FaultLikelihood(fault, weighed.belief().probability(fault)));
+    }
+
+    private Judgement cheapest() {
         List<Finding> findings = new ArrayList<>(List.of(against()));
         if (deviation.standardUncertaintyK() > 0) {
             findings.add(probabilities());
         }
-        Optional<ChargeLevel> level = rule.decide(deviation);
-        if (level.isEmpty()) {
-            return withoutLevel(findings);
+        findings.add(belief());
+        WeighedChoice chosen = weighed.choices().get(0);
+        nextBest(chosen).ifPresent(findings::add);
+        weighed.wouldChange()
+                .ifPresent(path -> findings.add(
+                        Finding.of(Severity.CAUTION, ChargeCode.WOULD_CHANGE, Subject.reading(path))));
+        if (!weighed.explained() && !plainlyShort()) {
+            findings.add(Finding.of(
+                    Severity.FORBIDS,
+                    ChargeCode.UNEXPLAINED,
+                    Subject.reading(deviation.criterion().label())));
+            return undecided(Optional.empty(), Optional.empty(), findings);
         }
-        findings.add(risk(level.get()));
-        if (level.get() != ChargeLevel.ON_TARGET) {
-            Fault expected = level.get() == ChargeLevel.LOW ? Fault.UNDERCHARGE : Fault.OVERCHARGE;
-            Optional<Judgement> other = elsewhere(expected, findings);
-            if (other.isPresent()) {
-                return other.get();
+        return switch (chosen.choice()) {
+            case STEP_IN -> level(ChargeLevel.LOW, findings);
+            case STEP_OUT -> level(ChargeLevel.HIGH, findings);
+            case DONE -> level(ChargeLevel.ON_TARGET, findings);
+            case READ_BETTER ->
+                goodAsRead()
+                        ? level(ChargeLevel.ON_TARGET, findings)
+                        : heldByUnreadGates().map(level -> level(level, findings)).orElseGet(() -> better(findings));
+            case MEND_FIRST -> {
+                FaultLikelihood fault = likeliestOther().orElseThrow();
+                findings.add(of(ChargeCode.FAULT_LIKELIER, Severity.FORBIDS, fault));
+                yield otherFault(fault, findings);
             }
-        }
-        return new Judgement.Decided(
-                level.get(), deviation.probability(level.get()), /* goodEnough= */ false, evidence(findings));
+        };
     }
 
     /** Inside the band as read, and likeliest there: a step that these instruments resolve would not make it better. */
-    private Judgement withoutLevel(List<Finding> findings) {
+    private boolean goodAsRead() {
+        return deviation.level() == ChargeLevel.ON_TARGET
+                && deviation.likeliest() == ChargeLevel.ON_TARGET
+                && weighed.belief().likeliest() == ChargeLevel.ON_TARGET;
+    }
+
+    /** Shorter than any system of the table, and plainly so: what then comes first is the leak. */
+    private boolean plainlyShort() {
+        return weighed.belief().low() >= rule.wanted(ChargeLevel.LOW)
+                && deviation.probability(ChargeLevel.LOW) >= rule.wanted(ChargeLevel.LOW);
+    }
+
+    /** A condition that was merely not read blocks moving by itself; it does not take away a level that these instruments tell. */
+    private Optional<ChargeLevel> heldByUnreadGates() {
+        return rule.decide(deviation)
+                .filter(level -> gates.stream().anyMatch(Gate::blocksUnread)
+                        && level == weighed.belief().likeliest());
+    }
+
+    private Judgement level(ChargeLevel level, List<Finding> findings) {
+        double probability = weighed.belief().probability(level);
+        boolean sure = probability >= rule.wanted(level);
+        if (rule.decide(deviation).equals(Optional.of(level))) {
+            findings.add(risk(level, deviation.probability(level)));
+        }
+        boolean enough = level == ChargeLevel.ON_TARGET
+                && deviation.probability(ChargeLevel.ON_TARGET) < rule.wanted(ChargeLevel.ON_TARGET);
+        if (enough) {
+            findings.add(doubt(Severity.CAUTION, ChargeCode.GOOD_ENOUGH, DecidingInstrument.of(deviation, rule)));
+        }
+        if (level != ChargeLevel.ON_TARGET && !sure) {
+            findings.add(new Finding(
+                    Severity.CAUTION,
+                    ChargeCode.SMALL_STEP_DECIDES,
+                    Subject.reading(deviation.criterion().label()),
+                    List.of(Figure.of("probability", probability, "1")),
+                    LOSSES));
+        }
+        likeliestOther()
+                .filter(each -> each.probability() >= WORTH_TELLING)
+                .ifPresent(each -> findings.add(of(ChargeCode.FAULT_NOT_RULED_OUT, Severity.CAUTION, each)));
+        return new Judgement.Decided(level, probability, enough, evidence(findings));
+    }
+
+    /** Neither a step nor a fault is likely enough: better instruments where they are the reason, the fault that is not ruled out where that is. */
+    private Judgement better(List<Finding> findings) {
+        ChargeLevel likeliest = weighed.belief().likeliest();
+        if (rule.decide(deviation).isPresent()) {
+            likeliestOther()
+                    .ifPresent(each -> findings.add(of(ChargeCode.FAULT_NOT_RULED_OUT, Severity.FORBIDS, each)));
+            return undecided(Optional.of(likeliest), Optional.empty(), findings);
+        }
         DecidingInstrument deciding = DecidingInstrument.of(deviation, rule);
-        boolean enough = deviation.level() == ChargeLevel.ON_TARGET && deviation.likeliest() == ChargeLevel.ON_TARGET;
-        findings.add(new Finding(
-                enough ? Severity.CAUTION : Severity.FORBIDS,
-                enough
-                        ? ChargeCode.GOOD_ENOUGH
-                        : deciding.attainable() ? ChargeCode.NOT_DECIDED : ChargeCode.EDGE_OF_BAND,
+        findings.add(doubt(
+                Severity.FORBIDS,
+                deciding.attainable() ? ChargeCode.NOT_DECIDED : ChargeCode.EDGE_OF_BAND,
+                deciding));
+        return undecided(Optional.of(likeliest), Optional.of(deciding), findings);
+    }
+
+    private static Finding doubt(Severity severity, ChargeCode code, DecidingInstrument deciding) {
+        return new Finding(
+                severity,
+                code,
                 new Subject(Subject.Kind.INSTRUMENT, String.join(" + ", deciding.origins())),
                 List.of(Figure.of("share", deciding.largestShare(), "1")),
-                "JCGM 106:2012"));
-        if (enough) {
-            return new Judgement.Decided(
-                    ChargeLevel.ON_TARGET,
-                    deviation.probability(ChargeLevel.ON_TARGET),
-                    /* goodEnough= */ true,
-                    evidence(findings));
-        }
-        return new Judgement.Undecided(Optional.of(deviation.likeliest()), Optional.of(deciding), evidence(findings));
+                "JCGM 106:2012");
     }
 
-    /**
-     * Nothing where an error of the charge is the better explanation; adds what it finds to the findings. Only faults count for which a
-     * reading beside the judged quantity speaks: that quantity alone never condemns another part.
-     */
-    private Optional<Judgement> elsewhere(Fault expected, List<Finding> findings) {
-        double ofOthers = faults.stream()
-                .filter(each -> each.fault() != expected && supported(each))
-                .mapToDouble(FaultLikelihood::probability)
-                .sum();
-        double ofCharge = probability(expected);
-        Optional<FaultLikelihood> likeliest = faults.stream()
-                .filter(each -> each.fault() != expected && supported(each))
-                .findFirst();
-        if (likeliest.isEmpty() || ofCharge >= LEAST_ODDS * ofOthers) {
-            faults.stream()
-                    .filter(each -> each.fault() != expected)
-                    .findFirst()
-                    .ifPresent(each -> findings.add(of(ChargeCode.FAULT_NOT_RULED_OUT, Severity.CAUTION, each)));
-            return Optional.empty();
-        }
-        FaultLikelihood other = likeliest.get();
-        boolean likelier =
-                other.probability() > ofCharge && other.readingsAgainst().isEmpty();
-        findings.add(
-                of(likelier ? ChargeCode.FAULT_LIKELIER : ChargeCode.FAULT_NOT_RULED_OUT, Severity.FORBIDS, other));
-        return Optional.of(
-                likelier && !other.fault().ofCharge()
-                        ? otherFault(other.fault(), other.probability(), findings)
-                        : undecided(Optional.of(deviation.likeliest()), findings));
-    }
-
-    private boolean supported(FaultLikelihood fault) {
-        Symptom judged = deviation.criterion() == Criterion.SUPERHEAT ? Symptom.SUPERHEAT : Symptom.SUBCOOLING;
-        return fault.readingsFor().stream().anyMatch(reading -> reading.symptom() != judged);
-    }
-
-    /**
-     * Too much refrigerant raises the condensing temperature a little. Far above what too much refrigerant does, air in the system or a
-     * fouled condenser is the first suspect, and both show as subcooling too: subcooling is counted from the pressure, which air raises.
-     */
-    private Judgement condensingChecked(Judgement judgement) {
-        boolean high = rule.decide(deviation).equals(Optional.of(ChargeLevel.HIGH));
-        boolean cleared =
-                gates.stream().anyMatch(gate -> gate.kind() == Gate.Kind.NAMEPLATE && gate.state() == Gate.State.MET);
-        Optional<Residual> hot = residuals.stream()
-                .filter(each -> each.symptom() == Symptom.CONDENSING)
-                .filter(each -> each.kelvins() > CONDENSING_BEYOND * each.standardUncertaintyK())
-                .findFirst();
-        if (!high || cleared || hot.isEmpty()) {
-            return judgement;
-        }
-        List<Finding> findings = new ArrayList<>();
-        findings.add(Finding.of(
-                Severity.FORBIDS,
-                ChargeCode.CONDENSING_TOO_HOT,
-                Subject.reading(Place.LIQUID_PRESSURE.path()),
-                Figure.of("excess", TemperatureDifference.ofKelvins(hot.get().kelvins()))));
-        findings.addAll(judgement.evidence().findings());
-        return undecided(Optional.of(ChargeLevel.HIGH), findings);
-    }
-
-    private double probability(Fault fault) {
-        return faults.stream()
-                .filter(each -> each.fault() == fault)
-                .mapToDouble(FaultLikelihood::probability)
+    private Optional<Finding> nextBest(WeighedChoice chosen) {
+        return weighed.choices().stream()
+                .skip(1)
+                .filter(each -> each.choice() != chosen.choice())
                 .findFirst()
-                .orElse(0);
+                .map(next -> new Finding(
+                        Severity.CAUTION,
+                        ChargeCode.NEXT_BEST,
+                        new Subject(
+                                Subject.Kind.SYSTEM,
+                                next.fault().map(Fault::label).orElse(next.choice().word())),
+                        List.of(
+                                Figure.of("choice", next.choice().word()),
+                                Figure.of("loss", next.expectedLoss(), "1"),
+                                Figure.of("least", chosen.expectedLoss(), "1")),
+                        LOSSES));
     }
 
-    private Judgement otherFault(Fault fault, double probability, List<Finding> findings) {
-        return new Judgement.OtherFault(fault, Math.min(1, probability), evidence(findings));
+    private Judgement otherFault(FaultLikelihood fault, List<Finding> findings) {
+        return new Judgement.OtherFault(fault.fault(), fault.probability(), evidence(findings));
     }
 
-    private Judgement undecided(Optional<ChargeLevel> likeliest, List<Finding> findings) {
-        return new Judgement.Undecided(likeliest, Optional.empty(), evidence(findings));
+    private Judgement undecided(
+            Optional<ChargeLevel> likeliest, Optional<DecidingInstrument> deciding, List<Finding> findings) {
+        return new Judgement.Undecided(likeliest, deciding, evidence(findings));
     }
 
     private Judgement.Evidence evidence(List<Finding> findings) {
-        return new Judgement.Evidence(margins, Optional.of(deviation), gates, faults, findings, steps);
+        return new Judgement.Evidence(margins, Optional.of(deviation), gates, weighed, findings, steps);
     }
 
     private static Finding of(ChargeCode code, Severity severity, FaultLikelihood fault) {
@@ -250,6 +267,7 @@ record Decision(
                 .citing(PublishedLimits.SOURCE);
     }
 
+    /** Of the judged quantity alone. */
     private Finding probabilities() {
         return new Finding(
                 Severity.CAUTION,
@@ -259,13 +277,27 @@ record Decision(
                 "JCGM 106:2012");
     }
 
-    private Finding risk(ChargeLevel level) {
+    /** Of the charge itself, by all readings. */
+    private Finding belief() {
+        ChargeBelief belief = weighed.belief();
+        return new Finding(
+                Severity.CAUTION,
+                ChargeCode.BELIEF,
+                Subject.reading(deviation.criterion().label()),
+                List.of(
+                        Figure.of("low", belief.low(), "1"),
+                        Figure.of("onTarget", belief.onTarget(), "1"),
+                        Figure.of("high", belief.high(), "1")),
+                "all readings weighed together; priors and their basis: priors.csv");
+    }
+
+    private Finding risk(ChargeLevel level, double probability) {
         return new Finding(
                 Severity.CAUTION,
                 level == ChargeLevel.ON_TARGET ? ChargeCode.CONSUMERS_RISK : ChargeCode.PRODUCERS_RISK,
                 Subject.reading(deviation.criterion().label()),
                 List.of(
-                        Figure.of("risk", 1 - deviation.probability(level), "1"),
+                        Figure.of("risk", 1 - probability, "1"),
                         Figure.of("accepted", 1 - rule.wanted(level), "1")),
                 "JCGM 106:2012");
     }

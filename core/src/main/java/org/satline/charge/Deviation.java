@@ -27,6 +27,7 @@ public record Deviation(
 
     /** {@inheritDoc} */
     public Deviation {
+        Parts.required("tolerance", tolerance);
         Parts.required("criterion measured target budget", criterion, measured, target, budget);
         if (!(tolerance.kelvins() > 0)) {
             throw new IllegalArgumentException(

@@ -18,7 +18,9 @@ public enum Fault implements Coded {
     /** Leaking compressor valves or bypass. */
     COMPRESSOR_VALVE_LEAKAGE,
     /** Air or another gas that does not condense. */
-    NON_CONDENSABLE_GAS;
+    NON_CONDENSABLE_GAS,
+    /** Another refrigerant than the one of the plate, or a mixture. */
+    ANOTHER_REFRIGERANT;
 
     /**
      * Name in files and texts.
@@ -36,5 +38,10 @@ public enum Fault implements Coded {
      */
     public boolean ofCharge() {
         return this == UNDERCHARGE || this == OVERCHARGE;
+    }
+
+    /** The fault of a name in files. */
+    static Fault ofLabel(String label) {
+        return valueOf(label.toUpperCase(Locale.ROOT).replace('-', '_'));
     }
 }

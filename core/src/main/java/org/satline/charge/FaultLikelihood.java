@@ -1,22 +1,21 @@
 package org.satline.charge;
 
-import java.util.List;
 import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
- * How well one fault explains the readings. Immutable, thread-safe.
+ * How likely a fault is, given all readings together. Immutable, thread-safe.
  *
  * @param fault the fault
- * @param probability share of the faults compared, given the readings; the shares of a ranking add up to 1
- * @param readingsFor readings that this fault explains better than a sound system does
- * @param readingsAgainst readings that a sound system explains better
+ * @param probability that it is there, whatever else is wrong too; in [0, 1]
  */
-public record FaultLikelihood(
-        Fault fault, double probability, List<Residual> readingsFor, List<Residual> readingsAgainst) {
+public record FaultLikelihood(Fault fault, double probability) {
     /** {@inheritDoc} */
     public FaultLikelihood {
+        Parts.numbers("probability", probability);
         Objects.requireNonNull(fault, "fault");
-        readingsFor = List.copyOf(readingsFor);
-        readingsAgainst = List.copyOf(readingsAgainst);
+        if (!(probability >= 0 && probability <= 1)) {
+            throw new IllegalArgumentException("probability " + probability + " is outside [0, 1]");
+        }
     }
 }

@@ -50,8 +50,8 @@ public record Gate(Kind kind, State state, List<Figure> figures, List<String> mi
     /** {@inheritDoc} */
     public Gate {
         Parts.required("kind state", kind, state);
-        figures = List.copyOf(figures);
-        missing = List.copyOf(missing);
+        figures = Parts.list("figures", figures);
+        missing = Parts.list("missing", missing);
     }
 
     static Gate of(Kind kind, boolean met, Figure... figures) {

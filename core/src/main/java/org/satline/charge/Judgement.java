@@ -34,7 +34,7 @@ public sealed interface Judgement {
      * @param margins superheat and subcooling
      * @param deviation measured less target, where both are known
      * @param gates the conditions of judging, in the order of work
-     * @param faults what may be wrong, the likeliest first; none without a deviation
+     * @param weighed all readings weighed together
      * @param findings why the outcome is what it is, the heaviest first
      * @param steps how the numbers were found
      */
@@ -42,25 +42,34 @@ public sealed interface Judgement {
             Margins margins,
             Optional<Deviation> deviation,
             List<Gate> gates,
-            List<FaultLikelihood> faults,
+            Weighed weighed,
             List<Finding> findings,
             List<Step> steps) {
         /** {@inheritDoc} */
         public Evidence {
-            Parts.required("margins deviation", margins, deviation);
-            gates = List.copyOf(gates);
-            faults = List.copyOf(faults);
+            Parts.required("findings", findings);
+            Parts.required("margins deviation weighed", margins, deviation, weighed);
+            gates = Parts.list("gates", gates);
             findings = findings.stream()
                     .sorted(Comparator.comparing(Finding::severity))
                     .toList();
-            steps = List.copyOf(steps);
+            steps = Parts.list("steps", steps);
+        }
+
+        /**
+         * What may be wrong.
+         *
+         * @return every fault with its probability, the likeliest first
+         */
+        public List<FaultLikelihood> faults() {
+            return weighed.belief().ranked();
         }
 
         /** The same with more findings. */
         Evidence with(List<Finding> more) {
             List<Finding> all = new ArrayList<>(findings);
             all.addAll(more);
-            return new Evidence(margins, deviation, gates, faults, all, steps);
+            return new Evidence(margins, deviation, gates, weighed, all, steps);
         }
     }
 
@@ -109,7 +118,7 @@ public sealed interface Judgement {
      * Another fault than the charge comes first.
      *
      * @param fault the fault
-     * @param probability its probability among the faults that were weighed
+     * @param probability that it is there, in [0, 1]
      * @param evidence what it rests on
      */
     record OtherFault(Fault fault, double probability, Evidence evidence) implements Judgement {

@@ -9,16 +9,18 @@ import org.satline.explanation.Severity;
 import org.satline.explanation.Subject;
 
 /**
- * A condition that is not met lets no charge advice through; it names a fault only where the readings prove it.
+ * A condition that is not met lets no charge advice through; it names a fault only where the readings speak for it more than against.
  *
  * @param it what is judged
- * @param rest what the pressure at rest says
- * @param faults what may be wrong, ranked
  * @param evidence what is known without the conditions
  */
-record NotMet(ChargeCase it, Optional<RestEvidence> rest, List<FaultLikelihood> faults, Judgement.Evidence evidence) {
+record NotMet(ChargeCase it, Judgement.Evidence evidence) {
     /** Expanded uncertainty (k = 2) up to which a superheat below the range of a valve is told as flooding, K; our choice. */
     private static final double TOLD_WITHIN_K = 4;
+    /** Probability from which a fault is named; our choice. */
+    private static final double NAMED = 0.5;
+    /** One-sided risk of 5 % (JCGM 106:2012). */
+    private static final double SURE = 0.95;
 
     /** What the first condition that is not met makes of it; empty where none stands in the way. */
     Optional<Judgement> judgement() {
@@ -30,9 +32,23 @@ record NotMet(ChargeCase it, Optional<RestEvidence> rest, List<FaultLikelihood> 
         return Optional.empty();
     }
 
-    /** With a fixed orifice superheat pinned at zero is what too much refrigerant looks like; the level says so by itself. */
+    /**
+     * Superheat pinned at zero is what too much refrigerant looks like: at a fixed orifice, where the level says so by itself, and at a valve that is so grossly overfull
+     * that nothing else explains it.
+     */
     private boolean blocks(Gate gate) {
-        return gate.kind() != Gate.Kind.DRY_SUCTION || it.question().metering() == MeteringDevice.EXPANSION_VALVE;
+        if (gate.kind() != Gate.Kind.DRY_SUCTION) {
+            return true;
+        }
+        return it.question().metering() == MeteringDevice.EXPANSION_VALVE && !floodedByCharge(evidence);
+    }
+
+    /** Whether a flooded evaporator is put down to too much refrigerant beyond reasonable doubt. */
+    static boolean floodedByCharge(Judgement.Evidence evidence) {
+        return evidence.weighed().belief().high() >= SURE
+                && evidence.deviation()
+                        .filter(deviation -> deviation.probability(ChargeLevel.HIGH) >= SURE)
+                        .isPresent();
     }
 
     private Judgement blocked(Gate gate) {
@@ -44,12 +60,15 @@ record NotMet(ChargeCase it, Optional<RestEvidence> rest, List<FaultLikelihood> 
                 PublishedLimits.SOURCE)));
         if (gate.kind() == Gate.Kind.AIRFLOW) {
             double low = Airflows.probabilityOfLow(it.readings(), it.conditions());
-            if (low > 0) {
+            if (low >= NAMED) {
                 return otherFault(Fault.LOW_EVAPORATOR_AIRFLOW, low, findings);
             }
         } else if (gate.kind() == Gate.Kind.NAMEPLATE) {
-            if (rest.filter(found -> found.excessK() > 0).isPresent()) {
-                return otherFault(Fault.NON_CONDENSABLE_GAS, probabilityOfGas(), findings);
+            Fault likelier = above() && probability(Fault.NON_CONDENSABLE_GAS) >= probability(Fault.ANOTHER_REFRIGERANT)
+                    ? Fault.NON_CONDENSABLE_GAS
+                    : Fault.ANOTHER_REFRIGERANT;
+            if (probability(likelier) >= NAMED) {
+                return otherFault(likelier, probability(likelier), findings);
             }
         } else if (gate.kind() == Gate.Kind.DRY_SUCTION) {
             evidence.margins()
@@ -61,11 +80,15 @@ record NotMet(ChargeCase it, Optional<RestEvidence> rest, List<FaultLikelihood> 
         return new Judgement.Undecided(Optional.empty(), Optional.empty(), evidence.with(findings));
     }
 
-    private double probabilityOfGas() {
-        return faults.stream()
-                .filter(each -> each.fault() == Fault.NON_CONDENSABLE_GAS)
-                .mapToDouble(FaultLikelihood::probability)
-                .sum();
+    /** Foreign gas adds to the pressure at rest and never takes from it. */
+    private boolean above() {
+        return RestEvidence.of(it.curve(), it.conditions())
+                .filter(rest -> rest.excessK() > 0)
+                .isPresent();
+    }
+
+    private double probability(Fault fault) {
+        return evidence.weighed().belief().probability(fault);
     }
 
     private Judgement otherFault(Fault fault, double probability, List<Finding> findings) {

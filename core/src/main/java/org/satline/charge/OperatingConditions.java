@@ -43,6 +43,7 @@ public record OperatingConditions(
     public record Airflow(VolumeFlow flow, Power nominalCooling) {
         /** {@inheritDoc} */
         public Airflow {
+            Parts.required("nominalCooling", nominalCooling);
             Objects.requireNonNull(flow, "flow");
             if (!(nominalCooling.watts() > 0)) {
                 throw new IllegalArgumentException(

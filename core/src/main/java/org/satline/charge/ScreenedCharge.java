@@ -53,6 +53,8 @@ public sealed interface ScreenedCharge {
         /** {@inheritDoc} */
         public Level {
             Parts.required("superheatK subcoolingK level", superheatK, subcoolingK, level);
+            Parts.numbers("targetK deviationK standardUncertaintyK", targetK, deviationK, standardUncertaintyK);
+            Parts.numbers("low onTarget high", low, onTarget, high);
         }
 
         /**

@@ -1,46 +1,41 @@
 package org.satline.charge;
 
+import java.util.List;
+import java.util.Optional;
 import org.satline.explanation.Coded;
+import org.satline.measurement.Place;
 
-/**
- * A quantity whose departure from the fault-free value speaks for or against a fault. Typical size of a departure and the size that still
- * counts as none are our own choices, of the order of the published tolerances.
- */
+/** A quantity whose departure from the fault-free value speaks for or against a fault, and what has to be read for it. */
 public enum Symptom implements Coded {
-    /** Evaporating temperature. */
-    EVAPORATING("evaporating", 4, 1.5),
-    /** Suction superheat. */
-    SUPERHEAT("superheat", 6, 2),
-    /** Condensing temperature over the air entering the condenser. */
-    CONDENSING("condensing", 5, 1.5),
-    /** Liquid subcooling. */
-    SUBCOOLING("subcooling", 4, 1.2),
-    /** Discharge temperature. */
-    DISCHARGE("discharge", 10, 3),
-    /** Temperature rise of the air over the condenser. */
-    CONDENSER_AIR_RISE("condenser_air_rise", 3, 1),
+    /** Superheat: over its target at a fixed orifice, over 6 K at an expansion valve. */
+    SUPERHEAT(Place.SUCTION_PRESSURE, Place.SUCTION_LINE),
+    /** Subcooling: over its target behind an expansion valve, over 6 K at a fixed orifice. */
+    SUBCOOLING(Place.LIQUID_PRESSURE, Place.LIQUID_LINE),
+    /** Bubble point at the liquid pressure over the air entering the condenser. */
+    CONDENSING(Place.LIQUID_PRESSURE, Place.OUTDOOR_AIR),
+    /** Dew point at the suction pressure over 0 degC. */
+    EVAPORATING(Place.SUCTION_PRESSURE),
+    /** Discharge temperature over that of compression without loss from the suction line. */
+    DISCHARGE(Place.DISCHARGE_LINE, Place.SUCTION_PRESSURE, Place.SUCTION_LINE, Place.LIQUID_PRESSURE),
     /** Temperature drop of the air over the evaporator. */
-    EVAPORATOR_AIR_DROP("evaporator_air_drop", 3, 1);
+    EVAPORATOR_AIR_DROP(Place.RETURN_DRY_BULB, Place.SUPPLY_DRY_BULB),
+    /** Saturation temperature at rest over the temperature of the system. */
+    AT_REST;
 
-    private final String column;
-    private final double typicalK;
-    private final double noneK;
+    private final List<Place> places;
 
-    Symptom(String column, double typicalK, double noneK) {
-        this.column = column;
-        this.typicalK = typicalK;
-        this.noneK = noneK;
+    Symptom(Place... places) {
+        this.places = List.of(places);
     }
 
-    String column() {
-        return column;
-    }
-
-    double typicalK() {
-        return typicalK;
-    }
-
-    double noneK() {
-        return noneK;
+    /** Path of the first field that is missing for it. */
+    Optional<String> missing(ChargeCase it) {
+        if (this == AT_REST) {
+            return Optional.of("conditions.standingPressure");
+        }
+        return places.stream()
+                .filter(place -> !it.readings().all().containsKey(place))
+                .map(Place::path)
+                .findFirst();
     }
 }

@@ -6,6 +6,7 @@ import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.measurement.Reading;
 import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.resource.PrintedGrid;
@@ -30,7 +31,12 @@ public final class TargetTemperatureSplit {
      * @param budget uncertainty that it takes over from the readings, K
      * @param step how it was found
      */
-    public record Target(TemperatureDifference value, UncertaintyBudget budget, Step step) {}
+    public record Target(TemperatureDifference value, UncertaintyBudget budget, Step step) {
+        /** {@inheritDoc} */
+        public Target {
+            Parts.required("value budget step", value, budget, step);
+        }
+    }
 
     /**
      * Target split, interpolated linearly between the printed cells.

@@ -40,7 +40,7 @@ public record CheckedCylinder(
     public CheckedCylinder {
         Parts.required("cylinder contents holds inside", cylinder, contents, holds, inside);
         Parts.required("byPressure vessel fill room", byPressure, vessel, fill, room);
-        findings = List.copyOf(findings);
+        findings = Parts.list("findings", findings);
     }
 
     /**

@@ -2,7 +2,6 @@ package org.satline.cylinder;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.satline.equilibrium.FluidModel;
@@ -16,6 +15,7 @@ import org.satline.explanation.Subject;
 import org.satline.filling.VesselPoint;
 import org.satline.quantity.Density;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.Volume;
@@ -62,7 +62,7 @@ public final class ClosedVessel {
      * @return the vessel
      */
     public static ClosedVessel of(FluidModel model, Volume volume, Mass contents) {
-        Objects.requireNonNull(model, "model");
+        Parts.required("model volume contents", model, volume, contents);
         if (!(volume.cubicMetres() > 0)) {
             throw new IllegalArgumentException(
                     "volume " + volume + " is not above zero; take it from the water capacity");

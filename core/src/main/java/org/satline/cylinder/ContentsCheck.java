@@ -24,6 +24,7 @@ final class ContentsCheck {
     static final double NON_CONDENSABLES_LIMIT = 0.015;
 
     private static final String PURITY = "AHRI Standard 700-2006, addendum 1";
+    private static final String DALTON_SOURCE = "Dalton's law, ideal gas; limit 0.015: " + PURITY;
 
     private ContentsCheck() {}
 
@@ -176,7 +177,7 @@ final class ContentsCheck {
                         Figure.of("p_bubble", Pressure.ofPascals(own.high())),
                         Figure.of("U", uncertainty, "1")),
                 Figure.of("y", fraction, "1"),
-                "Dalton's law, ideal gas; limit 0.015: " + PURITY));
+                DALTON_SOURCE));
         List<Finding> cautions = new ArrayList<>();
         cautions.add(caution(own, CylinderCode.AIR_SUSPECTED, Figure.of("share", 100 * fraction, "%"))
                 .citing(PURITY + "; 40 CFR 82.154(a)"));

@@ -50,16 +50,18 @@ public record ContentsFinding(
     public record Candidate(String designation, PressureDifference off, double standardDeviations) {
         /** {@inheritDoc} */
         public Candidate {
+            Parts.numbers("standardDeviations", standardDeviations);
             Parts.required("designation off", designation, off);
         }
     }
 
     /** {@inheritDoc} */
     public ContentsFinding {
+        Parts.numbers("nonCondensables expandedUncertainty", nonCondensables, expandedUncertainty);
         Parts.required("outcome", outcome);
-        candidates = List.copyOf(candidates);
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
+        candidates = Parts.list("candidates", candidates);
+        cautions = Parts.list("cautions", cautions);
+        steps = Parts.list("steps", steps);
     }
 
     /**

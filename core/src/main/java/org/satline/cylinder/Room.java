@@ -37,8 +37,8 @@ public sealed interface Room {
         /** {@inheritDoc} */
         public Left {
             Parts.required("contents room neverPass", contents, room, neverPass);
-            cautions = List.copyOf(cautions);
-            steps = List.copyOf(steps);
+            cautions = Parts.list("cautions", cautions);
+            steps = Parts.list("steps", steps);
         }
     }
 
@@ -52,7 +52,7 @@ public sealed interface Room {
         /** {@inheritDoc} */
         public Full {
             Parts.required("contents", contents);
-            steps = List.copyOf(steps);
+            steps = Parts.list("steps", steps);
         }
     }
 
@@ -67,7 +67,7 @@ public sealed interface Room {
         /** {@inheritDoc} */
         public Overfilled {
             Parts.required("contents excess", contents, excess);
-            steps = List.copyOf(steps);
+            steps = Parts.list("steps", steps);
         }
     }
 }

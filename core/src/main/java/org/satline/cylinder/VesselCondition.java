@@ -33,7 +33,7 @@ public record VesselCondition(
     public VesselCondition {
         Parts.required("temperature phases pressure", temperature, phases, pressure);
         Parts.required("liquidVolumeFraction vapourMass", liquidVolumeFraction, vapourMass);
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
+        cautions = Parts.list("cautions", cautions);
+        steps = Parts.list("steps", steps);
     }
 }

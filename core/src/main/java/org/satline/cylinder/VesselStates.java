@@ -27,7 +27,7 @@ public record VesselStates(
     /** {@inheritDoc} */
     public VesselStates {
         Parts.required("contents now liquidFull reachesService", contents, now, liquidFull, reachesService);
-        warmer = List.copyOf(warmer);
+        warmer = Parts.list("warmer", warmer);
     }
 
     /**

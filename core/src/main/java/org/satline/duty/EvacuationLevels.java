@@ -3,10 +3,11 @@ package org.satline.duty;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.resource.CsvResource;
 
@@ -44,7 +45,7 @@ public final class EvacuationLevels {
             /** {@inheritDoc} */
             public AbsolutePressure {
                 Objects.requireNonNull(highest, "highest");
-                steps = List.copyOf(steps);
+                steps = Parts.list("steps", steps);
             }
 
             /**
@@ -68,8 +69,9 @@ public final class EvacuationLevels {
         record ShareRecovered(double percentOfCharge, Pressure alternative, List<Step> steps) implements Level {
             /** {@inheritDoc} */
             public ShareRecovered {
+                Parts.numbers("percentOfCharge", percentOfCharge);
                 Objects.requireNonNull(alternative, "alternative");
-                steps = List.copyOf(steps);
+                steps = Parts.list("steps", steps);
             }
         }
     }
@@ -128,10 +130,10 @@ public final class EvacuationLevels {
         double vacuum = figure(alternative, equipmentMade);
         Pressure pressure = absolute(alternative, vacuum);
         Step share = new Step(
-                "share of the charge to recover",
-                "recovered / charge",
-                appliance.key(),
-                String.format(Locale.ROOT, "%.0f %%", figure),
+                "shareToRecover",
+                "m_recovered / m_full",
+                List.of(Figure.of("appliance", appliance.key())),
+                Figure.of("share", figure, "%"),
                 CITATION);
         return new Level.ShareRecovered(figure, pressure, List.of(share, step(alternative, vacuum, pressure)));
     }
@@ -157,10 +159,10 @@ public final class EvacuationLevels {
     private static Step step(Entry entry, double figure, Pressure pressure) {
         boolean vacuum = entry.kind().equals("vacuum");
         return new Step(
-                "pressure left in the appliance",
+                "pressureLeft",
                 vacuum ? "p = 29.92 inHg - vacuum" : "p",
-                String.format(Locale.ROOT, vacuum ? "29.92 inHg - %.1f inHg" : "%.0f mm Hg absolute", figure),
-                String.format(Locale.ROOT, "%.2f kPa absolute", pressure.kilopascals()),
+                List.of(vacuum ? Figure.of("vacuum", figure, "inHg") : Figure.of("p", figure, "mm Hg")),
+                Figure.of("p", pressure),
                 entry.memory() ? CITATION + " (from memory)" : CITATION);
     }
 }

@@ -32,6 +32,7 @@ public record Holder(Kind kind, String owner, Optional<Refrigerant> refrigerant,
 
     /** {@inheritDoc} */
     public Holder {
+        Parts.required("owner", owner);
         Parts.required("kind refrigerant provenance", kind, refrigerant, provenance);
         if (owner.isBlank()) {
             throw new IllegalArgumentException(

@@ -1,11 +1,12 @@
 package org.satline.duty;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.resource.CsvResource;
 
 /**
@@ -16,12 +17,14 @@ import org.satline.resource.CsvResource;
  * @param steps the derivation
  */
 public record LeakCheckInterval(double measure, Optional<Integer> months, List<Step> steps) {
+    private static final String FORMULA = "5, 50, 500 t or 1, 10, 100 kg: 12, 6, 3 months; x 2 with detection";
     private static final String CITATION = "Regulation (EU) 2024/573 art. 5 (thresholds from memory)";
 
     /** {@inheritDoc} */
     public LeakCheckInterval {
+        Parts.numbers("measure", measure);
         Objects.requireNonNull(months, "months");
-        steps = List.copyOf(steps);
+        steps = Parts.list("steps", steps);
     }
 
     /**
@@ -34,16 +37,17 @@ public record LeakCheckInterval(double measure, Optional<Integer> months, List<S
      */
     public static LeakCheckInterval byCarbonDioxideEquivalent(
             Mass charge, double globalWarmingPotential, boolean leakDetection) {
+        Parts.required("charge", charge);
         if (!(globalWarmingPotential >= 0 && globalWarmingPotential <= 50_000)) {
             throw new IllegalArgumentException(
                     "global warming potential " + globalWarmingPotential + " is outside [0, 50000]");
         }
         double tonnes = charge.kilograms() * globalWarmingPotential / 1000;
         Step step = new Step(
-                "carbon dioxide equivalent",
-                "charge x GWP / 1000",
-                String.format(Locale.ROOT, "%.3f kg x %.0f / 1000", charge.kilograms(), globalWarmingPotential),
-                String.format(Locale.ROOT, "%.3f t", tonnes),
+                "carbonDioxideEquivalent",
+                "m GWP / 1000",
+                List.of(Figure.of("m", charge), Figure.of("GWP", globalWarmingPotential, "1")),
+                Figure.of("equivalent", tonnes, "t"),
                 "Regulation (EU) 2024/573 Annex VI (from memory)");
         return of("tonnes", tonnes, leakDetection, List.of(step));
     }
@@ -56,6 +60,7 @@ public record LeakCheckInterval(double measure, Optional<Integer> months, List<S
      * @return the interval
      */
     public static LeakCheckInterval byMass(Mass charge, boolean leakDetection) {
+        Parts.required("charge", charge);
         return of("kilograms", charge.kilograms(), leakDetection, List.of());
     }
 
@@ -75,11 +80,10 @@ public record LeakCheckInterval(double measure, Optional<Integer> months, List<S
         }
         List<Step> all = new java.util.ArrayList<>(steps);
         all.add(new Step(
-                "leak check interval",
-                "by " + measure
-                        + ": 5, 50, 500 t or 1, 10, 100 kg give 12, 6, 3 months; twice that with leak detection",
-                String.format(Locale.ROOT, "%.3f %s", value, measure),
-                months.map(count -> count + " months").orElse("none asked for"),
+                "leakCheckInterval",
+                FORMULA,
+                List.of(Figure.of(measure, value, "1")),
+                months.map(count -> Figure.of("interval", count, "months")).orElse(Figure.of("interval", "none")),
                 CITATION));
         return new LeakCheckInterval(value, months, all);
     }

@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.resource.CsvResource;
 
 /**
@@ -50,14 +52,16 @@ public record LeakRate(double percentPerYear, Mass fullCharge, List<Step> steps)
     public record Trigger(double triggerPercent, boolean exceeded, String citation) {
         /** {@inheritDoc} */
         public Trigger {
+            Parts.numbers("triggerPercent", triggerPercent);
             Objects.requireNonNull(citation, "citation");
         }
     }
 
     /** {@inheritDoc} */
     public LeakRate {
+        Parts.numbers("percentPerYear", percentPerYear);
         Objects.requireNonNull(fullCharge, "fullCharge");
-        steps = List.copyOf(steps);
+        steps = Parts.list("steps", steps);
     }
 
     /**
@@ -69,6 +73,7 @@ public record LeakRate(double percentPerYear, Mass fullCharge, List<Step> steps)
      * @return the rate
      */
     public static LeakRate annualised(Mass added, Mass fullCharge, int daysSinceLastAddition) {
+        Parts.required("added fullCharge", added, fullCharge);
         if (!(daysSinceLastAddition >= 1)) {
             throw new IllegalArgumentException("days since the last addition " + daysSinceLastAddition
                     + " is outside [1, 365]; longer spans count as 365");
@@ -79,15 +84,13 @@ public record LeakRate(double percentPerYear, Mass fullCharge, List<Step> steps)
                 rate,
                 fullCharge,
                 List.of(new Step(
-                        "leak rate, annualising method",
-                        "100 (added / full charge) 365 / min(days, 365)",
-                        String.format(
-                                Locale.ROOT,
-                                "100 x (%.3f kg / %.3f kg) x 365 / %d",
-                                added.kilograms(),
-                                fullCharge.kilograms(),
-                                days),
-                        String.format(Locale.ROOT, "%.2f %% a year", rate),
+                        "leakRateAnnualised",
+                        "100 (m_added / m_full) 365 / min(days, 365)",
+                        List.of(
+                                Figure.of("m_added", added),
+                                Figure.of("m_full", fullCharge),
+                                Figure.of("days", days, "1")),
+                        Figure.of("rate", rate, "%/a"),
                         "40 CFR 82.152 (read in a secondary text)")));
     }
 
@@ -99,16 +102,16 @@ public record LeakRate(double percentPerYear, Mass fullCharge, List<Step> steps)
      * @return the rate
      */
     public static LeakRate rollingAverage(Mass added, Mass fullCharge) {
+        Parts.required("added fullCharge", added, fullCharge);
         double rate = 100 * share(added, fullCharge);
         return new LeakRate(
                 rate,
                 fullCharge,
                 List.of(new Step(
-                        "leak rate, rolling average",
-                        "100 added / full charge",
-                        String.format(
-                                Locale.ROOT, "100 x %.3f kg / %.3f kg", added.kilograms(), fullCharge.kilograms()),
-                        String.format(Locale.ROOT, "%.2f %% a year", rate),
+                        "leakRateRolling",
+                        "100 m_added / m_full",
+                        List.of(Figure.of("m_added", added), Figure.of("m_full", fullCharge)),
+                        Figure.of("rate", rate, "%/a"),
                         "40 CFR 82.152 (from memory)")));
     }
 

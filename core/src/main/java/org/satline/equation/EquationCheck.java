@@ -69,6 +69,7 @@ public record EquationCheck(
 
     /** {@inheritDoc} */
     public EquationCheck {
+        Parts.numbers("printed relativeTolerance", printed, relativeTolerance);
         Parts.required("designation point temperatureK", designation, point, temperatureK);
         Parts.required("densityKgPerM3 pressurePa quantity source", densityKgPerM3, pressurePa, quantity, source);
     }

@@ -1,6 +1,7 @@
 package org.satline.equation;
 
 import org.jspecify.annotations.Nullable;
+import org.satline.quantity.Parts;
 
 /**
  * Where coefficients were published.
@@ -19,6 +20,11 @@ public record EquationSource(
         @Nullable String doi,
         @Nullable String uncertainty,
         @Nullable String note) {
+    /** {@inheritDoc} */
+    public EquationSource {
+        Parts.required("authors title publication", authors, title, publication);
+    }
+
     /**
      * Returns a one-line citation.
      *

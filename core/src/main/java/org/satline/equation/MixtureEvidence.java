@@ -26,7 +26,7 @@ public record MixtureEvidence(
     /** {@inheritDoc} */
     public MixtureEvidence {
         Parts.required("refrigerant model knownDifference", refrigerant, model, knownDifference);
-        pairs = List.copyOf(pairs);
+        pairs = Parts.list("pairs", pairs);
     }
 
     /**
@@ -49,6 +49,7 @@ public record MixtureEvidence(
      * @throws MissingEquationException if a component has no equation
      */
     public static MixtureEvidence of(Refrigerant refrigerant, InteractionModel model) {
+        Parts.required("refrigerant model", refrigerant, model);
         return of(
                 refrigerant,
                 model,

@@ -1,6 +1,7 @@
 package org.satline.equation;
 
 import java.util.Optional;
+import org.satline.quantity.Parts;
 
 /**
  * Interaction of two substances in the mixture model: parameters of the reducing functions, the departure function and where they come
@@ -31,6 +32,13 @@ public record PairInteraction(
         String source,
         String evidence) {
     static final String DEFAULT_RULE = "Lorentz-Berthelot combining rule: all beta and gamma 1, no departure function";
+
+    /** {@inheritDoc} */
+    public PairInteraction {
+        Parts.required("first second departureName status source", first, second, departureName, status, source);
+        Parts.required("evidence", evidence);
+        Parts.numbers("betaT gammaT betaV gammaV departureFactor", betaT, gammaT, betaV, gammaV, departureFactor);
+    }
 
     static PairInteraction defaulted(String first, String second) {
         return new PairInteraction(

@@ -1,5 +1,7 @@
 package org.satline.equation;
 
+import org.satline.quantity.Parts;
+
 /**
  * Constants printed with the equation of a pure substance.
  *
@@ -33,6 +35,16 @@ public record PureConstants(
         double maxTemperature,
         double maxPressure,
         double acentricFactor) {
+    /** {@inheritDoc} */
+    public PureConstants {
+        Parts.required("designation chemicalName", designation, chemicalName);
+        Parts.numbers("molarMass gasConstant reducingTemperature", molarMass, gasConstant, reducingTemperature);
+        Parts.numbers("reducingDensity criticalTemperature", reducingDensity, criticalTemperature);
+        Parts.numbers("criticalPressure criticalDensity", criticalPressure, criticalDensity);
+        Parts.numbers("tripleTemperature minTemperature", tripleTemperature, minTemperature);
+        Parts.numbers("maxTemperature maxPressure acentricFactor", maxTemperature, maxPressure, acentricFactor);
+    }
+
     /**
      * Returns where the saturation line begins: the warmer of the triple point and the equation's lower limit.
      *

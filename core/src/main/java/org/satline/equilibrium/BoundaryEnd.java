@@ -1,5 +1,7 @@
 package org.satline.equilibrium;
 
+import org.satline.quantity.Parts;
+
 /**
  * Where a bubble or dew line ends.
  *
@@ -8,6 +10,12 @@ package org.satline.equilibrium;
  * @param pressurePa pressure there, Pa
  */
 public record BoundaryEnd(Kind kind, double temperatureK, double pressurePa) {
+    /** {@inheritDoc} */
+    public BoundaryEnd {
+        Parts.required("kind", kind);
+        Parts.numbers("temperatureK pressurePa", temperatureK, pressurePa);
+    }
+
     /** What ends a line. */
     public enum Kind {
         /** Both phases become one. */

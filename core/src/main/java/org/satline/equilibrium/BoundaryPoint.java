@@ -3,6 +3,7 @@ package org.satline.equilibrium;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.satline.quantity.Parts;
 
 /**
  * A converged point of a bubble or dew line. Immutable and thread-safe.
@@ -26,6 +27,10 @@ public record BoundaryPoint(
         double pressureResidual) {
     /** {@inheritDoc} */
     public BoundaryPoint {
+        Parts.required("saturated incipientMoleFractions", saturated, incipientMoleFractions);
+        Parts.numbers("temperatureK pressurePa", temperatureK, pressurePa);
+        Parts.numbers("incipientMolarDensity fugacityResidual", incipientMolarDensity, fugacityResidual);
+        Parts.numbers("pressureResidual", pressureResidual);
         incipientMoleFractions = incipientMoleFractions.clone();
     }
 

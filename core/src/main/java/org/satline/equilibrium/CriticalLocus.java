@@ -32,6 +32,7 @@ public record CriticalLocus(Refrigerant first, Refrigerant second, List<Point> p
     public record Point(double moleFraction, CriticalPoint critical) {
         /** {@inheritDoc} */
         public Point {
+            Parts.numbers("moleFraction", moleFraction);
             Parts.required("critical", critical);
         }
     }
@@ -39,7 +40,7 @@ public record CriticalLocus(Refrigerant first, Refrigerant second, List<Point> p
     /** {@inheritDoc} */
     public CriticalLocus {
         Parts.required("first second", first, second);
-        points = List.copyOf(points);
+        points = Parts.list("points", points);
     }
 
     /**

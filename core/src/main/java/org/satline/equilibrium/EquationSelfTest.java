@@ -17,6 +17,7 @@ import org.satline.refrigerant.Catalogue;
 public record EquationSelfTest(EquationCheck check, double computed) {
     /** {@inheritDoc} */
     public EquationSelfTest {
+        Parts.numbers("computed", computed);
         Parts.required("check", check);
     }
 

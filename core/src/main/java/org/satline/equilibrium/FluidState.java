@@ -4,6 +4,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.satline.equation.HelmholtzEquation;
 import org.satline.equation.ReducedHelmholtz;
+import org.satline.quantity.Parts;
 
 /**
  * A homogeneous state of one composition with its properties, SI units by mass. Immutable and thread-safe.
@@ -115,6 +116,13 @@ public final class FluidState {
             double volumeExpansivity) {
         /** {@inheritDoc} */
         public Values {
+            Parts.numbers("pressurePa specificEnthalpy", pressurePa, specificEnthalpy);
+            Parts.numbers("specificEntropy isochoricHeatCapacity", specificEntropy, isochoricHeatCapacity);
+            Parts.numbers("isobaricHeatCapacity speedOfSound", isobaricHeatCapacity, speedOfSound);
+            Parts.numbers("compressibilityFactor", compressibilityFactor);
+            Parts.numbers("jouleThomsonCoefficient", jouleThomsonCoefficient);
+            Parts.numbers("isothermalCompressibility", isothermalCompressibility);
+            Parts.numbers("volumeExpansivity", volumeExpansivity);
             if (!(temperatureK > 0 && molarDensity > 0 && molarMass > 0)) {
                 throw new IllegalArgumentException("state of temperature " + temperatureK + " K, molar density "
                         + molarDensity + " mol/m3 and molar mass " + molarMass
@@ -130,6 +138,7 @@ public final class FluidState {
      * @return the state
      */
     public static FluidState of(Values values) {
+        Parts.required("values", values);
         return new FluidState(values);
     }
 

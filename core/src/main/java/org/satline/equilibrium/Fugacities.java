@@ -15,8 +15,8 @@ import org.satline.quantity.Parts;
 public record Fugacities(List<Double> fugacitiesPa, List<Double> coefficients) {
     /** {@inheritDoc} */
     public Fugacities {
-        fugacitiesPa = List.copyOf(fugacitiesPa);
-        coefficients = List.copyOf(coefficients);
+        fugacitiesPa = Parts.list("fugacitiesPa", fugacitiesPa);
+        coefficients = Parts.list("coefficients", coefficients);
     }
 
     /**

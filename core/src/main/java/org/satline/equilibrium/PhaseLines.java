@@ -142,7 +142,7 @@ public final class PhaseLines {
 
     private String whose(PhaseBoundary line) {
         String name = envelope.bubble == envelope.dew ? "saturation" : line.feedIsLiquid() ? "bubble" : "dew";
-        return String.format(
+        String fault = String.format(
                 Locale.ROOT,
                 "the %s line of %s, which ends at its %s, %.4f K and %.0f Pa%s",
                 name,
@@ -156,5 +156,6 @@ public final class PhaseLines {
                                 ", and begins at %.2f K: colder its liquid would split in two",
                                 line.minTemperature())
                         : "");
+        return fault;
     }
 }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.satline.quantity.Parts;
 
 /**
  * A closed amount of refrigerant at equilibrium: one phase, or liquid and vapour with the composition of each. Immutable and thread-safe.
@@ -119,9 +120,12 @@ public final class PhaseSplit {
             List<Double> vapourMoleFractions) {
         /** {@inheritDoc} */
         public Values {
+            Parts.required("liquid", liquid);
+            Parts.numbers("temperatureK pressurePa density", temperatureK, pressurePa, density);
+            Parts.numbers("vapourFraction liquidVolumeFraction", vapourFraction, liquidVolumeFraction);
             Objects.requireNonNull(phases, "phases");
-            liquidMoleFractions = List.copyOf(liquidMoleFractions);
-            vapourMoleFractions = List.copyOf(vapourMoleFractions);
+            liquidMoleFractions = Parts.list("liquidMoleFractions", liquidMoleFractions);
+            vapourMoleFractions = Parts.list("vapourMoleFractions", vapourMoleFractions);
             boolean hasLiquid = phases == Phases.LIQUID || phases == Phases.LIQUID_AND_VAPOUR;
             boolean hasVapour = phases != Phases.LIQUID;
             if (liquid.isPresent() != hasLiquid || vapour.isPresent() != hasVapour) {
@@ -138,6 +142,7 @@ public final class PhaseSplit {
      * @return the split
      */
     public static PhaseSplit of(Values values) {
+        Parts.required("values", values);
         return new PhaseSplit(
                 values.phases,
                 values.temperatureK,

@@ -2,6 +2,7 @@ package org.satline.equilibrium;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.quantity.Parts;
 import org.satline.quantity.SpecificEnthalpy;
 import org.satline.quantity.SpecificEntropy;
 import org.satline.quantity.Temperature;
@@ -53,12 +54,10 @@ public final class ReferenceState {
      */
     public static ReferenceState ofSaturatedLiquid(
             Temperature temperature, SpecificEnthalpy enthalpy, SpecificEntropy entropy) {
+        Parts.required("enthalpy entropy", enthalpy, entropy);
         Objects.requireNonNull(temperature, "temperature");
-        return new ReferenceState(
-                "h = " + enthalpy + ", s = " + entropy + " for saturated liquid at " + temperature,
-                temperature,
-                enthalpy.joulesPerKilogram(),
-                entropy.joulesPerKilogramKelvin());
+        String basis = "h = " + enthalpy + ", s = " + entropy + " for saturated liquid at " + temperature;
+        return new ReferenceState(basis, temperature, enthalpy.joulesPerKilogram(), entropy.joulesPerKilogramKelvin());
     }
 
     /**

@@ -87,10 +87,11 @@ final class SinglePhase {
     }
 
     private String whose() {
-        return "the equation of " + designation
+        String fault = "the equation of " + designation
                 + (envelope.bubble.beginsAtSplit() || envelope.dew.beginsAtSplit()
                         ? "; colder its liquid would split in two"
                         : "");
+        return fault;
     }
 
     /** Density of a liquid at a pressure above that of a saturated liquid of given density. */

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.satline.quantity.OutOfValidityException;
+import org.satline.quantity.Parts;
 import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
 
@@ -49,7 +50,8 @@ public final class Withdrawal {
      * @throws OutOfValidityException if liquid and vapour are not both present
      */
     public static Withdrawal from(FluidModel model, double temperatureK, double density) {
-        Objects.requireNonNull(model, "model");
+        Parts.required("model", model);
+        Parts.numbers("temperatureK density", temperatureK, density);
         double vapour = model.dewAtTemperature(temperatureK).saturated().density();
         double liquid = model.bubbleAtTemperature(temperatureK).saturated().density();
         if (!(density > vapour && density < liquid)) {
@@ -79,7 +81,14 @@ public final class Withdrawal {
             Refrigerant remaining,
             double bubblePressurePa,
             double dewPressurePa,
-            double massFractionError) {}
+            double massFractionError) {
+        /** {@inheritDoc} */
+        public Remainder {
+            Parts.required("remaining", remaining);
+            Parts.numbers("withdrawn bubblePressurePa dewPressurePa", withdrawn, bubblePressurePa, dewPressurePa);
+            Parts.numbers("massFractionError", massFractionError);
+        }
+    }
 
     /**
      * Follows the remainder.

@@ -20,7 +20,7 @@ public record Finding(Severity severity, FindingCode code, Subject subject, List
     /** {@inheritDoc} */
     public Finding {
         Parts.required("severity code subject basis", severity, code, subject, basis);
-        figures = List.copyOf(figures);
+        figures = Parts.list("figures", figures);
     }
 
     /**
@@ -33,6 +33,7 @@ public record Finding(Severity severity, FindingCode code, Subject subject, List
      * @return the finding
      */
     public static Finding of(Severity severity, FindingCode code, Subject subject, Figure... figures) {
+        Parts.required("figures", (Object) figures);
         return new Finding(severity, code, subject, List.of(figures), PRACTICE);
     }
 

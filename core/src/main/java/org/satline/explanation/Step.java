@@ -16,19 +16,6 @@ public record Step(String key, String formula, List<Figure> given, Figure result
     /** {@inheritDoc} */
     public Step {
         Parts.required("key formula result source", key, formula, result, source);
-        given = List.copyOf(given);
-    }
-
-    /**
-     * A step whose numbers are printed already; for rooms that have not parted with words.
-     *
-     * @param name what it yields
-     * @param formula the relation in symbols
-     * @param substitution the relation with numbers put in
-     * @param result the value with its unit
-     * @param source the source
-     */
-    public Step(String name, String formula, String substitution, String result, String source) {
-        this(name, formula, List.of(Figure.of("", substitution)), Figure.of("", result), source);
+        given = Parts.list("given", given);
     }
 }

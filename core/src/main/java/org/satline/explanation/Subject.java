@@ -61,6 +61,7 @@ public record Subject(Kind kind, String name) {
      * @return the subject
      */
     public static Subject reading(String field) {
+        Parts.required("field", field);
         return new Subject(Kind.READING, field);
     }
 }

@@ -98,6 +98,7 @@ public record CylinderSpecification(String text, Kind kind, String type, Optiona
      * @throws IllegalArgumentException if the mark is blank, has more than 100 characters or hidden ones ({@link PlainText#isHidden})
      */
     public static CylinderSpecification parse(String mark) {
+        Parts.required("mark", mark);
         PlainText.require(mark, LONGEST, "cylinder specification");
         String text = mark.strip();
         if (text.isEmpty()) {

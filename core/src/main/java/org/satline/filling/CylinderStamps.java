@@ -29,6 +29,7 @@ public record CylinderStamps(Map<Stamp, Object> values) {
 
     /** {@inheritDoc} */
     public CylinderStamps {
+        Parts.required("values", values);
         Map<Stamp, Object> kept = new EnumMap<>(Stamp.class);
         values.forEach((stamp, value) -> kept.put(stamp, checked(stamp, value)));
         for (Stamp needed : new Stamp[] {Stamp.TARE, Stamp.WATER_CAPACITY}) {

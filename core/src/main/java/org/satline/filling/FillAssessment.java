@@ -33,8 +33,8 @@ public sealed interface FillAssessment {
         /** {@inheritDoc} */
         public Answers {
             Parts.required("question", question);
-            outcomes = List.copyOf(outcomes);
-            cautions = List.copyOf(cautions);
+            outcomes = Parts.list("outcomes", outcomes);
+            cautions = Parts.list("cautions", cautions);
         }
 
         /**
@@ -124,7 +124,7 @@ public sealed interface FillAssessment {
     record Refused(List<Finding> why, Answers answers) implements FillAssessment {
         /** {@inheritDoc} */
         public Refused {
-            why = List.copyOf(why);
+            why = Parts.list("why", why);
             Parts.required("answers", answers);
         }
     }
@@ -138,7 +138,7 @@ public sealed interface FillAssessment {
     record Open(List<Finding> missing, Answers answers) implements FillAssessment {
         /** {@inheritDoc} */
         public Open {
-            missing = List.copyOf(missing);
+            missing = Parts.list("missing", missing);
             Parts.required("answers", answers);
         }
     }

@@ -51,7 +51,7 @@ public record FillQuestion(
         Parts.required("name field stamps jurisdiction", name, field, stamps, jurisdiction);
         Parts.required("maximumTemperature fillDate alreadyInside", maximumTemperature, fillDate, alreadyInside);
         Parts.required("provenance purpose", provenance, purpose);
-        contents = List.copyOf(contents);
+        contents = Parts.list("contents", contents);
         checkWarmest(field + ".warmest", maximumTemperature);
     }
 
@@ -77,6 +77,7 @@ public record FillQuestion(
      * @return the question
      */
     public static FillQuestion of(CylinderStamps stamps, SaturationCurve... contents) {
+        Parts.required("contents", (Object) contents);
         return new FillQuestion(
                 "cylinder",
                 "cylinder",

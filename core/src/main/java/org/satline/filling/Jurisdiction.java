@@ -16,8 +16,8 @@ public record Jurisdiction(String name, List<FillRule> rules, List<FillRule> for
     /** {@inheritDoc} */
     public Jurisdiction {
         Parts.required("name", name);
-        rules = List.copyOf(rules);
-        forRecovered = List.copyOf(forRecovered);
+        rules = Parts.list("rules", rules);
+        forRecovered = Parts.list("forRecovered", forRecovered);
         if (rules.isEmpty()) {
             throw new IllegalArgumentException("jurisdiction " + name + " holds no rule; name at least one");
         }

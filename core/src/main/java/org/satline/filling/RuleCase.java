@@ -20,6 +20,7 @@ import org.satline.saturation.SaturationCurve;
 
 /** One cylinder, one refrigerant, one warmest temperature: what a rule looks at. The model is made only when asked for. */
 record RuleCase(FillQuestion question, SaturationCurve curve, Supplier<FluidModel> model) {
+    private static final String WATER_SOURCE = "water at 60 degF, 62.37 lb/ft3";
     private static final double LOW_PRESSURE_ABOVE_K = Temperature.ofCelsius(65).kelvins();
     private static final double COMPRESSED_BELOW_K = Temperature.ofCelsius(-50).kelvins();
     /** The rules state gauge pressures against the standard atmosphere. */
@@ -129,7 +130,7 @@ record RuleCase(FillQuestion question, SaturationCurve curve, Supplier<FluidMode
                 "V = Wc / rho_w",
                 List.of(capacityFigure(), Figure.of("rho_w", CylinderStamps.WATER_AT_60_F)),
                 Figure.of("V", stamps().volume()),
-                "water at 60 degF, 62.37 lb/ft3");
+                WATER_SOURCE);
     }
 
     Step liquidDensityStep(double temperatureK, double density) {

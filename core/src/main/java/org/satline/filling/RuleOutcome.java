@@ -74,8 +74,8 @@ public sealed interface RuleOutcome {
         /** {@inheritDoc} */
         public MassLimit {
             Parts.required("rule maximumContents", rule, maximumContents);
-            cautions = List.copyOf(cautions);
-            steps = List.copyOf(steps);
+            cautions = Parts.list("cautions", cautions);
+            steps = Parts.list("steps", steps);
         }
     }
 
@@ -90,7 +90,7 @@ public sealed interface RuleOutcome {
         /** {@inheritDoc} */
         public PressureTest {
             Parts.required("rule margin", rule, margin);
-            steps = List.copyOf(steps);
+            steps = Parts.list("steps", steps);
         }
 
         /**
@@ -114,7 +114,7 @@ public sealed interface RuleOutcome {
         /** {@inheritDoc} */
         public NotApplicable {
             Parts.required("rule reason", rule, reason);
-            figures = List.copyOf(figures);
+            figures = Parts.list("figures", figures);
         }
     }
 
@@ -131,7 +131,7 @@ public sealed interface RuleOutcome {
         /** {@inheritDoc} */
         public NotTested {
             Parts.required("rule reason missing", rule, reason, missing);
-            figures = List.copyOf(figures);
+            figures = Parts.list("figures", figures);
         }
 
         /** A stamp is missing. */
@@ -152,7 +152,7 @@ public sealed interface RuleOutcome {
         /** {@inheritDoc} */
         public Forbidden {
             Parts.required("rule reason", rule, reason);
-            figures = List.copyOf(figures);
+            figures = Parts.list("figures", figures);
         }
     }
 

@@ -66,6 +66,7 @@ public sealed interface VesselPoint {
      * @return the temperature; never for contents that are lighter than the liquid where its line ends, which boils away instead
      */
     static VesselPoint liquidFull(SaturationCurve curve, double overall) {
+        Parts.required("curve", curve);
         return liquidFull(curve.bubbleTemperatureRange(), curve::bubbleLiquidDensity, overall);
     }
 
@@ -78,6 +79,8 @@ public sealed interface VesselPoint {
      * @return the temperature
      */
     static VesselPoint liquidFull(Range line, DoubleUnaryOperator liquidDensity, double overall) {
+        Parts.required("line liquidDensity", line, liquidDensity);
+        Parts.numbers("overall", overall);
         if (overall >= liquidDensity.applyAsDouble(line.low())) {
             return new Always(Temperature.ofKelvins(line.low()));
         }

@@ -65,7 +65,7 @@ public final class Ledger {
             /** {@inheritDoc} */
             public Refused {
                 Parts.required("cause masses reason", cause, masses, reason);
-                entries = List.copyOf(entries);
+                entries = Parts.list("entries", entries);
             }
         }
     }
@@ -97,7 +97,12 @@ public final class Ledger {
      * @param accounted what the entries before it say: the balance, or the tare where the gross weight is below it
      * @param uncertainty the expanded uncertainty within which the two should agree, k = 2, zero or more
      */
-    public record Masses(long stated, long accounted, double uncertainty) {}
+    public record Masses(long stated, long accounted, double uncertainty) {
+        /** {@inheritDoc} */
+        public Masses {
+            Parts.numbers("uncertainty", uncertainty);
+        }
+    }
 
     /** Starts an empty ledger. */
     public Ledger() {}

@@ -48,7 +48,8 @@ public sealed interface LedgerEntry {
             implements LedgerEntry {
         /** {@inheritDoc} */
         public Transfer {
-            Parts.required("time person", time, person);
+            Parts.required("from to refrigerant", from, to, refrigerant);
+            Parts.required("owner time person", owner, time, person);
             LedgerText.requireTime(time);
             LedgerText.requirePlain(person, "person");
             LedgerText.requireName(refrigerant, "refrigerant");
@@ -72,7 +73,7 @@ public sealed interface LedgerEntry {
     record EmptyCylinder(String serial, long tareMilligrams, Instant time, String person) implements LedgerEntry {
         /** {@inheritDoc} */
         public EmptyCylinder {
-            Parts.required("time person", time, person);
+            Parts.required("serial time person", serial, time, person);
             LedgerText.requireTime(time);
             LedgerText.requirePlain(person, "person");
             LedgerText.requireName(serial, "serial");
@@ -93,7 +94,7 @@ public sealed interface LedgerEntry {
             implements LedgerEntry {
         /** {@inheritDoc} */
         public Weighing {
-            Parts.required("time person", time, person);
+            Parts.required("serial time person", serial, time, person);
             LedgerText.requireTime(time);
             LedgerText.requirePlain(person, "person");
             LedgerText.requireName(serial, "serial");

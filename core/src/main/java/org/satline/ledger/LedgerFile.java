@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.satline.quantity.Parts;
 
 /**
  * The ledger on disk: JSON Lines, one entry a line, only ever appended to. The methods of one object may be called from several threads.
@@ -91,6 +92,7 @@ public final class LedgerFile implements Closeable {
      *     already, here or in another process
      */
     public static LedgerFile open(Path path) throws IOException {
+        Parts.required("path", path);
         return open(path, new LocalDisk());
     }
 

@@ -53,7 +53,7 @@ public record LedgerReading(Ledger ledger, List<Damage> damages, boolean tornTai
     /** {@inheritDoc} */
     public LedgerReading {
         Parts.required("ledger digest", ledger, digest);
-        damages = List.copyOf(damages);
+        damages = Parts.list("damages", damages);
     }
 
     /** Reads the bytes of a file. */

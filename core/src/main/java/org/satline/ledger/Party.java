@@ -1,7 +1,7 @@
 package org.satline.ledger;
 
 import java.util.Locale;
-import java.util.Objects;
+import org.satline.quantity.Parts;
 
 /**
  * Where refrigerant is before or after a transfer. Immutable, thread-safe.
@@ -25,7 +25,7 @@ public record Party(Kind kind, String name) {
 
     /** {@inheritDoc} */
     public Party {
-        Objects.requireNonNull(kind, "kind");
+        Parts.required("kind name", kind, name);
         LedgerText.requireName(name, "the name of a " + kind.name().toLowerCase(Locale.ROOT));
     }
 
@@ -36,6 +36,7 @@ public record Party(Kind kind, String name) {
      * @return the party
      */
     public static Party cylinder(String serial) {
+        Parts.required("serial", serial);
         return new Party(Kind.CYLINDER, serial);
     }
 
@@ -46,6 +47,7 @@ public record Party(Kind kind, String name) {
      * @return the party
      */
     public static Party system(String name) {
+        Parts.required("name", name);
         return new Party(Kind.SYSTEM, name);
     }
 
@@ -56,6 +58,7 @@ public record Party(Kind kind, String name) {
      * @return the party
      */
     public static Party outside(String name) {
+        Parts.required("name", name);
         return new Party(Kind.OUTSIDE, name);
     }
 
@@ -66,6 +69,7 @@ public record Party(Kind kind, String name) {
      * @return the party
      */
     public static Party released(String how) {
+        Parts.required("how", how);
         return new Party(Kind.RELEASED, how);
     }
 

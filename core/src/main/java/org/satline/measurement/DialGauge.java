@@ -17,6 +17,7 @@ public record DialGauge(String name, GaugeClass accuracy, GaugePressure low, Gau
         implements PressureInstrument {
     /** {@inheritDoc} */
     public DialGauge {
+        Parts.required("low high", low, high);
         Parts.required("name accuracy", name, accuracy);
         if (!(low.pascals() < high.pascals())) {
             throw new IllegalArgumentException("scale of " + name + " runs from " + low + " to " + high

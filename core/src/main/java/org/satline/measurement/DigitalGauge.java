@@ -3,6 +3,7 @@ package org.satline.measurement;
 import java.util.Locale;
 import java.util.Objects;
 import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Parts;
 import org.satline.quantity.PressureDifference;
 
 /**
@@ -17,6 +18,7 @@ public record DigitalGauge(String name, double percentOfReading, PressureDiffere
         implements PressureInstrument {
     /** {@inheritDoc} */
     public DigitalGauge {
+        Parts.required("fixed", fixed);
         Objects.requireNonNull(name, "name");
         if (!(percentOfReading >= 0 && percentOfReading <= 100)) {
             throw new IllegalArgumentException(String.format(

@@ -18,6 +18,7 @@ public record ReportedValue(BigDecimal value, BigDecimal expanded, double covera
 
     /** {@inheritDoc} */
     public ReportedValue {
+        Parts.numbers("coverageFactor", coverageFactor);
         Parts.required("value expanded unit", value, expanded, unit);
     }
 

@@ -2,6 +2,7 @@ package org.satline.measurement;
 
 import java.util.List;
 import java.util.Locale;
+import org.satline.quantity.Parts;
 
 /**
  * Decides from a series of readings whether a quantity has settled: over the last window, the slope of the straight line fitted to
@@ -60,7 +61,12 @@ public record SettlingTest(
      * @param slopePerMinute fitted slope, units per minute
      * @param spread standard deviation about the line, units
      */
-    public record Settled(double mean, double slopePerMinute, double spread) implements Outcome {}
+    public record Settled(double mean, double slopePerMinute, double spread) implements Outcome {
+        /** {@inheritDoc} */
+        public Settled {
+            Parts.numbers("mean slopePerMinute spread", mean, slopePerMinute, spread);
+        }
+    }
 
     /**
      * The quantity still moves.
@@ -68,7 +74,12 @@ public record SettlingTest(
      * @param slopePerMinute fitted slope, units per minute
      * @param spread standard deviation about the line, units
      */
-    public record Moving(double slopePerMinute, double spread) implements Outcome {}
+    public record Moving(double slopePerMinute, double spread) implements Outcome {
+        /** {@inheritDoc} */
+        public Moving {
+            Parts.numbers("slopePerMinute spread", slopePerMinute, spread);
+        }
+    }
 
     /**
      * The series stands still, but not at the value that was read.
@@ -76,7 +87,12 @@ public record SettlingTest(
      * @param difference its mean less the value that was read, units
      * @param limit the largest difference that the instruments allow, units
      */
-    public record Contradicted(double difference, double limit) implements Outcome {}
+    public record Contradicted(double difference, double limit) implements Outcome {
+        /** {@inheritDoc} */
+        public Contradicted {
+            Parts.numbers("difference limit", difference, limit);
+        }
+    }
 
     /**
      * The series does not fill the window.
@@ -85,7 +101,12 @@ public record SettlingTest(
      * @param readings readings in it
      * @param fewest how many are needed
      */
-    public record TooShort(double windowSeconds, int readings, int fewest) implements Outcome {}
+    public record TooShort(double windowSeconds, int readings, int fewest) implements Outcome {
+        /** {@inheritDoc} */
+        public TooShort {
+            Parts.numbers("windowSeconds", windowSeconds);
+        }
+    }
 
     /**
      * The test for superheat or subcooling in kelvins: 5 minutes, 0.06 K per minute, 0.3 K, five readings.

@@ -31,8 +31,9 @@ public final class Atmosphere {
     private static final double GRADIENT_K_PER_M = -0.0065;
     private static final double AIR_GAS_CONSTANT = 287.05287;
 
+    private static final String STANDARD_SOURCE = "standard atmosphere of 101.325 kPa";
     private static final Atmosphere STANDARD =
-            new Atmosphere(Pressure.ofPascals(Factors.STANDARD_ATMOSPHERE_PA), "standard atmosphere of 101.325 kPa");
+            new Atmosphere(Pressure.ofPascals(Factors.STANDARD_ATMOSPHERE_PA), STANDARD_SOURCE);
 
     private final Pressure pressure;
     private final String description;

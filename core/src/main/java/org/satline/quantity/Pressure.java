@@ -25,11 +25,11 @@ public final class Pressure extends Quantity<Pressure> {
     private static final Unit TORR = Unit.ratio("torr", Factors.STANDARD_ATMOSPHERE_PA, 760);
     private static final Unit ATMOSPHERE = Unit.of("atm", Factors.STANDARD_ATMOSPHERE_PA);
 
-    private static final String BELOW_ZERO =
+    private static final String BELOW_ZERO_ADVICE =
             "an absolute pressure is never negative; a gauge reading or a vacuum below the atmosphere needs its gauge unit and its"
                     + " atmosphere";
-    private static final String SAY_WHICH_PSI = "write psia for absolute or psig for gauge";
-    private static final String SAY_WHICH_MERCURY =
+    private static final String PSI_ADVICE = "write psia for absolute or psig for gauge";
+    private static final String MERCURY_ADVICE =
             "write inHg absolute, or inHg vacuum for a reading below the local atmosphere";
 
     private static final List<Unit> UNITS = List.of(
@@ -46,7 +46,7 @@ public final class Pressure extends Quantity<Pressure> {
             ATMOSPHERE);
 
     private static final QuantityKind KIND = refusingUnclear(
-                    QuantityKind.of("absolute pressure", UNITS).from(0, BELOW_ZERO))
+                    QuantityKind.of("absolute pressure", UNITS).from(0, BELOW_ZERO_ADVICE))
             .refusing(
                     "a gauge reading is not an absolute pressure without its atmosphere: give the atmosphere too, or an absolute unit",
                     GaugePressure.spellings());
@@ -66,8 +66,8 @@ public final class Pressure extends Quantity<Pressure> {
     }
 
     private static QuantityKind refusingUnclear(QuantityKind kind) {
-        return kind.refusing(SAY_WHICH_PSI, "psi", "lb/in2", "lbf/in2", "pounds")
-                .refusing(SAY_WHICH_MERCURY, "inHg", "in Hg", "in. Hg", "\"Hg");
+        return kind.refusing(PSI_ADVICE, "psi", "lb/in2", "lbf/in2", "pounds")
+                .refusing(MERCURY_ADVICE, "inHg", "in Hg", "in. Hg", "\"Hg");
     }
 
     private static Pressure of(double value, Unit unit) {

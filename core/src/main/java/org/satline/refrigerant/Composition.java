@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.satline.quantity.Parts;
 
 /**
  * What a refrigerant consists of, by mass and by mole. The order of the components does not matter to equality. Immutable and thread-safe.
@@ -43,6 +44,7 @@ public final class Composition {
     public record Component(Refrigerant substance, double massFraction, double moleFraction) {
         /** {@inheritDoc} */
         public Component {
+            Parts.required("substance", substance);
             if (substance.isBlend()) {
                 throw new IllegalArgumentException(
                         substance.designation() + " is itself a blend; name its components instead");
@@ -93,6 +95,7 @@ public final class Composition {
      * @throws IllegalArgumentException if the fractions do not sum to 1 or do not belong together
      */
     public static Composition ofComponents(List<Component> components) {
+        Parts.required("components", components);
         Map<Refrigerant, Double> massFractions = new LinkedHashMap<>();
         for (Component component : components) {
             if (massFractions.put(component.substance(), component.massFraction()) != null) {

@@ -53,10 +53,11 @@ public record PublishedFacts(
     public PublishedFacts {
         Parts.required("normalBoilingPoint bubblePoint dewPoint", normalBoilingPoint, bubblePoint, dewPoint);
         Parts.required("criticalTemperature criticalPressure", criticalTemperature, criticalPressure);
-        Parts.required("molarMassGramsPerMole ozoneDepletionPotential", molarMassGramsPerMole, ozoneDepletionPotential);
+        Parts.required("molarMassGramsPerMole", molarMassGramsPerMole);
+        Parts.required("ozoneDepletionPotential", ozoneDepletionPotential);
         Parts.required("lowerFlammabilityLimit", lowerFlammabilityLimit);
-        azeotropicTemperatures = List.copyOf(azeotropicTemperatures);
-        gwp = List.copyOf(gwp);
-        tolerances = List.copyOf(tolerances);
+        azeotropicTemperatures = Parts.list("azeotropicTemperatures", azeotropicTemperatures);
+        gwp = Parts.list("gwp", gwp);
+        tolerances = Parts.list("tolerances", tolerances);
     }
 }

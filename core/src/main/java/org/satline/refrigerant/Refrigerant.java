@@ -28,6 +28,9 @@ public final class Refrigerant {
     record Naming(
             String designation, String name, List<String> otherNames, Optional<String> formula, Optional<String> cas) {}
 
+    private static final String OWN_SOURCE = "composition given by the user";
+    private static final String MEAN_SOURCE = "computed: mean of the components by mass";
+
     /** Heavier than any refrigerant, kg/mol: a molar mass in g/mol is refused. */
     private static final double HEAVIEST = 2;
 
@@ -134,7 +137,7 @@ public final class Refrigerant {
                 Optional.empty(),
                 composition,
                 PublishedFacts.NONE,
-                "composition given by the user",
+                OWN_SOURCE,
                 "");
     }
 
@@ -292,7 +295,7 @@ public final class Refrigerant {
             sum += component.massFraction() * part.get().value();
             bound |= part.get().isUpperBound();
         }
-        return Optional.of(new GlobalWarmingPotential(sum, report, "computed: mean of the components by mass", bound));
+        return Optional.of(new GlobalWarmingPotential(sum, report, MEAN_SOURCE, bound));
     }
 
     /**

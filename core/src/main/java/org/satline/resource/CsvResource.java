@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import org.satline.quantity.Parts;
 import org.satline.quantity.PlainText;
 
 /**
@@ -56,8 +57,7 @@ public final class CsvResource {
      * @throws ResourceFormatException if the file is missing, cannot be read or does not have the documented form
      */
     public static CsvResource read(Class<?> neighbour, String name, String... columns) {
-        Objects.requireNonNull(neighbour, "neighbour");
-        Objects.requireNonNull(name, "name");
+        Parts.required("neighbour name columns", neighbour, name, columns);
         return parse(name, SealedResources.core().bytes(neighbour, name), columns);
     }
 
@@ -85,8 +85,7 @@ public final class CsvResource {
      * @throws ResourceFormatException if the file does not have the documented form
      */
     public static CsvResource parse(String name, byte[] utf8, String[] columns, String[] optional) {
-        Objects.requireNonNull(name, "name");
-        Objects.requireNonNull(utf8, "utf8");
+        Parts.required("name utf8 columns optional", name, utf8, columns, optional);
         if (utf8.length > CsvScanner.MOST_BYTES) {
             throw new ResourceFormatException(
                     name, 0, "has " + utf8.length + " bytes; at most " + CsvScanner.MOST_BYTES + " are read");

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import org.satline.quantity.Parts;
 
 /**
  * A printed two-way table in whole steps, some of its cells a dash. Values between printed cells by linear interpolation in both
@@ -37,7 +38,12 @@ public final class PrintedGrid {
      * @param rowSlope its change by one unit down the rows
      * @param columnSlope its change by one unit along the columns
      */
-    public record Value(double value, double rowSlope, double columnSlope) implements Lookup {}
+    public record Value(double value, double rowSlope, double columnSlope) implements Lookup {
+        /** {@inheritDoc} */
+        public Value {
+            Parts.numbers("value rowSlope columnSlope", value, rowSlope, columnSlope);
+        }
+    }
 
     /** The point lies outside the table. */
     public record Outside() implements Lookup {}
@@ -57,6 +63,7 @@ public final class PrintedGrid {
      * @throws ResourceFormatException if it is broken
      */
     public static PrintedGrid read(Class<?> neighbour, String resource, int firstColumn, int lastColumn, int step) {
+        Parts.required("neighbour resource", neighbour, resource);
         double[] columns = IntStream.rangeClosed(0, (lastColumn - firstColumn) / step)
                 .mapToDouble(j -> firstColumn + (double) step * j)
                 .toArray();

@@ -3,13 +3,15 @@ package org.satline.saturation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.satline.equation.PairInteraction;
 import org.satline.equation.PureEquation;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
+import org.satline.quantity.Pressure;
+import org.satline.quantity.Temperature;
 import org.satline.saturation.UncertaintyContribution.Origin;
 
 /** Adds up the shares of one saturation state; {@link SaturationUncertainty} states the formulas. */
@@ -70,7 +72,7 @@ final class BudgetBuilder {
         if (miss > 0) {
             add(
                     Origin.PUBLISHED_POINT,
-                    "difference from the published " + (bubble ? "bubble" : "dew") + " point at 101.325 kPa",
+                    "published " + (bubble ? "bubble" : "dew") + " point at 101.325 kPa",
                     miss,
                     model.refrigerant().source());
         }
@@ -155,38 +157,38 @@ final class BudgetBuilder {
         List<Step> steps = new ArrayList<>();
         if (property.askedByPressure()) {
             steps.add(new Step(
-                    "slope of the " + (bubble ? "bubble" : "dew") + " line",
+                    bubble ? "bubbleLineSlope" : "dewLineSlope",
                     "d ln p / dT",
-                    String.format(Locale.ROOT, "at %.2f K and %.1f Pa", point.temperatureK(), point.pressurePa()),
-                    String.format(
-                            Locale.ROOT,
-                            "%.4g 1/K; a share of the pressure divided by it is one of the temperature",
-                            logSlope),
+                    List.of(
+                            Figure.of("T", Temperature.ofKelvins(point.temperatureK())),
+                            Figure.of("p", Pressure.ofPascals(point.pressurePa()))),
+                    Figure.of("slope", logSlope, "1/K"),
                     "equation of state"));
         }
         for (UncertaintyContribution c : contributions) {
             steps.add(new Step(
-                    "share of " + c.origin().words() + ": " + c.name(),
+                    "uncertaintyShare",
                     "u_i",
-                    String.format(
-                            Locale.ROOT, "relative to the pressure %.3g %%", 100 * c.standardUncertainty() / scale),
-                    String.format(Locale.ROOT, "%.3g %s", c.standardUncertainty(), unit),
+                    List.of(
+                            Figure.of("origin", c.origin().words()),
+                            Figure.of("name", c.name()),
+                            Figure.of("relative", 100 * c.standardUncertainty() / scale, "%")),
+                    Figure.of("u_i", c.standardUncertainty(), unit),
                     c.basis()));
         }
-        String sum = contributions.stream()
-                .map(c -> String.format(Locale.ROOT, "(%.3g %s)^2", c.standardUncertainty(), unit))
-                .collect(Collectors.joining(" + "));
         steps.add(new Step(
-                "combined standard uncertainty",
+                "combinedUncertainty",
                 "u_c = sqrt(sum u_i^2)",
-                "sqrt(" + sum + ")",
-                String.format(Locale.ROOT, "%.3g %s", combined, unit),
+                contributions.stream()
+                        .map(c -> Figure.of("u_i", c.standardUncertainty(), unit))
+                        .toList(),
+                Figure.of("u_c", combined, unit),
                 GUM));
         steps.add(new Step(
-                "expanded uncertainty",
-                "U = k u_c, k = 2",
-                String.format(Locale.ROOT, "2 x %.3g %s", combined, unit),
-                String.format(Locale.ROOT, "%.3g %s", SaturationBudget.COVERAGE_FACTOR * combined, unit),
+                "expandedUncertainty",
+                "U = k u_c",
+                List.of(Figure.of("k", SaturationBudget.COVERAGE_FACTOR, "1"), Figure.of("u_c", combined, unit)),
+                Figure.of("U", SaturationBudget.COVERAGE_FACTOR * combined, unit),
                 GUM));
         return steps;
     }

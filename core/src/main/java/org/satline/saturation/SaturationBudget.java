@@ -3,6 +3,7 @@ package org.satline.saturation;
 import java.util.List;
 import java.util.Objects;
 import org.satline.explanation.Step;
+import org.satline.quantity.Parts;
 
 /**
  * A saturation pressure or temperature with its uncertainty, split by origin. Immutable and thread-safe.
@@ -24,9 +25,10 @@ public record SaturationBudget(
 
     /** {@inheritDoc} */
     public SaturationBudget {
+        Parts.numbers("value standardUncertainty", value, standardUncertainty);
         Objects.requireNonNull(property, "property");
-        contributions = List.copyOf(contributions);
-        steps = List.copyOf(steps);
+        contributions = Parts.list("contributions", contributions);
+        steps = Parts.list("steps", steps);
     }
 
     /**

@@ -88,9 +88,8 @@ final class UncertaintyFigures {
             throw new ResourceFormatException(
                     PAIRS, 0, "no row for status " + pair.status().word() + "; add it there");
         }
-        return new Figure(
-                best.percent(gasDissolved ? "gas_percent" : "percent"),
-                best.text("basis") + (gasDissolved ? "; one of the two is a dissolved gas there" : ""));
+        String basis = best.text("basis") + (gasDissolved ? "; one of the two is a dissolved gas there" : "");
+        return new Figure(best.percent(gasDissolved ? "gas_percent" : "percent"), basis);
     }
 
     private static int detail(Row row, PairInteraction pair) {

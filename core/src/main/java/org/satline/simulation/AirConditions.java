@@ -2,6 +2,7 @@ package org.satline.simulation;
 
 import java.util.Objects;
 import org.satline.quantity.OutOfValidityException;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
 
 /**
@@ -18,6 +19,7 @@ public record AirConditions(Temperature outdoor, Temperature returnDryBulb, Temp
      * @throws OutOfValidityException outside these ranges
      */
     public AirConditions {
+        Parts.required("outdoor returnDryBulb returnWetBulb", outdoor, returnDryBulb, returnWetBulb);
         within("outdoor air", outdoor, 0, 55);
         within("return dry bulb", returnDryBulb, 15, 40);
         within("return wet bulb", returnWetBulb, 5, returnDryBulb.celsius());

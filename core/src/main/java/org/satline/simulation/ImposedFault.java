@@ -2,6 +2,7 @@ package org.satline.simulation;
 
 import java.util.Locale;
 import java.util.Objects;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 
@@ -70,6 +71,7 @@ public record ImposedFault(
      * @return the fault alone
      */
     public static ImposedFault liquidLineRestriction(PressureDifference dropAtRatedFlow) {
+        Parts.required("dropAtRatedFlow", dropAtRatedFlow);
         return new ImposedFault(0, 0, dropAtRatedFlow, 0, NONE.nonCondensable);
     }
 
@@ -90,6 +92,7 @@ public record ImposedFault(
      * @return the fault alone
      */
     public static ImposedFault nonCondensableGas(Pressure partialPressure) {
+        Parts.required("partialPressure", partialPressure);
         return new ImposedFault(0, 0, NONE.restriction, 0, partialPressure);
     }
 

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Objects;
 import org.satline.quantity.Mass;
 import org.satline.quantity.OutOfValidityException;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 
@@ -54,6 +55,7 @@ public final class SimulatedSystem {
      * @throws org.satline.equation.MissingEquationException if a component of the refrigerant has no equation
      */
     public static SimulatedSystem of(SystemDesign design) {
+        Parts.required("design", design);
         return of(design, WorkingFluid.of(design.refrigerant()));
     }
 
@@ -67,7 +69,7 @@ public final class SimulatedSystem {
      * @throws NoSteadyStateException if the design point lies outside the range of the simulation of this refrigerant
      */
     public static SimulatedSystem of(SystemDesign design, WorkingFluid fluid) {
-        Objects.requireNonNull(design, "design");
+        Parts.required("design fluid", design, fluid);
         if (!fluid.refrigerant().equals(design.refrigerant())) {
             throw new IllegalArgumentException("fluid is " + fluid.refrigerant().designation() + ", the design is for "
                     + design.refrigerant().designation() + "; prepare the fluid of the design");

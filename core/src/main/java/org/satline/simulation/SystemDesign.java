@@ -34,7 +34,10 @@ public record SystemDesign(
         CoilVolumes coilVolumes) {
     /** {@inheritDoc} */
     public SystemDesign {
-        Parts.required("refrigerant metering coilVolumes", refrigerant, metering, coilVolumes);
+        Parts.required("refrigerant metering capacity superheat", refrigerant, metering, capacity, superheat);
+        Parts.required("subcooling evaporating", subcooling, evaporating);
+        Parts.required("condensingApproach coilVolumes", condensingApproach, coilVolumes);
+        Parts.numbers("isentropicEfficiency", isentropicEfficiency);
         within("capacity", capacity.watts() / 1000, 1, 200, "kW");
         within("rated superheat", superheat.kelvins(), 2, 12, "K");
         within("rated subcooling", subcooling.kelvins(), 2, 12, "K");
@@ -80,6 +83,7 @@ public record SystemDesign(
      * @return the design
      */
     public static SystemDesign typical(Refrigerant refrigerant, MeteringDevice metering, Power capacity) {
+        Parts.required("capacity", capacity);
         return new SystemDesign(
                 refrigerant,
                 metering,

@@ -74,6 +74,7 @@ public record CopperTube(
      * @throws IllegalArgumentException if the standard has none of that size and temper; the message lists the sizes
      */
     public static CopperTube of(String nominalSize, Temper temper) {
+        Parts.required("nominalSize", nominalSize);
         String wanted = nominalSize.strip().replaceFirst("\\s*(\"|in)$", "");
         List<CopperTube> tubes = all();
         return tubes.stream()

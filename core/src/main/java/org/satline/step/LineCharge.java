@@ -12,6 +12,7 @@ import org.satline.explanation.Subject;
 import org.satline.quantity.Density;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.Volume;
@@ -30,8 +31,8 @@ public record LineCharge(Mass mass, List<Finding> cautions, List<Step> steps) {
     /** {@inheritDoc} */
     public LineCharge {
         Objects.requireNonNull(mass, "mass");
-        cautions = List.copyOf(cautions);
-        steps = List.copyOf(steps);
+        cautions = Parts.list("cautions", cautions);
+        steps = Parts.list("steps", steps);
     }
 
     /** What fills the line. */
@@ -113,6 +114,7 @@ public record LineCharge(Mass mass, List<Finding> cautions, List<Step> steps) {
      * @return the mass
      */
     public static LineCharge of(Volume volume, Filling filling) {
+        Parts.required("volume filling", volume, filling);
         return of(volume, filling, new Step("volume", "V", List.of(), Figure.of("V", volume), "given"));
     }
 
@@ -125,6 +127,7 @@ public record LineCharge(Mass mass, List<Finding> cautions, List<Step> steps) {
      * @return the mass
      */
     public static LineCharge of(CopperTube tube, Length length, Filling filling) {
+        Parts.required("tube length filling", tube, length, filling);
         Volume volume = tube.volume(length);
         return of(
                 volume,
@@ -172,6 +175,8 @@ public record LineCharge(Mass mass, List<Finding> cautions, List<Step> steps) {
             Filling vapour,
             Length coveredLength,
             Length actualLength) {
+        Parts.required("liquidLine liquid vapourLine vapour", liquidLine, liquid, vapourLine, vapour);
+        Parts.required("coveredLength actualLength", coveredLength, actualLength);
         double longer = actualLength.metres() - coveredLength.metres();
         if (!(longer >= 0)) {
             throw new IllegalArgumentException("line length " + actualLength + " is below the " + coveredLength

@@ -43,8 +43,9 @@ public sealed interface StepAdvice {
             implements StepAdvice {
         /** {@inheritDoc} */
         public Move {
+            Parts.numbers("passing", passing);
             Parts.required("direction amount settlingTime", direction, amount, settlingTime);
-            reasons = List.copyOf(reasons);
+            reasons = Parts.list("reasons", reasons);
         }
     }
 
@@ -57,7 +58,8 @@ public sealed interface StepAdvice {
     record Done(double probabilityOnTarget, List<Finding> reasons) implements StepAdvice {
         /** {@inheritDoc} */
         public Done {
-            reasons = List.copyOf(reasons);
+            Parts.numbers("probabilityOnTarget", probabilityOnTarget);
+            reasons = Parts.list("reasons", reasons);
         }
     }
 
@@ -69,7 +71,7 @@ public sealed interface StepAdvice {
     record NotCharge(List<Finding> reasons) implements StepAdvice {
         /** {@inheritDoc} */
         public NotCharge {
-            reasons = List.copyOf(reasons);
+            reasons = Parts.list("reasons", reasons);
         }
     }
 
@@ -81,7 +83,7 @@ public sealed interface StepAdvice {
     record Blocked(List<Finding> reasons) implements StepAdvice {
         /** {@inheritDoc} */
         public Blocked {
-            reasons = List.copyOf(reasons);
+            reasons = Parts.list("reasons", reasons);
         }
     }
 }

@@ -58,6 +58,7 @@ public final class StepAdvisor {
      * @return the advisor
      */
     public static StepAdvisor typical(Mass fullCharge, MeteringDevice metering, double toleranceK) {
+        Parts.required("metering", metering);
         return new StepAdvisor(fullCharge, metering.judgedBy(), toleranceK, ExpectedResponse.typical(metering));
     }
 
@@ -73,6 +74,7 @@ public final class StepAdvisor {
      */
     public static StepAdvisor fitted(
             Mass fullCharge, MeteringDevice metering, double toleranceK, ChargeEstimate.Constants constants) {
+        Parts.required("metering constants", metering, constants);
         return new StepAdvisor(
                 fullCharge, metering.judgedBy(), toleranceK, ExpectedResponse.fitted(metering, constants));
     }

@@ -2,6 +2,7 @@ package org.satline.step;
 
 import java.util.Locale;
 import org.satline.charge.margin.Criterion;
+import org.satline.quantity.Parts;
 
 /**
  * A settled reading between two steps. Immutable, thread-safe.
@@ -39,6 +40,7 @@ public record StepReading(double netMassKg, double deviationK, double repeatabil
      */
     public static StepReading of(
             double netMassKg, Criterion criterion, double measuredK, double targetK, double repeatabilityK) {
+        Parts.required("criterion", criterion);
         return new StepReading(
                 netMassKg,
                 criterion.directionWithCharge() * (measuredK - targetK),

@@ -24,7 +24,7 @@ public record ConnectionPoint(PointKind kind, Reading<Pressure> pressure, List<S
     /** {@inheritDoc} */
     public ConnectionPoint {
         Parts.required("kind pressure", kind, pressure);
-        steps = List.copyOf(steps);
+        steps = Parts.list("steps", steps);
     }
 
     /**
@@ -36,6 +36,7 @@ public record ConnectionPoint(PointKind kind, Reading<Pressure> pressure, List<S
      * @return the point
      */
     public static ConnectionPoint byGauge(PointKind kind, Reading<GaugePressure> reading, Atmosphere atmosphere) {
+        Parts.required("kind reading", kind, reading);
         Pressure absolute = Pressure.ofGauge(reading.value(), atmosphere);
         return new ConnectionPoint(
                 kind,
@@ -61,6 +62,7 @@ public record ConnectionPoint(PointKind kind, Reading<Pressure> pressure, List<S
      */
     public static ConnectionPoint bySaturation(
             PointKind kind, SaturationCurve curve, Reading<Temperature> temperature) {
+        Parts.required("kind curve temperature", kind, curve, temperature);
         double t = temperature.value().kelvins();
         double bubble = curve.bubblePressurePa(t);
         double dew = curve.dewPressurePa(t);
@@ -101,6 +103,7 @@ public record ConnectionPoint(PointKind kind, Reading<Pressure> pressure, List<S
      * @return the point
      */
     public static ConnectionPoint byVacuumGauge(PointKind kind, Reading<Pressure> absolute) {
+        Parts.required("kind absolute", kind, absolute);
         return new ConnectionPoint(
                 kind,
                 absolute,
@@ -119,6 +122,7 @@ public record ConnectionPoint(PointKind kind, Reading<Pressure> pressure, List<S
      * @return the point, taken as exact
      */
     public static ConnectionPoint atmosphere(Atmosphere atmosphere) {
+        Parts.required("atmosphere", atmosphere);
         return new ConnectionPoint(
                 PointKind.ATMOSPHERE,
                 Reading.exact(atmosphere.pressure()),

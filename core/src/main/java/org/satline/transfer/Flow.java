@@ -39,8 +39,8 @@ public sealed interface Flow {
         public OneWay {
             Parts.required("from to medium driving", from, to, medium, driving);
             Parts.required("expandedUncertainty", expandedUncertainty);
-            warnings = List.copyOf(warnings);
-            steps = List.copyOf(steps);
+            warnings = Parts.list("warnings", warnings);
+            steps = Parts.list("steps", steps);
         }
     }
 
@@ -64,7 +64,7 @@ public sealed interface Flow {
         public TooCloseToCall {
             Parts.required("first second difference", first, second, difference);
             Parts.required("expandedUncertainty", expandedUncertainty);
-            steps = List.copyOf(steps);
+            steps = Parts.list("steps", steps);
         }
     }
 }

@@ -23,7 +23,7 @@ public sealed interface Permit {
         /** {@inheritDoc} */
         public Granted {
             Parts.required("flow", flow);
-            findings = List.copyOf(findings);
+            findings = Parts.list("findings", findings);
         }
     }
 
@@ -35,7 +35,7 @@ public sealed interface Permit {
     record Refused(List<Finding> findings) implements Permit {
         /** {@inheritDoc} */
         public Refused {
-            findings = List.copyOf(findings);
+            findings = Parts.list("findings", findings);
             if (findings.isEmpty()) {
                 throw new IllegalArgumentException("a refusal without a reason; give the reason");
             }

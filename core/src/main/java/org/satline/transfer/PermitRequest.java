@@ -35,7 +35,7 @@ public record PermitRequest(
     public PermitRequest {
         Parts.required("direction hosePort cylinder cylinderName", direction, hosePort, cylinder, cylinderName);
         Parts.required("system held hose", system, held, hose);
-        ports = List.copyOf(ports);
-        cylinderFindings = List.copyOf(cylinderFindings);
+        ports = Parts.list("ports", ports);
+        cylinderFindings = Parts.list("cylinderFindings", cylinderFindings);
     }
 }

@@ -56,7 +56,11 @@ record Asked(Optional<CheckedCylinder> connected, Optional<HookUpPlan> plan) {
             return Stream.of(finding.subject().name());
         } else if ((code == TransferCode.HOSE_CANNOT_BE_PURGED || code instanceof PlanReason)
                 && plan.orElse(null) instanceof HookUpPlan.NoPlan none) {
-            return Stream.of(part(HOSES), of(none.part()));
+            return Stream.concat(Stream.of(part(HOSES)), none.parts().stream().map(this::of));
+        }
+        if (code == TransferCode.OTHER_CYLINDER_NEEDED && plan.orElse(null) instanceof HookUpPlan.Planned) {
+            // it is on site: the plan takes the hose there
+            return Stream.of("connected");
         }
         String part = PARTS.get(code);
         if (part != null) {

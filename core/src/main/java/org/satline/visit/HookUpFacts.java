@@ -140,8 +140,9 @@ public record HookUpFacts(
 
     /** {@inheritDoc} */
     public HookUpFacts {
+        Parts.required("fittings", fittings);
         Parts.required("manifold", manifold);
-        hoses = List.copyOf(hoses);
+        hoses = Parts.list("hoses", hoses);
         Map<PointKind, SystemPort.Fitting> copy = new EnumMap<>(PointKind.class);
         copy.putAll(fittings);
         fittings = Collections.unmodifiableMap(copy);

@@ -1,77 +1,48 @@
 package org.satline.visit;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.Judgement;
 import org.satline.cylinder.CheckedCylinder;
-import org.satline.cylinder.Cylinder;
 import org.satline.cylinder.Role;
-import org.satline.cylinder.Valve;
-import org.satline.filling.Provenance;
-import org.satline.measurement.Place;
-import org.satline.measurement.Reading;
-import org.satline.quantity.Length;
-import org.satline.quantity.Mass;
-import org.satline.quantity.Pressure;
-import org.satline.quantity.Temperature;
-import org.satline.quantity.Volume;
-import org.satline.refrigerant.SafetyGroup;
 import org.satline.saturation.SaturationCurve;
-import org.satline.transfer.ConnectionPoint;
 import org.satline.transfer.Direction;
 import org.satline.transfer.HoseState;
-import org.satline.transfer.PointKind;
-import org.satline.transfer.hookup.EndFitting;
 import org.satline.transfer.hookup.GasOrigin;
-import org.satline.transfer.hookup.GasProperties;
 import org.satline.transfer.hookup.HookUp;
-import org.satline.transfer.hookup.HookUpGas;
 import org.satline.transfer.hookup.HookUpPlan;
-import org.satline.transfer.hookup.HookUpState;
-import org.satline.transfer.hookup.Joint;
-import org.satline.transfer.hookup.Manifold;
-import org.satline.transfer.hookup.Opening;
 import org.satline.transfer.hookup.PlanTask;
-import org.satline.transfer.hookup.ServiceCylinder;
-import org.satline.transfer.hookup.ServiceHose;
-import org.satline.transfer.hookup.SystemPort;
 import org.satline.transfer.hookup.VolumeContent;
-import org.satline.transfer.hookup.VolumeState;
 import org.satline.transfer.planner.HookUpPlanner;
 import org.satline.visit.HookUpFacts.HoseOnSite;
 
-/** The hook-up of a visit as the network that the planner knows, and what the planner says of it. For one visit and one thread. */
+/** What the planner says of the hook-up of a visit. For one visit and one thread. */
 final class HookUpModel {
-    private static final String CYLINDER = "cylinder";
-    /** Where no safety group is published the strictest cautions hold. */
-    private static final SafetyGroup UNKNOWN_GROUP = SafetyGroup.B3;
-    /** Hoses to the system that nobody described: 1/4 in, 5 ft, a hand valve at the port; common practice, no source. */
-    private static final Length USUAL_BORE = Length.ofMillimetres(4.8);
-
-    private static final Length USUAL_LENGTH = Length.ofFeet(5);
-    /** A chamber of a manifold; common practice, no source. */
-    private static final Volume CHAMBER = Volume.ofLitres(0.01);
-
     private final Visit visit;
     private final Optional<CheckedCylinder> connected;
+    private final Optional<CheckedCylinder> next;
     private final SaturationCurve curve;
     private final Direction direction;
     private final HoseState hose;
     private final Optional<HookUpPlan> plan;
 
-    HookUpModel(Visit visit, Optional<CheckedCylinder> connected, SaturationCurve curve, Judgement judgement) {
+    HookUpModel(
+            Visit visit,
+            List<CheckedCylinder> cylinders,
+            Optional<CheckedCylinder> connected,
+            SaturationCurve curve,
+            Judgement judgement) {
         this.visit = visit;
         this.connected = connected;
         this.curve = curve;
         this.direction = judgement instanceof Judgement.Decided decided && decided.level() == ChargeLevel.LOW
                 ? Direction.IN
                 : Direction.OUT;
-        boolean ready = isReady();
-        Optional<HookUpPlan> found = planned(ready);
+        boolean decided = judgement instanceof Judgement.Decided it && it.level() != ChargeLevel.ON_TARGET;
+        this.next = decided && connected.filter(this::fits).isEmpty() ? other(cylinders, connected) : Optional.empty();
+        boolean ready = isReady() && next.isEmpty();
+        Optional<HookUpPlan> found = next.isPresent() ? changedOver() : planned(ready);
         this.plan = found;
         this.hose = visit.hookUp().hoses().isEmpty()
                 ? HoseState.UNKNOWN
@@ -90,14 +61,34 @@ final class HookUpModel {
         return plan;
     }
 
+    /** The cylinder to which the hose has to go, where the one that it hangs on is there for the other direction. */
+    Optional<CheckedCylinder> next() {
+        return next;
+    }
+
+    private boolean fits(CheckedCylinder each) {
+        return (each.cylinder().role() == Role.RECEIVER) == (direction == Direction.OUT);
+    }
+
+    /** The first cylinder on site that is there for the other direction than the connected one and may be used. */
+    static Optional<CheckedCylinder> other(List<CheckedCylinder> cylinders, Optional<CheckedCylinder> connected) {
+        return connected.flatMap(one -> cylinders.stream()
+                .filter(each -> each.cylinder().role() != one.cylinder().role())
+                .filter(each -> !each.forbids())
+                .findFirst());
+    }
+
     /** Free of air and of foreign gas, hose and manifold both. */
     private boolean isReady() {
         List<HoseOnSite> hoses = visit.hookUp().hoses();
-        boolean manifoldClear = visit.hookUp()
+        return !hoses.isEmpty() && manifoldIsClear() && hoses.stream().allMatch(this::isClear);
+    }
+
+    private boolean manifoldIsClear() {
+        return visit.hookUp()
                 .manifold()
                 .map(each -> each.holds() != VolumeContent.AIR)
                 .orElse(!TransferDesk.throughManifold(visit));
-        return !hoses.isEmpty() && manifoldClear && hoses.stream().allMatch(this::isClear);
     }
 
     private boolean isClear(HoseOnSite each) {
@@ -110,221 +101,46 @@ final class HookUpModel {
     }
 
     private Optional<HookUpPlan> planned(boolean ready) {
-        List<HoseOnSite> hoses = visit.hookUp().hoses();
         boolean right = connected
-                .filter(each -> each.inside().isPresent()
-                        && !each.isDangerous()
-                        && (each.cylinder().role() == Role.RECEIVER) == (direction == Direction.OUT))
+                .filter(each -> each.inside().isPresent() && !each.isDangerous() && fits(each))
                 .isPresent();
-        if (hoses.isEmpty() || !right) {
+        if (visit.hookUp().hoses().isEmpty() || !right) {
             return Optional.empty();
         }
-        HookUp network = network(hoses.get(0));
         PlanTask.Kind kind = !ready
                 ? PlanTask.Kind.CONNECT_AND_PURGE
                 : direction == Direction.OUT ? PlanTask.Kind.STEP_OUT : PlanTask.Kind.STEP_IN;
-        return Optional.of(
-                HookUpPlanner.plan(network, state(network, hoses.get(0), ready), PlanTask.of(kind, CYLINDER)));
+        return Optional.of(plan(ready, PlanTask.of(kind, HookUpSite.CYLINDER)));
     }
 
-    private HookUp network(HoseOnSite hose) {
-        boolean manifold = visit.hookUp().manifold().isPresent() || TransferDesk.throughManifold(visit);
-        List<ServiceHose> hoses = new ArrayList<>();
-        if (manifold) {
-            hoses.add(usual("low-hose"));
-            hoses.add(usual("high-hose"));
+    /** The hose from the cylinder that it is on to the other; one that is not hooked up yet goes to the other at once. */
+    private Optional<HookUpPlan> changedOver() {
+        boolean known = next.filter(each -> each.inside().isPresent()).isPresent()
+                && connected.filter(each -> each.inside().isPresent()).isPresent();
+        if (visit.hookUp().hoses().isEmpty() || !known || !manifoldIsClear()) {
+            return Optional.empty();
         }
-        hoses.add(new ServiceHose(
-                hoseName(manifold),
-                hose.hose().systemEnd(),
-                hose.hose().cylinderEnd(),
-                hose.hose().bore(),
-                hose.hose().length()));
-        return new HookUp(
-                gas(),
-                /* running= */ true,
-                ports(),
-                manifold
-                        ? Optional.of(new Manifold(
-                                visit.hookUp()
-                                        .manifold()
-                                        .map(HookUpFacts.ManifoldOnSite::valves)
-                                        .orElse(2),
-                                1,
-                                CHAMBER))
-                        : Optional.empty(),
-                hoses,
-                List.of(cylinder()),
-                visit.hookUp().vacuumPump(),
-                visit.hookUp().recoveryMachine(),
-                visit.site().atmosphere(),
-                ambient());
+        boolean hangs = visit.hookUp().hoses().stream().noneMatch(each -> each.holds() == VolumeContent.AIR);
+        PlanTask.Kind kind = hangs ? PlanTask.Kind.CHANGE_OVER : PlanTask.Kind.CONNECT_AND_PURGE;
+        return Optional.of(plan(hangs, PlanTask.of(kind, HookUpSite.NEXT)));
     }
 
-    private static String hoseName(boolean manifold) {
-        return manifold ? "centre-hose" : "direct-hose";
+    /** How everything comes off; nothing where nothing is hooked up. */
+    Optional<HookUpPlan> endOfJob() {
+        boolean hangs = connected.filter(each -> !each.isDangerous()).isPresent() && isHookedUp();
+        return hangs ? Optional.of(plan(true, PlanTask.of(PlanTask.Kind.END_OF_JOB, ""))) : Optional.empty();
     }
 
-    private static ServiceHose usual(String name) {
-        return new ServiceHose(name, EndFitting.OPEN_CLOSE_VALVE, EndFitting.PLAIN_FLARE, USUAL_BORE, USUAL_LENGTH);
+    private boolean isHookedUp() {
+        List<HoseOnSite> hoses = visit.hookUp().hoses();
+        return !hoses.isEmpty()
+                && manifoldIsClear()
+                && hoses.stream().noneMatch(each -> each.holds() == VolumeContent.AIR);
     }
 
-    private HookUpGas gas() {
-        var refrigerant = visit.system().refrigerant();
-        return new HookUpGas(
-                refrigerant.safetyGroup().orElse(UNKNOWN_GROUP),
-                refrigerant.isBlend(),
-                refrigerant.designation().equals("R-744"),
-                GasProperties.of(curve));
-    }
-
-    private Temperature ambient() {
-        return visit.readings()
-                .temperature(Place.OUTDOOR_AIR)
-                .map(Reading::value)
-                .orElseGet(
-                        () -> connected.orElseThrow().cylinder().temperature().value());
-    }
-
-    private List<SystemPort> ports() {
-        List<SystemPort> ports = new ArrayList<>();
-        for (ConnectionPoint point : visit.openPorts()) {
-            boolean low = point.kind() == PointKind.LOW_SIDE_PORT;
-            boolean liquid = point.kind() == PointKind.HIGH_SIDE_LIQUID_PORT;
-            Temperature temperature = visit.readings()
-                    .temperature(low ? Place.SUCTION_LINE : liquid ? Place.LIQUID_LINE : Place.DISCHARGE_LINE)
-                    .map(Reading::value)
-                    .orElseGet(this::ambient);
-            ports.add(new SystemPort(
-                    low ? SystemPort.Role.LOW_SIDE : liquid ? SystemPort.Role.LIQUID_LINE : SystemPort.Role.DISCHARGE,
-                    visit.hookUp().fittings().getOrDefault(point.kind(), SystemPort.Fitting.VALVE_CORE),
-                    point.pressure().value(),
-                    temperature,
-                    liquid));
-        }
-        return ports;
-    }
-
-    private ServiceCylinder cylinder() {
-        var it = connected.orElseThrow().cylinder();
-        boolean disposable = it.stamps().refillable().equals(Optional.of(false));
-        return new ServiceCylinder(
-                CYLINDER,
-                it.role() == Role.RECEIVER
-                        ? ServiceCylinder.Use.RECEIVER
-                        : disposable ? ServiceCylinder.Use.DISPOSABLE : ServiceCylinder.Use.SOURCE,
-                disposable ? ServiceCylinder.Valves.ONE : ServiceCylinder.Valves.VAPOUR_AND_LIQUID,
-                it.stamps().volume());
-    }
-
-    private HookUpState state(HookUp network, HoseOnSite hose, boolean ready) {
-        boolean manifold = network.manifold().isPresent();
-        Map<String, VolumeState> known = new HashMap<>();
-        VolumeContent chambers =
-                visit.hookUp().manifold().map(HookUpFacts.ManifoldOnSite::holds).orElse(VolumeContent.AIR);
-        if (manifold) {
-            for (String name : List.of(Manifold.LOW_CHAMBER, Manifold.CENTRE_CHAMBER, "low-hose")) {
-                known.put(name, content(network, name, chambers, GasOrigin.SYSTEM, lowPressure()));
-            }
-            for (String name : List.of(Manifold.HIGH_CHAMBER, "high-hose")) {
-                known.put(name, content(network, name, chambers, GasOrigin.SYSTEM, lowPressure()));
-            }
-        }
-        known.put(
-                hoseName(manifold),
-                content(network, hoseName(manifold), hose.holds(), hose.origin(), hosePressure(hose)));
-        CheckedCylinder checked = connected.orElseThrow();
-        Mass held = checked.contents()
-                .map(contents -> Mass.ofKilograms(Math.max(0, contents.value().kilograms())))
-                .orElse(Mass.ZERO);
-        boolean empty = checked.holds().isEmpty();
-        known.put(
-                CYLINDER,
-                empty
-                        ? network.evacuated()
-                        : network.cylinder(
-                                CYLINDER,
-                                held,
-                                checked.cylinder().temperature().value(),
-                                origin(checked),
-                                Optional.empty(),
-                                /* mayHoldAir= */ false));
-        HookUpState state = network.before(known);
-        if (ready || chambers != VolumeContent.AIR) {
-            state = joined(state, network, manifold, ready);
-        }
-        return state;
-    }
-
-    /** What the owner's own system gave may go back to it; whether it does is the permit's question. */
-    private GasOrigin origin(CheckedCylinder checked) {
-        Cylinder cylinder = checked.cylinder();
-        if (cylinder.role() == Role.RECEIVER) {
-            return GasOrigin.RECOVERED;
-        } else if (cylinder.provenance().filter(Provenance::isUsed).isEmpty()) {
-            return GasOrigin.SOURCE;
-        }
-        boolean own = cylinder.provenance().equals(Optional.of(Provenance.RECOVERED))
-                && cylinder.owner().isPresent()
-                && cylinder.owner().equals(visit.system().owner());
-        return own ? GasOrigin.SYSTEM : GasOrigin.RECOVERED;
-    }
-
-    /** A hose that is ready hangs where it belongs; a manifold that holds gas hangs on both ports. */
-    private HookUpState joined(HookUpState state, HookUp network, boolean manifold, boolean ready) {
-        HookUpState joined = state;
-        if (manifold) {
-            joined = joined.withJoint("low-hose.system", new Joint("low-side", true))
-                    .withJoint("low-hose.cylinder", new Joint(Manifold.LOW, true))
-                    .withJoint("high-hose.cylinder", new Joint(Manifold.HIGH, true));
-            if (network.port("liquid-line").isPresent()) {
-                joined = joined.withJoint("high-hose.system", new Joint("liquid-line", true))
-                        .withValve("high-hose.system", Opening.OPEN);
-            }
-            joined = joined.withValve("low-hose.system", Opening.OPEN);
-        }
-        if (ready) {
-            String name = hoseName(manifold);
-            joined = joined.withJoint(name + ".cylinder", new Joint(cylinderConnection(), true))
-                    .withJoint(name + ".system", new Joint(manifold ? Manifold.CENTRE : systemConnection(), true));
-        }
-        return joined;
-    }
-
-    private String cylinderConnection() {
-        ServiceCylinder cylinder = cylinder();
-        if (cylinder.valves() != ServiceCylinder.Valves.VAPOUR_AND_LIQUID) {
-            return CYLINDER + ".valve";
-        }
-        return CYLINDER + (connected.orElseThrow().cylinder().valve() == Valve.LIQUID ? ".liquid" : ".vapour");
-    }
-
-    private String systemConnection() {
-        return visit.hookUp().hoses().get(0).port().port().orElse(PointKind.HIGH_SIDE_LIQUID_PORT)
-                        == PointKind.LOW_SIDE_PORT
-                ? "low-side"
-                : "liquid-line";
-    }
-
-    private Pressure lowPressure() {
-        return TransferDesk.portPressure(visit, PointKind.LOW_SIDE_PORT)
-                .map(Reading::value)
-                .orElse(visit.site().atmosphere().pressure());
-    }
-
-    private Pressure hosePressure(HoseOnSite hose) {
-        return hose.origin() == GasOrigin.SYSTEM || hose.origin() == GasOrigin.UNKNOWN
-                ? lowPressure()
-                : connected.flatMap(CheckedCylinder::inside).map(Reading::value).orElseGet(this::lowPressure);
-    }
-
-    private VolumeState content(
-            HookUp network, String name, VolumeContent content, GasOrigin origin, Pressure pressure) {
-        return switch (content) {
-            case AIR -> network.air(name);
-            case NOTHING -> network.evacuated();
-            case VAPOUR -> network.vapour(name, pressure, origin);
-            case LIQUID -> network.liquid(name, pressure, ambient(), origin);
-        };
+    private HookUpPlan plan(boolean hangs, PlanTask task) {
+        HookUpSite site = new HookUpSite(visit, connected.orElseThrow(), next, curve);
+        HookUp network = site.network();
+        return HookUpPlanner.plan(network, site.state(network, hangs), task);
     }
 }

@@ -17,6 +17,7 @@ public record LineSet(CopperTube liquidLine, CopperTube suctionLine, Length cove
 
     /** {@inheritDoc} */
     public LineSet {
+        Parts.required("covered actual", covered, actual);
         Parts.required("liquidLine suctionLine", liquidLine, suctionLine);
         if (!(covered.metres() >= 0 && actual.metres() >= covered.metres() && actual.metres() <= LONGEST_M)) {
             throw new IllegalArgumentException(

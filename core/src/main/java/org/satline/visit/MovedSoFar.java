@@ -29,7 +29,7 @@ public record MovedSoFar(MassDifference net, List<EarlierReading> earlier) {
     /** {@inheritDoc} */
     public MovedSoFar {
         Objects.requireNonNull(net, "net");
-        earlier = List.copyOf(earlier);
+        earlier = Parts.list("earlier", earlier);
         if (net.kilograms() != 0 && earlier.isEmpty()) {
             throw new IllegalArgumentException(
                     "refrigerant was moved, yet no earlier reading is given; give the reading before the first step");

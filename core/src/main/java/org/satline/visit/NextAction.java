@@ -28,7 +28,7 @@ public sealed interface NextAction {
     record MakeSafe(List<Finding> because) implements NextAction {
         /** {@inheritDoc} */
         public MakeSafe {
-            because = List.copyOf(because);
+            because = Parts.list("because", because);
             if (because.isEmpty()) {
                 throw new IllegalArgumentException("nothing dangerous is named; name it");
             }
@@ -49,7 +49,8 @@ public sealed interface NextAction {
     record Hold(ActionKind kind, List<Finding> because) implements NextAction {
         /** {@inheritDoc} */
         public Hold {
-            because = List.copyOf(because);
+            Parts.required("kind", kind);
+            because = Parts.list("because", because);
             if (kind != ActionKind.MEND_FIRST && kind != ActionKind.READ_AGAIN && kind != ActionKind.PREPARE) {
                 throw new IllegalArgumentException(kind + " is no reason to hold; take another form of the action");
             }
@@ -66,8 +67,8 @@ public sealed interface NextAction {
     record Move(ActionKind kind, StepOrder step, List<Finding> because) implements NextAction {
         /** {@inheritDoc} */
         public Move {
-            Parts.required("step", step);
-            because = List.copyOf(because);
+            Parts.required("kind step", kind, step);
+            because = Parts.list("because", because);
             if (kind != ActionKind.TAKE_OUT && kind != ActionKind.PUT_IN) {
                 throw new IllegalArgumentException(kind + " moves nothing; take another form of the action");
             }
@@ -82,7 +83,7 @@ public sealed interface NextAction {
     record Done(List<Finding> because) implements NextAction {
         /** {@inheritDoc} */
         public Done {
-            because = List.copyOf(because);
+            because = Parts.list("because", because);
         }
 
         @Override

@@ -23,6 +23,7 @@ import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
+import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.step.StepAdvice;
 import org.satline.step.StepCode;
@@ -42,7 +43,6 @@ final class NextActions {
             ChargeCode.EVAPORATOR_STARVES,
             ChargeCode.AMPLE_SUBCOOLING,
             ChargeCode.SCANT_SUBCOOLING,
-            ChargeCode.CONDENSING_TOO_HOT,
             ChargeCode.FAULT_LIKELIER);
 
     private final Visit visit;
@@ -84,6 +84,9 @@ final class NextActions {
             return hold(ActionKind.MEND_FIRST, judged, List.of());
         }
         if (judgement instanceof Judgement.Undecided) {
+            if (visit.moved().net().kilograms() >= 0 && isBelowAtmosphere()) {
+                return airDrawnIn(judged);
+            }
             boolean other = judged.stream().anyMatch(each -> OTHER_FAULTS.contains(each.code()));
             return hold(other ? ActionKind.MEND_FIRST : ActionKind.READ_AGAIN, judged, unread());
         }
@@ -130,16 +133,31 @@ final class NextActions {
                 .toList();
     }
 
+    /** What leaks below the atmosphere draws air in, and no charge is judged with air in the condenser. */
+    private VisitReporter.Decided airDrawnIn(List<Finding> context) {
+        List<Finding> all = new ArrayList<>(context);
+        all.add(
+                0,
+                Finding.of(
+                        Severity.FORBIDS,
+                        VisitCode.AIR_DRAWN_IN,
+                        Subject.system(visit.system().name())));
+        return hold(ActionKind.MEND_FIRST, all, unread());
+    }
+
     private VisitReporter.Decided moving(Direction direction, List<Finding> judged) {
         List<Finding> context = new ArrayList<>();
         if (direction == Direction.IN) {
             boolean own = visit.moved().net().kilograms() < 0;
-            context.add(Finding.of(
-                    Severity.CAUTION,
-                    own ? VisitCode.OWN_REMOVAL : VisitCode.LEAK_LIKELY,
-                    Subject.system(visit.system().name())));
+            Subject system = Subject.system(visit.system().name());
+            context.add(Finding.of(Severity.CAUTION, own ? VisitCode.OWN_REMOVAL : VisitCode.LEAK_LIKELY, system));
+            context.addAll(judged);
+            if (!own && isBelowAtmosphere()) {
+                return airDrawnIn(context);
+            }
+        } else {
+            context.addAll(judged);
         }
-        context.addAll(judged);
         List<Finding> prepare = new ArrayList<>();
         Permit permit = desk.ask(direction);
         if (permit instanceof Permit.Refused refused) {
@@ -194,6 +212,14 @@ final class NextActions {
                         because),
                 List.of(),
                 Stream.concat(because.stream(), granted.findings().stream()).toList());
+    }
+
+    private boolean isBelowAtmosphere() {
+        Pressure air = visit.site().atmosphere().pressure();
+        return visit.readings()
+                .pressure(Place.SUCTION_PRESSURE)
+                .filter(read -> read.value().compareTo(air) < 0)
+                .isPresent();
     }
 
     /** A hose that holds as much liquid as a step cannot meter one. */

@@ -31,6 +31,6 @@ public record PressureReadout(
     /** {@inheritDoc} */
     public PressureReadout {
         Parts.required("place gauge absolute bubble dew glide", place, gauge, absolute, bubble, dew, glide);
-        steps = List.copyOf(steps);
+        steps = Parts.list("steps", steps);
     }
 }

@@ -26,8 +26,8 @@ public record PropertySource(
     /** {@inheritDoc} */
     public PropertySource {
         Parts.required("refrigerant equations engine", refrigerant, equations, engine);
-        interactions = List.copyOf(interactions);
-        warnings = List.copyOf(warnings);
+        interactions = Parts.list("interactions", interactions);
+        warnings = Parts.list("warnings", warnings);
     }
 
     static PropertySource of(SaturationCurve curve) {

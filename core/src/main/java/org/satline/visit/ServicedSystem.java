@@ -35,7 +35,8 @@ public record ServicedSystem(
     /** {@inheritDoc} */
     public ServicedSystem {
         Parts.required("name refrigerant metering targetSuperheat", name, refrigerant, metering, targetSuperheat);
-        Parts.required("targetSubcooling owner lineSet mode", targetSubcooling, owner, lineSet, mode);
+        Parts.required("targetSubcooling fullCharge", targetSubcooling, fullCharge);
+        Parts.required("owner lineSet mode", owner, lineSet, mode);
         fullCharge.ifPresent(mass -> {
             if (!(mass.kilograms() > 0 && mass.kilograms() <= LARGEST_CHARGE_KG)) {
                 throw new IllegalArgumentException(

@@ -51,6 +51,7 @@ public record Site(String name, Atmosphere atmosphere, Step step) {
      * @throws org.satline.quantity.OutOfValidityException if the reading is no plausible atmosphere
      */
     public static Site byBarometer(String name, Pressure reading) {
+        Parts.required("reading", reading);
         Atmosphere atmosphere = Atmosphere.measured(reading);
         return new Site(
                 name,

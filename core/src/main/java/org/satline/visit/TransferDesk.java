@@ -1,6 +1,7 @@
 package org.satline.visit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -28,7 +29,6 @@ import org.satline.transfer.PermitOffice;
 import org.satline.transfer.PermitRequest;
 import org.satline.transfer.PointKind;
 import org.satline.transfer.hookup.HookUpPlan;
-import org.satline.transfer.hookup.PlanReason;
 import org.satline.visit.HookUpFacts.HosePort;
 
 /**
@@ -44,11 +44,16 @@ final class TransferDesk {
     private final HookUpModel model;
     private Optional<Permit> permit = Optional.empty();
 
-    TransferDesk(Visit visit, Judgement judgement, Optional<CheckedCylinder> connected, SaturationCurve curve) {
+    TransferDesk(
+            Visit visit,
+            Judgement judgement,
+            List<CheckedCylinder> cylinders,
+            Optional<CheckedCylinder> connected,
+            SaturationCurve curve) {
         this.visit = visit;
         this.connected = connected;
         this.curve = curve;
-        this.model = new HookUpModel(visit, connected, curve, judgement);
+        this.model = new HookUpModel(visit, cylinders, connected, curve, judgement);
     }
 
     Optional<Finding> overPressure(Pressure liquid) {
@@ -57,22 +62,35 @@ final class TransferDesk {
     }
 
     Permit ask(Direction direction) {
-        Permit answer = PermitOffice.standard()
+        Permit answer = ask(direction, connected);
+        Optional<CheckedCylinder> next = model.next();
+        if (next.isPresent() && answer instanceof Permit.Refused refused) {
+            // what stands in the way of the other cylinder is told before the hose goes there
+            answer = new Permit.Refused(
+                    Stream.concat(refused.findings().stream(), ask(direction, next).findings().stream())
+                            .distinct()
+                            .sorted(Comparator.comparing(Finding::severity))
+                            .toList());
+        }
+        permit = Optional.of(withEnd(answer));
+        return permit.get();
+    }
+
+    private Permit ask(Direction direction, Optional<CheckedCylinder> used) {
+        return PermitOffice.standard()
                 .ask(new PermitRequest(
                         direction,
                         visit.openPorts(),
                         visit.hookUp().hoses().stream()
                                 .findFirst()
                                 .flatMap(each -> each.port().port()),
-                        point(),
-                        connected.map(each -> each.cylinder().name()).orElse(""),
+                        point(used),
+                        used.map(each -> each.cylinder().name()).orElse(""),
                         system(),
-                        connected.map(this::held),
-                        findings(direction),
+                        used.map(this::held),
+                        findings(direction, used),
                         visit.system().refrigerant().isBlend(),
                         hose()));
-        permit = Optional.of(withEnd(answer));
-        return permit.get();
     }
 
     Optional<Permit> permit() {
@@ -80,7 +98,8 @@ final class TransferDesk {
     }
 
     List<Flow> flows() {
-        return point().map(cylinder -> FlowCheck.ports(visit.openPorts(), cylinder))
+        return point(connected)
+                .map(cylinder -> FlowCheck.ports(visit.openPorts(), cylinder))
                 .orElse(List.of());
     }
 
@@ -92,8 +111,12 @@ final class TransferDesk {
         return model.plan();
     }
 
-    private Optional<ConnectionPoint> point() {
-        return connected.flatMap(each ->
+    Optional<HookUpPlan> endOfJob() {
+        return model.endOfJob();
+    }
+
+    private static Optional<ConnectionPoint> point(Optional<CheckedCylinder> used) {
+        return used.flatMap(each ->
                 each.inside().map(pressure -> new ConnectionPoint(kind(each.cylinder()), pressure, List.of())));
     }
 
@@ -134,13 +157,12 @@ final class TransferDesk {
                 : answer;
     }
 
-    /** A step that has no end is not begun. A hose that is ready needs no sweep, so that a way to sweep it does not matter. */
+    /** A step that has no order of valves, or no end, is not begun. */
     private Optional<Finding> withoutEnd() {
         return model.plan()
                 .filter(each -> hose() == HoseState.READY)
                 .filter(HookUpPlan.NoPlan.class::isInstance)
                 .map(each -> ((HookUpPlan.NoPlan) each).reason())
-                .filter(reason -> reason != PlanReason.NO_SWEEP_PATH)
                 .map(reason -> Finding.of(
                         Severity.FORBIDS,
                         reason,
@@ -150,9 +172,9 @@ final class TransferDesk {
     }
 
     /** What comes from a refillable cylinder is not new because nobody says what it is. */
-    private List<Finding> findings(Direction direction) {
+    private List<Finding> findings(Direction direction, Optional<CheckedCylinder> used) {
         List<Finding> found = new ArrayList<>();
-        connected.ifPresent(each -> {
+        used.ifPresent(each -> {
             each.findings().stream()
                     .filter(finding -> finding.severity() != Severity.CAUTION)
                     .forEach(found::add);
@@ -170,9 +192,9 @@ final class TransferDesk {
                     && !disposable) {
                 found.add(notGiven(each.cylinder().path("retestDue")));
             }
-            boolean used =
+            boolean recovered =
                     each.cylinder().provenance().filter(Provenance::isUsed).isPresent();
-            if (direction == Direction.IN && used) {
+            if (direction == Direction.IN && recovered) {
                 owners(each).map(TransferDesk::notGiven).forEach(found::add);
             }
             if (visit.hookUp().hoses().isEmpty()) {

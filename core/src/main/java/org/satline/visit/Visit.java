@@ -41,8 +41,8 @@ public record Visit(
     public Visit {
         Parts.required("title date site system readings conditions", title, date, site, system, readings, conditions);
         Parts.required("moved connected hookUp", moved, connected, hookUp);
-        openPorts = List.copyOf(openPorts);
-        cylinders = List.copyOf(cylinders);
+        openPorts = Parts.list("openPorts", openPorts);
+        cylinders = Parts.list("cylinders", cylinders);
         if (openPorts.stream().map(ConnectionPoint::kind).distinct().count() < openPorts.size()) {
             throw new IllegalArgumentException("an open port is named twice; name each port once");
         }

@@ -11,5 +11,7 @@ public enum VisitCode implements FindingCode {
     /** The person's own removal made the charge low: it is given back by weight, and is no leak. */
     OWN_REMOVAL,
     /** The charge is low and nobody took any out on this visit: a leak is likely. */
-    LEAK_LIKELY
+    LEAK_LIKELY,
+    /** Short by a likely leak while the suction stands below the atmosphere: it has drawn air in. */
+    AIR_DRAWN_IN
 }

@@ -66,12 +66,12 @@ public record VisitReport(
     public VisitReport {
         Parts.required("visit properties judgement estimate advice", visit, properties, judgement, estimate, advice);
         Parts.required("longerLine permit hose plan action", longerLine, permit, hose, plan, action);
-        pressures = List.copyOf(pressures);
-        cylinders = List.copyOf(cylinders);
-        flows = List.copyOf(flows);
-        ask = List.copyOf(ask);
-        findings = List.copyOf(findings);
-        cautions = List.copyOf(cautions);
+        pressures = Parts.list("pressures", pressures);
+        cylinders = Parts.list("cylinders", cylinders);
+        flows = Parts.list("flows", flows);
+        ask = Parts.list("ask", ask);
+        findings = Parts.list("findings", findings);
+        cautions = Parts.list("cautions", cautions);
     }
 
     /**
@@ -96,8 +96,17 @@ public record VisitReport(
     }
 
     /**
-     * The order of acts that may be carried out now: that of the step where refrigerant moves, or how the hose is made ready where nothing
-     * else stands in the way.
+     * The cylinder to which a change-over takes the hose.
+     *
+     * @return the first on site that is there for the other direction than the connected one and may be used
+     */
+    public Optional<CheckedCylinder> other() {
+        return HookUpModel.other(cylinders, connected());
+    }
+
+    /**
+     * The order of acts that may be carried out now: that of the step where refrigerant moves; how the hose is made ready, on this cylinder
+     * or on the one that is needed instead, where nothing else stands in the way; how everything comes off where nothing is left to do.
      *
      * @return the acts by phase; nothing where no hand is to be moved
      */
@@ -107,13 +116,14 @@ public record VisitReport(
                 && permit.filter(VisitReport::isHeldByHoseAlone).isPresent();
         return plan.filter(HookUpPlan.Planned.class::isInstance)
                 .map(HookUpPlan.Planned.class::cast)
-                .filter(planned -> prepares || action.movesNow());
+                .filter(planned -> prepares || action.movesNow() || action.kind() == ActionKind.DONE);
     }
 
     private static boolean isHeldByHoseAlone(Permit permit) {
         return permit.findings().stream()
                 .filter(each -> each.severity() != Severity.CAUTION)
-                .allMatch(each -> each.code() == TransferCode.HOSE_NOT_PURGED);
+                .allMatch(each -> each.code() == TransferCode.HOSE_NOT_PURGED
+                        || each.code() == TransferCode.OTHER_CYLINDER_NEEDED);
     }
 
     /**

@@ -65,7 +65,7 @@ public final class VisitReporter {
                         .findFirst());
         Optional<Steps> steps = Steps.of(visit, judgement);
         Optional<StepAdvice> advice = steps.flatMap(each -> each.advice(connected));
-        TransferDesk desk = new TransferDesk(visit, judgement, connected, curve);
+        TransferDesk desk = new TransferDesk(visit, judgement, cylinders, connected, curve);
         Decided decided = new NextActions(visit, judgement, cylinders, connected, advice, desk).decided();
         List<Caution> cautions = cautions(visit, judgement, connected, pressures);
         List<Finding> findings = Stream.concat(
@@ -85,7 +85,9 @@ public final class VisitReporter {
                 desk.flows(),
                 desk.permit(),
                 desk.hose(),
-                desk.plan().map(plan -> ordered(plan, decided.action())),
+                decided.action().kind() == ActionKind.DONE
+                        ? desk.endOfJob()
+                        : desk.plan().map(plan -> ordered(plan, decided.action())),
                 decided.action(),
                 decided.ask(),
                 findings,

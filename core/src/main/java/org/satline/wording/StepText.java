@@ -16,7 +16,7 @@ public record StepText(String name, String formula, List<String> given, String r
     /** {@inheritDoc} */
     public StepText {
         Parts.required("name formula result source", name, formula, result, source);
-        given = List.copyOf(given);
+        given = Parts.list("given", given);
     }
 
     /**

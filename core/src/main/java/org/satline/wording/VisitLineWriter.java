@@ -29,6 +29,9 @@ import org.satline.wording.VisitLines.Topic;
 
 /** Writes the lines of one report. */
 record VisitLineWriter(VisitReport report, Wording wording) {
+    /** What has less than this is not told as fact. */
+    private static final double SURE = 0.95;
+
     private static final int ROWS_OF_DANGER = 6;
     private static final int ROWS_OF_REASONS = 3;
     private static final int ROWS_OF_SUPPLY = 2;
@@ -75,14 +78,30 @@ record VisitLineWriter(VisitReport report, Wording wording) {
         lines.add(new Line(topic, wording.name(topic), RowBreaker.rows(text, VisitLines.TEXT_COLUMNS, most)));
     }
 
+    /** All of them where they fit; else as many as leave a row that says how many more there are. */
     private void addDangers(List<Line> lines) {
-        int left = ROWS_OF_DANGER;
-        for (Finding each : report.action().because()) {
-            List<String> rows = RowBreaker.rows(danger(each), VisitLines.TEXT_COLUMNS, left);
-            if (rows.size() <= left && left > 0) {
+        List<String> texts =
+                report.action().because().stream().map(this::danger).distinct().toList();
+        int whole = texts.stream()
+                .mapToInt(text -> RowBreaker.rows(text, VisitLines.TEXT_COLUMNS, Integer.MAX_VALUE)
+                        .size())
+                .sum();
+        int left = whole <= ROWS_OF_DANGER ? ROWS_OF_DANGER : ROWS_OF_DANGER - 1;
+        int shown = 0;
+        for (String text : texts) {
+            if (left > 0) {
+                List<String> rows = RowBreaker.rows(text, VisitLines.TEXT_COLUMNS, left);
                 lines.add(new Line(Topic.DANGER, wording.name(Topic.DANGER), rows));
                 left -= rows.size();
+                shown++;
             }
+        }
+        if (shown < texts.size()) {
+            add(
+                    lines,
+                    Topic.DANGER,
+                    wording.message("visit.moreDangers", Figure.of("number", String.valueOf(texts.size() - shown))),
+                    1);
         }
     }
 
@@ -117,14 +136,17 @@ record VisitLineWriter(VisitReport report, Wording wording) {
                 ? wording.message("visit.level.notCharge", Figure.of("fault", wording.name(other.fault())))
                 : wording.message("visit.level." + word(judgement));
         Optional<Double> chance = ReportFields.probability(report);
+        boolean fact = judgement instanceof Judgement.Undecided
+                || chance.filter(p -> p < SURE).isEmpty();
+        String stated = fact ? level : wording.message("visit.level.probably", Figure.of("level", level));
         return chance.map(p -> wording.message(
                         judgement instanceof Judgement.Undecided
                                 ? "visit.level.withLikeliest"
                                 : "visit.level.withChance",
-                        Figure.of("level", level),
+                        Figure.of("level", stated),
                         Figure.of("likeliest", likeliest(judgement)),
                         Figure.of("chance", p, "1")))
-                .orElse(level);
+                .orElse(stated);
     }
 
     private String likeliest(Judgement judgement) {
@@ -190,10 +212,11 @@ record VisitLineWriter(VisitReport report, Wording wording) {
     private String hose() {
         return report.hose() == HoseState.CANNOT_BE_PURGED
                 ? report.noPlan()
+                        .filter(none -> !none.parts().isEmpty())
                         .map(none -> wording.message(
                                 "visit.hose.without",
                                 Figure.of("hose", wording.name(report.hose())),
-                                Figure.of("part", wording.name(none.part()))))
+                                Figure.of("part", VisitLines.parts(none, wording))))
                         .orElseGet(() -> wording.name(report.hose()))
                 : wording.name(report.hose());
     }
@@ -251,7 +274,7 @@ record VisitLineWriter(VisitReport report, Wording wording) {
     /** A place of the hook-up: its own name where there is a text for it, else as it is called. */
     private String part(String name) {
         String key = "place." + name;
-        String cylinder = report.connected()
+        String cylinder = (name.startsWith("next-") ? report.other() : report.connected())
                 .map(each -> each.cylinder().name())
                 .orElseGet(() -> wording.name(Subject.Kind.CYLINDER));
         return wording.has(key) ? wording.message(key, Figure.of("name", cylinder)) : name;

@@ -2,11 +2,13 @@ package org.satline.wording;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.satline.explanation.Coded;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.quantity.Parts;
+import org.satline.transfer.hookup.HookUpPlan;
 import org.satline.visit.VisitReport;
 
 /**
@@ -69,7 +71,7 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
         /** {@inheritDoc} */
         public Line {
             Parts.required("topic name", topic, name);
-            rows = List.copyOf(rows);
+            rows = Parts.list("rows", rows);
         }
 
         /**
@@ -93,17 +95,17 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
         /** {@inheritDoc} */
         public Phase {
             Parts.required("name", name);
-            acts = List.copyOf(acts);
-            notes = List.copyOf(notes);
+            acts = Parts.list("acts", acts);
+            notes = Parts.list("notes", notes);
         }
     }
 
     /** {@inheritDoc} */
     public VisitLines {
-        top = List.copyOf(top);
-        plan = List.copyOf(plan);
-        supply = List.copyOf(supply);
-        because = List.copyOf(because);
+        top = Parts.list("top", top);
+        plan = Parts.list("plan", plan);
+        supply = Parts.list("supply", supply);
+        because = Parts.list("because", because);
     }
 
     /**
@@ -135,6 +137,20 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
                     RowBreaker.rows(brief(each, wording), TEXT_COLUMNS, Integer.MAX_VALUE)));
         }
         return lines;
+    }
+
+    /**
+     * The parts that make a plan possible, in words.
+     *
+     * @param none why there is no plan
+     * @param wording the reader's language and units
+     * @return their names, joined; the word that none was found where there is none
+     */
+    public static String parts(HookUpPlan.NoPlan none, Wording wording) {
+        Parts.required("none wording", none, wording);
+        return none.parts().isEmpty()
+                ? wording.message("plan.noPart")
+                : none.parts().stream().map(wording::name).collect(Collectors.joining("; "));
     }
 
     /** The short text of a finding: what is wrong and what to do; the full one where none is written. */

@@ -185,8 +185,19 @@ public final class Wording {
      * @return its name
      */
     public String name(Coded coded) {
-        Parts.required("coded", coded);
-        return message(nameKey(coded));
+        return name(coded, List.of());
+    }
+
+    /**
+     * The name of a constant with its figures, such as a mistake.
+     *
+     * @param coded as {@link #name(Coded)} takes it
+     * @param figures what the text may ask for by name
+     * @return one line, never empty
+     */
+    public String name(Coded coded, List<Figure> figures) {
+        Parts.required("coded figures", coded, figures);
+        return message(nameKey(coded), figures.toArray(Figure[]::new));
     }
 
     /** {@code org.satline.cylinder.FillMethod.RATIO} has {@code cylinder.fillMethod.ratio}. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.satline.audit.LikelyCause.Kind;
+import org.satline.explanation.Figure;
 import org.satline.quantity.Length;
 
 /** Planted mistakes, made from our own values, and two printed figures. */
@@ -82,7 +83,7 @@ class AuditorTest {
     void anotherRefrigerantIsNamed() {
         LikelyCause cause = only(rows("R-152a", AuditedQuantity.DEW_PRESSURE, "kPa", 1, 0));
         assertThat(cause.kind()).isEqualTo(Kind.OTHER_REFRIGERANT);
-        assertThat(cause.description()).contains("R-152a");
+        assertThat(cause.mistake().figures()).containsExactly(Figure.of("designation", "R-152a"));
     }
 
     @Test

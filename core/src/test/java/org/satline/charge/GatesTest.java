@@ -133,17 +133,20 @@ class GatesTest {
         }
     }
 
-    /** Target split at 76 degF dry bulb and 64 degF wet bulb: 18.5 degF; supply at 54 degF gives 22, above 18.5 + 3. */
+    /**
+     * Target split at 76 degF dry bulb and 64 degF wet bulb: 18.5 degF, and 1.65 degF more in air of 85 degF outdoors (0.5 K and 0.07 K for each kelvin under 35 degC, after
+     * NISTIR 7350); supply at 52 degF gives 24, above 20.2 + 3.
+     */
     @Test
     void temperatureSplit() {
-        Case low = SOUND.degF(Place.SUPPLY_DRY_BULB, 54);
+        Case low = SOUND.degF(Place.SUPPLY_DRY_BULB, 52);
         assertThat(low.gate(Gate.Kind.AIRFLOW).figures())
                 .extracting(Figure::name)
                 .containsExactly("split", "target", "tolerance");
         assertThat(low.judged()).isInstanceOfSatisfying(Judgement.OtherFault.class, fault -> {
             assertThat(fault.fault()).isEqualTo(Fault.LOW_EVAPORATOR_AIRFLOW);
-            // 0.5 degF beyond the tolerance, as these thermometers read it
-            assertThat(fault.probability()).isBetween(0.5, 0.8);
+            // 0.8 degF beyond the tolerance, as these thermometers read it, with 0.5 K between machines
+            assertThat(fault.probability()).isBetween(0.5, 0.9);
         });
         assertThat(SOUND.degF(Place.SUPPLY_DRY_BULB, 58).gate(Gate.Kind.AIRFLOW).state())
                 .isEqualTo(Gate.State.MET);

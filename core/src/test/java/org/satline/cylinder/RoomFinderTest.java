@@ -85,6 +85,50 @@ class RoomFinderTest {
                         left -> assertThat(left.neverPass().kilograms()).isNegative());
     }
 
+    /** In quarters and smaller halves of a kilogram, which a double holds exactly: nothing is left at the limit less the margin, a little just before it. */
+    @Test
+    void theExactEndsOfTheRoom() {
+        double fullAt = 12 + 15 - 2 * 0.125; // tare, limit, twice the uncertainty
+        double little = 1.0 / 1024;
+        assertThat(find(new Weighing.Gross(exact(fullAt)), NO_HOSE)).isInstanceOf(Room.Full.class);
+        assertThat(find(new Weighing.Gross(exact(fullAt - little)), NO_HOSE))
+                .isInstanceOfSatisfying(
+                        Room.Left.class,
+                        left -> assertThat(left.room()).isEqualTo(Mass.ofKilograms(little)));
+        assertThat(find(new Weighing.Gross(exact(fullAt - little)), Mass.ofKilograms(little)))
+                .isInstanceOf(Room.Full.class);
+        assertThat(find(new Weighing.Gross(exact(fullAt - little), Mass.ofKilograms(0.25)), NO_HOSE))
+                .isInstanceOfSatisfying(
+                        Room.Left.class,
+                        left -> assertThat(left.room()).isEqualTo(Mass.ofKilograms(0.25 + little)));
+        double overAt = 12 + 15 + 0.125; // beyond the doubt of the scale
+        assertThat(find(new Weighing.Gross(exact(overAt)), NO_HOSE)).isInstanceOf(Room.Full.class);
+        assertThat(find(new Weighing.Gross(exact(overAt + little)), NO_HOSE))
+                .isInstanceOfSatisfying(
+                        Room.Overfilled.class,
+                        over -> assertThat(over.excess()).isEqualTo(Mass.ofKilograms(0.125 + little)));
+    }
+
+    /** 1 % of the tare and twice the uncertainty: 0.12 + 0.25 kg below it. */
+    @Test
+    void theExactEndOfALightCylinder() {
+        double tolerance = 0.12 + 0.25;
+        assertThat(find(new Weighing.Gross(exact(12 - tolerance + 1e-9)), NO_HOSE))
+                .isInstanceOf(Room.Left.class);
+        assertThatThrownBy(() -> find(new Weighing.Gross(exact(12 - tolerance - 1e-9)), NO_HOSE))
+                .isInstanceOf(IllegalArgumentException.class);
+        // what was inside before counts too, and not only what is there now
+        assertThatThrownBy(() -> find(
+                        new Weighing.SinceZero(
+                                exact(11.5), Reading.ofExpanded(MassDifference.ofKilograms(1), 0.125, "scale")),
+                        NO_HOSE))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private static Reading<Mass> exact(double kilograms) {
+        return Reading.ofExpanded(Mass.ofKilograms(kilograms), 0.125, "scale, gross");
+    }
+
     private Room find(Weighing weighing, Mass hoseContents) {
         FillQuestion question = FillQuestion.of(stamps, Samples.curve("R-410A"));
         FillRule rule = question.jurisdiction().rules().get(0);

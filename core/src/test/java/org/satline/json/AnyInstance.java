@@ -121,7 +121,7 @@ final class AnyInstance {
         return curves;
     }
 
-    private <T> void put(Class<T> type, Supplier<? extends T> maker) {
+    <T> void put(Class<T> type, Supplier<? extends T> maker) {
         makers.put(type, maker);
     }
 
@@ -136,7 +136,7 @@ final class AnyInstance {
         return (T) ofType(type);
     }
 
-    private Object ofType(Type type) {
+    Object ofType(Type type) {
         Supplier<?> maker = makers.get(type);
         if (maker != null) {
             return retried(maker, type);

@@ -38,6 +38,7 @@ final class ResultTypes {
             "json.SatlineModule",
             "measurement.StandardUncertainty",
             "quantity.Parts",
+            "quantity.PlainText",
             "refrigerant.Catalogue",
             "resource.CsvResource",
             "resource.CsvResource.Row",

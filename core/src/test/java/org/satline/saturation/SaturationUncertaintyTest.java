@@ -39,7 +39,7 @@ class SaturationUncertaintyTest {
         SaturationBudget budget = SaturationUncertainty.of(r("R-134a")).bubblePressure(Temperature.ofCelsius(20));
         assertThat(budget.expandedUncertainty()).isCloseTo(114.4, within(0.2)); // the two pressures differ by 0.07 %
         assertThat(budget.contributions()).hasSize(1);
-        assertThat(budget.steps()).extracting(s -> s.key()).contains("combined standard uncertainty");
+        assertThat(budget.steps()).extracting(s -> s.key()).contains("combinedUncertainty");
     }
 
     @Test

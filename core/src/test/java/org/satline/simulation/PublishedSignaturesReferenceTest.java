@@ -2,8 +2,11 @@ package org.satline.simulation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -41,10 +44,10 @@ class PublishedSignaturesReferenceTest {
             "evaporator_air_drop");
 
     @TestFactory
-    Stream<DynamicTest> eachReadingMovesAsPublished() {
-        return CsvResource.read(
-                        Fault.class,
+    Stream<DynamicTest> eachReadingMovesAsPublished() throws IOException {
+        return CsvResource.parse(
                         "fault-signatures.csv",
+                        printed(),
                         Stream.of(Stream.of("metering", "fault"), SYMPTOMS.stream(), Stream.of("source"))
                                 .flatMap(s -> s)
                                 .toArray(String[]::new))
@@ -52,6 +55,13 @@ class PublishedSignaturesReferenceTest {
                 .stream()
                 .map(row -> DynamicTest.dynamicTest(
                         row.text("metering") + ", " + row.text("fault") + ", " + row.text("source"), () -> check(row)));
+    }
+
+    private static byte[] printed() throws IOException {
+        try (InputStream in = Objects.requireNonNull(
+                PublishedSignaturesReferenceTest.class.getResourceAsStream("fault-signatures.csv"))) {
+            return in.readAllBytes();
+        }
     }
 
     private static void check(CsvResource.Row row) {

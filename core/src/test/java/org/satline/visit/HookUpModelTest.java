@@ -2,7 +2,9 @@ package org.satline.visit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -109,5 +111,72 @@ class HookUpModelTest {
                         .report()
                         .hose())
                 .isNotEqualTo(HoseState.READY);
+    }
+
+    private static Map<String, Object> source() {
+        Map<String, Object> source = new HashMap<>();
+        source.put("name", "cylinder no. 7");
+        source.put("valve", "source-liquid");
+        source.put("specification", "DOT-39");
+        source.put("tare", "6 lb");
+        source.put("waterCapacity", "30 lb");
+        source.put("holding", "R-410A");
+        source.put("temperature", "84 degF");
+        source.put("pressure", "252 psig");
+        source.put("scaleReading", "20 lb");
+        source.put("provenance", "new");
+        return source;
+    }
+
+    private static List<String> acts(VisitReport report) {
+        return report.actsNow().orElseThrow().acts().stream()
+                .map(act -> act.kind().code() + " " + act.target())
+                .toList();
+    }
+
+    /** The hose leaves the recovery cylinder and goes to the source beside it; the source is then the one that is connected. */
+    @Test
+    void shortOfChargeOnTheRecoveryCylinderTheHoseGoesToTheSourceBesideIt() {
+        VisitReport report = AVisit.overcharged().low().withBeside(source()).report();
+        assertThat(report.action().kind()).isEqualTo(ActionKind.PREPARE);
+        assertThat(report.hose()).isEqualTo(HoseState.NOT_PURGED);
+        assertThat(report.ask()).contains("connected");
+        assertThat(phases(AVisit.overcharged().low().withBeside(source())))
+                .containsExactly(HookUpPlan.Phase.Kind.LEAVE, HookUpPlan.Phase.Kind.PURGE);
+        assertThat(acts(report)).contains("connectLoose centre-hose.cylinder");
+    }
+
+    /** What stands in the way of the other cylinder holds before the hose goes there. */
+    @Test
+    void theHoseGoesToNoCylinderThatMayNotGive() {
+        Map<String, Object> bad = source();
+        bad.put("holding", "R-22");
+        assertThat(AVisit.overcharged().low().withBeside(bad).report().actsNow())
+                .isEmpty();
+        Map<String, Object> used = source();
+        used.put("specification", "DOT-4BW400");
+        used.put("retestDue", "2029-04-30");
+        used.put("provenance", "mixed-recovered");
+        assertThat(AVisit.overcharged().low().withBeside(used).report().actsNow())
+                .isEmpty();
+    }
+
+    /** After a step the high valve stands open and the hose is full: that is shut first, then the low valve is cracked. */
+    @Test
+    void aHoseFullOfLiquidIsLeftBehindAShutHighValve() {
+        AVisit full = AVisit.overcharged().with("cylinder.hoses[0].holds", "liquid");
+        assertThat(acts(full.low().withBeside(source()).report())).startsWith("close high-valve", "crack low-valve");
+        assertThat(acts(full.report())).first().isEqualTo("openShort cylinder.vapour");
+    }
+
+    @Test
+    void whatIsDoneComesOffAndIsCapped() {
+        VisitReport report = AVisit.onTarget().report();
+        assertThat(report.action().kind()).isEqualTo(ActionKind.DONE);
+        assertThat(phases(AVisit.onTarget())).containsExactly(HookUpPlan.Phase.Kind.TAKE_OFF);
+        assertThat(acts(report))
+                .containsSubsequence("close high-hose.system", "crack low-valve", "takeOff low-hose.system")
+                .contains("cap low-side", "cap liquid-line");
+        assertThat(AVisit.onTarget().withAirInTheHose().report().actsNow()).isEmpty();
     }
 }

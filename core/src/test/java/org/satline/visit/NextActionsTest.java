@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.satline.explanation.Severity;
 import org.satline.quantity.Mass;
 import org.satline.step.StepCode;
@@ -193,6 +194,32 @@ class NextActionsTest {
                 .contains(VisitCode.LEAK_LIKELY)
                 .doesNotContain(VisitCode.OWN_REMOVAL);
         assertThat(codes(taken)).contains(VisitCode.OWN_REMOVAL).doesNotContain(VisitCode.LEAK_LIKELY);
+    }
+
+    /**
+     * Below the atmosphere a leak draws air in, behind whatever valve the hose hangs: common practice, no source. What the person took out
+     * came from a tight system and goes back.
+     */
+    @ParameterizedTest
+    @ValueSource(strings = {"-1 psig", "-8 psig", "-14 psig"})
+    void nothingIsAddedToASystemThatLeaksBelowTheAtmosphere(String suction) {
+        AVisit visit = AVisit.shortOfCharge()
+                .with("system.refrigerant", "R-407C")
+                .holding("R-407C")
+                .gauged("170 psig")
+                .with("readings.liquidPressure", "270 psig")
+                .with("readings.liquidLine", "112 degF")
+                .with("ports.low-side.fitting", "core-tool");
+        assertThat(visit.with("readings.suctionPressure", "60 psig")
+                        .report()
+                        .action()
+                        .kind())
+                .isEqualTo(ActionKind.PUT_IN);
+        AVisit leaks = visit.with("readings.suctionPressure", suction);
+        assertThat(leaks.report().action().kind()).isEqualTo(ActionKind.MEND_FIRST);
+        assertThat(codes(leaks)).first().isEqualTo(VisitCode.AIR_DRAWN_IN);
+        assertThat(codes(leaks.moved("-0.5 lb", List.of(AVisit.earlier("0 lb", "12 degF")))))
+                .doesNotContain(VisitCode.AIR_DRAWN_IN);
     }
 
     private static List<Object> codes(AVisit visit) {

@@ -207,7 +207,9 @@ class TextsTest {
         }
     }
 
-    /** Figures of a text with the manner in which each is printed, since a limit rounded to its other side is another limit; in any order. */
+    /**
+     * Figures of a text with the manner in which each is printed, since a limit rounded to its other side is another limit; in any order.
+     */
     private static List<String> places(Texts texts, String key) {
         return texts.find(key).orElseThrow().parts().stream()
                 .filter(TextPattern.Part.Place.class::isInstance)

@@ -60,12 +60,6 @@ final class TableCurve implements SaturationCurve {
         vapourHeatCapacity = (UniformNonic) column(columns, SaturationProperty.DEW_VAPOUR_HEAT_CAPACITY);
     }
 
-    /**
-     * How far apart the end of a line may be found on two machines, relative. A largest pressure or temperature is flat: a rounding of the last digit, as in
-     * the exponential of a browser, moves its place by the root of that.
-     */
-    private static final double FLAT_END = Math.sqrt(Math.ulp(1.0));
-
     private static Column column(Map<SaturationProperty, Column> columns, SaturationProperty property) {
         return Objects.requireNonNull(columns.get(property), property.words());
     }

@@ -99,18 +99,23 @@ public final class TablePage {
         curve.warnings().forEach(warning -> head.add("warning: " + warning));
         head.add("reference: " + curve.referenceState().description());
         head.add("pressures are absolute; liquid at the bubble line, vapour at the dew line");
-        if (curve instanceof TableCurve) {
-            Certificate.of(curve.refrigerant()).ifPresent(certificate -> certify(certificate, head));
-        }
         return head;
     }
 
-    private static void certify(Certificate certificate, List<String> head) {
-        head.add("certificate of table " + certificate.tableChecksum()
+    private List<String> certificate() {
+        List<String> lines = new ArrayList<>();
+        if (curve instanceof TableCurve) {
+            Certificate.of(curve.refrigerant()).ifPresent(certificate -> certify(certificate, lines));
+        }
+        return lines;
+    }
+
+    private static void certify(Certificate certificate, List<String> lines) {
+        lines.add("certificate of table " + certificate.tableChecksum()
                 + ": largest error against the equation, SI units (pressures, densities, heat capacities relative)");
         for (Certificate.Entry entry : certificate.entries()) {
             if (entry.region() != Region.ABOVE_0_99) {
-                head.add(String.format(
+                lines.add(String.format(
                         Locale.ROOT,
                         "  %s, %s of the end: %.1e",
                         entry.property().words(),
@@ -127,7 +132,9 @@ public final class TablePage {
      */
     public String toCsv() {
         StringBuilder csv = new StringBuilder();
-        for (String line : head()) {
+        List<String> comments = head();
+        comments.addAll(certificate());
+        for (String line : comments) {
             csv.append("# ").append(line).append('\n');
         }
         csv.append(String.join(",", names)).append('\n');
@@ -138,7 +145,7 @@ public final class TablePage {
     }
 
     /**
-     * Prints the page as aligned text, for the wall.
+     * Prints the page as aligned text, for the wall: the rows first, the certificate of the table below them.
      *
      * @return the text, each line ended by a line feed
      */
@@ -168,6 +175,10 @@ public final class TablePage {
                 text.append(" ".repeat(widths[i] - line.get(i).length())).append(line.get(i));
             }
             text.append('\n');
+        }
+        List<String> below = certificate();
+        if (!below.isEmpty()) {
+            text.append('\n').append(String.join("\n", below)).append('\n');
         }
         return text.toString();
     }

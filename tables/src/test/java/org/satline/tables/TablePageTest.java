@@ -3,6 +3,7 @@ package org.satline.tables;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class TablePageTest {
@@ -22,11 +23,15 @@ class TablePageTest {
     void textIsAlignedInBothUnitSystems() {
         for (PageUnits units : PageUnits.values()) {
             String text = TablePage.of(CURVE, units, 0, 10, 5).toText();
-            assertThat(text.lines()
-                            .skip(text.lines().count() - 5)
+            List<String> lines = text.lines().toList();
+            int rows = lines.indexOf("") + 1;
+            assertThat(lines.subList(rows, rows + 5).stream()
                             .mapToInt(String::length)
                             .distinct())
                     .hasSize(1);
+            assertThat(rows).as("lines before the rows").isLessThan(8);
+            assertThat(lines.subList(rows + 5, lines.size()))
+                    .anyMatch(line -> line.startsWith("certificate of table "));
         }
     }
 

@@ -26,7 +26,7 @@ public record LineMargin(
     /** {@inheritDoc} */
     public LineMargin {
         Parts.required("criterion value saturation budget", criterion, value, saturation, budget);
-        steps = List.copyOf(steps);
+        steps = Parts.list("steps", steps);
     }
 
     /**

@@ -49,6 +49,7 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
      * @throws org.satline.quantity.OutOfValidityException if a pressure lies outside the saturation line
      */
     public static Margins of(SaturationCurve curve, SystemReadings readings) {
+        Parts.required("readings", readings);
         Objects.requireNonNull(curve, "curve");
         return new Margins(
                 readings.pressure(Place.SUCTION_PRESSURE)

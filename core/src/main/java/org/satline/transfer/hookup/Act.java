@@ -102,6 +102,7 @@ public record Act(Kind kind, String target, Optional<String> to, Optional<Mass> 
      * @return the act
      */
     public static Act connect(Kind kind, String end, String to) {
+        Parts.required("end to", end, to);
         return new Act(kind, end, Optional.of(to), Optional.empty());
     }
 

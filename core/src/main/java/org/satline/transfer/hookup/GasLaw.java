@@ -1,5 +1,6 @@
 package org.satline.transfer.hookup;
 
+import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
 
 /**
@@ -26,6 +27,8 @@ public final class GasLaw {
      * @param highestPa highest pressure that occurs beside saturation at the warmest, Pa
      */
     public GasLaw(HookUpGas gas, Temperature ambient, double highestPa) {
+        Parts.required("gas ambient", gas, ambient);
+        Parts.numbers("highestPa", highestPa);
         properties = gas.properties();
         ambientK = ambient.kelvins();
         double warm = Temperature.ofCelsius(HookUpPractice.LIQUID_FULL_CELSIUS.value())

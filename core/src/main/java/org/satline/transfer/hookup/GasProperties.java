@@ -1,5 +1,6 @@
 package org.satline.transfer.hookup;
 
+import org.satline.quantity.Parts;
 import org.satline.saturation.SaturationCurve;
 
 /** The three saturation properties that a hook-up needs. Implementations are stateless or immutable, and thread-safe. */
@@ -37,6 +38,7 @@ public interface GasProperties {
      * @return its properties
      */
     static GasProperties of(SaturationCurve curve) {
+        Parts.required("curve", curve);
         return new TabulatedGas(curve);
     }
 }

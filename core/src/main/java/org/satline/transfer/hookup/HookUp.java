@@ -56,9 +56,9 @@ public record HookUp(
     /** {@inheritDoc} */
     public HookUp {
         Parts.required("gas manifold atmosphere ambient", gas, manifold, atmosphere, ambient);
-        ports = List.copyOf(ports);
-        hoses = List.copyOf(hoses);
-        cylinders = List.copyOf(cylinders);
+        ports = Parts.list("ports", ports);
+        hoses = Parts.list("hoses", hoses);
+        cylinders = Parts.list("cylinders", cylinders);
         HookUpNames.requireDifferent(ports, hoses, cylinders);
     }
 

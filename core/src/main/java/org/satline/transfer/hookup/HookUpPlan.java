@@ -16,7 +16,7 @@ public sealed interface HookUpPlan {
          * @param phases what is done, in order; empty where nothing is left to do
          */
         public Planned {
-            phases = List.copyOf(phases);
+            phases = Parts.list("phases", phases);
         }
 
         /**
@@ -33,12 +33,13 @@ public sealed interface HookUpPlan {
      * There is no safe order of acts.
      *
      * @param reason why
-     * @param part what would make one possible
+     * @param parts what makes one possible, proved by planning with it: one part, or two that are needed together; empty where none was found
      */
-    record NoPlan(PlanReason reason, PlanPart part) implements HookUpPlan {
+    record NoPlan(PlanReason reason, List<PlanPart> parts) implements HookUpPlan {
         /** {@inheritDoc} */
         public NoPlan {
-            Parts.required("reason part", reason, part);
+            Parts.required("reason", reason);
+            parts = List.copyOf(parts);
         }
     }
 
@@ -71,8 +72,8 @@ public sealed interface HookUpPlan {
         /** {@inheritDoc} */
         public Phase {
             Parts.required("kind vented", kind, vented);
-            acts = List.copyOf(acts);
-            notes = List.copyOf(notes);
+            acts = Parts.list("acts", acts);
+            notes = Parts.list("notes", notes);
             if (acts.size() > MOST_ACTS) {
                 throw new IllegalArgumentException("a phase has " + acts.size() + " acts; at most " + MOST_ACTS
                         + " are allowed: plan in more phases");

@@ -30,6 +30,8 @@ public record HookUpState(
         Set<String> liquidShutIn) {
     /** {@inheritDoc} */
     public HookUpState {
+        Parts.required("valves joints turned inverted capped", valves, joints, turned, inverted, capped);
+        Parts.required("running volumes liquidShutIn", running, volumes, liquidShutIn);
         valves = Map.copyOf(valves);
         joints = Map.copyOf(joints);
         turned = Set.copyOf(turned);

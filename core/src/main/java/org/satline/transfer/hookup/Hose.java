@@ -15,6 +15,7 @@ import org.satline.quantity.Volume;
 public record Hose(EndFitting systemEnd, EndFitting cylinderEnd, Length bore, Length length) {
     /** {@inheritDoc} */
     public Hose {
+        Parts.required("bore length", bore, length);
         Parts.required("systemEnd cylinderEnd", systemEnd, cylinderEnd);
         if (!(bore.metres() > 0 && bore.metres() <= 0.05)) {
             throw new IllegalArgumentException("bore of the hose " + bore

@@ -41,6 +41,9 @@ public final class HookUpPlanner {
 
     /** The plan without a reason where there is none. */
     static Optional<List<HookUpPlan.Phase>> attempt(HookUp hookUp, HookUpState state, PlanTask task) {
+        if (PlanDiagnosis.isTranscritical(hookUp)) {
+            return Optional.empty();
+        }
         PlanPhases phases = new PlanPhases(hookUp, state);
         List<PlanFound> found = switch (task.kind()) {
             case CONNECT_AND_PURGE -> phases.connect(task.cylinder());

@@ -45,32 +45,41 @@ final class PlanDiagnosis {
         high = port(parts.high);
     }
 
+    /** A reason, and the part that it makes one think of. */
+    private record Likely(PlanReason reason, PlanPart part) {}
+
     static HookUpPlan.NoPlan of(HookUp hookUp, HookUpState state, PlanTask task) {
-        PlanDiagnosis diagnosis = new PlanDiagnosis(hookUp, state, task);
-        return diagnosis
-                .gas()
-                .or(diagnosis::sites)
-                .or(() -> task.kind() == PlanTask.Kind.END_OF_JOB ? Optional.empty() : diagnosis.pressures())
-                .or(diagnosis::contents)
-                .or(diagnosis::neverVented)
-                .or(diagnosis::ports)
-                .orElseGet(diagnosis::hoses);
+        Likely likely = new PlanDiagnosis(hookUp, state, task).likely();
+        return new HookUpPlan.NoPlan(likely.reason(), PlanRemedy.of(hookUp, state, task, likely.part()));
+    }
+
+    private Likely likely() {
+        return gas().or(this::sites)
+                .or(() -> task.kind() == PlanTask.Kind.END_OF_JOB ? Optional.empty() : pressures())
+                .or(this::contents)
+                .or(this::neverVented)
+                .or(this::ports)
+                .orElseGet(this::hoses);
     }
 
     private Optional<SystemPort> port(int index) {
         return index < 0 ? Optional.empty() : Optional.of(hookUp.ports().get(index));
     }
 
-    private static Optional<HookUpPlan.NoPlan> when(boolean holds, PlanReason reason, PlanPart part) {
-        return holds ? Optional.of(new HookUpPlan.NoPlan(reason, part)) : Optional.empty();
+    private static Optional<Likely> when(boolean holds, PlanReason reason, PlanPart part) {
+        return holds ? Optional.of(new Likely(reason, part)) : Optional.empty();
     }
 
-    private Optional<HookUpPlan.NoPlan> gas() {
-        boolean above = hookUp.ports().stream().anyMatch(each -> each.pressure().compareTo(CRITICAL) > 0);
-        return when(hookUp.gas().carbonDioxide() && above, PlanReason.TRANSCRITICAL, PlanPart.RECOVERY_MACHINE);
+    static boolean isTranscritical(HookUp hookUp) {
+        return hookUp.gas().carbonDioxide()
+                && hookUp.ports().stream().anyMatch(each -> each.pressure().compareTo(CRITICAL) > 0);
     }
 
-    private Optional<HookUpPlan.NoPlan> sites() {
+    private Optional<Likely> gas() {
+        return when(isTranscritical(hookUp), PlanReason.TRANSCRITICAL, PlanPart.RECOVERY_MACHINE);
+    }
+
+    private Optional<Likely> sites() {
         boolean wrongWay =
                 (task.kind() == PlanTask.Kind.STEP_OUT && !out) || (task.kind() == PlanTask.Kind.STEP_IN && out);
         return when(low.isEmpty() && (high.isEmpty() || !out), PlanReason.NO_PORT, PlanPart.SERVICE_PORT)
@@ -78,7 +87,7 @@ final class PlanDiagnosis {
                 .or(() -> when(wrongWay, PlanReason.CYLINDER_NOT_SUITED, PlanPart.OTHER_CYLINDER));
     }
 
-    private Optional<HookUpPlan.NoPlan> pressures() {
+    private Optional<Likely> pressures() {
         VolumeState held = state.volume(task.cylinder());
         int index = parts.cylinders.indexOf(hookUp.cylinder(task.cylinder()).orElseThrow());
         boolean running = hookUp.running();
@@ -97,7 +106,7 @@ final class PlanDiagnosis {
                 .or(() -> when(!above, PlanReason.SOURCE_NOT_ABOVE, PlanPart.WARM_SOURCE));
     }
 
-    private Optional<HookUpPlan.NoPlan> contents() {
+    private Optional<Likely> contents() {
         boolean unknown = hookUp.volumes().keySet().stream()
                 .filter(name -> !name.startsWith(HookUp.MACHINE)
                         && hookUp.cylinder(name).isEmpty())
@@ -105,7 +114,7 @@ final class PlanDiagnosis {
         return when(unknown, PlanReason.UNKNOWN_CONTENTS, PlanPart.VACUUM_PUMP);
     }
 
-    private Optional<HookUpPlan.NoPlan> neverVented() {
+    private Optional<Likely> neverVented() {
         if (hookUp.gas().mayBeVented()) {
             return Optional.empty();
         }
@@ -117,7 +126,7 @@ final class PlanDiagnosis {
                 : !hookUp.pump()
                         ? PlanPart.VACUUM_PUMP
                         : plainAtPort() ? PlanPart.SHUT_OFF_AT_PORT : PlanPart.OTHER_HOSE;
-        return Optional.of(new HookUpPlan.NoPlan(reason, part));
+        return Optional.of(new Likely(reason, part));
     }
 
     /** Whether a hose at a port has no end that shuts. */
@@ -133,7 +142,7 @@ final class PlanDiagnosis {
         return hose.systemEnd() == EndFitting.PLAIN_FLARE && hose.cylinderEnd() == EndFitting.PLAIN_FLARE;
     }
 
-    private Optional<HookUpPlan.NoPlan> ports() {
+    private Optional<Likely> ports() {
         double air = hookUp.atmosphere().pressure().pascals();
         double least = air
                 + Pressure.ofBars(HookUpPractice.SWEEP_ABOVE_ATMOSPHERE_BAR.value())
@@ -162,7 +171,7 @@ final class PlanDiagnosis {
                         PlanPart.RUNNING_SYSTEM));
     }
 
-    private HookUpPlan.NoPlan hoses() {
+    private Likely hoses() {
         ServiceHose centre = hookUp.hoses().get(roles.centre);
         boolean bothSeal =
                 centre.systemEnd() == EndFitting.SELF_SEALING && centre.cylinderEnd() == EndFitting.SELF_SEALING;
@@ -173,6 +182,6 @@ final class PlanDiagnosis {
                 .or(() -> when(mixed, PlanReason.HOSE_STAYS_MIXED, PlanPart.VACUUM_PUMP))
                 .or(() -> when(!hookUp.running(), PlanReason.AT_REST, PlanPart.RUNNING_SYSTEM))
                 .or(() -> when(!roles.manifold, PlanReason.NO_SWEEP_PATH, PlanPart.MANIFOLD))
-                .orElseGet(() -> new HookUpPlan.NoPlan(PlanReason.NO_SWEEP_PATH, mend));
+                .orElseGet(() -> new Likely(PlanReason.NO_SWEEP_PATH, mend));
     }
 }

@@ -9,6 +9,9 @@ import org.satline.transfer.hookup.VolumeContent;
  * than nature: what it cannot tell it forbids. Changes the state that it is given. Not thread-safe.
  */
 final class PlanFlows extends PlanThrough {
+    /** Pressures are told apart by steps of a few hundred pascals. */
+    private static final double SURELY = 0.99;
+
     private boolean wide;
 
     PlanFlows(PlanState first) {
@@ -75,7 +78,8 @@ final class PlanFlows extends PlanThrough {
             return false;
         }
         boolean spoilt = spoilt(g, highest);
-        if (spoilt && holdsCleanHose(g)) {
+        boolean apart = parts.hookUp.manifold().isEmpty() && !openToPort(g);
+        if (spoilt && !apart && holdsCleanHose(g)) {
             return false;
         }
         boolean[] onTheWay = new boolean[volumes];
@@ -181,6 +185,15 @@ final class PlanFlows extends PlanThrough {
         return false;
     }
 
+    private boolean openToPort(int g) {
+        for (int i = 0; i < exits; i++) {
+            if (group[exitNode[i]] == g && exitEnd[i] < parts.ports.size()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private boolean holdsCleanHose(int g) {
         for (int h = 0; h < parts.hoses.size(); h++) {
             int v = parts.hoseVolume[h];
@@ -217,7 +230,7 @@ final class PlanFlows extends PlanThrough {
             return lower(v, target, taker);
         }
         if (state.level(v) == target) {
-            return true;
+            return kind != Act.Kind.WAIT || waited(v, giver);
         }
         if (exitEnd[giver] == AIR_END) {
             if (state.liquid(v) || state.unknown(v) || (state.holdsRefrigerant(v) && !parts.ventable)) {
@@ -237,6 +250,27 @@ final class PlanFlows extends PlanThrough {
                 : exitLiquid[giver] ? PlanState.LIQUID : state.liquid(v) ? state.content(v) : PlanState.VAPOUR;
         state.set(v, content, target, Math.max(state.origin(v), originOf(giver)));
         state.flag(v, PlanState.COLD, content == PlanState.LIQUID && cold(exitEnd[giver]));
+        return true;
+    }
+
+    /**
+     * A wait makes a hose as warm as the air: from one that is warmer than the cylinder the liquid goes over, into a colder one it comes.
+     */
+    private boolean waited(int v, int giver) {
+        state.flag(v, PlanState.COLD, false);
+        int cylinder = exitEnd[giver] - CYLINDER_END;
+        if (cylinder < 0 || state.content(v) == PlanState.AIR || !state.holdsRefrigerant(v)) {
+            return true;
+        }
+        double own = parts.levels[state.level(v)];
+        boolean receives = parts.cylinders.get(cylinder).use() == ServiceCylinder.Use.RECEIVER;
+        if (state.liquid(v) && receives && own < parts.ambientPa * SURELY) {
+            state.set(v, PlanState.VAPOUR, state.level(v), state.origin(v));
+            return cylinderTakes(v, cylinder);
+        }
+        if (own >= parts.ambientPa) {
+            state.set(v, PlanState.LIQUID, state.level(v), state.origin(v));
+        }
         return true;
     }
 
@@ -266,10 +300,9 @@ final class PlanFlows extends PlanThrough {
         if (air || !state.clean(v)) {
             return false;
         }
-        if (state.liquid(v)) {
-            if (to != parts.low || !metered(throttledIn(group[exitNode[taker]]))) {
-                return false;
-            }
+        boolean throttled = throttledIn(group[exitNode[taker]]);
+        if (state.liquid(v) && (to != parts.low || !(metered(throttled) || runsDry(throttled)))) {
+            return false;
         }
         state.set(v, PlanState.VAPOUR, target, state.origin(v));
         return true;

@@ -33,13 +33,14 @@ abstract class PlanHooking extends PlanGoals {
         }
         Predicate<PlanState> goal = state -> hookedUp(state) && endProved(state);
         PlanScope sweep = hooking(from).build();
-        Node node = search.find(from, sweep, 14, goal);
+        boolean sweeps = portSweeps() || noAir(from);
+        Node node = sweeps ? search.find(from, sweep, 14, goal) : null;
         if (node != null || !parts.hookUp.pump()) {
             return node == null ? null : found(HookUpPlan.Phase.Kind.HOOK_UP, from, node);
         }
         // the low hose first, so that only the high one is left to the pump
         PlanScope open = hooking(from).uncap(Manifold.CENTRE).build();
-        Node low = search.find(from, open, 9, state -> quiet(state) && lowReady(state));
+        Node low = sweeps ? search.find(from, open, 9, state -> quiet(state) && lowReady(state)) : null;
         node = low == null
                 ? null
                 : search.find(low.state(), withPump(hooking(low.state())).build(), 14, goal);
@@ -49,6 +50,30 @@ abstract class PlanHooking extends PlanGoals {
             return new PlanFound(HookUpPlan.Phase.Kind.HOOK_UP, from, moves, node.state());
         }
         return evacuated(from, goal);
+    }
+
+    /** Whether any vapour of the system drives air out of a loose joint. */
+    private boolean portSweeps() {
+        for (int port = 0; port < parts.ports.size(); port++) {
+            if (parts.ventable && !parts.ports.get(port).liquid() && parts.sweeps(parts.portLevel[port])) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean noAir(PlanState state) {
+        for (int v = 0; v < parts.volumes.size(); v++) {
+            boolean hooked = v == volume(roles.low) || v == volume(roles.high) || !parts.isHose[v];
+            if (hooked && state.content(v) == PlanState.AIR) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private int volume(int hose) {
+        return hose < 0 ? PlanParts.NONE : parts.hoseVolume[hose];
     }
 
     /** Everything on and open to the pump at once, as far as it goes; then what is shut, and in which order, is searched. */

@@ -52,6 +52,9 @@ final class PlanParts {
     final int[] restLevel;
 
     final double[] feedsPa;
+    /** Saturation pressure at the temperature of the air around, Pa. */
+    final double ambientPa;
+
     final boolean ventable;
     final int low;
     final int high;
@@ -93,6 +96,7 @@ final class PlanParts {
             place(i, connections.get(i));
         }
         ventable = hookUp.gas().mayBeVented();
+        ambientPa = hookUp.gas().properties().bubblePressurePa(hookUp.ambient().kelvins());
         low = port(SystemPort.Role.LOW_SIDE);
         high = Math.max(port(SystemPort.Role.LIQUID_LINE), port(SystemPort.Role.DISCHARGE));
         hoseVolume =

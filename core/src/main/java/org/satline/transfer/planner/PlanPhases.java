@@ -225,10 +225,11 @@ final class PlanPhases extends PlanHooking {
                 .valve(Manifold.LOW_VALVE, Kind.CRACK, Kind.CLOSE)
                 .hand(roles.centre, Kind.CLOSE);
         if (!roles.manifold) {
-            // the hose is emptied into the cylinder that it is on
+            // the hose is emptied into the cylinder that it is on; cold liquid is not shut in for that even for one act
             for (ServiceCylinder cylinder : parts.cylinders) {
-                builder.valve(cylinder.connections().get(0), Kind.OPEN_SHORT);
+                builder.valve(cylinder.connections().get(0), Kind.OPEN_SHORT, Kind.CRACK);
             }
+            builder.waiting();
         }
         for (int i = 0; i < parts.cylinders.size(); i++) {
             builder.invert(i, false);

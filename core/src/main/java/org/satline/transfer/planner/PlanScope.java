@@ -130,6 +130,11 @@ record PlanScope(List<PlanMove> forced, List<PlanMove> turns, List<PlanMove> mov
             return this;
         }
 
+        Builder waiting() {
+            moves.add(PlanGoals.WAIT);
+            return this;
+        }
+
         PlanScope build() {
             return new PlanScope(List.copyOf(forced), List.copyOf(turns), List.copyOf(moves));
         }

@@ -185,4 +185,9 @@ abstract class PlanThrough extends PlanPaths {
     boolean metered(boolean throttled) {
         return throttled && parts.hookUp.running() && (kind == Act.Kind.CRACK || kind == Act.Kind.OPEN_SHORT);
     }
+
+    /** What is left in a hose goes on through the crack once its feed is shut. */
+    boolean runsDry(boolean throttled) {
+        return throttled && parts.hookUp.running() && kind == Act.Kind.CLOSE;
+    }
 }

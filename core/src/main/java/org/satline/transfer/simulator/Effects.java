@@ -30,12 +30,13 @@ public record Effects(
         List<Violation> violations) {
     /** {@inheritDoc} */
     public Effects {
+        Parts.required("swept airEntered liquidShutIn pressures", swept, airEntered, liquidShutIn, pressures);
         Parts.required("ventedVapour ventedLiquid", ventedVapour, ventedLiquid);
-        transfers = List.copyOf(transfers);
+        transfers = Parts.list("transfers", transfers);
         swept = Set.copyOf(swept);
         airEntered = Set.copyOf(airEntered);
         liquidShutIn = Set.copyOf(liquidShutIn);
         pressures = Map.copyOf(pressures);
-        violations = List.copyOf(violations);
+        violations = Parts.list("violations", violations);
     }
 }

@@ -158,7 +158,11 @@ final class FlowSettler {
                 .filter(end -> high.pascals() - end.pascals() > VolumeFiller.EQUAL_PA)
                 .toList();
         GasOrigin spoiling = spoiling(group, ends);
-        if (!spoiling.isClean()) {
+        // a hose between port and cylinder that is shut at the port is emptied into the cylinder as it is left, and is
+        // mixed then
+        boolean apart = hookUp.manifold().isEmpty()
+                && ends.stream().noneMatch(end -> parts.port(end.name()).isPresent());
+        if (!spoiling.isClean() && !apart) {
             volumes(group).forEach(node -> bench.spoils(node, bench.cell(node)));
         }
         Set<String> onTheWay = new HashSet<>();

@@ -10,7 +10,7 @@ public enum Invariant {
     FOREIGN_GAS_INTO_SYSTEM("foreignGasIntoSystem"),
     /** Anything but its own into a source, or mixed or unknown refrigerant into a cylinder that holds this system's alone. */
     FOREIGN_GAS_INTO_CYLINDER("foreignGasIntoCylinder"),
-    /** Recovered or unknown refrigerant into a hose that holds clean refrigerant. */
+    /** Recovered or unknown refrigerant into a hose that holds clean refrigerant, but for one without a manifold, shut at the port. */
     FOREIGN_GAS_INTO_HOSE("foreignGasIntoHose"),
     /** A shut volume that would be full of liquid below 65 degC, beyond the one act allowed. */
     LIQUID_SHUT_IN("liquidShutIn"),

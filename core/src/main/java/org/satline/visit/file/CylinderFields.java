@@ -35,6 +35,7 @@ final class CylinderFields {
                     Stream.of(Stamp.values()).map(Stamp::field),
                     Stream.of(
                             "name",
+                            "role",
                             "valve",
                             "inverted",
                             "holding",
@@ -53,11 +54,14 @@ final class CylinderFields {
             .distinct()
             .toList();
 
+    private static final Map<String, Role> ROLES = Map.of("receiver", Role.RECEIVER, "source", Role.SOURCE);
     private static final Map<String, CylinderValve> VALVES = Map.of(
-            "recovery-vapour", new CylinderValve(Role.RECEIVER, Valve.VAPOUR),
-            "recovery-liquid", new CylinderValve(Role.RECEIVER, Valve.LIQUID),
-            "source-vapour", new CylinderValve(Role.SOURCE, Valve.VAPOUR),
-            "source-liquid", new CylinderValve(Role.SOURCE, Valve.LIQUID));
+            "recovery-vapour", new CylinderValve(Optional.of(Role.RECEIVER), Valve.VAPOUR),
+            "recovery-liquid", new CylinderValve(Optional.of(Role.RECEIVER), Valve.LIQUID),
+            "source-vapour", new CylinderValve(Optional.of(Role.SOURCE), Valve.VAPOUR),
+            "source-liquid", new CylinderValve(Optional.of(Role.SOURCE), Valve.LIQUID),
+            "vapour", new CylinderValve(Optional.empty(), Valve.VAPOUR),
+            "liquid", new CylinderValve(Optional.empty(), Valve.LIQUID));
     private static final Map<String, Provenance> PROVENANCES = Map.of(
             "new", Provenance.NEW,
             "reclaimed", Provenance.RECLAIMED,
@@ -70,8 +74,8 @@ final class CylinderFields {
     /** Hoses with their valves weigh less; common practice, no source. */
     private static final double MOST_HANGING_KG = 3;
 
-    /** A valve of the file: which cylinder it is on, and what it leads to. */
-    private record CylinderValve(Role role, Valve valve) {}
+    /** A valve of the file: which cylinder it is on, where its word says so, and what it leads to. */
+    private record CylinderValve(Optional<Role> role, Valve valve) {}
 
     private CylinderFields() {}
 
@@ -93,7 +97,7 @@ final class CylinderFields {
         return fields.made(() -> new Cylinder(
                 name,
                 fields.path(),
-                valve.role(),
+                role(fields, valve),
                 valve.valve(),
                 fields.flag("inverted").orElse(false),
                 stamps,
@@ -107,6 +111,29 @@ final class CylinderFields {
                 warmest,
                 rules,
                 hoseContents(fields, inSystem, temperature.value(), hoses)));
+    }
+
+    /** As stated, else by the word of the valve; the two never contradict each other. */
+    private static Role role(FieldReader fields, CylinderValve valve) {
+        Optional<Role> stated = fields.optionalChoice("role", ROLES);
+        if (stated.isEmpty() && valve.role().isEmpty()) {
+            throw fields.refused("role", "is missing; say receiver or source, or take a valve word that says it");
+        }
+        if (stated.isPresent() && valve.role().isPresent() && !stated.equals(valve.role())) {
+            throw fields.refused(
+                    "role",
+                    "\"" + word(ROLES, stated.get()) + "\" contradicts the valve \"" + word(VALVES, valve)
+                            + "\"; correct one of the two");
+        }
+        return stated.or(valve::role).orElseThrow();
+    }
+
+    private static <T> String word(Map<String, T> words, T value) {
+        return words.entrySet().stream()
+                .filter(each -> each.getValue().equals(value))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static CylinderStamps stamps(FieldReader fields) {

@@ -55,7 +55,7 @@ public sealed interface FieldValue {
     record Items(List<FieldValue> values) implements FieldValue {
         /** {@inheritDoc} */
         public Items {
-            values = List.copyOf(values);
+            values = Parts.list("values", values);
         }
     }
 
@@ -67,6 +67,7 @@ public sealed interface FieldValue {
     record Fields(Map<String, FieldValue> values) implements FieldValue {
         /** {@inheritDoc} */
         public Fields {
+            Parts.required("values", values);
             values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
             values.forEach((name, value) -> Parts.required("name value", name, value));
         }

@@ -93,8 +93,8 @@ public final class ReportFields {
             return Optional.of(other.probability());
         }
         Optional<ChargeLevel> likeliest = ((Judgement.Undecided) judgement).likeliest();
-        return likeliest.flatMap(
-                level -> judgement.evidence().deviation().map(deviation -> deviation.probability(level)));
+        return likeliest.map(
+                level -> judgement.evidence().weighed().belief().probability(level));
     }
 
     private static void step(StepOrder step, Map<String, FieldValue> fields) {
@@ -161,7 +161,9 @@ public final class ReportFields {
                 .ifPresent(each -> {
                     Map<String, FieldValue> none = new LinkedHashMap<>();
                     none.put("reason", text(each.reason()));
-                    none.put("part", text(each.part()));
+                    none.put(
+                            "parts",
+                            items(each.parts().stream().map(ReportFields::text).toList()));
                     fields.put("noPlan", new FieldValue.Fields(none));
                 });
     }

@@ -89,8 +89,8 @@ class HookUpPlannerTest {
                 + act.to().map(to -> " " + to).orElse("");
     }
 
-    private void refused(HookUpState state, PlanTask task, PlanReason reason, PlanPart part) {
-        assertThat(plan(state, task)).isEqualTo(new NoPlan(reason, part));
+    private void refused(HookUpState state, PlanTask task, PlanReason reason, PlanPart... parts) {
+        assertThat(plan(state, task)).isEqualTo(new NoPlan(reason, List.of(parts)));
     }
 
     // ---- first hook-up
@@ -226,7 +226,8 @@ class HookUpPlannerTest {
                     fixture.start(),
                     TO_RECOVERY,
                     group.isToxic() ? PlanReason.TOXIC_NEEDS_MACHINE : PlanReason.FLAMMABLE_NEEDS_EVACUATION,
-                    PlanPart.CORE_TOOL);
+                    PlanPart.CORE_TOOL,
+                    PlanPart.SHUT_OFF_AT_PORT);
             fixture.lowFitting = SystemPort.Fitting.STEM;
             fixture.liquidFitting = SystemPort.Fitting.STEM;
             // a plain end at the port would let the hose's vapour go
@@ -266,7 +267,7 @@ class HookUpPlannerTest {
     void atRestNothingPushesUnlessTheCylinderIsColdOrEvacuated() {
         rest();
         fixture.recoveryCelsius = 30;
-        refused(fixture.start(), TO_RECOVERY, PlanReason.AT_REST, PlanPart.RECOVERY_MACHINE);
+        refused(fixture.start(), TO_RECOVERY, PlanReason.AT_REST, PlanPart.COLD_CYLINDER);
         fixture.recoveryKilograms = 0;
         HookUpState ready = after(fixture.start(), TO_RECOVERY);
         HookUpState stepped = after(ready, OUT);
@@ -403,10 +404,10 @@ class HookUpPlannerTest {
     @Test
     void carbonDioxideHasNoPlanAboveItsCriticalPressureNorWithLiquidThatMustBeShutIn() {
         fixture.carbonDioxide = true;
-        refused(fixture.start(), TO_RECOVERY, PlanReason.CARBON_DIOXIDE_LIQUID, PlanPart.RECOVERY_MACHINE);
-        refused(fixture.start(), TO_SOURCE, PlanReason.CARBON_DIOXIDE_LIQUID, PlanPart.REGULATOR);
+        refused(fixture.start(), TO_RECOVERY, PlanReason.CARBON_DIOXIDE_LIQUID, PlanPart.COLD_CYLINDER);
+        refused(fixture.start(), TO_SOURCE, PlanReason.CARBON_DIOXIDE_LIQUID);
         fixture.liquidBars = 90;
-        refused(fixture.start(), TO_RECOVERY, PlanReason.TRANSCRITICAL, PlanPart.RECOVERY_MACHINE);
+        refused(fixture.start(), TO_RECOVERY, PlanReason.TRANSCRITICAL);
     }
 
     // ---- a hose without a manifold
@@ -425,17 +426,30 @@ class HookUpPlannerTest {
     }
 
     @Test
-    void aDirectHoseAtALiquidPortOnABareCoreHasNoPlan() {
+    void aDirectHoseAtALiquidPortHasItsHandValveThere() {
         HookUpCases.Case site = direct(EndFitting.PLAIN_FLARE, SystemPort.Fitting.VALVE_CORE);
+        HookUpPlan plan = HookUpPlanner.plan(site.hookUp(), site.start(), TO_RECOVERY);
+        assertThat(plan).isInstanceOf(Planned.class);
+        assertThat(((Planned) plan).acts().get(0)).isEqualTo(Act.of(Act.Kind.TURN_ROUND, "direct-hose"));
+    }
+
+    @Test
+    void aDirectHoseThatIsPlainAtBothEndsHasNoPlanOnTheBareCoreOfALiquidPort() {
+        HookUpCases.Case site =
+                direct(EndFitting.PLAIN_FLARE, EndFitting.PLAIN_FLARE, SystemPort.Fitting.VALVE_CORE);
         assertThat(HookUpPlanner.plan(site.hookUp(), site.start(), TO_RECOVERY))
-                .isEqualTo(new NoPlan(PlanReason.PLAIN_END_ON_CORE, PlanPart.SHUT_OFF_AT_PORT));
+                .isEqualTo(new NoPlan(PlanReason.PLAIN_END_ON_CORE, List.of(PlanPart.SHUT_OFF_AT_PORT)));
     }
 
     private static HookUpCases.Case direct(EndFitting system, SystemPort.Fitting fitting) {
+        return direct(system, EndFitting.OPEN_CLOSE_VALVE, fitting);
+    }
+
+    private static HookUpCases.Case direct(EndFitting system, EndFitting cylinder, SystemPort.Fitting fitting) {
         return new HookUpCases.Case(
                 HookUpCases.Kit.DIRECT,
                 system,
-                EndFitting.OPEN_CLOSE_VALVE,
+                cylinder,
                 EndFitting.PLAIN_FLARE,
                 fitting,
                 HookUpCases.Held.RECOVERED_COOL,

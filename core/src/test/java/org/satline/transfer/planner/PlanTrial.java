@@ -83,7 +83,7 @@ final class PlanTrial {
         millis.add((System.nanoTime() - before) / 1e6);
         count(what, plan instanceof HookUpPlan.Planned);
         if (plan instanceof HookUpPlan.NoPlan none) {
-            reasons.merge(what + ": " + none.reason() + ", " + none.part(), 1, Integer::sum);
+            reasons.merge(what + ": " + none.reason() + ", " + none.parts(), 1, Integer::sum);
             refused.add(new NoPlanCase(site, start, task, none));
             return Optional.empty();
         }

@@ -1,6 +1,7 @@
 package org.satline.visit.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.satline.visit.file.VisitFileTest.refused;
 
@@ -54,7 +55,7 @@ class VisitFileCylinderTest {
                         .pounds())
                 .isCloseTo(0.1, within(1e-9));
         refused(VISIT.with("cylinder.hoseContents", "2 lb"), "cylinder.hoseContents");
-        refused(VISIT.with("cylinder.valve", "vapour"), "cylinder.valve");
+        refused(VISIT.with("cylinder.valve", "gas"), "cylinder.valve");
         refused(VISIT.with("cylinder.provenance", "found"), "cylinder.provenance");
         refused(VISIT.with("cylinder.fillRules", "moon"), "cylinder.fillRules");
     }
@@ -118,6 +119,29 @@ class VisitFileCylinderTest {
         refused(VISIT.weighing("-1 lb"), "cylinder.scaleReading");
         refused(VISIT.weighing("41.35 t"), "cylinder.scaleReading");
         refused(VISIT.without("instruments.scale"), "cylinder.scaleReading");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "receiver, vapour, RECEIVER, VAPOUR",
+        "receiver, recovery-liquid, RECEIVER, LIQUID",
+        "source, liquid, SOURCE, LIQUID",
+        "source, source-vapour, SOURCE, VAPOUR"
+    })
+    void theRoleMayBeStated(String role, String word, Role read, Valve valve) {
+        Cylinder cylinder =
+                cylinder(VISIT.with("cylinder.role", role).with("cylinder.valve", word).without("cylinder.hoses"));
+        assertThat(cylinder.role()).isEqualTo(read);
+        assertThat(cylinder.valve()).isEqualTo(valve);
+    }
+
+    @Test
+    void aRoleThatIsUnknownMissingOrContradictsItsValveIsRefused() {
+        refused(VISIT.with("cylinder.role", "drum"), "cylinder.role");
+        refused(VISIT.with("cylinder.valve", "vapour"), "cylinder.role");
+        AVisit contradicting = VISIT.with("cylinder.role", "source");
+        refused(contradicting, "cylinder.role");
+        assertThatThrownBy(contradicting::read).hasMessageContainingAll("\"source\"", "\"recovery-vapour\"");
     }
 
     @Test

@@ -13,7 +13,10 @@ import org.apache.flink.streaming.api.functions.sink.filesystem.rollingpolicies.
 import org.apache.flink.streaming.api.windowing.assigners.TumblingEventTimeWindows;
 import org.apache.flink.util.OutputTag;
 
-/** Puts the job together: readings, windows, memory of each unit, files. Each step has a name of its own, under which a savepoint finds its state. */
+/**
+ * Puts the job together: readings, windows, memory of each unit, files. Each step has a name of its own, under which a savepoint finds its
+ * state.
+ */
 public final class FleetJob {
     /** What is no reading, or came too late. */
     static final OutputTag<RejectedReading> REJECTED = new OutputTag<>("rejected") {

@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How long leaks stay unseen and how often there is a false alarm, on simulated units with known truth. Windows are simulated as they settle (means of fifteen
- * readings, four a day), then go through the very code of the job, {@link WindowJudge} without its verdict and {@link ChargeWatch}.
+ * How long leaks stay unseen and how often there is a false alarm, on simulated units with known truth. Windows are simulated as they
+ * settle (means of fifteen readings, four a day), then go through the very code of the job, {@link WindowJudge} without its verdict and
+ * {@link ChargeWatch}.
  */
 public final class LeakStudy {
     private static final long[] HOURS = {10, 12, 14, 16};

@@ -2,7 +2,10 @@ package org.satline.fleet;
 
 /** Baseline and cumulative sum of {@link LeakRule} on the memory of one unit. */
 final class LeakTest {
-    /** Standard deviation of the baseline's slope beforehand, share of the charge for 10 K of outdoor air, over that of a day: a line of few days in like weather stays level. */
+    /**
+     * Standard deviation of the baseline's slope beforehand, share of the charge for 10 K of outdoor air, over that of a day: a line of few
+     * days in like weather stays level.
+     */
     private static final double SLOPE_RIDGE = 2;
     /** Spread of a day beforehand, share of the charge, and the days that it counts for. */
     private static final double SPREAD = 0.010;
@@ -10,8 +13,6 @@ final class LeakTest {
     private static final double SPREAD_DAYS = 10;
     /** A single day counts at most for this many spreads, so that one odd day raises no alarm. */
     private static final double MOST = 3;
-    /** Share of the allowance beyond which the days of a leak are counted for its rate. */
-    private static final double CLIMB_SHARE = 0.2;
 
     private final LeakRule rule;
 
@@ -40,10 +41,10 @@ final class LeakTest {
     }
 
     void weigh(UnitState state, double change) {
-        state.evidence = Math.max(0, state.evidence + step(state, -change - rule.allowance()));
-        state.climb += step(state, -change - CLIMB_SHARE * rule.allowance());
-        if (!(state.climb > 0)) {
-            level(state);
+        double step = (-change - rule.allowance()) / state.spread;
+        state.evidence += Math.max(-MOST, Math.min(MOST, step));
+        if (!(state.evidence > 0)) {
+            restart(state);
             return;
         }
         double t = state.day - state.climbFrom;
@@ -56,15 +57,6 @@ final class LeakTest {
 
     void restart(UnitState state) {
         state.evidence = 0;
-        level(state);
-    }
-
-    private static double step(UnitState state, double missing) {
-        return Math.max(-MOST, Math.min(MOST, missing / state.spread));
-    }
-
-    private static void level(UnitState state) {
-        state.climb = 0;
         state.climbFrom = state.day + 1;
         state.climbN = 0;
         state.climbT = 0;

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import org.satline.charge.ChargeEstimate.Constants;
+import org.satline.charge.ChargeScreen;
 import org.satline.quantity.Mass;
 import org.satline.refrigerant.GlobalWarmingPotential.Report;
 import org.satline.saturation.SaturationCurve;
@@ -11,17 +12,23 @@ import org.satline.saturation.SaturationCurves;
 import org.satline.simulation.SimulatedSystem;
 
 /**
- * What the maker of a model knows of it: its saturation curve, what it shows at the rated charge in any weather, how it answers to charge, its rated charge. Immutable,
- * thread-safe; prepared once a process.
+ * What the maker of a model knows of it: its saturation curve, what it shows at the rated charge in any weather, how it answers to charge,
+ * its rated charge. Immutable, thread-safe; prepared once a process.
  *
  * @param curve saturation curve of its refrigerant
+ * @param screen screen of charges on this curve
  * @param responses steady states
  * @param constants of the charge estimate, fitted on the steady states between 93 % and the rated charge
  * @param ratedCharge rated charge
  * @param gwp global warming potential of the fourth assessment report, which the rules on leaks count with
  */
 public record ModelKnowledge(
-        SaturationCurve curve, ResponseTable responses, Constants constants, Mass ratedCharge, double gwp) {
+        SaturationCurve curve,
+        ChargeScreen screen,
+        ResponseTable responses,
+        Constants constants,
+        Mass ratedCharge,
+        double gwp) {
     /** k_sh / k_sc, typical, as in the library. */
     private static final double RATIO = 0.4;
 
@@ -87,6 +94,7 @@ public record ModelKnowledge(
         double kelvins = (rated.subcoolingK() - less.subcoolingK()) - RATIO * (rated.superheatK() - less.superheatK());
         return new ModelKnowledge(
                 curve,
+                ChargeScreen.of(curve),
                 responses,
                 new Constants(RATIO, kelvins / (1 - SHORT), true),
                 SimulatedSystem.of(model.design()).ratedCharge(),

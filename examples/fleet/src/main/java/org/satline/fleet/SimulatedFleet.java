@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /**
- * The readings of a simulated fleet, in blocks: one burst of fifteen readings, a minute apart, of some units. Readings come out of order by up to eight minutes, a few come
- * twice, a few a day late, a few broken. A block depends on its number alone. Immutable.
+ * The readings of a simulated fleet, in blocks: one burst of fifteen readings, a minute apart, of some units. Readings come out of order by
+ * up to eight minutes, a few come twice, a few a day late, a few broken. A block depends on its number alone. Immutable.
  *
  * @param plan what happens to the units
  * @param units number of units

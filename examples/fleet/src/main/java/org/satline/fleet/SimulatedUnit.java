@@ -3,8 +3,9 @@ package org.satline.fleet;
 import java.util.Arrays;
 
 /**
- * One unit of the simulated fleet with its truth: charge and leak, fault, drift of its sensors, offsets as installed, weather. Everything depends on plan and number
- * alone. Sizes of offsets, drifts and disturbances are our choice, of the order of installed sensors of the trade; no source. Immutable, thread-safe.
+ * One unit of the simulated fleet with its truth: charge and leak, fault, drift of its sensors, offsets as installed, weather. Everything
+ * depends on plan and number alone. Sizes of offsets, drifts and disturbances are our choice, of the order of installed sensors of the
+ * trade; no source. Immutable, thread-safe.
  */
 public final class SimulatedUnit {
     private static final int DAY = 86_400;

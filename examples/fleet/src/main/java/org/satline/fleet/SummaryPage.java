@@ -5,22 +5,31 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import org.satline.program.drawing.Axis;
+import org.satline.program.drawing.Chart;
+import org.satline.program.drawing.Ink;
+import org.satline.program.drawing.Pen;
+import org.satline.program.drawing.Points;
+import org.satline.program.drawing.Series;
+import org.satline.program.drawing.SvgWriter;
 import org.satline.program.page.Block;
 import org.satline.program.page.PageHtml;
-import org.satline.program.pictures.LinePicture;
-import org.satline.program.pictures.Picture;
 
 /** The page at the end of a run: alarms by cause, the leaks that cost most, how the evidence grew, what was rejected. */
 final class SummaryPage {
     private static final int MOST_ROWS = 25;
-    private static final int LINES = 5;
+    private static final List<Pen> PENS = List.of(Pen.SOLID, Pen.DASHED, Pen.DOTTED, Pen.DASH_DOT, Pen.HEAVY);
+    private static final List<Ink> INKS = List.of(Ink.BLACK, Ink.BLUE, Ink.RUST);
+    private static final int LINES = PENS.size();
 
     private final List<String[]> alarms;
     private final List<String[]> days;
@@ -62,8 +71,8 @@ final class SummaryPage {
         if (!leaks.isEmpty()) {
             blocks.add(new Block.Heading(2, "Leaks"));
             blocks.add(leaks(leaks));
-            blocks.add(figure(change(leaks), "change"));
-            blocks.add(figure(evidence(leaks), "evidence"));
+            blocks.add(change(leaks));
+            blocks.add(evidence(leaks));
         }
         blocks.add(new Block.Heading(2, "Rejected readings"));
         blocks.add(rejected());
@@ -148,49 +157,64 @@ final class SummaryPage {
         return new Block.Table("Rejected readings by reason", List.of("reason", "readings"), rows);
     }
 
-    private Picture change(List<String[]> leaks) {
-        return LinePicture.of(
+    private Block change(List<String[]> leaks) {
+        return figure(
                 "Charge against the baseline",
-                "day",
                 "change of the charge, %",
                 lines(leaks, 7, 100),
                 "How the charge of the units with the costliest leaks fell against what each unit had taught about itself.",
-                List.of(
-                        "Estimate of the charge by the library, mean of a day; zero while the baseline is learned. Day 0 is the first of the run."));
+                "Estimate of the charge by the library, mean of a day; zero while the baseline is learned. Day 0 is the first of the run.");
     }
 
-    private Picture evidence(List<String[]> leaks) {
-        return LinePicture.of(
+    private Block evidence(List<String[]> leaks) {
+        return figure(
                 "Evidence for a leak",
-                "day",
                 "cumulative sum, spreads of a day",
                 lines(leaks, 8, 1),
                 "How the cumulative sum of the same units grew to the limit at which the alarm is raised, and beyond.",
-                List.of("Limit " + LeakRule.usual().limit()
-                        + ": one false alarm in ten unit-years or fewer, see the README."));
+                "Limit " + LeakRule.usual().limit() + ": one false alarm in ten unit-years or fewer, see the README.");
     }
 
-    private List<LinePicture.Line> lines(List<String[]> leaks, int field, double factor) {
-        int first =
-                days.stream().mapToInt(day -> Integer.parseInt(day[2])).min().orElse(0);
-        return leaks.stream()
-                .map(leak -> leak[0])
-                .distinct()
-                .limit(LINES)
-                .map(unit -> new LinePicture.Line(
-                        "unit " + unit,
-                        days.stream()
-                                .filter(day -> day[0].equals(unit))
-                                .map(day -> new double[] {
-                                    Integer.parseInt(day[2]) - first, factor * Double.parseDouble(day[field])
-                                })
-                                .sorted(Comparator.comparingDouble(point -> point[0]))
-                                .toList()))
-                .toList();
+    private Map<String, Points> lines(List<String[]> leaks, int field, double factor) {
+        int first = days.stream().mapToInt(SummaryPage::day).min().orElse(0);
+        Map<String, Points> lines = new LinkedHashMap<>();
+        leaks.stream().map(leak -> leak[0]).distinct().limit(LINES).forEach(unit -> {
+            Points points = new Points();
+            days.stream()
+                    .filter(day -> day[0].equals(unit))
+                    .sorted(Comparator.comparingInt(SummaryPage::day))
+                    .forEach(day -> points.add(day(day) - first, factor * Double.parseDouble(day[field])));
+            lines.put("unit " + unit, points);
+        });
+        return lines;
     }
 
-    private static Block figure(Picture picture, String name) {
-        return new Block.Figure(picture.toSvgElement(name), picture.notes());
+    private static int day(String[] day) {
+        return Integer.parseInt(day[2]);
+    }
+
+    private static Block figure(
+            String title, String yAxis, Map<String, Points> lines, String description, String note) {
+        double low = 0;
+        double high = 0;
+        double last = 1;
+        for (Points points : lines.values()) {
+            low = Math.min(low, Arrays.stream(points.y()).min().orElse(0));
+            high = Math.max(high, Arrays.stream(points.y()).max().orElse(0));
+            last = Math.max(last, Arrays.stream(points.x()).max().orElse(0));
+        }
+        double room = 0.05 * (high - low) + 0.1;
+        Chart chart = new Chart(
+                title,
+                new Axis("day", 0, last, Axis.Scale.EVEN),
+                new Axis(yAxis, low - room, high + room, Axis.Scale.EVEN));
+        int kind = 0;
+        for (Map.Entry<String, Points> line : lines.entrySet()) {
+            chart.add(Series.line(line.getKey(), line.getValue(), PENS.get(kind), INKS.get(kind % INKS.size())));
+            kind++;
+        }
+        String name = title.toLowerCase(Locale.ROOT).replace(' ', '-');
+        return new Block.Figure(SvgWriter.element(chart.drawing(description, List.of()), name), List.of(note));
     }
 
     private static String date(String day) {

@@ -1,8 +1,8 @@
 package org.satline.fleet;
 
 /**
- * All that is remembered of a unit between its windows: sums, never lists. State of the engine, version 2: fields may be added, see the README. Mutable and public as
- * its serializer asks for.
+ * All that is remembered of a unit between its windows: sums, never lists. State of the engine, version 2: fields may be added, see the
+ * README. Mutable and public as its serializer asks for.
  */
 public class UnitState {
     /** Model of the unit; added in version 2. */
@@ -27,8 +27,8 @@ public class UnitState {
     /** The baseline once it is learned, and the spread of single days about it. */
     public double intercept, slope, spread;
 
-    /** Cumulative sum of the evidence for a leak, in spreads; and the one with hardly an allowance, whose climb begins nearer to the leak. */
-    public double evidence, climb;
+    /** Cumulative sum of the evidence for a leak, in spreads. */
+    public double evidence;
     /** First day of the climb. */
     public int climbFrom;
     /** Sums over the days of the climb: number, days, days squared, lost charge, days times lost charge. */

@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.satline.charge.ChargeEstimate;
-import org.satline.charge.Margins;
-import org.satline.equilibrium.Range;
+import org.satline.charge.margin.Margins;
 import org.satline.fleet.ModelKnowledge.Expected;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
@@ -13,22 +12,28 @@ import org.satline.measurement.SettlingTest;
 import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
+import org.satline.saturation.BulkAnswers;
+import org.satline.saturation.ElementStatus;
 import org.satline.saturation.SaturationCurve;
-import org.satline.saturation.SaturationProperty;
 
-/** From the readings of a window to what it says: superheat and subcooling in bulk, the settling test, the estimate of the charge, the verdict. Stateless. */
+/**
+ * From the readings of a window to what it says: superheat and subcooling in bulk, the settling test, the estimate of the charge, the
+ * verdict. Stateless.
+ */
 public final class WindowJudge {
     /** Ten of the fifteen minutes stand still, as the library's own test asks of superheat and subcooling. */
     private static final SettlingTest SETTLING = new SettlingTest(540, 0.06, 0.3, 8);
     /** A compressor that runs keeps the pressures apart at least by this ratio; common practice, no source. */
     private static final double LEAST_RATIO = 1.3;
-    /** How far a coil may stand from what the model does; a leak lowers the condensing temperature, other faults raise it; our choice, K. */
+    /**
+     * How far a coil may stand from what the model does; a leak lowers the condensing temperature, other faults raise it; our choice, K.
+     */
     private static final double COLDER_CONDENSING = 6,
             HOTTER_CONDENSING = 1.2,
             COLDER_EVAPORATING = 2,
             HOTTER_EVAPORATING = 1.2;
-    /** Standard uncertainties of the sensors: relative for pressures, K for the rest; our choice, of the order of installed sensors. */
-    private static final double PRESSURE = 0.004, CLAMP = 0.3, AIR = 0.3;
+    /** Standard uncertainties of the sensors, Pa and K; our choice, of the order of installed sensors. */
+    static final double PRESSURE_PA = 8000, TEMPERATURE_K = 0.3;
 
     private WindowJudge() {}
 
@@ -103,37 +108,28 @@ public final class WindowJudge {
         return said;
     }
 
-    /** Superheat and subcooling of each reading; nothing where a pressure lies outside the saturation line. */
+    /** Superheat and subcooling of each reading, in bulk; nothing where one has none. */
     private static Optional<double[][]> margins(SaturationCurve curve, WindowReadings window) {
         int n = window.count();
-        double[] suctionPa = new double[n];
-        double[] liquidPa = new double[n];
-        double[][] margins = new double[2][n];
+        BulkAnswers superheats = curve.superheats(
+                column(window, Channel.SUCTION_KPA, 1000, 0), column(window, Channel.SUCTION_LINE_C, 1, 273.15));
+        BulkAnswers subcoolings = curve.subcoolings(
+                column(window, Channel.LIQUID_KPA, 1000, 0), column(window, Channel.LIQUID_LINE_C, 1, 273.15));
+        boolean all = superheats.count(ElementStatus.ANSWERED) == n && subcoolings.count(ElementStatus.ANSWERED) == n;
+        return all
+                ? Optional.of(new double[][] {superheats.values(Double.NaN), subcoolings.values(Double.NaN)})
+                : Optional.empty();
+    }
+
+    private static double[] column(WindowReadings window, Channel channel, double factor, double plus) {
+        double[] column = new double[window.count()];
         int i = 0;
         for (int minute = 0; minute < WindowReadings.MINUTES; minute++) {
             if (window.has(minute)) {
-                suctionPa[i] = 1000.0 * window.value(minute, Channel.SUCTION_KPA);
-                liquidPa[i] = 1000.0 * window.value(minute, Channel.LIQUID_KPA);
-                margins[0][i] = window.value(minute, Channel.SUCTION_LINE_C) + 273.15;
-                margins[1][i] = window.value(minute, Channel.LIQUID_LINE_C) + 273.15;
-                if (!inside(curve.dewPressureRange(), suctionPa[i])
-                        || !inside(curve.bubblePressureRange(), liquidPa[i])) {
-                    return Optional.empty();
-                }
-                i++;
+                column[i++] = factor * window.value(minute, channel) + plus;
             }
         }
-        curve.values(SaturationProperty.DEW_TEMPERATURE, suctionPa, suctionPa);
-        curve.values(SaturationProperty.BUBBLE_TEMPERATURE, liquidPa, liquidPa);
-        for (i = 0; i < n; i++) {
-            margins[0][i] -= suctionPa[i];
-            margins[1][i] = liquidPa[i] - margins[1][i];
-        }
-        return Optional.of(margins);
-    }
-
-    private static boolean inside(Range range, double pascals) {
-        return pascals >= range.low() && pascals <= range.high();
+        return column;
     }
 
     private static boolean stands(WindowReadings window, double[] kelvins) {
@@ -180,23 +176,23 @@ public final class WindowJudge {
 
     private static SystemReadings readings(float[] means) {
         return SystemReadings.builder()
-                .suction(pressure(means, Channel.SUCTION_KPA), line(means, Channel.SUCTION_LINE_C, CLAMP))
-                .liquid(pressure(means, Channel.LIQUID_KPA), line(means, Channel.LIQUID_LINE_C, CLAMP))
-                .put(Place.DISCHARGE_LINE, line(means, Channel.DISCHARGE_LINE_C, CLAMP))
-                .put(Place.RETURN_DRY_BULB, line(means, Channel.RETURN_DRY_BULB_C, AIR))
-                .put(Place.RETURN_WET_BULB, line(means, Channel.RETURN_WET_BULB_C, AIR))
-                .put(Place.SUPPLY_DRY_BULB, line(means, Channel.SUPPLY_DRY_BULB_C, AIR))
-                .put(Place.OUTDOOR_AIR, line(means, Channel.OUTDOOR_C, AIR))
+                .suction(pressure(means, Channel.SUCTION_KPA), line(means, Channel.SUCTION_LINE_C))
+                .liquid(pressure(means, Channel.LIQUID_KPA), line(means, Channel.LIQUID_LINE_C))
+                .put(Place.DISCHARGE_LINE, line(means, Channel.DISCHARGE_LINE_C))
+                .put(Place.RETURN_DRY_BULB, line(means, Channel.RETURN_DRY_BULB_C))
+                .put(Place.RETURN_WET_BULB, line(means, Channel.RETURN_WET_BULB_C))
+                .put(Place.SUPPLY_DRY_BULB, line(means, Channel.SUPPLY_DRY_BULB_C))
+                .put(Place.OUTDOOR_AIR, line(means, Channel.OUTDOOR_C))
                 .build();
     }
 
     private static Reading<Pressure> pressure(float[] means, Channel channel) {
         double pascals = 1000 * of(means, channel);
-        return Reading.of(Pressure.ofPascals(pascals), PRESSURE * pascals, channel.name());
+        return Reading.of(Pressure.ofPascals(pascals), PRESSURE_PA, channel.name());
     }
 
-    private static Reading<Temperature> line(float[] means, Channel channel, double uncertaintyK) {
-        return Reading.of(Temperature.ofCelsius(of(means, channel)), uncertaintyK, channel.name());
+    private static Reading<Temperature> line(float[] means, Channel channel) {
+        return Reading.of(Temperature.ofCelsius(of(means, channel)), TEMPERATURE_K, channel.name());
     }
 
     static double of(float[] means, Channel channel) {

@@ -3,27 +3,79 @@ package org.satline.fleet;
 import java.util.Optional;
 import org.satline.charge.ChargeCase;
 import org.satline.charge.ChargeJudge;
+import org.satline.charge.ChargeLevel;
 import org.satline.charge.ChargeQuestion;
-import org.satline.charge.Criterion;
+import org.satline.charge.ChargeRow;
 import org.satline.charge.ImplausibleReadingException;
 import org.satline.charge.Judgement;
 import org.satline.charge.OperatingConditions;
+import org.satline.charge.ScreenedCharge;
 import org.satline.charge.Symptom;
+import org.satline.charge.margin.Criterion;
 import org.satline.fleet.ModelKnowledge.Expected;
+import org.satline.measurement.Place;
 import org.satline.measurement.SystemReadings;
 import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.TemperatureDifference;
 
-/** The one place where the library judges a window. What a sound unit of the model shows in this weather is the target and what is expected. */
+/**
+ * The one place where the library judges a window. What a sound unit of the model shows in this weather is the target and what is expected. Most windows end at the library's
+ * screen; those that stand out, and all whose coils are far from what the model does, go to its judge, who weighs faults too.
+ */
 final class WindowVerdict {
     /** Standard uncertainties of what a unit of the model shows against what the model says; our choice, K. */
     private static final double UNIT_K = 1.0, DISCHARGE_K = 4;
+
+    private static final Optional<ChargeLevel> ON_TARGET = Optional.of(ChargeLevel.ON_TARGET);
 
     private WindowVerdict() {}
 
     static void give(SettledWindow said, SystemReadings readings, float[] means) {
         ModelKnowledge knowledge = ModelKnowledge.of(said.model);
         Expected rated = knowledge.expected(said.outdoorC, WindowJudge.of(means, Channel.RETURN_WET_BULB_C));
+        boolean bySuperheat = said.model.metering().judgedBy() == Criterion.SUPERHEAT;
+        double target = Math.max(0, bySuperheat ? rated.superheatK() : rated.subcoolingK());
+        if (!said.alike || !isOnTarget(said, knowledge, target, means)) {
+            judge(said, knowledge, rated, target, readings, means);
+        }
+    }
+
+    private static boolean isOnTarget(SettledWindow said, ModelKnowledge knowledge, double targetK, float[] means) {
+        ChargeRow row = ChargeRow.of(knowledge.curve().refrigerant(), said.model.metering())
+                .suction(pascals(means, Channel.SUCTION_KPA), kelvins(means, Channel.SUCTION_LINE_C))
+                .liquid(pascals(means, Channel.LIQUID_KPA), kelvins(means, Channel.LIQUID_LINE_C))
+                .read(Place.DISCHARGE_LINE, kelvins(means, Channel.DISCHARGE_LINE_C))
+                .read(Place.RETURN_DRY_BULB, kelvins(means, Channel.RETURN_DRY_BULB_C))
+                .read(Place.RETURN_WET_BULB, kelvins(means, Channel.RETURN_WET_BULB_C))
+                .read(Place.SUPPLY_DRY_BULB, kelvins(means, Channel.SUPPLY_DRY_BULB_C))
+                .read(Place.OUTDOOR_AIR, kelvins(means, Channel.OUTDOOR_C))
+                .uncertainty(WindowJudge.PRESSURE_PA, WindowJudge.TEMPERATURE_K)
+                .target(targetK)
+                .build();
+        if (knowledge.screen().screen(row) instanceof ScreenedCharge.Level found
+                && found.level().equals(ON_TARGET)) {
+            say(said, Outcome.ON_TARGET, Cause.NONE);
+            said.probability = found.onTarget();
+            return true;
+        }
+        return false;
+    }
+
+    private static double pascals(float[] means, Channel channel) {
+        return 1000 * WindowJudge.of(means, channel);
+    }
+
+    private static double kelvins(float[] means, Channel channel) {
+        return WindowJudge.of(means, channel) + 273.15;
+    }
+
+    private static void judge(
+            SettledWindow said,
+            ModelKnowledge knowledge,
+            Expected rated,
+            double target,
+            SystemReadings readings,
+            float[] means) {
         double dryBulbK = WindowJudge.of(means, Channel.RETURN_DRY_BULB_C) + 273.15;
         ChargeJudge judge = ChargeJudge.usual()
                 .expecting(Symptom.SUPERHEAT, rated.superheatK(), UNIT_K)
@@ -31,10 +83,8 @@ final class WindowVerdict {
                 .expecting(Symptom.EVAPORATING, rated.evaporatingK() - dryBulbK, UNIT_K)
                 .expecting(Symptom.CONDENSING, rated.condensingK() - said.outdoorC - 273.15, UNIT_K)
                 .expecting(Symptom.DISCHARGE, rated.dischargeC(), DISCHARGE_K);
-        boolean bySuperheat = said.model.metering().judgedBy() == Criterion.SUPERHEAT;
-        double target = bySuperheat ? rated.superheatK() : rated.subcoolingK();
-        ChargeQuestion question = ChargeQuestion.of(
-                said.model.metering(), Optional.of(TemperatureDifference.ofKelvins(Math.max(0, target))));
+        ChargeQuestion question =
+                ChargeQuestion.of(said.model.metering(), Optional.of(TemperatureDifference.ofKelvins(target)));
         try {
             take(
                     said,

@@ -37,8 +37,9 @@ final class BulkRun {
         if (count.quoted() > 0) {
             spec.commandLine()
                     .getErr()
-                    .println("satline: " + count.quoted() + " cells of " + Shown.line(out.toString())
-                            + " begin with an apostrophe that is not in the input: a spreadsheet would have run them as formulas");
+                    .println(
+                            "satline: " + count.quoted() + " cells of " + Shown.line(out.toString())
+                                    + " begin with an apostrophe that is not in the input: a spreadsheet would have run them as formulas");
         }
     }
 

@@ -105,14 +105,14 @@ public final class Main implements Runnable {
         // An option that is not known hides behind the complaint about the ones that are missing.
         List<String> unknown = command.getUnmatchedArguments();
         String message = unknown.isEmpty()
-                ? Shown.line(String.valueOf(e.getMessage()))
+                ? Shown.message(String.valueOf(e.getMessage()))
                 : "unknown option, command or extra argument " + Shown.quoted(unknown.get(0));
         err.println("satline: " + message + "; see '" + command.getCommandSpec().qualifiedName() + " --help'");
         return ExitStatus.BAD_INPUT;
     }
 
     private static int failed(PrintWriter err, Throwable e) {
-        String message = Shown.line(e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage());
+        String message = Shown.message(e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage());
         if (e instanceof BadInputException || e instanceof ResourceFormatException) {
             err.println("satline: " + message);
             return ExitStatus.BAD_INPUT;

@@ -66,7 +66,11 @@ final class SelfTestCommand implements Callable<Integer> {
 
     private static String line(EquationSelfTest test) {
         return test.check().designation() + " "
-                + test.check().quantity().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ') + ": printed "
+                + test.check()
+                        .quantity()
+                        .name()
+                        .toLowerCase(java.util.Locale.ROOT)
+                        .replace('_', ' ') + ": printed "
                 + Printed.given(test.check().printed()) + ", computed "
                 + Printed.figure("%.9g", test.computed()) + (test.repeats() ? ", repeats" : ", DOES NOT REPEAT")
                 + " [" + test.check().source() + "]";

@@ -31,9 +31,11 @@ final class FuzzRun {
                             "--reproducer_path=" + folder.getParent(),
                             "-artifact_prefix=" + folder.getParent() + "/",
                             "-max_total_time=" + args[0],
-                            "-timeout=30",
+                            "-timeout=120",
                             folder.toString(),
-                            FuzzCorpusTest.CORPUS.resolve(target.getSimpleName()).toString())
+                            FuzzCorpusTest.CORPUS
+                                    .resolve(target.getSimpleName())
+                                    .toString())
                     .redirectErrorStream(true)
                     .redirectOutput(folder.resolveSibling("log.txt").toFile())
                     .start();

@@ -7,13 +7,13 @@ public final class ResourceTarget {
     private ResourceTarget() {}
 
     public static void fuzzerTestOneInput(byte[] bytes) {
-        Target.refusesAtMost(() -> CsvResource.parse(
-                        "any.csv", bytes, new String[] {"id", "value"}, new String[] {"note"})
-                .rows()
-                .forEach(row -> {
-                    row.optionalNumber("value");
-                    row.text("id");
-                    row.cell("note");
-                }));
+        Target.refusesAtMost(
+                () -> CsvResource.parse("any.csv", bytes, new String[] {"id", "value"}, new String[] {"note"})
+                        .rows()
+                        .forEach(row -> {
+                            row.optionalNumber("value");
+                            row.text("id");
+                            row.cell("note");
+                        }));
     }
 }

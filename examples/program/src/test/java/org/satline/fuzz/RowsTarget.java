@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import org.satline.program.file.BadInputException;
 import org.satline.program.file.CsvRows;
 import org.satline.program.fills.FillAnswers;
@@ -28,8 +27,9 @@ public final class RowsTarget {
     public static void fuzzerTestOneInput(byte[] bytes) throws IOException {
         Files.write(FILE, bytes);
         try (CsvRows rows = CsvRows.of(FILE, FillAnswers.INPUT, FillAnswers.OPTIONAL)) {
-            rows.forEachRemaining(row -> ANSWERS.answer(row).cells().forEach(cell -> Target.require(
-                    !Escape.isFormula(Escape.cell(cell)), "a formula")));
+            rows.forEachRemaining(row -> ANSWERS.answer(row)
+                    .cells()
+                    .forEach(cell -> Target.require(!Escape.isFormula(Escape.cell(cell)), "a formula")));
         } catch (BadInputException e) {
             Target.require(String.valueOf(e.getMessage()).length() < 1500, "a long message");
         }

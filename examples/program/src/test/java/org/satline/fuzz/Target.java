@@ -1,8 +1,6 @@
 package org.satline.fuzz;
 
 import java.nio.charset.StandardCharsets;
-import org.satline.json.JsonFields;
-import org.satline.json.SatlineJson;
 import org.satline.quantity.PlainText;
 import org.satline.resource.ResourceFormatException;
 
@@ -45,13 +43,5 @@ public final class Target {
         if (!condition) {
             throw new AssertionError(what);
         }
-    }
-
-    /** JSON in which fields are read; made once. */
-    static final SatlineJson JSON = new SatlineJson();
-
-    static void fieldsComeBack(String text) {
-        var fields = JsonFields.read(text);
-        require(JsonFields.read(JsonFields.write(fields)).equals(fields), "fields changed on their way");
     }
 }

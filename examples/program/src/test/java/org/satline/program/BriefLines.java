@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.assertj.core.api.SoftAssertions;
+import org.satline.explanation.Figure;
 import org.satline.quantity.UnitSystem;
 import org.satline.wording.Language;
 import org.satline.wording.VisitLines;
@@ -105,7 +106,13 @@ final class BriefLines {
         String word = report.path("level").textValue();
         String key = word.equals("on-target") ? "onTarget" : word;
         if (!word.equals("not-charge")) {
-            softly.assertThat(text(Topic.LEVEL)).as(trial).startsWith(WORDING.message("visit.level." + key));
+            boolean probable = !word.equals("undecided")
+                    && report.path("levelProbability").doubleValue() < 0.95;
+            String level = WORDING.message("visit.level." + key);
+            softly.assertThat(text(Topic.LEVEL))
+                    .as(trial)
+                    .startsWith(
+                            probable ? WORDING.message("visit.level.probably", Figure.of("level", level)) : level);
         }
         if (report.has("levelProbability")) {
             softly.assertThat(text(Topic.LEVEL))

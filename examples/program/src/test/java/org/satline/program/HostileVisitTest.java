@@ -17,7 +17,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.satline.quantity.PlainText;
 
-/** Every text of a visit in turn carries what steers a terminal and goes on for ever; no output obeys it or repeats more than 60 characters. */
+/**
+ * Every text of a visit in turn carries what steers a terminal and goes on for ever; no output obeys it or repeats more than 60 characters.
+ */
 class HostileVisitTest {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final String STEERING = "\u001b[2K\u202e\u2066\n\u009b1A\u2028";

@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.satline.quantity.PlainText;
 
 class MainTest {
     @ParameterizedTest
@@ -20,6 +21,23 @@ class MainTest {
     @Test
     void versionIsOneLine() {
         assertThat(ProgramRun.of("--version").out()).startsWith("satline ").hasLineCount(1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"points a.csv --out b.csv --engine #", "#", "visit #", "pressure # 20degC", "visit a.json --units #"
+            })
+    void whatIsRepeatedOfACommandLineIsShortAndPlain(String line) {
+        for (String endless : new String[] {"x".repeat(5000), "x\u001b[2K\u202ex", "x ".repeat(5000)}) {
+            Object[] words = line.split(" ", -1);
+            for (int i = 0; i < words.length; i++) {
+                words[i] = words[i].equals("#") ? endless : words[i];
+            }
+            ProgramRun run = ProgramRun.of(words);
+            assertThat(run.status()).isEqualTo(2);
+            assertThat(run.err()).hasLineCount(1).hasSizeLessThan(2500).doesNotContain("x".repeat(61));
+            assertThat(run.err().codePoints().filter(c -> c != '\n')).noneMatch(PlainText::isHidden);
+        }
     }
 
     @ParameterizedTest

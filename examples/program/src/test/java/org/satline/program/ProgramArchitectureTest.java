@@ -55,6 +55,23 @@ class ProgramArchitectureTest {
                 .forEach(name -> assertThat(ROWS).contains(name));
     }
 
+    /** Machines of another build say something about the verdict only while nothing of it is in them. */
+    @Test
+    void machinesOfAnotherBuildKnowNothingOfTheVerdictNorOfTheOtherSimulation() {
+        noClasses()
+                .that()
+                .resideInAPackage("org.satline.program.mapped..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        "org.satline.charge..",
+                        "org.satline.step..",
+                        "org.satline.simulation..",
+                        "org.satline.visit..",
+                        "org.satline.program.proof..")
+                .check(PROGRAM);
+    }
+
     @Test
     void eachLibraryHasOneRoom() {
         classes()

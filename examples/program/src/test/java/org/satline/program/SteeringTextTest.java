@@ -65,7 +65,8 @@ class SteeringTextTest {
         Path out = folder.resolve("out.csv");
         for (String formula : new String[] {"=HYPERLINK(1)", "+1+cmd", "-2+3", "@SUM(1)", "\uff1d1", "\t=1+1"}) {
             Path in = folder.resolve("points.csv");
-            Files.writeString(in, Files.readString(SAMPLES.resolve("points.csv")).replace("freezer", formula));
+            Files.writeString(
+                    in, Files.readString(SAMPLES.resolve("points.csv")).replace("freezer", formula));
             ProgramRun run = ProgramRun.of("points", in, "--out", out);
             assertThat(Files.readString(out)).contains("'").doesNotContain("\n" + formula);
             assertThat(run.err()).contains("apostrophe");

@@ -37,7 +37,7 @@ class VisitCommandTest {
         // by hand: 90 - 27.4 = 62.6 lb of contents, 1.31 times the water capacity
         // holds
         String full = """
-                {"name": "standing by", "valve": "recovery-vapour", "specification": "DOT-4BW400", "tare": "27.4 lb",
+                {"name": "standing by", "role": "receiver", "valve": "vapour", "specification": "DOT-4BW400", "tare": "27.4 lb",
                  "waterCapacity": "47.7 lb", "retestDue": "2029-04-30", "holding": "R-410A", "temperature": "84 degF",
                  "pressure": "252 psig", "owner": "the sailing club", "provenance": "recovered", "scaleReading": "90 lb"}""";
         String visit = Files.readString(SAMPLE).replace("\"cylinder\": {", "\"cylinders\": [{");
@@ -177,6 +177,18 @@ class VisitCommandTest {
         assertThat(run.status()).isZero();
         assertThat(run.out().lines().toList().get(2)).startsWith("DANGER    overfilled");
         assertThat(run.out()).doesNotContain("Step by step", "how much ");
+    }
+
+    @Test
+    void aRoleThatContradictsTheValveIsRefusedWithBoth() throws IOException {
+        String source = Files.readString(SAMPLE)
+                .replace("\"valve\": \"recovery-vapour\"", "\"role\": \"source\", \"valve\": \"recovery-vapour\"");
+        ProgramRun run = ProgramRun.of("visit", write(source));
+        assertThat(run.status()).isEqualTo(ExitStatus.BAD_INPUT);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err())
+                .contains("cylinder.role", "\"source\"", "\"recovery-vapour\"")
+                .hasLineCount(1);
     }
 
     @Test

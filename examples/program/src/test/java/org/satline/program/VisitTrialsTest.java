@@ -101,6 +101,31 @@ class VisitTrialsTest {
         softly.assertAll();
     }
 
+    /** What is done names no hose in these files, so that nothing is left to take off. */
+    @Test
+    void whatIsReadyToMoveCarriesAPlanOfItsStep() {
+        SoftAssertions softly = new SoftAssertions();
+        for (VisitTrial trial : VisitTrial.ready()) {
+            JsonNode report = Objects.requireNonNull(OUTCOMES.get(trial)).report();
+            List<String> phases = report.path("plan").findValuesAsText("phase");
+            if (trial.expected().get(0).equals("done")) {
+                softly.assertThat(phases).as("%s", trial).isEmpty();
+            } else {
+                softly.assertThat(phases).as("%s", trial).isNotEmpty().containsOnly("step");
+            }
+        }
+        softly.assertAll();
+    }
+
+    @Test
+    void noVisitMovesWithoutAnOrderOfValves() {
+        OUTCOMES.forEach((trial, outcome) -> {
+            if (outcome.report().path("movesNow").asBoolean()) {
+                assertThat(outcome.report().path("plan")).as("%s", trial).isNotEmpty();
+            }
+        });
+    }
+
     @Test
     void everyReportKeepsToItsSchemaAndHoldsNoSentence() {
         JsonSchema schema =

@@ -32,10 +32,14 @@ public final class Dialogue {
     private final Consumer<FieldValue.Fields> keep;
     private final Deque<Asked> asked = new ArrayDeque<>();
     private final Set<String> declined = new HashSet<>();
-    private FieldValue.Fields answers;
+    private CylinderFocus focus;
+    /** The cylinder that is left, as it was last weighed, where the next readings may be taken on another. */
+    private Optional<CylinderFocus> earlier = Optional.empty();
+    /** Whether the hose is on another cylinder than the one that is asked about. */
+    private boolean aside;
 
     /** A question that was asked, with the answers before it. */
-    private record Asked(Question question, FieldValue.Fields before) {}
+    private record Asked(Question question, CylinderFocus before) {}
 
     /**
      * Starts a dialogue.
@@ -56,7 +60,18 @@ public final class Dialogue {
         this.kit = kit;
         this.now = now;
         this.keep = keep;
-        this.answers = kit.map(each -> each.applied(start)).orElse(start);
+        this.focus = CylinderFocus.of(kit.map(each -> each.applied(start)).orElse(start));
+    }
+
+    /**
+     * Asks first which cylinder the hose is on now.
+     *
+     * @param before the visit of which these are the next readings
+     * @return this dialogue
+     */
+    Dialogue after(FieldValue.Fields before) {
+        earlier = Optional.of(CylinderFocus.of(before));
+        return this;
     }
 
     /**
@@ -67,14 +82,41 @@ public final class Dialogue {
      * @throws IllegalArgumentException if what stands in the file already cannot be used
      */
     public FieldValue.Fields run() {
-        Draft.check(answers);
+        Draft.check(focus.visit());
         prompt.say("? explains, < goes back, - says that you do not have it, Ctrl-C breaks off; answers are kept.");
+        if (earlier.flatMap(CylinderFocus::name).isPresent()) {
+            ask(Questions.connectedNow());
+        }
+        askAll();
+        other();
+        FieldValue.Fields whole = Draft.finished(focus.file());
+        keep.accept(whole);
+        return whole;
+    }
+
+    private void askAll() {
         for (Optional<Question> next = next(); next.isPresent(); next = next()) {
             ask(next.get());
         }
-        FieldValue.Fields whole = Draft.finished(answers);
-        keep.accept(whole);
-        return whole;
+    }
+
+    /** Where the connected cylinder is there for the other direction, the one that is needed is asked about too. */
+    private void other() {
+        Optional<String> use = Draft.otherUse(focus.visit());
+        if (use.isEmpty()) {
+            return;
+        }
+        FieldValue.Fields on = focus.visit();
+        prompt.say("The charge asks for another cylinder than the one that the hose is on: " + use.get() + ".");
+        focus = focus.aside(focus.beside(use.get()));
+        asked.clear();
+        declined.clear();
+        aside = true;
+        askAll();
+        if (focus.cylinder().isEmpty()) {
+            // there is none
+            focus = CylinderFocus.of(on);
+        }
     }
 
     private Optional<Question> next() {
@@ -85,7 +127,7 @@ public final class Dialogue {
         if (needed.isPresent()) {
             return needed;
         }
-        Set<String> lacking = Draft.lacking(answers);
+        Set<String> lacking = Draft.lacking(focus.visit());
         return Questions.all().stream()
                 .filter(each -> each.kind() != Question.Kind.NEEDED && lacking.contains(each.path()))
                 .filter(this::arises)
@@ -93,9 +135,10 @@ public final class Dialogue {
     }
 
     private boolean arises(Question question) {
-        return question.asked().test(answers)
+        return question.asked().test(focus.visit())
+                && !(aside && question.path().startsWith("cylinder.hoses"))
                 && !declined.contains(question.path())
-                && !FieldTree.has(answers, question.path());
+                && !FieldTree.has(focus.visit(), question.path());
     }
 
     private void ask(Question question) {
@@ -113,7 +156,7 @@ public final class Dialogue {
             } else if (answer.equals(NOT_AVAILABLE) && question.kind() == Question.Kind.NEEDED) {
                 prompt.say("  nothing can be said without it");
             } else if (answer.equals(NOT_AVAILABLE)) {
-                asked.push(new Asked(question, answers));
+                asked.push(new Asked(question, focus));
                 declined.add(question.path());
                 return;
             } else if (answer.isEmpty()) {
@@ -132,9 +175,20 @@ public final class Dialogue {
             return Optional.of(now.toLocalTime().truncatedTo(ChronoUnit.MINUTES).toString());
         }
         if (question.path().equals(Questions.CYLINDER)) {
-            return kit.map(Kit::cylinders).filter(names -> names.size() == 1).map(names -> names.get(0));
+            List<String> own = own();
+            return own.size() == 1 ? Optional.of(own.get(0)) : Optional.empty();
+        }
+        if (question.path().equals(Questions.CONNECTED)) {
+            return focus.name();
         }
         return kit.flatMap(each -> each.standing(question.path())).or(question::usual);
+    }
+
+    /** Cylinders of the kit that are not part of the visit yet. */
+    private List<String> own() {
+        return kit.map(Kit::cylinders).orElse(List.of()).stream()
+                .filter(name -> !focus.isBeside(name))
+                .toList();
     }
 
     private void explain(Question question) {
@@ -144,9 +198,8 @@ public final class Dialogue {
                         ? "  Write number and unit where it has one, as in " + question.form()
                                 + "; a pressure is psig, kPa gauge or bar gauge off a gauge, psia or kPa where absolute."
                         : "  One of: " + String.join(", ", question.choices()) + ".");
-        List<String> own = kit.map(Kit::cylinders).orElse(List.of());
-        if (question.path().equals(Questions.CYLINDER) && !own.isEmpty()) {
-            prompt.say("  In the kit: " + String.join("; ", own) + ".");
+        if (question.path().equals(Questions.CYLINDER) && !own().isEmpty()) {
+            prompt.say("  In the kit: " + String.join("; ", own()) + ".");
         }
         if (question.kind() != Question.Kind.NEEDED) {
             prompt.say("  Without it (-) the page says what that costs.");
@@ -159,34 +212,45 @@ public final class Dialogue {
         }
         Asked last = asked.pop();
         declined.remove(last.question().path());
-        answers = last.before();
-        keep.accept(answers);
+        focus = last.before();
+        keep.accept(focus.file());
         return true;
     }
 
     private boolean taken(Question question, String answer) {
-        FieldValue.Fields with;
+        CylinderFocus with;
         try {
             with = answered(question, answer);
-            Draft.check(with);
+            Draft.check(with.visit());
         } catch (IllegalArgumentException e) {
             prompt.say("  " + Shown.line(String.valueOf(e.getMessage())));
             return false;
         }
-        asked.push(new Asked(question, answers));
-        answers = with;
-        keep.accept(answers);
+        asked.push(new Asked(question, focus));
+        focus = with;
+        keep.accept(focus.file());
         return true;
     }
 
-    private FieldValue.Fields answered(Question question, String answer) {
+    private CylinderFocus answered(Question question, String answer) {
+        FieldValue.Fields answers = focus.visit();
+        if (question.path().equals(Questions.CONNECTED)) {
+            CylinderFocus now = focus.swapped(
+                    answer,
+                    earlier.filter(each -> each.name().equals(focus.name())).flatMap(CylinderFocus::cylinder));
+            return now.with(NextVisit.readAnew(now.visit()));
+        }
         if (!question.path().equals(Questions.CYLINDER)) {
-            return question.answered(answers, answer);
+            return focus.with(question.answered(answers, answer));
         }
         if (answer.equalsIgnoreCase("none")) {
-            return FieldTree.put(answers, "cylinders", new FieldValue.Items(List.of()));
+            return focus.with(FieldTree.put(answers, "cylinders", new FieldValue.Items(List.of())));
+        }
+        if (focus.isBeside(answer)) {
+            throw new IllegalArgumentException("\"" + answer + "\" is the one that the hose is on; name the other one");
         }
         Optional<FieldValue> own = kit.flatMap(each -> each.cylinder(answer));
-        return own.isPresent() ? FieldTree.put(answers, "cylinder", own.get()) : question.answered(answers, answer);
+        return focus.with(
+                own.isPresent() ? FieldTree.put(answers, "cylinder", own.get()) : question.answered(answers, answer));
     }
 }

@@ -1,7 +1,9 @@
 package org.satline.program.ask;
 
 import java.util.LinkedHashSet;
+import java.util.Optional;
 import java.util.Set;
+import org.satline.cylinder.Role;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Severity;
 import org.satline.json.JsonFields;
@@ -55,9 +57,21 @@ final class Draft {
         return FieldTree.has(all, "readings") ? all : FieldTree.put(all, "readings", FieldTree.EMPTY);
     }
 
+    /** What the cylinder must be for that is needed instead of the connected one; nothing where that one serves. */
+    static Optional<String> otherUse(FieldValue.Fields answers) {
+        VisitReport report = report(answers);
+        return report.findings().stream().anyMatch(each -> each.code() == TransferCode.OTHER_CYLINDER_NEEDED)
+                ? report.connected().map(each -> each.cylinder().role() == Role.RECEIVER ? "source" : "recovery")
+                : Optional.empty();
+    }
+
+    private static VisitReport report(FieldValue.Fields answers) {
+        return VisitReporter.report(VisitFile.read(finished(answers)));
+    }
+
     /** Paths of the fields that the answer lacks. */
     static Set<String> lacking(FieldValue.Fields answers) {
-        VisitReport report = VisitReporter.report(VisitFile.read(finished(answers)));
+        VisitReport report = report(answers);
         Set<String> paths = new LinkedHashSet<>(report.ask());
         report.findings().stream()
                 .filter(each -> each.severity() == Severity.MUST_BE_SUPPLIED)
@@ -71,6 +85,12 @@ final class Draft {
         if (paths.contains("cylinder.scaleReading")) {
             paths.add("instruments.scale.resolution");
             paths.add("instruments.scale.percentOfReading");
+            // a source is turned over and the scale zeroed then; a receiver goes on being weighed whole
+            if (FieldTree.text(answers, "cylinder.valve")
+                    .filter(valve -> valve.startsWith("source"))
+                    .isPresent()) {
+                paths.add("cylinder.grossBefore");
+            }
         }
         // the mark answers more than the field that is missed
         if (paths.contains("cylinder.refillable") || paths.contains("cylinder.servicePressure")) {
@@ -90,6 +110,9 @@ final class Draft {
         }
         if (FieldTree.has(all, "cylinder")) {
             all = FieldTree.put(all, "cylinder", under(PLAIN_CYLINDER, all, "cylinder"));
+            if (FieldTree.has(all, "cylinder.grossBefore") && !FieldTree.has(all, "cylinder.scaleReading")) {
+                all = FieldTree.put(all, "cylinder.scaleReading", "0 lb");
+            }
         }
         if (FieldTree.has(all, "cylinder.hoses[0].contentsFrom") && !FieldTree.has(all, "cylinder.hoses[0].holds")) {
             all = FieldTree.put(all, "cylinder.hoses[0].holds", "liquid");

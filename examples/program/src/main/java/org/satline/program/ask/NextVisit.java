@@ -33,9 +33,9 @@ import org.satline.wording.NumberPrinter;
  * @param visit fields of the visit as it is now
  * @param notices what was noticed
  */
-record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
+public record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
     /** What can be noticed. */
-    enum Kind {
+    public enum Kind {
         /** All readings are those of before. */
         SAME_READING,
         /** The scale was zeroed since. */
@@ -52,8 +52,9 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
      * @param kind what
      * @param text in words, with the values
      */
-    record Notice(Kind kind, String text) {
-        Notice {
+    public record Notice(Kind kind, String text) {
+        /** {@inheritDoc} */
+        public Notice {
             Parts.required("kind text", kind, text);
         }
     }
@@ -65,37 +66,49 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
 
     private static final List<String> CONDITIONS_ANEW = List.of("running", "settled", "settling");
     private static final List<String> HOSE_ANEW = List.of("holds", "contentsFrom");
-    private static final List<String> WEIGHED_ANEW = List.of("scaleReading", "temperature", "pressure");
+    private static final List<String> WEIGHED_ANEW = List.of("scaleReading", "grossBefore", "temperature", "pressure");
 
-    NextVisit {
+    /** {@inheritDoc} */
+    public NextVisit {
         Parts.required("visit", visit);
         notices = List.copyOf(notices);
     }
 
-    /** The earlier visit without what is read anew. */
-    static FieldValue.Fields started(FieldValue.Fields earlier) {
+    /**
+     * The earlier visit without what is read anew.
+     *
+     * @param earlier fields of the visit so far
+     * @return what the next one starts from
+     */
+    public static FieldValue.Fields started(FieldValue.Fields earlier) {
         FieldValue.Fields start = earlier;
         for (String name : READ_ANEW) {
             start = FieldTree.without(start, name);
         }
         start = withoutParts(start, "conditions", CONDITIONS_ANEW);
-        return withoutParts(withoutParts(start, "cylinder", WEIGHED_ANEW), "cylinder.hoses[0]", HOSE_ANEW);
+        CylinderFocus focus = CylinderFocus.of(start);
+        return focus.with(readAnew(focus.visit())).file();
     }
 
-    /** Readings from a file on top of the earlier visit; a cylinder of another name is another cylinder. */
+    /** Without what is weighed and read on the cylinder that is connected, and what its hose holds. */
+    static FieldValue.Fields readAnew(FieldValue.Fields visit) {
+        return withoutParts(withoutParts(visit, "cylinder", WEIGHED_ANEW), "cylinder.hoses[0]", HOSE_ANEW);
+    }
+
+    /** Readings from a file on top of the earlier visit; a cylinder of another name is the one that is connected now. */
     static FieldValue.Fields merged(FieldValue.Fields earlier, FieldValue.Fields fresh) {
         FieldValue.Fields under = withoutParts(FieldTree.without(earlier, "readings"), "conditions", CONDITIONS_ANEW);
-        Optional<String> before = FieldTree.text(earlier, "cylinder.name");
-        Optional<String> now = FieldTree.text(fresh, "cylinder.name");
-        if (before.isPresent() && now.isPresent() && !now.equals(before)) {
-            FieldValue old = FieldTree.get(earlier, "cylinder").orElseThrow();
-            FieldValue other = FieldTree.get(fresh, "cylinder").orElseThrow();
-            under = FieldTree.put(
-                    FieldTree.without(under, "cylinder"), "cylinders", new FieldValue.Items(List.of(old, other)));
-            under = FieldTree.put(under, "connected", now.get());
-            return FieldTree.merged(under, FieldTree.without(fresh, "cylinder"));
+        if (FieldTree.has(fresh, "cylinders")) {
+            return FieldTree.merged(FieldTree.without(under, "cylinder"), fresh);
         }
-        return FieldTree.merged(under, fresh);
+        CylinderFocus focus = CylinderFocus.of(under);
+        Optional<String> now = FieldTree.text(fresh, "connected").or(() -> FieldTree.text(fresh, "cylinder.name"));
+        if (now.isPresent() && !now.equals(focus.name())) {
+            CylinderFocus other = focus.swapped(now.get(), focus.cylinder());
+            focus = other.with(withoutParts(other.visit(), "cylinder.hoses[0]", HOSE_ANEW));
+        }
+        return focus.with(FieldTree.merged(focus.visit(), FieldTree.without(fresh, "connected")))
+                .file();
     }
 
     private static FieldValue.Fields withoutParts(FieldValue.Fields fields, String object, List<String> parts) {
@@ -130,9 +143,10 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
      * @param earlier the visit so far
      * @param whole the visit with the new readings, {@code moved} and {@code history} still as they were
      * @param stated what the person says has moved since the first reading, where that is said
+     * @return the visit and what was noticed
      * @throws IllegalArgumentException if the new readings cannot follow the earlier ones; both values are named
      */
-    static NextVisit of(FieldValue.Fields earlier, FieldValue.Fields whole, Optional<String> stated) {
+    public static NextVisit of(FieldValue.Fields earlier, FieldValue.Fields whole, Optional<String> stated) {
         checkRefrigerant(earlier, whole);
         checkClock(earlier, whole);
         VisitReport before = VisitReporter.report(VisitFile.read(earlier));

@@ -14,10 +14,18 @@ final class Questions {
     /** The path under which the connected cylinder is chosen; it is no field. */
     static final String CYLINDER = "cylinder.name";
 
+    /** The path under which the cylinder is chosen that the hose is on now. */
+    static final String CONNECTED = "connected";
+
     private static final String BY_RULE = "the fill rules ask for it";
     private static final String ERROR = "the doubt of every result hangs on it";
 
     private Questions() {}
+
+    /** Which cylinder the hose is on at the next readings. */
+    static Question connectedNow() {
+        return needed(CONNECTED, "Cylinder that the hose is on now", "cylinder no. 4", "each is weighed by itself");
+    }
 
     static List<Question> all() {
         return List.of(
@@ -124,6 +132,12 @@ final class Questions {
                                 "0.1 %",
                                 "steps are weighed on it")
                         .usually("0.1 %")
+                        .when(Questions::withScale),
+                whereNeeded(
+                                "cylinder.grossBefore",
+                                "What the scale showed before it was zeroed, - if it was not",
+                                "41.35 lb",
+                                "a zeroed scale shows what left since")
                         .when(Questions::withScale),
                 whereNeeded("cylinder.scaleReading", "What the scale shows", "41.35 lb", "what it holds is weighed")
                         .when(Questions::withScale),

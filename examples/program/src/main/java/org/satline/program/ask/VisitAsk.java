@@ -67,6 +67,7 @@ public final class VisitAsk {
         FieldValue.Fields whole;
         try {
             whole = new Dialogue(prompt, start, Optional.empty(), now, answers -> VisitStore.write(begun, answers))
+                    .after(earlier)
                     .run();
         } catch (BrokenOffException e) {
             return new Ended(

@@ -50,7 +50,7 @@ public final class AuditCells {
         Map<String, String> causes = new HashMap<>();
         for (LikelyCause cause : report.summary().causes()) {
             for (String id : cause.ids()) {
-                causes.putIfAbsent(key(id, cause.refrigerant()), cause.kind().words() + ": " + cause.description());
+                causes.putIfAbsent(key(id, cause.refrigerant()), AuditWords.of(cause.mistake()));
             }
         }
         return report.outcomes().stream().map(outcome -> of(outcome, causes));
@@ -88,7 +88,7 @@ public final class AuditCells {
     }
 
     private static String share(Share share) {
-        return figure(share.width()) + " " + share.origin().words() + " (" + share.basis() + ")";
+        return figure(share.width()) + " " + AuditWords.of(share.origin()) + " (" + share.basis() + ")";
     }
 
     private static String given(OptionalDouble value) {

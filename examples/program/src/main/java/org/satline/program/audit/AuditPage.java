@@ -13,6 +13,7 @@ import org.satline.audit.AuditSummary;
 import org.satline.audit.AuditSummary.Bias;
 import org.satline.audit.Comparison;
 import org.satline.audit.LikelyCause;
+import org.satline.audit.Mistake;
 import org.satline.program.file.Shown;
 import org.satline.program.page.Page;
 import org.satline.program.page.PageText;
@@ -72,15 +73,15 @@ public final class AuditPage {
         }
         page.heading("Likely causes");
         for (LikelyCause cause : summary.causes()) {
-            page.row(cause.refrigerant(), cause.kind().words() + ": " + cause.description())
+            page.row(cause.refrigerant(), AuditWords.of(cause.mistake()))
                     .row(
                             "",
                             "explains " + cause.explained() + " of " + rows(cause.candidates())
                                     + " outside to which it could apply: " + ids(cause.ids())
                                     + "; chance of coincidence "
                                     + chance(cause.coincidence()));
-            for (String other : cause.alternatives()) {
-                page.row("", "fits as many: " + other);
+            for (Mistake other : cause.alternatives()) {
+                page.row("", "fits as many: " + AuditWords.of(other));
             }
         }
         for (ConstantRatio each : ConstantRatio.of(report)) {
@@ -129,7 +130,7 @@ public final class AuditPage {
                             + row.row().answer() + ", ours " + figure(c.ours()) + ", difference "
                             + figure(c.difference()) + ", tolerance "
                             + figure(c.tolerance().width()) + " "
-                            + c.unit() + " (" + c.tolerance().origin().words() + ")");
+                            + c.unit() + " (" + AuditWords.of(c.tolerance().origin()) + ")");
         }
     }
 

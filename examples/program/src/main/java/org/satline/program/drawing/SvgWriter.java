@@ -7,8 +7,8 @@ import org.satline.program.page.Escape;
 import org.satline.program.page.Printed;
 
 /**
- * Writes a drawing as SVG 1.1 that is fit to keep: text as text, no reference to anything outside, title and description for screen readers, names that do
- * not meet those of another drawing in the same page, size that follows the page, numbers to a hundredth of a unit.
+ * Writes a drawing as SVG 1.1 that is fit to keep: text as text, no reference to anything outside, title and description for screen
+ * readers, names that do not meet those of another drawing in the same page, size that follows the page, numbers to a hundredth of a unit.
  */
 public final class SvgWriter {
     /** Namespace of SVG (W3C, Scalable Vector Graphics 1.1). */

@@ -1,8 +1,8 @@
 package org.satline.program.drawing;
 
 /**
- * How wide a text is at most. Widths are those of the sans-serif face of the fourteen standard faces of PDF (ISO 32000-1, 9.6.2.2; its published metrics),
- * enlarged to those of the widest face that usual browsers take for sans-serif.
+ * How wide a text is at most. Widths are those of the sans-serif face of the fourteen standard faces of PDF (ISO 32000-1, 9.6.2.2; its
+ * published metrics), enlarged to those of the widest face that usual browsers take for sans-serif.
  */
 final class TextWidth {
     /** Thousandths of the size, from the space to the tilde. */

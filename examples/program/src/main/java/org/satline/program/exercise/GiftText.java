@@ -8,8 +8,8 @@ import org.satline.program.page.Escape;
 import org.satline.program.page.Printed;
 
 /**
- * A sheet as GIFT text: the open format of questions that learning platforms import. A number is asked for with its range to accept, words to choose
- * from as a choice, words of one's own as a text that the teacher marks with the answer of the key beside it.
+ * A sheet as GIFT text: the open format of questions that learning platforms import. A number is asked for with its range to accept, words
+ * to choose from as a choice, words of one's own as a text that the teacher marks with the answer of the key beside it.
  */
 final class GiftText {
     private static final Pattern CONTROL = Pattern.compile("[\\\\~=#{}:]");

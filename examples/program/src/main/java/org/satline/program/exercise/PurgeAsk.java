@@ -12,6 +12,7 @@ import org.satline.transfer.hookup.Act;
 import org.satline.transfer.hookup.HookUpPlan;
 import org.satline.transfer.hookup.HookUpPractice;
 import org.satline.transfer.hookup.Hose;
+import org.satline.wording.VisitLines;
 
 /** What a question about a purge asks, and its answers. */
 final class PurgeAsk {
@@ -52,7 +53,7 @@ final class PurgeAsk {
         } else if (plan instanceof HookUpPlan.NoPlan none) {
             String why =
                     Bench.WORDS.message("transfer.planReason." + none.reason().word());
-            String instead = Bench.WORDS.name(none.part());
+            String instead = VisitLines.parts(none, Bench.WORDS);
             ask(NONE, "none; instead: " + instead, Answer.Words.own(NONE));
             draft.work("sweep", "who pushes, and who lets out", why, instead, "rules of the question");
         }

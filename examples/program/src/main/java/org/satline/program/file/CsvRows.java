@@ -23,7 +23,8 @@ import java.util.Set;
 
 /**
  * The rows of a CSV file, one at a time, cells by column name in any order. Strict about the header: an unknown, missing or
- * repeated column is an error, and so is a cell of more than 10 000 characters or a row of more than 100 000 bytes. A row with too few or too many cells is handed out with its fault named. For one thread.
+ * repeated column is an error, and so is a cell of more than 10 000 characters or a row of more than 100 000 bytes. A row with too few or
+ * too many cells is handed out with its fault named. For one thread.
  */
 public final class CsvRows implements Iterator<CsvRow>, AutoCloseable {
     private static final int LONGEST_CELL = 10_000;

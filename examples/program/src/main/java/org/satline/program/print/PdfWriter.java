@@ -20,7 +20,9 @@ import org.satline.program.drawing.Ink;
 import org.satline.program.drawing.Point;
 import org.satline.program.drawing.Shape;
 
-/** Writes a drawing as a PDF of one page of its size, a point for a unit; type is of the standard faces, which every reader has. Used once. */
+/**
+ * Writes a drawing as a PDF of one page of its size, a point for a unit; type is of the standard faces, which every reader has. Used once.
+ */
 final class PdfWriter {
     /** Length of the handle of a curve that draws a quarter of a circle. */
     private static final double QUARTER = 4 * (Math.sqrt(2) - 1) / 3;

@@ -1,7 +1,6 @@
 package org.satline.program.proof;
 
 import java.util.SplittableRandom;
-import org.satline.saturation.SaturationCurve;
 
 /** Simulated visits, judged and advised: what the verdict and the advice are worth where the truth is known. */
 public final class Proof {
@@ -18,27 +17,42 @@ public final class Proof {
         if (!(visits >= 1 && visits <= 100_000)) {
             throw new IllegalArgumentException("visits " + visits + " is outside [1, 100000]; 2000 are usual");
         }
-        VisitMaker maker = new VisitMaker(seed);
-        VerdictScore verdicts = new VerdictScore();
+        SplittableRandom seeds = new SplittableRandom(seed);
         StepScores simulated = new StepScores();
         EstimateScore estimates = new EstimateScore();
-        SplittableRandom seeds = new SplittableRandom(seed);
-        for (int i = 0; i < visits; i++) {
-            Visit visit = maker.next();
-            SaturationCurve curve = maker.curve(visit.system().design().refrigerant());
-            verdicts.add(visit, curve);
-            long noiseSeed = seeds.nextLong();
-            if (StepScores.takes(visit)) {
-                simulated.add(() -> new SimulatedPlant(visit, noiseSeed));
-                estimates.add(new SimulatedPlant(visit, noiseSeed));
-            }
-        }
-        return verdicts.text()
+        VerdictScore first = judged("simulated systems", VisitMaker.simulated(seed), visits, seeds, simulated, estimates);
+        StepScores mapped = new StepScores();
+        VerdictScore third =
+                judged("machines of another build", VisitMaker.mapped(seed), visits, seeds, mapped, new EstimateScore());
+        return first.text()
+                + "\n"
+                + third.text()
                 + "\nCharge error by the estimate with typical constants and exact readings, charge off by at most 30 %; published: within 10 %\n"
                 + estimates.text()
                 + "\nSteps to target on the simulated systems, charge off by at most 30 %: " + simulated.text()
                 + "\nSteps to target on a second plant of another shape, with lag, drift and bias: "
                 + StepScores.ofSaturatingPlants(seed, visits).text()
-                + "\nA model's visits, not measured ones: org.satline.simulation says what it leaves out.\n";
+                + "\nSteps to target on the machines of another build, charge off by at most 30 %: " + mapped.text()
+                + "\nModels' visits, not measured ones: org.satline.simulation and org.satline.program.mapped say what they leave out.\n";
+    }
+
+    private static VerdictScore judged(
+            String machines,
+            VisitMaker maker,
+            int visits,
+            SplittableRandom seeds,
+            StepScores steps,
+            EstimateScore estimates) {
+        VerdictScore verdicts = new VerdictScore(machines);
+        for (int i = 0; i < visits; i++) {
+            Visit visit = maker.next();
+            verdicts.add(visit);
+            long noiseSeed = seeds.nextLong();
+            if (StepScores.takes(visit)) {
+                steps.add(() -> new SimulatedPlant(visit, noiseSeed));
+                estimates.add(new SimulatedPlant(visit, noiseSeed));
+            }
+        }
+        return verdicts;
     }
 }

@@ -21,7 +21,7 @@ import org.satline.simulation.WorkingFluid;
  * Draws air conditioners: refrigerant, metering device, size, rating point, compressor and inner volumes, each anew for every visit. All
  * ranges are our choice, of the order of residential split systems with short to long lines.
  */
-final class RandomSystems {
+final class RandomSystems implements Machines {
     private static final List<String> REFRIGERANTS = List.of("R-410A", "R-22", "R-32", "R-454B", "R-407C", "R-134a");
 
     private final Random random;
@@ -32,26 +32,39 @@ final class RandomSystems {
         this.random = random;
     }
 
-    SaturationCurve curve(Refrigerant refrigerant) {
+    @Override
+    public SaturationCurve curve(Refrigerant refrigerant) {
         return curves.computeIfAbsent(refrigerant.designation(), name -> SaturationCurves.of(refrigerant));
     }
 
-    WorkingFluid fluid(Refrigerant refrigerant) {
+    private WorkingFluid fluid(Refrigerant refrigerant) {
         return fluids.computeIfAbsent(refrigerant.designation(), name -> WorkingFluid.of(refrigerant));
     }
 
-    Refrigerant refrigerant() {
+    private Refrigerant refrigerant() {
         return Catalogue.standard().find(REFRIGERANTS.get(random.nextInt(REFRIGERANTS.size())));
     }
 
     /** Nothing where no coil of usual size makes the drawn rating: nobody would build it. */
-    Optional<SimulatedSystem> next() {
+    @Override
+    public Optional<Machine> next() {
         SystemDesign design = design(refrigerant());
         try {
-            return Optional.of(SimulatedSystem.of(design, fluid(design.refrigerant())));
+            return Optional.of(new SimulatedMachine(SimulatedSystem.of(design, fluid(design.refrigerant()))));
         } catch (IllegalArgumentException e) {
             return Optional.empty();
         }
+    }
+
+    @Override
+    public Optional<Machine> filledWithAnother(Machine machine) {
+        Refrigerant other = refrigerant();
+        while (other.equals(machine.refrigerant())) {
+            other = refrigerant();
+        }
+        return machine instanceof SimulatedMachine it
+                ? Optional.of(new SimulatedMachine(it.system().filledWith(fluid(other))))
+                : Optional.empty();
     }
 
     private SystemDesign design(Refrigerant refrigerant) {

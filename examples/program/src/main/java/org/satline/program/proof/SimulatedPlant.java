@@ -4,13 +4,10 @@ import java.util.Random;
 import org.satline.charge.ChargeEstimate;
 import org.satline.charge.ChargeEstimate.Constants;
 import org.satline.charge.ChargeQuestion;
-import org.satline.charge.margin.Criterion;
 import org.satline.charge.margin.Margins;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Mass;
-import org.satline.saturation.SaturationCurves;
 import org.satline.simulation.ImposedFault;
-import org.satline.simulation.SteadyState;
 import org.satline.step.StepReading;
 
 /** The simulated system of a visit; every reading is of the steady state, with noise. */
@@ -45,7 +42,7 @@ final class SimulatedPlant implements Plant {
 
     @Override
     public Constants constants() {
-        return Constants.typical(visit.system().design().subcooling().kelvins());
+        return Constants.typical(visit.system().ratedSubcoolingK());
     }
 
     @Override
@@ -83,27 +80,26 @@ final class SimulatedPlant implements Plant {
     /** From exact superheat and subcooling, against what the right charge shows in the same weather. */
     @Override
     public double estimatedError() {
-        SteadyState now = state();
-        SteadyState right = visit.system().steadyState(fullCharge(), visit.air(), ImposedFault.none());
-        Margins margins =
-                Margins.of(SaturationCurves.of(visit.system().design().refrigerant()), now.exactReadings(visit.air()));
+        Margins now = margins(chargeError, visit.fault());
+        Margins right = margins(0, ImposedFault.none());
         return ChargeEstimate.of(
-                        margins.superheat().orElseThrow(),
-                        right.superheat().kelvins(),
-                        margins.subcooling().orElseThrow(),
-                        right.subcooling().kelvins(),
+                        now.superheat().orElseThrow(),
+                        right.superheat().orElseThrow().value().kelvins(),
+                        now.subcooling().orElseThrow(),
+                        right.subcooling().orElseThrow().value().kelvins(),
                         constants())
                 .fraction();
     }
 
     private double judgedK() {
-        SteadyState state = state();
-        return visit.metering().judgedBy() == Criterion.SUPERHEAT
-                ? state.superheat().kelvins()
-                : state.subcooling().kelvins();
+        return margins(chargeError, visit.fault())
+                .get(visit.metering().judgedBy())
+                .orElseThrow()
+                .value()
+                .kelvins();
     }
 
-    private SteadyState state() {
-        return visit.system().steadyState(VisitMaker.charge(visit.system(), chargeError), visit.air(), visit.fault());
+    private Margins margins(double error, ImposedFault fault) {
+        return Instruments.exact(visit.curve(), visit.system().settled(error, visit.air(), fault));
     }
 }

@@ -7,15 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.satline.charge.ChargeBelief;
 import org.satline.charge.ChargeCase;
 import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeLevel;
 import org.satline.charge.Fault;
-import org.satline.charge.FaultLikelihood;
 import org.satline.charge.ImplausibleReadingException;
 import org.satline.charge.Judgement;
 import org.satline.program.page.Printed;
-import org.satline.saturation.SaturationCurve;
+import org.satline.quantity.OutOfValidityException;
 
 /**
  * What the verdict says against what is true: confusion matrix, wrong advice, reliability of the stated probabilities.
@@ -28,16 +28,25 @@ import org.satline.saturation.SaturationCurve;
 final class VerdictScore {
     private static final List<String> ANSWERS =
             List.of("low", "on-target", "high", "undecided", "not-charge", "refused");
+    /** Charge errors beyond this share have to be acted on. */
+    private static final double SERIOUS = 0.10;
+
     private static final String UNPLATED = "another refrigerant";
 
     private final Map<String, int[]> answers = new LinkedHashMap<>();
     private final Map<Visit.Kind, Advice> advice = new EnumMap<>(Visit.Kind.class);
     private final Map<String, int[]> named = new TreeMap<>();
     private final Reliability levels = new Reliability();
-    private final Reliability faults = new Reliability();
+    private final Map<Fault, Reliability> faults = new EnumMap<>(Fault.class);
+    private int beyondTenth;
+    private int actedOn;
+    private int readAgain;
     private int visits;
 
-    VerdictScore() {
+    private final String machines;
+
+    VerdictScore(String machines) {
+        this.machines = machines;
         for (String what : List.of("", "fault, ")) {
             for (ChargeLevel level : ChargeLevel.values()) {
                 answers.put(what + "charge " + level.label(), new int[ANSWERS.size()]);
@@ -55,10 +64,15 @@ final class VerdictScore {
         private int unseen;
     }
 
-    void add(Visit visit, SaturationCurve curve) {
-        Optional<Judgement> judgement = judgement(visit, curve);
+    void add(Visit visit) {
+        Optional<Judgement> judgement = judgement(visit);
         String answer = judgement.map(Judgement::label).orElse("refused");
         visits++;
+        readAgain += answer.equals("undecided") ? 1 : 0;
+        if (visit.kind() != Visit.Kind.REFRIGERANT && Math.abs(visit.chargeError()) > SERIOUS) {
+            beyondTenth++;
+            actedOn += answer.equals(visit.chargeError() < 0 ? "low" : "high") ? 1 : 0;
+        }
         row(visit)[ANSWERS.indexOf(answer)]++;
         count(advice.computeIfAbsent(visit.kind(), kind -> new Advice()), visit, answer);
         visit.named().ifPresent(fault -> {
@@ -73,11 +87,11 @@ final class VerdictScore {
     }
 
     /** Nothing where the readings are refused as those that no system can show: an answer of its own. */
-    private static Optional<Judgement> judgement(Visit visit, SaturationCurve curve) {
+    private static Optional<Judgement> judgement(Visit visit) {
         try {
             return Optional.of(ChargeJudge.usual()
-                    .judge(new ChargeCase(curve, visit.readings(), visit.question(), visit.conditions())));
-        } catch (ImplausibleReadingException e) {
+                    .judge(new ChargeCase(visit.curve(), visit.readings(), visit.question(), visit.conditions())));
+        } catch (ImplausibleReadingException | OutOfValidityException e) {
             return Optional.empty();
         }
     }
@@ -103,35 +117,25 @@ final class VerdictScore {
     }
 
     private void reliability(Visit visit, Judgement.Evidence evidence) {
-        if (visit.truth().isPresent() && evidence.deviation().isPresent()) {
+        ChargeBelief belief = evidence.weighed().belief();
+        if (evidence.deviation().isPresent()) {
             for (ChargeLevel level : ChargeLevel.values()) {
-                levels.add(
-                        evidence.deviation().get().probability(level),
-                        visit.truth().get() == level);
+                levels.add(belief.probability(level), visit.chargeAlone().equals(Optional.of(level)));
             }
         }
-        cause(visit).ifPresent(cause -> {
-            for (FaultLikelihood likelihood : evidence.faults()) {
-                faults.add(likelihood.probability(), likelihood.fault() == cause);
+        for (Fault fault : Fault.values()) {
+            if (!fault.ofCharge()) {
+                boolean there = fault == Fault.ANOTHER_REFRIGERANT
+                        ? visit.kind() == Visit.Kind.REFRIGERANT
+                        : visit.named().equals(Optional.of(fault));
+                faults.computeIfAbsent(fault, each -> new Reliability()).add(belief.probability(fault), there);
             }
-        });
-    }
-
-    /** The one thing that is wrong; nothing where none is or several are. */
-    private static Optional<Fault> cause(Visit visit) {
-        if (visit.kind() == Visit.Kind.FAULT) {
-            return visit.named();
         }
-        return visit.kind() == Visit.Kind.CHARGE
-                ? visit.chargeAlone()
-                        .filter(level -> level != ChargeLevel.ON_TARGET)
-                        .map(level -> level == ChargeLevel.LOW ? Fault.UNDERCHARGE : Fault.OVERCHARGE)
-                : Optional.empty();
     }
 
     String text() {
         StringBuilder text = new StringBuilder();
-        line(text, "Verdict on %d simulated visits, risks of 5 %%", visits);
+        line(text, "Verdict on %d visits to %s, risks of 5 %%", visits, machines);
         line(text, "");
         line(text, "%-26s" + "%11s".repeat(ANSWERS.size()), cells("truth", ANSWERS));
         answers.forEach((truth, row) -> line(text, "%-26s" + "%11d".repeat(ANSWERS.size()), cells(truth, boxed(row))));
@@ -168,11 +172,22 @@ final class VerdictScore {
                 row[3],
                 row[0] - row[1] - row[2] - row[3]));
         line(text, "");
-        line(text, "Reliability of the stated probabilities of a level: truth is what exact instruments would find");
-        levels.print(text);
+        line(
+                text,
+                "Charge off by more than 10 %%: %d visits, acted on in the right direction on %.1f %%",
+                beyondTenth,
+                100.0 * actedOn / Math.max(1, beyondTenth));
+        line(text, "Undecided, read again: %.1f %% of all visits", 100.0 * readAgain / Math.max(1, visits));
         line(text, "");
-        line(text, "Reliability of the stated probabilities of a fault, on visits where one thing is wrong");
-        faults.print(text);
+        line(
+                text,
+                "Reliability of the stated probabilities of a level of the charge itself: truth is what exact instruments would find with every fault mended");
+        levels.print(text);
+        faults.forEach((fault, reliability) -> {
+            line(text, "");
+            line(text, "Reliability of the stated probability of %s", fault.label());
+            reliability.print(text);
+        });
         return text.toString();
     }
 

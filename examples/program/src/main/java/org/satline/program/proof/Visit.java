@@ -7,15 +7,16 @@ import org.satline.charge.Fault;
 import org.satline.charge.OperatingConditions;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.SystemReadings;
+import org.satline.saturation.SaturationCurve;
 import org.satline.simulation.AirConditions;
 import org.satline.simulation.ImposedFault;
-import org.satline.simulation.SimulatedSystem;
 
 /**
  * One simulated visit with what is true of it.
  *
  * @param kind what is wrong
  * @param system the system, with what is in it
+ * @param curve saturation of the refrigerant on its plate
  * @param air the weather
  * @param fault the fault besides the charge, or none
  * @param named the same by name
@@ -30,7 +31,8 @@ import org.satline.simulation.SimulatedSystem;
  */
 record Visit(
         Kind kind,
-        SimulatedSystem system,
+        Machine system,
+        SaturationCurve curve,
         AirConditions air,
         ImposedFault fault,
         Optional<Fault> named,

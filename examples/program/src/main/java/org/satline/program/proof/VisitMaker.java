@@ -1,5 +1,6 @@
 package org.satline.program.proof;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -11,17 +12,13 @@ import org.satline.charge.OperatingConditions;
 import org.satline.charge.margin.Criterion;
 import org.satline.charge.margin.Margins;
 import org.satline.measurement.UncertaintyBudget;
-import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
 import org.satline.quantity.TemperatureDifference;
-import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
 import org.satline.simulation.AirConditions;
 import org.satline.simulation.ImposedFault;
 import org.satline.simulation.NoSteadyStateException;
-import org.satline.simulation.SimulatedSystem;
-import org.satline.simulation.SteadyState;
 
 /**
  * Draws visits: system, refrigerant, weather and instruments at random. Of a hundred, 42 have a charge that is off by up to 40 % either
@@ -40,15 +37,23 @@ final class VisitMaker {
             Fault.NON_CONDENSABLE_GAS);
 
     private final Random random;
-    private final RandomSystems systems;
+    private final Machines systems;
 
-    VisitMaker(long seed) {
-        random = new Random(seed);
-        systems = new RandomSystems(random);
+    private VisitMaker(Random random, Machines systems) {
+        this.random = random;
+        this.systems = systems;
     }
 
-    SaturationCurve curve(Refrigerant refrigerant) {
-        return systems.curve(refrigerant);
+    /** Visits to machines of the library's own simulation. */
+    static VisitMaker simulated(long seed) {
+        Random random = new Random(seed);
+        return new VisitMaker(random, new RandomSystems(random));
+    }
+
+    /** Visits to machines of another build. */
+    static VisitMaker mapped(long seed) {
+        Random random = new Random(seed);
+        return new VisitMaker(random, new RandomMapped(random));
     }
 
     /** The next visit for which the model has a steady state and a maker would print a target. */
@@ -66,13 +71,14 @@ final class VisitMaker {
     }
 
     private Optional<Visit> drawn() {
-        Optional<SimulatedSystem> built = systems.next();
+        Optional<Machine> built = systems.next();
         if (built.isEmpty()) {
             return Optional.empty();
         }
-        SimulatedSystem plate = built.get();
+        Machine plate = built.get();
+        SaturationCurve curve = systems.curve(plate.refrigerant());
         AirConditions air = AirConditions.ofCelsius(between(22, 42), between(22, 28), between(14, 20));
-        double target = target(plate, air);
+        double target = target(plate, curve, air);
         if (!(target >= LEAST_TARGET_K && target <= LARGEST_TARGET_K)) {
             return Optional.empty();
         }
@@ -86,48 +92,52 @@ final class VisitMaker {
                 ? Optional.of(FAULTS.get(random.nextInt(FAULTS.size())))
                 : Optional.empty();
         ImposedFault fault = named.map(this::imposed).orElse(ImposedFault.none());
-        SimulatedSystem system = kind == Visit.Kind.REFRIGERANT
-                ? plate.filledWith(systems.fluid(another(plate.design().refrigerant())))
-                : plate;
+        Optional<Machine> filled =
+                kind == Visit.Kind.REFRIGERANT ? systems.filledWithAnother(plate) : Optional.of(plate);
+        if (filled.isEmpty()) {
+            return Optional.empty();
+        }
+        Machine system = filled.get();
         ChargeQuestion question =
-                ChargeQuestion.of(plate.design().metering(), Optional.of(TemperatureDifference.ofKelvins(target)));
-        Mass charge = charge(system, chargeError);
-        SteadyState state = system.steadyState(charge, air, fault);
+                ChargeQuestion.of(plate.metering(), Optional.of(TemperatureDifference.ofKelvins(target)));
+        Ports ports = system.settled(chargeError, air, fault);
         Instruments instruments = new Instruments(random);
-        OperatingConditions conditions = OperatingConditions.unknown().withOutdoorMinimumMet(true);
+        OperatingConditions conditions = new OperatingConditions(
+                Optional.of(Duration.ofMinutes(25)),
+                Optional.empty(),
+                Optional.of(true),
+                Optional.of(true),
+                Optional.empty(),
+                Optional.empty());
         if (random.nextBoolean()) {
-            Pressure atRest = system.standingPressure(charge, air.outdoor(), air, fault);
-            conditions = conditions.withStanding(instruments.standing(atRest, air));
+            conditions = conditions.withStanding(instruments.standing(system.atRest(chargeError, air, fault), air));
         }
         boolean plated = kind != Visit.Kind.REFRIGERANT;
         return Optional.of(new Visit(
                 kind,
                 system,
+                curve,
                 air,
                 fault,
                 named,
                 chargeError,
                 instruments,
                 question,
-                instruments.read(state, air),
+                instruments.read(ports, air),
                 conditions,
-                plated ? Optional.of(level(system, state, air, question)) : Optional.empty(),
-                plated ? Optional.of(chargeAlone(system, charge, air, question)) : Optional.empty(),
+                plated ? Optional.of(level(curve, ports, question)) : Optional.empty(),
+                plated
+                        ? Optional.of(level(curve, system.settled(chargeError, air, ImposedFault.none()), question))
+                        : Optional.empty(),
                 target));
     }
 
-    private ChargeLevel chargeAlone(SimulatedSystem system, Mass charge, AirConditions air, ChargeQuestion question) {
-        SteadyState mended = system.steadyState(charge, air, ImposedFault.none());
-        return level(system, mended, air, question);
-    }
-
     /** By exact instruments, whether or not another reading contradicts the one that is judged. */
-    private ChargeLevel level(SimulatedSystem system, SteadyState state, AirConditions air, ChargeQuestion question) {
+    private static ChargeLevel level(SaturationCurve curve, Ports ports, ChargeQuestion question) {
         Criterion criterion = question.metering().judgedBy();
-        Margins margins = Margins.of(curve(system.design().refrigerant()), state.exactReadings(air));
         return new Deviation(
                         criterion,
-                        margins.get(criterion).orElseThrow().value(),
+                        Instruments.exact(curve, ports).get(criterion).orElseThrow().value(),
                         question.makersTarget().orElseThrow(),
                         ChargeQuestion.publishedTolerance(criterion),
                         UncertaintyBudget.none())
@@ -148,20 +158,12 @@ final class VisitMaker {
         return draw < 0.90 ? Visit.Kind.REFRIGERANT : Visit.Kind.NOTHING;
     }
 
-    private Refrigerant another(Refrigerant than) {
-        Refrigerant other = systems.refrigerant();
-        return other.equals(than) ? another(than) : other;
-    }
-
-    static Mass charge(SimulatedSystem system, double chargeError) {
-        return Mass.ofKilograms(system.ratedCharge().kilograms() * (1 + chargeError));
-    }
-
-    private static double target(SimulatedSystem system, AirConditions air) {
-        SteadyState right = system.steadyState(system.ratedCharge(), air, ImposedFault.none());
-        double exact = system.design().metering().judgedBy() == Criterion.SUPERHEAT
-                ? right.superheat().kelvins()
-                : right.subcooling().kelvins();
+    private static double target(Machine machine, SaturationCurve curve, AirConditions air) {
+        double exact = Instruments.exact(curve, machine.settled(0, air, ImposedFault.none()))
+                .get(machine.metering().judgedBy())
+                .orElseThrow()
+                .value()
+                .kelvins();
         return Math.round(exact * 10) / 10.0;
     }
 
@@ -173,7 +175,8 @@ final class VisitMaker {
                 ImposedFault.liquidLineRestriction(PressureDifference.ofKilopascals(between(300, 1000)));
             case COMPRESSOR_VALVE_LEAKAGE -> ImposedFault.compressorValveLeakage(between(0.15, 0.4));
             case NON_CONDENSABLE_GAS -> ImposedFault.nonCondensableGas(Pressure.ofKilopascals(between(50, 250)));
-            case UNDERCHARGE, OVERCHARGE -> throw new IllegalArgumentException(fault + " is an error of the charge");
+            case UNDERCHARGE, OVERCHARGE, ANOTHER_REFRIGERANT ->
+                throw new IllegalArgumentException(fault + " is no fault of the machine");
         };
     }
 

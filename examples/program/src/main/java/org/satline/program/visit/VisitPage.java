@@ -72,7 +72,7 @@ public final class VisitPage {
             page.heading(wording.message("page.plan"));
             page.line(
                     wording.message("finding." + report.noPlan().get().reason().word()));
-            page.line(wording.name(report.noPlan().get().part()));
+            page.line(VisitLines.parts(report.noPlan().get(), wording));
         } else if (!lines.plan().isEmpty()) {
             page.heading(wording.message("page.plan"));
         }

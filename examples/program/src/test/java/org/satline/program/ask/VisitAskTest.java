@@ -179,11 +179,13 @@ class VisitAskTest {
             ask(file, typed);
         }
         Map<String, List<String>> rules = answers();
+        rules.put("hose is on now", List.of(""));
         rules.put("Time of the readings", List.of("15:10"));
         rules.put("Pressure at the liquid port", List.of("380 psig"));
         rules.put("What the scale shows", List.of("41.85 lb"));
         FieldValue.Fields before = VisitStore.read(file);
-        try (Typed typed = new Typed(Map.of("Time of the readings", List.of(Typed.CTRL_C)))) {
+        try (Typed typed =
+                new Typed(Map.of("hose is on now", List.of(""), "Time of the readings", List.of(Typed.CTRL_C)))) {
             assertThat(VisitAsk.next(file, typed.prompt(), NOW).whole()).isFalse();
         }
         assertThat(VisitStore.read(file)).isEqualTo(before);
@@ -199,6 +201,75 @@ class VisitAskTest {
                         .pounds())
                 .isCloseTo(-0.5, within(0.001));
         assertThat(folder.resolve("visit.json.next")).doesNotExist();
+    }
+
+    /** Short of charge, with the hose on the recovery cylinder: the source is asked about too, and both stand in the file. */
+    @Test
+    void theOtherCylinderIsAskedAboutWhereTheChargeAsksForIt() {
+        Path file = folder.resolve("visit.json");
+        try (Typed typed = new Typed(shortOfCharge())) {
+            assertThat(ask(file, typed).whole()).isTrue();
+            assertThat(typed.asked().stream().filter(line -> line.startsWith("Tare")))
+                    .hasSize(2);
+            assertThat(typed.asked().stream().filter(line -> line.startsWith("Length of the hose")))
+                    .hasSize(1);
+        }
+        VisitReport report = report(file);
+        assertThat(report.level()).contains(ChargeLevel.LOW);
+        assertThat(report.visit().cylinders()).hasSize(2);
+        assertThat(report.visit().connected()).contains("cylinder no. 4");
+        assertThat(report.other()).isPresent();
+    }
+
+    private static Map<String, List<String>> shortOfCharge() {
+        Map<String, List<String>> rules = answers();
+        rules.put("suction line at the port", List.of("68 degF"));
+        rules.put("liquid line at the port", List.of("113 degF"));
+        rules.put("Cylinder to connect", List.of("cylinder no. 4", "cylinder no. 4", "cylinder no. 7"));
+        rules.put("Which cylinder and valve", List.of("recovery-vapour", "source-liquid"));
+        rules.put("Tare", List.of("27.4 lb", "6 lb"));
+        rules.put("Water capacity", List.of("47.7 lb", "30 lb"));
+        rules.put("Temperature of the cylinder", List.of("84 degF", "84 degF"));
+        rules.put("Specification", List.of("DOT-4BW400", "DOT-39"));
+        rules.put("on its label", List.of("R-410A", "R-410A"));
+        rules.put("contents come from", List.of("recovered", "new"));
+        rules.put("Whose refrigerant", List.of("the sailing club", "the sailing club"));
+        rules.put("before it was zeroed", List.of("-"));
+        rules.put("What the scale shows", List.of("41.35 lb", "20 lb"));
+        rules.put("Pressure of the cylinder", List.of("252 psig", "252 psig"));
+        rules.put("May it be refilled", List.of("no"));
+        rules.put("Service pressure", List.of("-"));
+        rules.put("marked for flammable", List.of("no"));
+        rules.put("retest", List.of("2029-04-30", "-"));
+        return rules;
+    }
+
+    /** The hose goes to the other cylinder; the one that it leaves keeps its weight. */
+    @Test
+    void theNextReadingsMayBeTakenOnAnotherCylinder() {
+        Path file = folder.resolve("visit.json");
+        try (Typed typed = new Typed(shortOfCharge())) {
+            ask(file, typed);
+        }
+        Map<String, List<String>> rules = shortOfCharge();
+        rules.put("hose is on now", List.of("cylinder no. 7"));
+        rules.put("Time of the readings", List.of("15:10"));
+        rules.put("before it was zeroed", List.of("20 lb"));
+        rules.put("What the scale shows", List.of("-0.3 lb"));
+        rules.put("Temperature of the cylinder", List.of("84 degF"));
+        rules.put("Pressure of the cylinder", List.of("252 psig"));
+        rules.put("Whose gas", List.of("source"));
+        try (Typed typed = new Typed(rules)) {
+            assertThat(VisitAsk.next(file, typed.prompt(), NOW).whole()).isTrue();
+            assertThat(typed.asked()).noneMatch(line -> line.startsWith("Tare"));
+        }
+        FieldValue.Fields visit = VisitStore.read(file);
+        assertThat(report(file).visit().connected()).contains("cylinder no. 7");
+        assertThat(report(file).visit().cylinders())
+                .allSatisfy(each -> assertThat(each.weighing()).isPresent());
+        assertThat(MassDifference.parse(FieldTree.text(visit, "moved.net").orElseThrow())
+                        .pounds())
+                .isCloseTo(0.3, within(0.001));
     }
 
     @Test

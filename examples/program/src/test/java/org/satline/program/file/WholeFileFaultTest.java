@@ -15,7 +15,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Output files on a file system that fails at any step: the old file stays whole until the new one is durable, and no draft stays behind. */
+/**
+ * Output files on a file system that fails at any step: the old file stays whole until the new one is durable, and no draft stays behind.
+ */
 class WholeFileFaultTest {
     @TempDir
     private Path folder = Path.of("");
@@ -170,12 +172,16 @@ class WholeFileFaultTest {
     void draftsOfKilledRunsAreRemovedAndThoseOfLivingOnesStay() throws IOException {
         long gone = 999_999_999_999L; // no system numbers its processes so high
         Path old = Files.createFile(folder.resolve(".satline-" + gone + "-0000000a.draft"));
-        Files.setLastModifiedTime(old, java.nio.file.attribute.FileTime.from(java.time.Instant.now().minusSeconds(601)));
+        Files.setLastModifiedTime(
+                old,
+                java.nio.file.attribute.FileTime.from(java.time.Instant.now().minusSeconds(601)));
         String fresh = ".satline-" + gone + "-0000000b.draft";
         Files.createFile(folder.resolve(fresh));
         String alive = ".satline-" + ProcessHandle.current().pid() + "-0000000c.draft";
         Path own = Files.createFile(folder.resolve(alive));
-        Files.setLastModifiedTime(own, java.nio.file.attribute.FileTime.from(java.time.Instant.now().minusSeconds(601)));
+        Files.setLastModifiedTime(
+                own,
+                java.nio.file.attribute.FileTime.from(java.time.Instant.now().minusSeconds(601)));
         assertThat(written(folder.resolve("out.csv"), new LocalDrive())).isTrue();
         assertThat(names()).containsExactlyInAnyOrder(fresh, alive, "out.csv");
     }

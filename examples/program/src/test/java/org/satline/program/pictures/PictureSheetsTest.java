@@ -30,7 +30,10 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.w3c.dom.Element;
 
-/** Pictures of twenty refrigerants as a reader finds them: nothing clipped, nothing crossed out, every drawn point where the equation has it. */
+/**
+ * Pictures of twenty refrigerants as a reader finds them: nothing clipped, nothing crossed out, every drawn point where the equation has
+ * it.
+ */
 class PictureSheetsTest {
     private static final List<String> TWENTY = List.of(
             "R-12",

@@ -34,7 +34,7 @@ class StepScoresTest {
 
     @Test
     void doesTheSameOnSimulatedSystems() {
-        VisitMaker maker = new VisitMaker(FRESH_SEED);
+        VisitMaker maker = VisitMaker.simulated(FRESH_SEED);
         SplittableRandom seeds = new SplittableRandom(FRESH_SEED);
         StepScores simulated = new StepScores();
         for (int i = 0; i < 3000; i++) {
