@@ -18,7 +18,8 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
 /**
- * A program of somebody else with an equation of its own: that of Tillner-Roth and Yokozeki (J. Phys. Chem. Ref. Data 26 (1997) 1273-1328) under another name,
+ * A program of somebody else with an equation of its own: that of Tillner-Roth and Yokozeki (J. Phys. Chem. Ref. Data 26 (1997)
+ * 1273-1328) under another name,
  * from files in its own jar.
  */
 public final class Main {
