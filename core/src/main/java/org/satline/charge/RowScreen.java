@@ -212,12 +212,13 @@ final class RowScreen {
                 low,
                 onTarget,
                 high,
-                decided(low, onTarget, high));
+                decided(low, onTarget, high, read));
     }
 
-    /** The level by the accepted risks. */
-    private Optional<ChargeLevel> decided(double low, double onTarget, double high) {
-        if (onTarget >= rule.wanted(ChargeLevel.ON_TARGET)) {
+    /** The level by the risks; inside the band as read and likeliest there, no step that these instruments resolve would better it. */
+    private Optional<ChargeLevel> decided(double low, double onTarget, double high, ChargeLevel read) {
+        if (onTarget >= rule.wanted(ChargeLevel.ON_TARGET)
+                || (read == ChargeLevel.ON_TARGET && onTarget >= low && onTarget >= high)) {
             return Optional.of(ChargeLevel.ON_TARGET);
         }
         if (low >= rule.wanted(ChargeLevel.LOW)) {

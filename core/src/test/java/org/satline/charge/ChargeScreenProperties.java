@@ -73,7 +73,6 @@ class ChargeScreenProperties {
             found.level()
                     .filter(level -> level != ChargeLevel.ON_TARGET && decided.level() != ChargeLevel.ON_TARGET)
                     .ifPresent(level -> assertThat(level).isEqualTo(decided.level()));
-            MET.merge(found.level().equals(Optional.of(decided.level())) ? "alike" : "otherwise", 1, Integer::sum);
         } else {
             assertThat(((ScreenedCharge.NoLevel) screened).reason())
                     .isIn(ScreenReason.CONDITION_NOT_MET, ScreenReason.CONTRADICTED);
