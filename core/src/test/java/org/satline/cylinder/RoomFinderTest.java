@@ -93,14 +93,12 @@ class RoomFinderTest {
         assertThat(find(new Weighing.Gross(exact(fullAt)), NO_HOSE)).isInstanceOf(Room.Full.class);
         assertThat(find(new Weighing.Gross(exact(fullAt - little)), NO_HOSE))
                 .isInstanceOfSatisfying(
-                        Room.Left.class,
-                        left -> assertThat(left.room()).isEqualTo(Mass.ofKilograms(little)));
+                        Room.Left.class, left -> assertThat(left.room()).isEqualTo(Mass.ofKilograms(little)));
         assertThat(find(new Weighing.Gross(exact(fullAt - little)), Mass.ofKilograms(little)))
                 .isInstanceOf(Room.Full.class);
         assertThat(find(new Weighing.Gross(exact(fullAt - little), Mass.ofKilograms(0.25)), NO_HOSE))
                 .isInstanceOfSatisfying(
-                        Room.Left.class,
-                        left -> assertThat(left.room()).isEqualTo(Mass.ofKilograms(0.25 + little)));
+                        Room.Left.class, left -> assertThat(left.room()).isEqualTo(Mass.ofKilograms(0.25 + little)));
         double overAt = 12 + 15 + 0.125; // beyond the doubt of the scale
         assertThat(find(new Weighing.Gross(exact(overAt)), NO_HOSE)).isInstanceOf(Room.Full.class);
         assertThat(find(new Weighing.Gross(exact(overAt + little)), NO_HOSE))
