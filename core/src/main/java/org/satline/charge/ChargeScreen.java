@@ -1,6 +1,5 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.MeteringDevice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -20,10 +19,10 @@ import org.satline.saturation.SaturationLines;
  * }
  * }</pre>
  *
- * <p>It is a sieve and no verdict. Numbers and level are those of {@link ChargeJudge}, and readings that cannot be, contradict each other
- * or are taken in the cold give no level here either; but no fault is weighed, nor airflow, nor the condensing temperature, nor how long
- * the system ran. Nobody adds or takes out refrigerant by it: the judge judges the rows that stand out ({@link ChargeRow#chargeCase}),
- * and a licensed person decides.
+ * <p>It is a sieve and no verdict. Superheat, subcooling, deviation and probabilities are those of {@link ChargeJudge}, and readings that
+ * cannot be, contradict each other or are taken in the cold give no level. The level is that of the one margin; no
+ * fault is weighed, nor airflow, nor the condensing temperature, nor how long the system ran, so the judge may come to another. Nobody adds
+ * or takes out refrigerant by it: the judge judges the rows that stand out ({@link ChargeRow#chargeCase}), and a licensed person decides.
  */
 public final class ChargeScreen {
     private final SaturationLines curve;

@@ -129,6 +129,18 @@ public record EquationTrial(String designation, List<Part> parts) {
         return new EquationTrial(substance.designation(), parts);
     }
 
+    /** Refuses a refrigerant of which an equation of the caller's own does not stand. */
+    static void demand(Refrigerant refrigerant, EquationLibrary library) {
+        refrigerant.composition().components().forEach(part -> {
+            if (library.isOwn(part.substance().designation())) {
+                EquationTrial trial = of(part.substance(), library);
+                if (!trial.stands()) {
+                    throw new FailedTrialException(trial);
+                }
+            }
+        });
+    }
+
     private static void idealGas(HelmholtzEquation equation, double temperature, List<Part> parts) {
         ReducedHelmholtz residual = new ReducedHelmholtz();
         double thin = IDEAL_DENSITY * equation.reducingDensity();

@@ -292,4 +292,9 @@ public final class Catalogue {
                 .map(entry -> entry.getKey().designation())
                 .toList();
     }
+
+    @Override
+    public String toString() {
+        return "catalogue " + DATA_VERSION + " of " + byDesignation.size() + " entries";
+    }
 }

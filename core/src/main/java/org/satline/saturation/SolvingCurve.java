@@ -128,4 +128,9 @@ final class SolvingCurve implements SaturationCurve {
     public double dewVapourIsobaricHeatCapacity(double temperatureK) {
         return model.dewAtTemperature(temperatureK).saturated().isobaricHeatCapacity();
     }
+
+    @Override
+    public String toString() {
+        return "lines of " + refrigerant() + ", solved from the equation of state";
+    }
 }

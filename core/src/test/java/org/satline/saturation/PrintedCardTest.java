@@ -11,8 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.satline.charge.ChargeRow;
 import org.satline.charge.ChargeScreen;
-import org.satline.charge.margin.MeteringDevice;
 import org.satline.charge.ScreenedCharge;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.Place;
 import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.Pressure;
@@ -27,8 +27,20 @@ import org.satline.resource.ResourceFormatException;
  */
 class PrintedCardTest {
     private static final String HEAD = "temperature_degC,bubble_kPa,dew_kPa\n";
-    private static final String ROWS = "4,337.90,\n8,387.88,\n12,443.31,\n16,504.58,\n20,572.07,\n24,646.18,\n"
-            + "28,727.31,\n32,815.89,\n38,963.68,\n44,1130.7,\n56,1529.1,\n65,1891.0,\n";
+    private static final String ROWS = """
+            4,337.90,
+            8,387.88,
+            12,443.31,
+            16,504.58,
+            20,572.07,
+            24,646.18,
+            28,727.31,
+            32,815.89,
+            38,963.68,
+            44,1130.7,
+            56,1529.1,
+            65,1891.0,
+            """;
     private static final Refrigerant OWN = Refrigerant.substance("Field 134", "as on the card", 0.10203, "the card");
 
     private static PrintedCard card(String rows) {

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import org.satline.explanation.Finding;
 import org.satline.visit.FieldException;
-import org.satline.visit.file.FieldValue;
-import org.satline.visit.file.VisitFile;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
+import org.satline.visit.file.FieldValue;
+import org.satline.visit.file.VisitFile;
 
 /**
  * What the page has to say of a visit as it stands: a report, or what keeps it from being read. Immutable.
@@ -19,11 +19,7 @@ import org.satline.visit.VisitReporter;
  * @param dangers what the readable part shows, where the whole cannot be read
  */
 record Answer(
-        FieldValue.Fields fields,
-        Optional<VisitReport> report,
-        String field,
-        String problem,
-        List<Finding> dangers) {
+        FieldValue.Fields fields, Optional<VisitReport> report, String field, String problem, List<Finding> dangers) {
 
     static Answer of(Session session) {
         FieldValue.Fields fields = session.readable();

@@ -1,7 +1,9 @@
 package org.satline.page;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.satline.visit.VisitReport;
 import org.satline.wording.VisitLines;
 
@@ -9,7 +11,8 @@ import org.satline.wording.VisitLines;
 final class AnswerPanel {
     private static final String OPEN = "lines";
     private static final String SHUT = "shut";
-    private static final int CLOSED_LINES = 2;
+    private static final Set<VisitLines.Topic> ALWAYS =
+            EnumSet.of(VisitLines.Topic.DANGER, VisitLines.Topic.ACTION, VisitLines.Topic.LEVEL);
 
     private final Page page;
 
@@ -18,7 +21,10 @@ final class AnswerPanel {
     }
 
     void show() {
-        Node panel = Node.known("answer").cleared().set("aria-label", page.text("answer")).set("aria-busy", "false");
+        Node panel = Node.known("answer")
+                .cleared()
+                .set("aria-label", page.text("answer"))
+                .set("aria-busy", "false");
         Answer answer = page.answer();
         Optional<VisitReport> report = answer.report();
         if (report.isPresent()) {
@@ -42,22 +48,20 @@ final class AnswerPanel {
     }
 
     private void lines(Node panel, List<VisitLines.Line> lines) {
-        // while questions are answered two lines stand still above them; a growing answer would push the buttons from under the finger
-        String name = page.isAsking() ? OPEN + ".ask" : OPEN;
-        String usual = page.isAsking() ? SHUT : "open";
+        // above the plan all lines stand; elsewhere two, which stand still: a growing answer would push buttons from under
+        // the finger
+        String name = page.isPlanning() ? OPEN : OPEN + ".elsewhere";
+        String usual = page.isPlanning() ? "open" : SHUT;
         String known = Browser.remembered(name);
         boolean open = !(known.isEmpty() ? usual : known).equals(SHUT);
         Node list = Node.of("dl", "lines");
-        int shown = 0;
         for (VisitLines.Line line : lines) {
-            boolean danger = line.topic() == VisitLines.Topic.DANGER;
-            if (open || danger || shown < CLOSED_LINES) {
-                list.add(row(line, danger));
+            if (open || ALWAYS.contains(line.topic())) {
+                list.add(row(line, line.topic() == VisitLines.Topic.DANGER));
             }
-            shown += danger ? 0 : 1;
         }
         panel.add(list);
-        if (lines.size() > CLOSED_LINES) {
+        if (lines.stream().anyMatch(line -> !ALWAYS.contains(line.topic()))) {
             panel.add(Node.button("fold", page.text(open ? "answer.less" : "answer.more"), () -> {
                         Browser.remember(name, open ? SHUT : "open");
                         show();

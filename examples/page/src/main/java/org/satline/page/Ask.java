@@ -26,7 +26,7 @@ record Ask(String path, Part part, Kind kind, Predicate<FieldValue.Fields> arise
     /** How a question is answered. */
     sealed interface Kind {
         /** A number with a unit, those for US units first. */
-        record Number(String us, String si, List<String> units) implements Kind {}
+        record Measure(String us, String si, List<String> units) implements Kind {}
 
         /** One of some words. */
         record Choice(List<String> words) implements Kind {}

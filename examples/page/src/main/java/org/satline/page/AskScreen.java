@@ -35,7 +35,8 @@ final class AskScreen {
         card.add(Node.of("div", "steps")
                 .add(
                         before.isEmpty() ? back.set("disabled", "") : back,
-                        Node.button("step next", page.text("next"), () -> forward(ask)).set("id", "next")));
+                        Node.button("step next", page.text("next"), () -> forward(ask))
+                                .set("id", "next")));
         Browser.later(() -> showProblem(page, ask.path()), 0);
         return card;
     }
@@ -60,7 +61,8 @@ final class AskScreen {
         for (Ask each : arising) {
             if (each.part() != part) {
                 part = each.part();
-                list.add(Node.of("li", "part").text(page.text("part." + part.name().toLowerCase(java.util.Locale.ROOT))));
+                list.add(Node.of("li", "part")
+                        .text(page.text("part." + part.name().toLowerCase(java.util.Locale.ROOT))));
             }
             String answer = page.session().answer(each.path());
             String shown = each.kind() instanceof Ask.Kind.Choice || each.kind() instanceof Ask.Kind.Flag
@@ -73,8 +75,7 @@ final class AskScreen {
             list.add(Node.of("li")
                     .add(each.path().equals(arising.get(at).path()) ? entry.set("aria-current", "step") : entry));
         }
-        return Node.of("details", "all")
-                .add(Node.of("summary").text(page.text("overview")), list);
+        return Node.of("details", "all").add(Node.of("summary").text(page.text("overview")), list);
     }
 
     private String word(String answer) {
@@ -84,7 +85,8 @@ final class AskScreen {
     /** Says beside the question what is wrong with its answer. */
     static void showProblem(Page page, String path) {
         Answer answer = page.answer();
-        boolean here = answer.field().equals(path) && !page.session().answer(path).isEmpty();
+        boolean here =
+                answer.field().equals(path) && !page.session().answer(path).isEmpty();
         Node problem = Node.known("problem").text(here ? page.text("refused") + " " : "");
         if (here) {
             // what the readers of the library say is English in every language

@@ -49,12 +49,16 @@ final class Asks {
                 "system.targetSubcooling",
                 Part.SYSTEM,
                 DIFFERENCE,
-                fields -> FieldTree.text(fields, "system.metering").filter("fixed-orifice"::equals).isEmpty()));
+                fields -> FieldTree.text(fields, "system.metering")
+                        .filter("fixed-orifice"::equals)
+                        .isEmpty()));
         all.add(new Ask(
                 "system.targetSuperheat",
                 Part.SYSTEM,
                 DIFFERENCE,
-                fields -> FieldTree.text(fields, "system.metering").filter("fixed-orifice"::equals).isPresent()));
+                fields -> FieldTree.text(fields, "system.metering")
+                        .filter("fixed-orifice"::equals)
+                        .isPresent()));
         add(all, Part.SYSTEM, "system.fullCharge", MASS);
         add(all, Part.SYSTEM, "system.owner", LINE);
     }
@@ -102,6 +106,11 @@ final class Asks {
     private static void hose(List<Ask> all) {
         Kind ends = choice("open-close-valve", "self-sealing", "plain-flare");
         with(all, Part.HOSE, "manifold.valves", choice("2", "4"));
+        all.add(new Ask(
+                "manifold.holds",
+                Part.HOSE,
+                choice("air", "vapour", "liquid", "evacuated"),
+                fields -> FieldTree.has(fields, "manifold.valves")));
         with(all, Part.HOSE, "cylinder.hoses[0].port", choice("centre", "high-side-liquid", "low-side"));
         with(all, Part.HOSE, "cylinder.hoses[0].systemEnd", ends);
         with(all, Part.HOSE, "cylinder.hoses[0].cylinderEnd", ends);
@@ -127,7 +136,11 @@ final class Asks {
                 all,
                 Part.KIT,
                 "instruments.thermometer.accuracyClass",
-                choice("thermocouple-k-class-1", "thermocouple-k-class-2", "thermocouple-t-class-1", "thermocouple-t-class-2"));
+                choice(
+                        "thermocouple-k-class-1",
+                        "thermocouple-k-class-2",
+                        "thermocouple-t-class-1",
+                        "thermocouple-t-class-2"));
         add(all, Part.KIT, "instruments.thermometer.resolution", DIFFERENCE);
         add(all, Part.KIT, "instruments.thermometer.pipeContact", DIFFERENCE);
         add(all, Part.KIT, "instruments.scale.resolution", MASS);
@@ -148,7 +161,7 @@ final class Asks {
             units.add(si);
         }
         units.addAll(List.of(more));
-        return new Kind.Number(us, si, List.copyOf(units));
+        return new Kind.Measure(us, si, List.copyOf(units));
     }
 
     private static Kind choice(String... words) {

@@ -26,13 +26,15 @@ final class Browser {
     static native boolean remember(String name, String text);
 
     /** Day on site, as 2026-07-14. */
-    @JSBody(script = "var d = new Date(); function p(n) { return (n < 10 ? '0' : '') + n; }"
-            + " return d.getFullYear() + '-' + p(d.getMonth() + 1) + '-' + p(d.getDate());")
+    @JSBody(
+            script = "var d = new Date(); function p(n) { return (n < 10 ? '0' : '') + n; }"
+                    + " return d.getFullYear() + '-' + p(d.getMonth() + 1) + '-' + p(d.getDate());")
     static native String today();
 
     /** Time on site, as 14:35. */
-    @JSBody(script = "var d = new Date(); function p(n) { return (n < 10 ? '0' : '') + n; }"
-            + " return p(d.getHours()) + ':' + p(d.getMinutes());")
+    @JSBody(
+            script = "var d = new Date(); function p(n) { return (n < 10 ? '0' : '') + n; }"
+                    + " return p(d.getHours()) + ':' + p(d.getMinutes());")
     static native String clock();
 
     @JSBody(script = "return Date.now();")
@@ -77,7 +79,8 @@ final class Browser {
     /** Reads the first file that was chosen in an input. */
     @JSBody(
             params = {"input", "handler"},
-            script = "var file = input.files && input.files[0]; if (file) { file.text().then(function(t) { handler(t); }); }")
+            script =
+                    "var file = input.files && input.files[0]; if (file) { file.text().then(function(t) { handler(t); }); }")
     static native void read(JSObject input, TextHandler handler);
 
     /** Tells the document its language and look. */

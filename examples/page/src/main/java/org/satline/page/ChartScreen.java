@@ -84,11 +84,10 @@ final class ChartScreen {
         boolean si = page.look().isSi();
         svg.add(Node.svg("path").set("class", "axis").set("d", "M46 14 V250 H330"));
         for (int step = -40; step <= 180; step += si ? 20 : 40) {
-            double kelvins = si ? step + KELVIN_AT_0_C : Temperature.ofFahrenheit(step).kelvins();
+            double kelvins =
+                    si ? step + KELVIN_AT_0_C : Temperature.ofFahrenheit(step).kelvins();
             if (kelvins >= lowT && kelvins <= highT) {
-                svg.add(
-                        mark("M" + x(kelvins) + " 250 v-236"),
-                        text(x(kelvins), 266, String.valueOf(step), "middle"));
+                svg.add(mark("M" + x(kelvins) + " 250 v-236"), text(x(kelvins), 266, String.valueOf(step), "middle"));
             }
         }
         for (int each : new int[] {10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10000}) {
@@ -104,10 +103,7 @@ final class ChartScreen {
         StringBuilder path = new StringBuilder();
         for (int i = 0; i <= PIECES; i++) {
             double kelvins = lowT + (highT - lowT) * i / PIECES;
-            path.append(i == 0 ? 'M' : 'L')
-                    .append(x(kelvins))
-                    .append(' ')
-                    .append(y(pressure.applyAsDouble(kelvins)));
+            path.append(i == 0 ? 'M' : 'L').append(x(kelvins)).append(' ').append(y(pressure.applyAsDouble(kelvins)));
         }
         svg.add(Node.svg("path").set("class", "line " + style).set("d", path.toString()));
     }
@@ -126,14 +122,17 @@ final class ChartScreen {
         if (!(pascals >= range.low() && pascals <= range.high() && at >= lowT && at <= highT)) {
             return;
         }
-        double saturation = pressure == Place.SUCTION_PRESSURE
-                ? curve.dewTemperatureK(pascals)
-                : curve.bubbleTemperatureK(pascals);
+        double saturation =
+                pressure == Place.SUCTION_PRESSURE ? curve.dewTemperatureK(pascals) : curve.bubbleTemperatureK(pascals);
         double height = y(pascals);
         svg.add(
                 Node.svg("path").set("class", "margin").set("d", "M" + x(saturation) + " " + height + " H" + x(at)),
-                Node.svg("circle").set("class", "point").set("cx", x(at)).set("cy", height).set("r", 6),
-                text(x(at), height - 10, letter, "middle"));
+                Node.svg("circle")
+                        .set("class", "point")
+                        .set("cx", x(at))
+                        .set("cy", height)
+                        .set("r", 6),
+                text(x(at), pressure == Place.SUCTION_PRESSURE ? height + 20 : height - 10, letter, "middle"));
     }
 
     private static Node mark(String path) {
@@ -141,6 +140,10 @@ final class ChartScreen {
     }
 
     private static Node text(double x, double y, String text, String anchor) {
-        return Node.svg("text").set("x", x).set("y", y).set("text-anchor", anchor).text(text);
+        return Node.svg("text")
+                .set("x", x)
+                .set("y", y)
+                .set("text-anchor", anchor)
+                .text(text);
     }
 }

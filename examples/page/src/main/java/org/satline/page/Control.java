@@ -19,7 +19,7 @@ final class Control {
     }
 
     Node node() {
-        if (ask.kind() instanceof Ask.Kind.Number number) {
+        if (ask.kind() instanceof Ask.Kind.Measure number) {
             return number(number);
         } else if (ask.kind() instanceof Ask.Kind.Choice choice) {
             return choices(choice.words());
@@ -46,16 +46,15 @@ final class Control {
 
     private Node line(String type) {
         Node input = input(type).value(answer());
-        return Node.of("div", "field").add(input.on("input", () -> page.answer(ask, input.value().strip())));
+        return Node.of("div", "field")
+                .add(input.on("input", () -> page.answer(ask, input.value().strip())));
     }
 
-    private Node number(Ask.Kind.Number number) {
+    private Node number(Ask.Kind.Measure number) {
         String answer = answer();
         int gap = answer.indexOf(' ');
         String[] unit = {gap < 0 ? usualUnit(number) : answer.substring(gap + 1)};
-        Node input = input("text")
-                .set("inputmode", "decimal")
-                .value(gap < 0 ? answer : answer.substring(0, gap));
+        Node input = input("text").set("inputmode", "decimal").value(gap < 0 ? answer : answer.substring(0, gap));
         Node units = Node.of("div", "units").set("role", "radiogroup").set("aria-label", page.text("unit"));
         Runnable typed = () -> {
             String digits = digits(input.value().strip());
@@ -85,7 +84,7 @@ final class Control {
         return decimal ? typed.replace(',', '.') : typed;
     }
 
-    private String usualUnit(Ask.Kind.Number number) {
+    private String usualUnit(Ask.Kind.Measure number) {
         String last = Browser.remembered("unit." + number.us() + "/" + number.si());
         return number.units().contains(last) ? last : page.look().isSi() ? number.si() : number.us();
     }
@@ -167,7 +166,8 @@ final class Control {
         String plain = plain(text);
         Catalogue.standard().all().stream()
                 .filter(each -> plain(each.designation()).contains(plain)
-                        || each.otherNames().stream().anyMatch(name -> plain(name).startsWith(plain))
+                        || each.otherNames().stream()
+                                .anyMatch(name -> plain(name).startsWith(plain))
                         || plain(each.name()).startsWith(plain))
                 .map(Refrigerant::designation)
                 .filter(each -> !found.contains(each))

@@ -13,6 +13,7 @@ import org.satline.wording.Wording;
 final class CylinderScreen {
     private static final double TOP = 30;
     private static final double HEIGHT = 190;
+    private static final double ROUND = 14;
 
     private final Page page;
 
@@ -38,7 +39,8 @@ final class CylinderScreen {
         NumberPrinter numbers = wording.numbers();
         Node part = Node.of("div", "vessel").add(picture(checked));
         Node facts = Node.of("dl", "facts");
-        checked.contents().ifPresent(read -> fact(facts, wording.message("page.contents"), numbers.print(read.value())));
+        checked.contents()
+                .ifPresent(read -> fact(facts, wording.message("page.contents"), numbers.print(read.value())));
         limit(checked).ifPresent(most -> fact(facts, wording.message("page.governs"), numbers.down(most)));
         checked.room().ifPresent(room -> {
             if (room instanceof Room.Left left) {
@@ -51,8 +53,11 @@ final class CylinderScreen {
             }
         });
         part.add(facts);
-        checked.findings().forEach(finding -> part.add(Node.of("p", "finding")
-                .add(Node.of("b").text(wording.name(finding.severity()) + ": "), Node.of("span").text(wording.of(finding)))));
+        checked.findings()
+                .forEach(finding -> part.add(Node.of("p", "finding")
+                        .add(
+                                Node.of("b").text(wording.name(finding.severity()) + ": "),
+                                Node.of("span").text(wording.of(finding)))));
         return part;
     }
 
@@ -80,19 +85,37 @@ final class CylinderScreen {
                 .set("class", "tank")
                 .set("aria-label", page.text("picture.cylinder"));
         svg.add(
-                Node.svg("rect").set("class", "body").set("x", 105).set("y", 8).set("width", 30).set("height", 22),
+                Node.svg("rect")
+                        .set("class", "body")
+                        .set("x", 105)
+                        .set("y", 8)
+                        .set("width", 30)
+                        .set("height", 22),
                 rect("body", TOP, HEIGHT),
-                rect(over ? "liquid over" : "liquid", bottom - level, level));
+                liquid(over ? "liquid over" : "liquid", bottom, level));
         if (limit(checked).isPresent()) {
             double at = bottom - most * scale;
             svg.add(
-                    Node.svg("line").set("class", "limit").set("x1", 40).set("x2", 205).set("y1", at).set("y2", at),
+                    Node.svg("line")
+                            .set("class", "limit")
+                            .set("x1", 40)
+                            .set("x2", 205)
+                            .set("y1", at)
+                            .set("y2", at),
                     text(208, at + 5, page.text("picture.limit")));
         }
         if (inside > 0) {
             svg.add(text(208, Math.min(bottom - level / 2, bottom - 4), page.text("picture.inside")));
         }
         return svg;
+    }
+
+    /** Flat on top, rounded at the foot as the body is. */
+    private static Node liquid(String style, double bottom, double level) {
+        double bend = Math.min(ROUND, level);
+        String path = "M60 " + (bottom - level) + " H180 V" + (bottom - bend) + " Q180 " + bottom + " " + (180 - bend) + " "
+                + bottom + " H" + (60 + bend) + " Q60 " + bottom + " 60 " + (bottom - bend) + " Z";
+        return Node.svg("path").set("class", style).set("d", path);
     }
 
     private static Node rect(String style, double y, double height) {
@@ -102,7 +125,7 @@ final class CylinderScreen {
                 .set("y", y)
                 .set("width", 120)
                 .set("height", height)
-                .set("rx", 14);
+                .set("rx", ROUND);
     }
 
     private static Node text(double x, double y, String text) {

@@ -1,10 +1,10 @@
 package org.satline.page;
 
 import org.satline.quantity.UnitSystem;
-import org.satline.visit.file.ReportFields;
-import org.satline.visit.file.VisitFile;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
+import org.satline.visit.file.ReportFields;
+import org.satline.visit.file.VisitFile;
 import org.satline.wording.Language;
 import org.satline.wording.Wording;
 import org.teavm.jso.JSExport;

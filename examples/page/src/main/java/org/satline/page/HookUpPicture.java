@@ -32,10 +32,11 @@ final class HookUpPicture {
         });
         manifold = report.visit().hookUp().manifold().isPresent();
         List<String> places = new ArrayList<>();
-        report.actsNow().ifPresent(plan -> plan.acts().forEach(each -> {
-            places.add(each.target());
-            each.to().ifPresent(places::add);
-        }));
+        report.actsNow()
+                .ifPresent(plan -> plan.acts().forEach(each -> {
+                    places.add(each.target());
+                    each.to().ifPresent(places::add);
+                }));
         pump = places.stream().anyMatch(place -> place.startsWith("pump") || place.equals("vacuum-valve"));
         machine = places.stream().anyMatch(place -> place.startsWith("machine"));
         single = places.contains("cylinder.valve");
@@ -66,7 +67,12 @@ final class HookUpPicture {
     }
 
     private void system() {
-        shape("rect", "body").set("x", 20).set("y", 8).set("width", 300).set("height", 40).set("rx", 4);
+        shape("rect", "body")
+                .set("x", 20)
+                .set("y", 8)
+                .set("width", 300)
+                .set("height", 40)
+                .set("rx", 4);
         label(170, 33, page.text("picture.system"), "middle");
         port(90, "low-side", page.text("picture.low"));
         port(250, "liquid-line", page.text("picture.high"));
@@ -79,19 +85,24 @@ final class HookUpPicture {
     }
 
     private void manifold() {
-        hose("low-hose", 90, 66, 90, 158, 60, 110);
-        hose("high-hose", 250, 66, 250, 158, 280, 110);
-        shape("rect", "body").set("x", 76).set("y", 128).set("width", 188).set("height", 34).set("rx", 6);
+        hose("low-hose", 90, 66, 90, 128, 70, 97);
+        hose("high-hose", 250, 66, 250, 128, 270, 97);
+        shape("rect", "body")
+                .set("x", 76)
+                .set("y", 128)
+                .set("width", 188)
+                .set("height", 34)
+                .set("rx", 6);
         valve(122, 145, "low-valve");
         valve(218, 145, "high-valve");
         if (pump) {
             valve(190, 118, "vacuum-valve");
         }
-        joint(90, 158, "manifold.low");
-        joint(250, 158, "manifold.high");
+        joint(90, 128, "manifold.low");
+        joint(250, 128, "manifold.high");
         joint(170, 162, "manifold.centre");
-        label(122, 122, page.text("picture.lowValve"), "middle");
-        label(218, 122, page.text("picture.highValve"), "middle");
+        label(128, 122, page.text("picture.lowValve"), "middle");
+        label(212, 122, page.text("picture.highValve"), "middle");
         hose("centre-hose", 170, 166, single ? 170 : vapour() ? 140 : 200, 232, 150, 200);
     }
 
@@ -100,8 +111,18 @@ final class HookUpPicture {
     }
 
     private void cylinder() {
-        shape("rect", "cylinder").set("x", 115).set("y", 258).set("width", 110).set("height", 52).set("rx", 16);
-        shape("rect", "scale").set("x", 95).set("y", 313).set("width", 150).set("height", 9).set("rx", 2);
+        shape("rect", "cylinder")
+                .set("x", 115)
+                .set("y", 258)
+                .set("width", 110)
+                .set("height", 52)
+                .set("rx", 16);
+        shape("rect", "scale")
+                .set("x", 95)
+                .set("y", 313)
+                .set("width", 150)
+                .set("height", 9)
+                .set("rx", 2);
         label(170, 290, page.text(source ? "picture.source" : "picture.receiver"), "middle");
         if (lit.contains("scale")) {
             ring(170, 317);
@@ -132,7 +153,7 @@ final class HookUpPicture {
         String path = "M" + x + " " + y + " Q" + bendX + " " + bendY + " " + toX + " " + toY;
         shape("path", lit.contains(name) ? "hose lit" : "hose").set("d", path);
         if (lit.contains(name + ".system")) {
-            ring(name.equals("centre-hose") ? x : x, name.equals("centre-hose") ? y + 8 : y + 6);
+            ring(x, name.equals("centre-hose") ? y + 8 : y + 6);
         }
         if (lit.contains(name + ".cylinder")) {
             ring(toX, toY - 6);
@@ -142,15 +163,20 @@ final class HookUpPicture {
     private void valve(double x, double y, String name) {
         boolean now = lit.contains(name);
         shape("path", now ? "valve lit" : "valve")
-                .set("d", "M" + (x - 11) + " " + (y - 8) + " L" + (x + 11) + " " + (y + 8) + " L" + (x + 11) + " "
-                        + (y - 8) + " L" + (x - 11) + " " + (y + 8) + " Z");
+                .set(
+                        "d",
+                        "M" + (x - 11) + " " + (y - 8) + " L" + (x + 11) + " " + (y + 8) + " L" + (x + 11) + " "
+                                + (y - 8) + " L" + (x - 11) + " " + (y + 8) + " Z");
         if (now) {
             ring(x, y);
         }
     }
 
     private void joint(double x, double y, String name) {
-        shape("circle", lit.contains(name) ? "joint lit" : "joint").set("cx", x).set("cy", y).set("r", 6);
+        shape("circle", lit.contains(name) ? "joint lit" : "joint")
+                .set("cx", x)
+                .set("cy", y)
+                .set("r", 6);
         if (lit.contains(name)) {
             ring(x, y);
         }
@@ -168,7 +194,11 @@ final class HookUpPicture {
     }
 
     private Node label(double x, double y, String text, String anchor) {
-        Node label = Node.svg("text").set("x", x).set("y", y).set("text-anchor", anchor).text(text);
+        Node label = Node.svg("text")
+                .set("x", x)
+                .set("y", y)
+                .set("text-anchor", anchor)
+                .text(text);
         drawing.add(label);
         return label;
     }

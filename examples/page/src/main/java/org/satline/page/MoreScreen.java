@@ -48,23 +48,34 @@ final class MoreScreen {
 
     private void file(Node screen) {
         Node problem = Node.of("p", "problem").set("role", "alert");
-        Node input = Node.of("input").set("type", "file").set("accept", ".json," + JSON).set("id", "file");
-        input.on("change", () -> Browser.read(input.element(), text -> {
-            try {
-                page.session().take(text);
-                page.ticks().clear();
-                page.restart();
-                page.go(Page.Screen.PLAN);
-            } catch (IllegalArgumentException e) {
-                problem.text(String.valueOf(e.getMessage()));
-            }
-        }));
+        Node input = Node.of("input")
+                .set("type", "file")
+                .set("accept", ".json," + JSON)
+                .set("id", "file");
+        input.on(
+                "change",
+                () -> Browser.read(input.element(), text -> {
+                    try {
+                        page.session().take(text);
+                        page.ticks().clear();
+                        page.restart();
+                        page.go(Page.Screen.PLAN);
+                    } catch (IllegalArgumentException e) {
+                        problem.text(String.valueOf(e.getMessage()));
+                    }
+                }));
         screen.add(
                 Node.of("h3").text(page.text("file")),
                 Node.of("div", "steps")
                         .add(
-                                Node.button("step", page.text("file.out"), () -> Browser.hand(
-                                                "visit.json", JSON, PageJson.write(page.answer().fields()) + "\n"))
+                                Node.button(
+                                                "step",
+                                                page.text("file.out"),
+                                                () -> Browser.hand(
+                                                        "visit.json",
+                                                        JSON,
+                                                        PageJson.write(page.answer()
+                                                                        .fields()) + "\n"))
                                         .set("id", "export"),
                                 Node.button("step", page.text("print"), Browser::print)),
                 Node.of("label", "file").text(page.text("file.in") + " ").add(input),

@@ -76,8 +76,8 @@ final class Page {
                 .orElse(arising.get(0).path());
     }
 
-    boolean isAsking() {
-        return screen == Screen.ASK;
+    boolean isPlanning() {
+        return screen == Screen.PLAN;
     }
 
     /** Shows everything anew. */
@@ -108,7 +108,7 @@ final class Page {
 
     /** Goes to another screen and tells a screen reader so. */
     void go(Screen to) {
-        boolean other = isAsking() != (to == Screen.ASK);
+        boolean other = isPlanning() != (to == Screen.PLAN);
         screen = to;
         if (other) {
             panel.show();
@@ -132,7 +132,7 @@ final class Page {
 
     /** Takes an answer; what follows from it is worked out once the typing pauses. */
     void answer(Ask ask, String text) {
-        session.answer(ask, text);
+        session.answer(ask, text, text("cylinder.this"));
         Node.known("answer").set("aria-busy", "true");
         Browser.never(waiting);
         waiting = Browser.later(this::workOut, PAUSE_MS);

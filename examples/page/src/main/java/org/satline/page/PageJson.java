@@ -55,7 +55,9 @@ final class PageJson {
     @JSBody(params = "value", script = "return JSON.stringify(value, null, 2);")
     private static native String indented(JSObject value);
 
-    @JSBody(params = "value", script = "return Array.isArray(value) ? 'array' : value === null ? 'null' : typeof value;")
+    @JSBody(
+            params = "value",
+            script = "return Array.isArray(value) ? 'array' : value === null ? 'null' : typeof value;")
     private static native String type(JSObject value);
 
     /** The browser keeps the last of two fields of one name without a word; so the colons outside of texts are counted, one for each field. */
@@ -78,7 +80,9 @@ final class PageJson {
     private static int names(FieldValue value) {
         if (value instanceof FieldValue.Fields fields) {
             return fields.values().size()
-                    + fields.values().values().stream().mapToInt(PageJson::names).sum();
+                    + fields.values().values().stream()
+                            .mapToInt(PageJson::names)
+                            .sum();
         }
         return value instanceof FieldValue.Items items
                 ? items.values().stream().mapToInt(PageJson::names).sum()
@@ -87,36 +91,38 @@ final class PageJson {
 
     @SuppressWarnings("unchecked")
     private static FieldValue value(JSObject json) {
-        switch (type(json)) {
-            case "string":
-                return new FieldValue.Text(((JSString) json).stringValue());
-            case "number":
-                return new FieldValue.Plain(((JSNumber) json).doubleValue());
-            case "boolean":
-                return new FieldValue.Flag(((JSBoolean) json).booleanValue());
-            case "array":
+        return switch (type(json)) {
+            case "string" -> new FieldValue.Text(((JSString) json).stringValue());
+            case "number" -> new FieldValue.Plain(((JSNumber) json).doubleValue());
+            case "boolean" -> new FieldValue.Flag(((JSBoolean) json).booleanValue());
+            case "array" -> {
                 List<FieldValue> items = new ArrayList<>();
                 JSArray<JSObject> array = (JSArray<JSObject>) json;
                 for (int i = 0; i < array.getLength(); i++) {
                     items.add(value(array.get(i)));
                 }
-                return new FieldValue.Items(items);
-            case "object":
+                yield new FieldValue.Items(items);
+            }
+            case "object" -> {
                 Map<String, FieldValue> fields = new LinkedHashMap<>();
                 for (String name : JSObjects.getOwnPropertyNames(json)) {
                     fields.put(name, value(property(json, name)));
                 }
-                return new FieldValue.Fields(fields);
-            default:
-                return new FieldValue.Nothing();
-        }
+                yield new FieldValue.Fields(fields);
+            }
+            default -> new FieldValue.Nothing();
+        };
     }
 
-    @JSBody(params = {"object", "name"}, script = "return object[name];")
+    @JSBody(
+            params = {"object", "name"},
+            script = "return object[name];")
     private static native JSObject property(JSObject object, String name);
 
-    @JSBody(params = {"object", "name", "value"}, script = "Object.defineProperty(object, name,"
-            + " {value: value, enumerable: true, configurable: true, writable: true});")
+    @JSBody(
+            params = {"object", "name", "value"},
+            script = "Object.defineProperty(object, name,"
+                    + " {value: value, enumerable: true, configurable: true, writable: true});")
     private static native void define(JSObject object, String name, JSObject value);
 
     @JSBody(script = "return null;")

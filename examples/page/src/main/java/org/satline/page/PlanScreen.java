@@ -32,7 +32,8 @@ final class PlanScreen {
         }
         plan(report.get(), screen);
         wait(report.get(), screen);
-        return screen.add(Node.button("step next wide", page.text("newReadings"), page::next).set("id", "again"));
+        return screen.add(Node.button("step next wide", page.text("newReadings"), page::next)
+                .set("id", "again"));
     }
 
     private void plan(VisitReport report, Node screen) {
@@ -43,7 +44,9 @@ final class PlanScreen {
             report.noPlan()
                     .filter(none -> report.action().kind() == ActionKind.PREPARE)
                     .ifPresent(none -> screen.add(
-                            Node.of("p").text(wording.message("finding." + none.reason().word())),
+                            Node.of("p")
+                                    .text(wording.message(
+                                            "finding." + none.reason().word())),
                             Node.of("p").text(wording.name(none.part()))));
             return;
         }
@@ -59,8 +62,8 @@ final class PlanScreen {
                 number++;
             }
             screen.add(list);
-            phase.notes().forEach(note -> screen.add(
-                    Node.of("p", "note").text(wording.message("page.note") + ": " + note)));
+            phase.notes()
+                    .forEach(note -> screen.add(Node.of("p", "note").text(wording.message("page.note") + ": " + note)));
         }
         draw(report);
     }

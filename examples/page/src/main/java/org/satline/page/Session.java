@@ -72,8 +72,8 @@ final class Session {
         return value instanceof FieldValue.Text text ? text.value() : "";
     }
 
-    /** Puts an answer under a path; an empty one takes it away. */
-    void answer(Ask ask, String text) {
+    /** Puts an answer under a path; an empty one takes it away. A cylinder without a name is called as stated. */
+    void answer(Ask ask, String text, String unnamed) {
         String path = ask.path();
         if (path.equals(Asks.VALVE) && text.equals(Asks.NO_CYLINDER)) {
             fields = FieldTree.without(fields, "cylinder");
@@ -86,8 +86,12 @@ final class Session {
         } else {
             fields = FieldTree.put(fields, path, text);
         }
+        if (FieldTree.has(fields, "cylinder") && !FieldTree.has(fields, "cylinder.name")) {
+            fields = FieldTree.put(fields, "cylinder.name", unnamed);
+        }
         if (path.equals(Asks.VALVE) && FieldTree.has(fields, "cylinder") && !FieldTree.has(fields, HOSE)) {
-            kept(KIT).flatMap(kit -> FieldTree.get(kit, "hose"))
+            kept(KIT)
+                    .flatMap(kit -> FieldTree.get(kit, "hose"))
                     .ifPresent(hose -> fields = FieldTree.put(fields, HOSE, hose));
         }
         keep();
@@ -106,7 +110,8 @@ final class Session {
         Browser.remember(EARLIER, earlier.map(PageJson::write).orElse(""));
         FieldValue.Fields kit = FieldTree.EMPTY;
         for (String part : KIT_PARTS) {
-            Optional<FieldValue> own = FieldTree.get(fields, part);
+            // what a manifold holds is a matter of the day
+            Optional<FieldValue> own = FieldTree.get(without(fields, "manifold.holds"), part);
             kit = own.isPresent() ? FieldTree.put(kit, part, own.get()) : kit;
         }
         Optional<FieldValue> hose = FieldTree.get(fields, HOSE);
@@ -121,9 +126,8 @@ final class Session {
 
     /** The part of the visit that stands by itself: a cylinder or hose of which too little is known yet is left out. */
     FieldValue.Fields readable() {
-        FieldValue.Fields whole = FieldTree.has(fields, "readings")
-                ? fields
-                : FieldTree.put(fields, "readings", FieldTree.EMPTY);
+        FieldValue.Fields whole =
+                FieldTree.has(fields, "readings") ? fields : FieldTree.put(fields, "readings", FieldTree.EMPTY);
         if (lacks(whole, "cylinder", CYLINDER_NEEDS)) {
             whole = FieldTree.without(whole, "cylinder");
         } else if (lacks(whole, HOSE, HOSE_NEEDS)) {
@@ -149,7 +153,8 @@ final class Session {
     /** Begins new readings on top of this visit. */
     void next() {
         FieldValue.Fields before = judged();
-        fields = FieldTree.put(FieldTree.put(NextVisit.started(before), "date", Browser.today()), "time", Browser.clock());
+        fields = FieldTree.put(
+                FieldTree.put(NextVisit.started(before), "date", Browser.today()), "time", Browser.clock());
         earlier = Optional.of(before);
         keep();
     }

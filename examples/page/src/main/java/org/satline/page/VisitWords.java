@@ -11,7 +11,11 @@ final class VisitWords {
     static String of(VisitReport report, Wording wording) {
         StringBuilder words = new StringBuilder();
         VisitLines lines = VisitLines.of(report, wording);
-        lines.top().forEach(line -> words.append(line.name()).append(' ').append(line.text()).append('\n'));
+        lines.top()
+                .forEach(line -> words.append(line.name())
+                        .append(' ')
+                        .append(line.text())
+                        .append('\n'));
         lines.plan().forEach(phase -> words.append(phase).append('\n'));
         lines.supply().forEach(each -> words.append(each).append('\n'));
         report.findings().forEach(each -> words.append(wording.of(each)).append('\n'));

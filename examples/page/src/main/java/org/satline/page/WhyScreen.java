@@ -61,7 +61,9 @@ final class WhyScreen {
         Wording wording = page.texts().wording();
         Node details = Node.of("details", "derivation")
                 .add(Node.of("summary")
-                        .add(Node.of("span").text(step.name() + " "), Node.of("b").text(step.result())));
+                        .add(
+                                Node.of("span").text(step.name() + " "),
+                                Node.of("b").text(step.result())));
         Node facts = Node.of("dl", "facts");
         fact(facts, wording.message("page.formula"), step.formula());
         fact(facts, wording.message("page.numbers"), String.join(", ", step.given()));

@@ -33,7 +33,7 @@ import java.util.concurrent.TimeoutException;
  */
 final class Chromium implements AutoCloseable {
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final Duration PATIENCE = Duration.ofSeconds(120);
+    private static final Duration PATIENCE = Duration.ofMinutes(2);
     private static final Path TARGET = Path.of("target", "profiles");
     private static final String LISTENING = "DevTools listening on ws://";
 
@@ -63,11 +63,14 @@ final class Chromium implements AutoCloseable {
                     .start();
         } catch (IOException e) {
             throw new UncheckedIOException(
-                    "chromium could not be started; install the package chromium, or run src/test/sh/page.sh, which does", e);
+                    "chromium could not be started; install the package chromium, or run src/test/sh/page.sh, which does",
+                    e);
         }
         String address = address();
         HttpClient client = HttpClient.newHttpClient();
-        socket = client.newWebSocketBuilder().buildAsync(URI.create(pageAddress(client, address)), new Listener()).join();
+        socket = client.newWebSocketBuilder()
+                .buildAsync(URI.create(pageAddress(client, address)), new Listener())
+                .join();
         for (String domain : List.of("Page", "Runtime", "Network", "Log")) {
             send(domain + ".enable", Map.of());
         }
@@ -95,8 +98,8 @@ final class Chromium implements AutoCloseable {
 
     private static String pageAddress(HttpClient client, String address) {
         try {
-            HttpRequest list =
-                    HttpRequest.newBuilder(URI.create("http://" + address + "/json/list")).build();
+            HttpRequest list = HttpRequest.newBuilder(URI.create("http://" + address + "/json/list"))
+                    .build();
             JsonNode pages = JSON.readTree(
                     client.send(list, HttpResponse.BodyHandlers.ofString()).body());
             for (JsonNode page : pages) {
@@ -122,7 +125,8 @@ final class Chromium implements AutoCloseable {
             if (last) {
                 try {
                     JsonNode message = JSON.readTree(text.toString());
-                    CompletableFuture<JsonNode> asked = waiting.remove(message.path("id").asInt(-1));
+                    CompletableFuture<JsonNode> asked =
+                            waiting.remove(message.path("id").asInt(-1));
                     if (asked == null) {
                         events.add(message);
                     } else {
@@ -161,8 +165,8 @@ final class Chromium implements AutoCloseable {
 
     /** Runs a script in the page and returns its value; what it throws is thrown here. */
     JsonNode run(String script) {
-        JsonNode result = send(
-                "Runtime.evaluate", Map.of("expression", script, "returnByValue", true, "awaitPromise", true));
+        JsonNode result =
+                send("Runtime.evaluate", Map.of("expression", script, "returnByValue", true, "awaitPromise", true));
         if (result.has("exceptionDetails")) {
             throw new IllegalStateException(script + ": " + result.path("exceptionDetails"));
         }
@@ -194,7 +198,8 @@ final class Chromium implements AutoCloseable {
         JsonNode at = run("(function() { const e = " + element + "; if (!e) { throw new Error('not there'); }"
                 + " e.scrollIntoView({block: 'center'}); const r = e.getBoundingClientRect();"
                 + " return [r.x + r.width / 2, r.y + r.height / 2]; })()");
-        Map<String, Object> point = Map.of("x", at.path(0).asDouble(), "y", at.path(1).asDouble());
+        Map<String, Object> point =
+                Map.of("x", at.path(0).asDouble(), "y", at.path(1).asDouble());
         send("Input.dispatchTouchEvent", Map.of("type", "touchStart", "touchPoints", List.of(point)));
         send("Input.dispatchTouchEvent", Map.of("type", "touchEnd", "touchPoints", List.of()));
     }
@@ -228,7 +233,9 @@ final class Chromium implements AutoCloseable {
 
     /** A picture of the whole page, for people to look at. */
     void picture(Path file) {
-        String png = send("Page.captureScreenshot", Map.of("format", "png")).path("data").asText();
+        String png = send("Page.captureScreenshot", Map.of("format", "png"))
+                .path("data")
+                .asText();
         try {
             Files.createDirectories(file.getParent());
             Files.write(file, java.util.Base64.getDecoder().decode(png));
@@ -242,25 +249,26 @@ final class Chromium implements AutoCloseable {
         return events.stream()
                 .filter(event -> event.path("method").asText().equals("Network.requestWillBeSent"))
                 .map(event -> event.path("params").path("request").path("url").asText())
-                .filter(url -> !url.startsWith("file:") && !url.startsWith("blob:") && !url.startsWith("data:")
+                .filter(url -> !url.startsWith("file:")
+                        && !url.startsWith("blob:")
+                        && !url.startsWith("data:")
                         && !url.equals("about:blank"))
                 .toList();
     }
 
     /** Errors of scripts and of the console. */
     List<String> errors() {
-        return events.stream()
-                .filter(event -> {
-                    String method = event.path("method").asText();
-                    JsonNode parameters = event.path("params");
-                    return method.equals("Runtime.exceptionThrown")
-                            || method.equals("Log.entryAdded")
-                                    && parameters.path("entry").path("level").asText().equals("error")
-                            || method.equals("Runtime.consoleAPICalled")
-                                    && parameters.path("type").asText().equals("error");
-                })
-                .map(JsonNode::toString)
-                .toList();
+        return events.stream().filter(Chromium::isError).map(JsonNode::toString).toList();
+    }
+
+    private static boolean isError(JsonNode event) {
+        JsonNode parameters = event.path("params");
+        return switch (event.path("method").asText()) {
+            case "Runtime.exceptionThrown" -> true;
+            case "Log.entryAdded" -> parameters.path("entry").path("level").asText().equals("error");
+            case "Runtime.consoleAPICalled" -> parameters.path("type").asText().equals("error");
+            default -> false;
+        };
     }
 
     @Override

@@ -14,10 +14,10 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.satline.json.JsonFields;
 import org.satline.quantity.UnitSystem;
-import org.satline.visit.file.ReportFields;
-import org.satline.visit.file.VisitFile;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
+import org.satline.visit.file.ReportFields;
+import org.satline.visit.file.VisitFile;
 import org.satline.wording.Language;
 import org.satline.wording.Wording;
 
@@ -45,14 +45,13 @@ class PageAgreementTest {
                 String visit = visits.next();
                 String language = i % 2 == 0 ? "en" : "es";
                 boolean si = i % 4 > 1;
-                String there = browser.run(
-                                "answer(" + new TextNode(visit) + ", '" + language + "', " + si + ")")
+                String there = browser.run("answer(" + new TextNode(visit) + ", '" + language + "', " + si + ")")
                         .asText();
                 compare(i + ": " + visit, here(visit, language, si), there);
             }
         }
-        System.out.println("page against library: " + VISITS + " visits, actions " + actions + ", words at an edge of rounding "
-                + atAnEdge.size());
+        System.out.println("page against library: " + VISITS + " visits, actions " + actions
+                + ", words at an edge of rounding " + atAnEdge.size());
         assertThat(wrong).isEmpty();
         assertThat(atAnEdge).hasSizeLessThanOrEqualTo(MOST_AT_AN_EDGE);
         assertThat(actions).as("the visits are of many kinds").hasSizeGreaterThan(3);
@@ -114,8 +113,9 @@ class PageAgreementTest {
                 different.add(path + " " + mine + " " + its);
             }
         } else if (mine.isObject() && its.isObject() && mine.size() == its.size()) {
-            mine.properties().forEach(each -> compare(
-                    path + "." + each.getKey(), each.getValue(), its.path(each.getKey()), different));
+            mine.properties()
+                    .forEach(each ->
+                            compare(path + "." + each.getKey(), each.getValue(), its.path(each.getKey()), different));
         } else if (mine.isArray() && its.isArray() && mine.size() == its.size()) {
             for (int i = 0; i < mine.size(); i++) {
                 compare(path + "[" + i + "]", mine.get(i), its.get(i), different);

@@ -82,8 +82,9 @@ final class PageDriver {
 
     JsonNode accessibility(String axe) {
         browser.run(axe + "; true");
-        return browser.run("axe.run(document, {resultTypes: ['violations']}).then(r => r.violations.map(v => v.id + ': '"
-                + " + v.nodes.map(n => n.html.slice(0, 160) + n.failureSummary).join(' | ')))");
+        return browser.run(
+                "axe.run(document, {resultTypes: ['violations']}).then(r => r.violations.map(v => v.id + ': '"
+                        + " + v.nodes.map(n => n.html.slice(0, 160) + n.failureSummary).join(' | ')))");
     }
 
     private static String quoted(String text) {

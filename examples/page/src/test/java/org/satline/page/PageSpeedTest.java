@@ -27,7 +27,8 @@ class PageSpeedTest {
             List<Double> usable = new ArrayList<>();
             for (int i = 0; i < OPENINGS; i++) {
                 browser.open(PAGE);
-                usable.add(browser.run("Number(document.documentElement.dataset.ready)").asDouble());
+                usable.add(browser.run("Number(document.documentElement.dataset.ready)")
+                        .asDouble());
             }
             List<Double> recomputed = recomputed(browser, page);
             List<Double> whole = new ArrayList<>();
@@ -54,8 +55,8 @@ class PageSpeedTest {
         browser.touch("[...document.querySelectorAll('.entry')].find(e => e.textContent.startsWith('Liquid line'))");
         List<Double> times = new ArrayList<>();
         for (int i = 0; i < KEYS; i++) {
-            browser.run("(function() { const e = document.getElementById('input'); e.value = '" + (90 + i % 10) + "." + i % 7
-                    + "'; e.dispatchEvent(new Event('input')); })()");
+            browser.run("(function() { const e = document.getElementById('input'); e.value = '" + (90 + i % 10) + "."
+                    + i % 7 + "'; e.dispatchEvent(new Event('input')); })()");
             page.settle();
             times.add(browser.run("satlineTimes.recompute").asDouble());
         }

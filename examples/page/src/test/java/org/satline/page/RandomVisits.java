@@ -16,7 +16,8 @@ import org.satline.saturation.SaturationCurves;
 final class RandomVisits {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final List<String> GASES = List.of("R-410A", "R-32", "R-22", "R-134a", "R-407C", "R-290", "R-454B");
-    private static final List<String> VALVES = List.of("recovery-vapour", "recovery-vapour", "source-liquid", "source-vapour");
+    private static final List<String> VALVES =
+            List.of("recovery-vapour", "recovery-vapour", "source-liquid", "source-vapour");
     private static final List<String> ENDS = List.of("open-close-valve", "self-sealing", "plain-flare");
     private static final List<String> HOLDS = List.of("air", "vapour", "evacuated");
 
@@ -26,7 +27,8 @@ final class RandomVisits {
     RandomVisits(long seed) {
         random = new Random(seed);
         try {
-            sample = (ObjectNode) JSON.readTree(Files.readString(Path.of("..", "program", "samples", "boathouse.json")));
+            sample =
+                    (ObjectNode) JSON.readTree(Files.readString(Path.of("..", "program", "samples", "boathouse.json")));
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
         }

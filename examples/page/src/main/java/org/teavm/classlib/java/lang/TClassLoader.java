@@ -11,6 +11,7 @@ import org.teavm.jso.typedarrays.Int8Array;
  * them into the script at a third more than their size. Immutable.
  */
 public abstract class TClassLoader extends TObject {
+    @SuppressWarnings("ClassInitializationDeadlock") // a page has one thread
     private static final TSystemClassLoader SYSTEM = new TSystemClassLoader();
 
     /** For the one subclass. */

@@ -99,20 +99,21 @@ public final class TFormatter {
     }
 
     private static String text(char conversion, int precision, @Nullable Object value) {
-        switch (conversion) {
-            case 's':
-                return String.valueOf(value);
-            case 'd':
-                return String.valueOf(value);
-            case 'x':
-                return value instanceof Long whole ? Long.toHexString(whole) : Integer.toHexString((Integer) value);
-            case 'f':
-            case 'e':
-            case 'g':
-                return real(conversion, value, precision < 0 ? 6 : precision);
-            default:
-                throw new IllegalArgumentException("conversion " + conversion + " is not known here");
+        return switch (conversion) {
+            case 's', 'd' -> String.valueOf(value);
+            case 'x' -> hexadecimal(value);
+            case 'f', 'e', 'g' -> real(conversion, value, precision < 0 ? 6 : precision);
+            default -> throw new IllegalArgumentException("conversion " + conversion + " is not known here");
+        };
+    }
+
+    private static String hexadecimal(@Nullable Object value) {
+        if (value instanceof Long whole) {
+            return Long.toHexString(whole);
+        } else if (value instanceof Integer whole) {
+            return Integer.toHexString(whole);
         }
+        throw new IllegalArgumentException("conversion x of something else than a whole number");
     }
 
     private static String real(char conversion, @Nullable Object value, int precision) {
@@ -143,8 +144,8 @@ public final class TFormatter {
             return number('f', value, digits - 1);
         }
         BigDecimal rounded = value.round(new MathContext(digits, RoundingMode.HALF_UP));
-        boolean plain = rounded.compareTo(PLAIN_FROM) >= 0
-                && rounded.compareTo(BigDecimal.ONE.scaleByPowerOfTen(digits)) < 0;
+        boolean plain =
+                rounded.compareTo(PLAIN_FROM) >= 0 && rounded.compareTo(BigDecimal.ONE.scaleByPowerOfTen(digits)) < 0;
         return plain ? number('f', value, digits - exponent(rounded) - 1) : scientific(value, digits - 1);
     }
 
