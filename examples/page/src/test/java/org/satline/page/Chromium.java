@@ -265,7 +265,8 @@ final class Chromium implements AutoCloseable {
         JsonNode parameters = event.path("params");
         return switch (event.path("method").asText()) {
             case "Runtime.exceptionThrown" -> true;
-            case "Log.entryAdded" -> parameters.path("entry").path("level").asText().equals("error");
+            case "Log.entryAdded" ->
+                parameters.path("entry").path("level").asText().equals("error");
             case "Runtime.consoleAPICalled" -> parameters.path("type").asText().equals("error");
             default -> false;
         };
