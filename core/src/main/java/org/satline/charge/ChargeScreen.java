@@ -1,6 +1,5 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.MeteringDevice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;

@@ -102,7 +102,8 @@ public final class Main {
         // blocks of a simulated fleet that wait for a busy step must not hold up a checkpoint
         settings.set(CheckpointingOptions.ENABLE_UNALIGNED, true);
         settings.set(CheckpointingOptions.ALIGNED_CHECKPOINT_TIMEOUT, Duration.ofSeconds(1));
-        // a replay goes through hours of event time in a second: windows close in time, and state stays as small as in life
+        // a replay goes through hours of event time in a second: windows close in time, and state stays as small as in
+        // life
         settings.set(PipelineOptions.AUTO_WATERMARK_INTERVAL, Duration.ofMillis(20));
         // no step changes what it has handed on
         settings.set(PipelineOptions.OBJECT_REUSE, true);

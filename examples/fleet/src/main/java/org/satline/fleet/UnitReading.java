@@ -1,6 +1,9 @@
 package org.satline.fleet;
 
+import org.apache.flink.api.common.typeinfo.TypeInfo;
+
 /** One reading of one unit. Mutable and public as the serializer of the engine asks for; nothing else writes to it. */
+@TypeInfo(UnitReadingFactory.class)
 public class UnitReading {
     /** Number of the unit, which the fleet shares out over the machines. */
     public long unit;

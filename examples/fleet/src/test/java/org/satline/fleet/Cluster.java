@@ -20,7 +20,7 @@ import org.apache.flink.streaming.api.environment.StreamExecutionEnvironment;
 /** A small cluster within the test: task managers of one slot each, which can be killed. */
 @SuppressWarnings("try") // the engine's own close may be interrupted
 final class Cluster implements AutoCloseable {
-    private static final int PAUSE_MS = 40;
+    private static final int PAUSE_MS = 25;
 
     private final MiniCluster cluster;
 

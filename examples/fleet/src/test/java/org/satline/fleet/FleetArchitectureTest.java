@@ -29,7 +29,7 @@ class FleetArchitectureTest {
         noClasses()
                 .that()
                 .haveNameMatching("org\\.satline\\.fleet\\.(Window(Judge|Verdict|Readings)|ChargeWatch|Leak.*|Model.*|"
-                        + "Response.*|Simulated.*|Unit.*|Alarm|SettledWindow|SummaryPage).*")
+                        + "Response.*|Simulated.*|Unit(State|Day|Fault|Model)|Alarm|SettledWindow|SummaryPage).*")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("org.apache.flink..")

@@ -19,6 +19,8 @@ class JobTest {
     private static final SimulatedFleet FLEET =
             new SimulatedFleet(new FleetPlan(5, 20_600, 1, 0.6, 0.9, 22, 23, 0.9), 24, 70, 4, false, 0);
 
+    private static final long BURST_EVERY_S = 6 * 3600;
+
     @TempDir
     static Path folder;
 
@@ -68,13 +70,23 @@ class JobTest {
     }
 
     private static List<String> shuffled(List<String> lines, Random random) {
-        int burst = lines.size() / 4;
         List<String> all = new ArrayList<>();
-        for (int from = 0; from < lines.size(); from += burst / 8) {
-            List<String> part = new ArrayList<>(lines.subList(from, Math.min(lines.size(), from + burst / 8)));
-            Collections.shuffle(part, random);
-            all.addAll(part);
+        List<String> burst = new ArrayList<>();
+        long burstOf = -1;
+        for (String line : lines) {
+            long of = ReadingLine.read(line, FLEET.lastSecond()) instanceof ReadingLine.Good good
+                    ? good.reading().second / BURST_EVERY_S
+                    : burstOf;
+            if (of != burstOf) {
+                Collections.shuffle(burst, random);
+                all.addAll(burst);
+                burst.clear();
+                burstOf = of;
+            }
+            burst.add(line);
         }
+        Collections.shuffle(burst, random);
+        all.addAll(burst);
         return all;
     }
 

@@ -42,11 +42,10 @@ class StateFormTest {
 
     /** Neither falls back to the general serializer, whose forms cannot evolve. */
     @Test
-    void everyTypeOnTheWayHasASerializerThatCanEvolve() {
+    void everyTypeOfStateAndResultHasASerializerThatCanEvolve() {
         for (Class<?> type : new Class<?>[] {
             UnitState.class,
             WindowReadings.class,
-            UnitReading.class,
             SettledWindow.class,
             Alarm.class,
             UnitDay.class,
@@ -67,6 +66,21 @@ class StateFormTest {
         }
         assertThat(size(UnitState.class, state)).isEqualTo(begin).isLessThan(400);
         assertThat(size(WindowReadings.class, new WindowReadings())).isLessThan(600);
+    }
+
+    @Test
+    void aReadingArrivesAsItWasSent() throws IOException {
+        UnitReading reading =
+                new UnitReading(9, UnitModel.SHOP, 1_790_000_000L, ExampleReadings.steady(UnitModel.SHOP));
+        TypeSerializer<UnitReading> serializer = serializer(UnitReading.class);
+        assertThat(serializer).isInstanceOf(UnitReadingType.Serializer.class);
+        DataOutputSerializer out = new DataOutputSerializer(100);
+        serializer.serialize(reading, out);
+        assertThat(out.length()).isEqualTo(serializer.getLength());
+        DataOutputSerializer again = new DataOutputSerializer(100);
+        serializer.copy(new DataInputDeserializer(out.getCopyOfBuffer()), again);
+        assertThat(ReadingLine.of(serializer.deserialize(new DataInputDeserializer(again.getCopyOfBuffer()))))
+                .isEqualTo(ReadingLine.of(reading));
     }
 
     private record Read<T>(TypeSerializerSchemaCompatibility<T> compatibility, T state) {}
