@@ -5,7 +5,8 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /**
- * Stands in for the stream of distinct elements of the compiler's library, which forgets what it has seen whenever it is asked for the next element, as
+ * Stands in for the stream of distinct elements of the compiler's library, which forgets what it has seen whenever it
+ * is asked for the next element, as
  * sorting and joining do.
  *
  * @param <T> type of the elements
