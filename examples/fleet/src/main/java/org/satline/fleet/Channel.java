@@ -48,6 +48,16 @@ public enum Channel {
     }
 
     /**
+     * Returns where its value is in an array of all.
+     *
+     * @return 0 for the first
+     */
+    @SuppressWarnings("EnumOrdinal") // the order is that of the fields of a line, fixed by the files
+    public int index() {
+        return ordinal();
+    }
+
+    /**
      * Returns all channels.
      *
      * @return in order

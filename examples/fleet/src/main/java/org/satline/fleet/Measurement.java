@@ -166,14 +166,17 @@ final class Measurement {
             }
         }
 
+        private static boolean isOfCheckpoint(Path file) {
+            Path folder = file.getParent();
+            return folder != null && folder.getFileName().toString().startsWith("chk-");
+        }
+
         private long size() {
             if (!Files.isDirectory(folder)) {
                 return 0;
             }
             try (Stream<Path> files = Files.walk(folder)) {
-                return files
-                        .filter(file ->
-                                file.getParent().getFileName().toString().startsWith("chk-"))
+                return files.filter(LargestFolder::isOfCheckpoint)
                         .collect(Collectors.groupingBy(
                                 Path::getParent,
                                 Collectors.summingLong(file -> file.toFile().length())))

@@ -48,8 +48,8 @@ public final class ReadingLine {
             long second = Long.parseLong(fields[2]);
             float[] values = new float[Channel.COUNT];
             for (Channel channel : Channel.all()) {
-                values[channel.ordinal()] = Float.parseFloat(fields[3 + channel.ordinal()]);
-                if (!channel.canShow(values[channel.ordinal()])) {
+                values[channel.index()] = Float.parseFloat(fields[3 + channel.index()]);
+                if (!channel.canShow(values[channel.index()])) {
                     return bad(RejectReason.OUT_OF_RANGE, line);
                 }
             }

@@ -92,7 +92,7 @@ public final class ResponseTable {
             double weight = weight(o, j) * severity;
             if (weight > 0) {
                 for (int a = 0; a < ANSWERS; a++) {
-                    out[a] += weight * added[fault.ordinal()][j][a];
+                    out[a] += weight * added[fault.index()][j][a];
                 }
             }
         }
@@ -147,7 +147,7 @@ public final class ResponseTable {
             int i = CHARGES.indexOf(Double.valueOf(fields[2]));
             table.sound[i][j][WET_BULBS.indexOf(Double.valueOf(fields[4]))] = answers;
         } else {
-            table.added[fault.ordinal()][j] = answers;
+            table.added[fault.index()][j] = answers;
         }
     }
 
@@ -157,7 +157,7 @@ public final class ResponseTable {
         for (UnitFault fault : UnitFault.values()) {
             for (int j = 0; j < OUTDOOR.size() && fault != UnitFault.NONE; j++) {
                 for (int a = 0; a < ANSWERS; a++) {
-                    added[fault.ordinal()][j][a] -= sound[rated][j][middle][a];
+                    added[fault.index()][j][a] -= sound[rated][j][middle][a];
                 }
             }
         }

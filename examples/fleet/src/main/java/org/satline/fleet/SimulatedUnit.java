@@ -113,8 +113,7 @@ public final class SimulatedUnit {
         int from = 10 + (int) (bits >>> 8 & 127);
         int length = 10 + (int) (bits >>> 20 & 31);
         long at = Math.floorMod(since, (long) HALF_YEAR_D);
-        int kind = 1 + (int) ((bits >>> 40 & 0xFFFF) % (UnitFault.values().length - 1));
-        return at >= from && at < from + length ? UnitFault.values()[kind] : UnitFault.NONE;
+        return at >= from && at < from + length ? UnitFault.drawn((int) (bits >>> 40 & 0xFFFF)) : UnitFault.NONE;
     }
 
     /**

@@ -196,6 +196,6 @@ public final class WindowJudge {
     }
 
     static double of(float[] means, Channel channel) {
-        return means[channel.ordinal()];
+        return means[channel.index()];
     }
 }

@@ -80,7 +80,7 @@ public class WindowReadings {
      * @return the value in the unit of the channel
      */
     public float value(int minute, Channel channel) {
-        return values[minute * Channel.COUNT + channel.ordinal()];
+        return values[minute * Channel.COUNT + channel.index()];
     }
 
     private void put(int minute, float[] from, int at) {

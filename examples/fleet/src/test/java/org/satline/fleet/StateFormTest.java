@@ -27,7 +27,7 @@ class StateFormTest {
         assertThat(read.state().intercept).isEqualTo(-9.431179433853519E-4);
         assertThat(read.state().baselineDays).isEqualTo(21);
         assertThat(read.state().climbN).isEqualTo(2);
-        assertThat(read.state().standing).isEqualTo(1 << Cause.LEAK.ordinal());
+        assertThat(read.state().standing).isEqualTo(1 << Cause.LEAK.index());
         assertThat(read.state().rateTold).isFalse();
     }
 
