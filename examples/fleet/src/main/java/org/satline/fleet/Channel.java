@@ -37,8 +37,8 @@ public enum Channel {
     }
 
     /**
-     * Tells whether a sensor of this channel can show a value: beyond it, wire or sensor is broken. Our choice, wider than any running
-     * unit.
+     * Tells whether a sensor of this channel can show a value: beyond it, wire or sensor is broken. Our choice, wider
+     * than any running unit.
      *
      * @param value the value in the unit of the channel
      * @return whether it lies in the range; false for NaN

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.function.Consumer;
 
 /**
- * What a fleet watches on each unit from window to window: days are summed up, then held against what was learned. The memory is
- * {@link UnitState}; stateless itself.
+ * What a fleet watches on each unit from window to window: days are summed up, then held against what was learned. The
+ * memory is {@link UnitState}; stateless itself.
  */
 public final class ChargeWatch {
     /** Days in a row after which a cause other than a leak raises an alarm, and after which it is gone; our choice. */

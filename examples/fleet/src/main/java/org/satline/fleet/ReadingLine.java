@@ -2,7 +2,10 @@ package org.satline.fleet;
 
 import java.util.Optional;
 
-/** One line of a file of readings: unit, model, time in seconds since 1970, then the channels in order, divided by commas. */
+/**
+ * One line of a file of readings: unit, model, time in seconds since 1970, then the channels in order, divided by
+ * commas.
+ */
 public final class ReadingLine {
     /** First line of a file, which a reader skips. */
     public static final String HEAD = head();

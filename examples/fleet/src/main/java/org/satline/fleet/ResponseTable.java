@@ -13,9 +13,10 @@ import java.util.Map;
 import java.util.Objects;
 
 /**
- * How a model answers in the steady state to charge, outdoor air and wet bulb, from the simulated systems of the library at the points of a
- * grid, linear between them; beyond the grid its edge answers. What a fault adds is taken at the rated charge and grows linearly with
- * severity. The grid is in responses.csv, which {@link ResponseMaker} makes. Immutable, thread-safe.
+ * How a model answers in the steady state to charge, outdoor air and wet bulb, from the simulated systems of the
+ * library at the points of a grid, linear between them; beyond the grid its edge answers. What a fault adds is taken at
+ * the rated charge and grows linearly with severity. The grid is in responses.csv, which {@link ResponseMaker} makes.
+ * Immutable, thread-safe.
  */
 public final class ResponseTable {
     /** Charge as a share of the rated one. */

@@ -15,7 +15,10 @@ import org.apache.flink.core.memory.DataInputDeserializer;
 import org.apache.flink.core.memory.DataOutputSerializer;
 import org.junit.jupiter.api.Test;
 
-/** What an earlier version wrote into a savepoint is read by this one: the engine's snapshot of the serializer, then one state. */
+/**
+ * What an earlier version wrote into a savepoint is read by this one: the engine's snapshot of the serializer, then one
+ * state.
+ */
 class StateFormTest {
     /** Written before {@code model} and {@code rateTold} were added. */
     @Test
