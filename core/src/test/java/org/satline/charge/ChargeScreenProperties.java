@@ -68,7 +68,8 @@ class ChargeScreenProperties {
     }
 
     /**
-     * The judge weighs all readings and may take a small step where the margin alone decides nothing, or where the margins seem to contradict each other or a valve floods;
+     * The judge weighs all readings and may take a small step where the margin alone decides nothing, or where the
+     * margins seem to contradict each other or a valve floods;
      * where both name a level it is the same.
      */
     private static void decidedToo(ScreenedCharge screened, Judgement.Decided decided) {

@@ -29,7 +29,8 @@ import org.satline.simulation.SystemDesign;
 import org.satline.simulation.WorkingFluid;
 
 /**
- * Simulated systems of many designs with a charge error, at most one other fault and weather, as exact instruments see them. Ranges are our choice, of the order of
+ * Simulated systems of many designs with a charge error, at most one other fault and weather, as exact instruments
+ * see them. Ranges are our choice, of the order of
  * residential split systems with short to long lines.
  */
 final class DrawnSystems {
