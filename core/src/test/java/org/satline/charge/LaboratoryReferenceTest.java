@@ -29,9 +29,15 @@ import org.satline.resource.CsvResource;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
-/** The verdict on measured machines; sources at the head of {@code laboratory.csv}. Instruments: the usual clamps and digital gauges. */
+/**
+ * The verdict on measured machines; sources at the head of {@code laboratory.csv}. Instruments: the usual clamps and
+ * digital gauges.
+ */
 class LaboratoryReferenceTest {
-    /** Mean subcooling of the campaign's fault-free conditions at its one charge (NISTIR 7350): what a maker would print. */
+    /**
+     * Mean subcooling of the campaign's fault-free conditions at its one charge (NISTIR 7350): what a maker would
+     * print.
+     */
     private static final double TARGET_K = 4.4;
 
     static List<CsvResource.Row> rows() throws IOException {
@@ -74,8 +80,10 @@ class LaboratoryReferenceTest {
     }
 
     /**
-     * Saturation as the laboratory computed it. Its subcooling agrees with its liquid pressure and temperature to 0.15 K as read from the source; twice
-     * that. Its evaporating temperature is that of the evaporator outlet, where the pressure stands some 0.7 % above the vapour inlet, which is 0.25 K.
+     * Saturation as the laboratory computed it. Its subcooling agrees with its liquid pressure and temperature to
+     * 0.15 K as read from the source; twice
+     * that. Its evaporating temperature is that of the evaporator outlet, where the pressure stands some 0.7 % above
+     * the vapour inlet, which is 0.25 K.
      */
     @ParameterizedTest
     @MethodSource("soundSplit")
@@ -89,7 +97,9 @@ class LaboratoryReferenceTest {
         assertThat(subcooling).isCloseTo(row.number("subcooling_K"), within(0.3));
     }
 
-    /** Sixteen conditions, one charge, nothing wrong: neither the charge nor a fault is called, whatever the weather. */
+    /**
+     * Sixteen conditions, one charge, nothing wrong: neither the charge nor a fault is called, whatever the weather.
+     */
     @ParameterizedTest
     @MethodSource("soundSplit")
     void aSoundMachineIsLeftAlone(CsvResource.Row row) {
@@ -107,7 +117,10 @@ class LaboratoryReferenceTest {
         }
     }
 
-    /** A weak fan on either side, measured: never charge advice. Its own sound run is the target where the weather has none. */
+    /**
+     * A weak fan on either side, measured: never charge advice. Its own sound run is the target where the weather has
+     * none.
+     */
     @ParameterizedTest
     @MethodSource("weakFans")
     void aWeakFanIsNoErrorOfTheCharge(CsvResource.Row row) throws IOException {
