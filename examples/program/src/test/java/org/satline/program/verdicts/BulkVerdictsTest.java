@@ -139,7 +139,8 @@ class BulkVerdictsTest {
         assertThat(BULK.answer(row("expansion-valve", 10, 2, 0.3, Optional.of(false), OptionalDouble.empty()))
                         .level())
                 .isEqualTo("undecided");
-        // target split at 76 degF dry bulb and 64 degF wet bulb: 18.5 degF; 20.2 in air of 85 degF outdoors; supply at 52 degF gives 24, above 20.2 + 3
+        // target split at 76 degF dry bulb and 64 degF wet bulb: 18.5 degF; 20.2 in air of 85 degF outdoors; supply at
+        // 52 degF gives 24, above 20.2 + 3
         VerdictAnswer lowAirflow =
                 BULK.answer(row("expansion-valve", 10, 2, 0.3, Optional.empty(), OptionalDouble.of(52)));
         assertThat(lowAirflow.level()).isEqualTo("not-charge");
