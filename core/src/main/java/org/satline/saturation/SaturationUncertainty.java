@@ -1,5 +1,6 @@
 package org.satline.saturation;
 
+import org.satline.quantity.Parts;
 import java.util.List;
 import java.util.stream.Stream;
 import org.satline.equilibrium.BoundaryPoint;
@@ -76,6 +77,7 @@ public final class SaturationUncertainty {
      * @return its uncertainty
      */
     public static SaturationUncertainty of(FluidModel model) {
+        Parts.required("model", model);
         Refrigerant listed = model.refrigerant().asListed();
         // what is published of a composition holds whatever it is called
         return new SaturationUncertainty(

@@ -24,7 +24,9 @@ class LeastLossTest {
         assertThat(judgement.evidence().weighed().choices().get(0).choice()).isEqualTo(Choice.STEP_OUT);
     }
 
-    /** A capillary with a weak condenser fan, measured by two student laboratories: superheat falls by 11 to 15 K, subcooling hardly moves. */
+    /**
+     * A capillary with a weak condenser fan, measured by two student laboratories: superheat falls by 11 to 15 K, subcooling hardly moves.
+     */
     @Test
     void aWeakCondenserFanAtACapillaryIsNotToldAsTooMuchRefrigerant() {
         Judgement judgement = orifice(2.3, 6, 13.1)
