@@ -74,7 +74,7 @@ public record EquationTrial(String designation, List<Part> parts) {
     public record Part(Kind kind, String at, double found, double expected, double tolerance) {
         /** {@inheritDoc} */
         public Part {
-            Parts.numbers("tolerance", tolerance);
+            Parts.numbers("found expected tolerance", found, expected, tolerance);
             Parts.required("kind at", kind, at);
         }
 
@@ -110,6 +110,7 @@ public record EquationTrial(String designation, List<Part> parts) {
      * @throws org.satline.equation.MissingEquationException if the library has no equation of it
      */
     public static EquationTrial of(Refrigerant substance, EquationLibrary library) {
+        Parts.required("substance library", substance, library);
         List<Part> parts = new ArrayList<>();
         HelmholtzEquation equation = library.pure(substance.designation());
         PureConstants constants = library.pure(substance.designation()).constants();
@@ -155,13 +156,13 @@ public record EquationTrial(String designation, List<Part> parts) {
                 .orElseThrow(() -> new IllegalArgumentException("the lines do not reach a critical point"));
         parts.add(new Part(
                 Kind.CRITICAL_TEMPERATURE,
-                "end of the lines",
+                "end of lines",
                 critical.temperatureK(),
                 constants.criticalTemperature(),
                 CRITICAL_K));
         parts.add(new Part(
                 Kind.CRITICAL_PRESSURE,
-                "end of the lines",
+                "end of lines",
                 critical.pressurePa(),
                 constants.criticalPressure(),
                 CRITICAL_PRESSURE * constants.criticalPressure()));
