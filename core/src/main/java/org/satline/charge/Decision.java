@@ -168,13 +168,12 @@ record Decision(
      */
     private Judgement step(ChargeLevel level, List<Finding> findings) {
         boolean sure = weighed.belief().probability(level) >= rule.wanted(level);
-        return sure || !bySuperheatAlone()
-                ? level(level, findings)
-                : better(findings);
+        return sure || !bySuperheatAlone() ? level(level, findings) : better(findings);
     }
 
     private boolean bySuperheatAlone() {
-        return deviation.criterion() == Criterion.SUPERHEAT && margins.subcooling().isEmpty();
+        return deviation.criterion() == Criterion.SUPERHEAT
+                && margins.subcooling().isEmpty();
     }
 
     /** A condition that was merely not read blocks moving by itself; it does not take away a level that these instruments tell. */

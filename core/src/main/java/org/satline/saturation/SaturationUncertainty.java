@@ -1,6 +1,5 @@
 package org.satline.saturation;
 
-import org.satline.quantity.Parts;
 import java.util.List;
 import java.util.stream.Stream;
 import org.satline.equilibrium.BoundaryPoint;
@@ -8,6 +7,7 @@ import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.OutOfValidityException;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Refrigerant;

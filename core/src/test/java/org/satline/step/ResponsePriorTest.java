@@ -64,7 +64,8 @@ class ResponsePriorTest {
         ResponsePrior found = PRIOR.given(first, Optional.of(zero), FULL_KG);
         assertThat(found.mean()).isCloseTo(expected.mean(), within(2e-3 * expected.mean()));
         assertThat(found.deviation()).isCloseTo(expected.deviation(), within(1e-2 * expected.deviation()));
-        assertThat(found.mean()).isGreaterThan(PRIOR.given(first, Optional.empty(), FULL_KG).mean());
+        assertThat(found.mean())
+                .isGreaterThan(PRIOR.given(first, Optional.empty(), FULL_KG).mean());
     }
 
     @Test

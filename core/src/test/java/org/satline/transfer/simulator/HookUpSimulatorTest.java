@@ -7,7 +7,6 @@ import static org.satline.transfer.simulator.HookUpFixture.LIQUID_PORT;
 import static org.satline.transfer.simulator.HookUpFixture.LOW_PORT;
 import static org.satline.transfer.simulator.HookUpFixture.RECOVERY;
 import static org.satline.transfer.simulator.HookUpFixture.RECOVERY_VAPOUR;
-import static org.satline.transfer.simulator.HookUpFixture.SOURCE;
 
 import org.junit.jupiter.api.Test;
 import org.satline.quantity.Mass;
