@@ -134,7 +134,7 @@ final class CauseSearch {
         List<Hypothesis> made = new ArrayList<>();
         for (List<Slip.OfCase> first : List.of(QUESTIONS, VALUES)) {
             for (Slip.OfCase slip : first) {
-                Map<AuditCase, Optional<AuditCase>> seen = new IdentityHashMap<>();
+                IdentityHashMap<AuditCase, Optional<AuditCase>> seen = new IdentityHashMap<>();
                 List<Slip> later = new ArrayList<>(NUMBERS);
                 if (first == QUESTIONS) {
                     later.addAll(VALUES);

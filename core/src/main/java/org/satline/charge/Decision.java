@@ -165,9 +165,8 @@ record Decision(
     }
 
     /**
-     * What is only likely needs both margins: a weak condenser fan takes 11 to 15 K of superheat from a capillary and
-     * hardly any subcooling (two student
-     * laboratories), so that superheat alone looks like too much refrigerant.
+     * What is only likely needs both margins: a weak condenser fan takes 11 to 15 K of superheat from a capillary and hardly any subcooling
+     * (two student laboratories), so that superheat alone looks like too much refrigerant.
      */
     private Judgement step(ChargeLevel level, List<Finding> findings) {
         boolean sure = weighed.belief().probability(level) >= rule.wanted(level);

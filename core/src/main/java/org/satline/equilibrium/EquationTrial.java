@@ -41,7 +41,7 @@ public record EquationTrial(String designation, List<Part> parts) {
     /** {@inheritDoc} */
     public EquationTrial {
         Parts.required("designation", designation);
-        parts = List.copyOf(parts);
+        parts = Parts.list("parts", parts);
     }
 
     /** What is tried. */
@@ -74,6 +74,7 @@ public record EquationTrial(String designation, List<Part> parts) {
     public record Part(Kind kind, String at, double found, double expected, double tolerance) {
         /** {@inheritDoc} */
         public Part {
+            Parts.numbers("found expected tolerance", found, expected, tolerance);
             Parts.required("kind at", kind, at);
         }
 
@@ -88,7 +89,7 @@ public record EquationTrial(String designation, List<Part> parts) {
 
         @Override
         public String toString() {
-            return String.format(
+            String fault = String.format(
                     Locale.ROOT,
                     "%s at %s is %.7g, expected %.7g within %.2g",
                     kind.name().toLowerCase(Locale.ROOT).replace('_', ' '),
@@ -96,6 +97,7 @@ public record EquationTrial(String designation, List<Part> parts) {
                     found,
                     expected,
                     tolerance);
+            return fault;
         }
     }
 
@@ -108,6 +110,7 @@ public record EquationTrial(String designation, List<Part> parts) {
      * @throws org.satline.equation.MissingEquationException if the library has no equation of it
      */
     public static EquationTrial of(Refrigerant substance, EquationLibrary library) {
+        Parts.required("substance library", substance, library);
         List<Part> parts = new ArrayList<>();
         HelmholtzEquation equation = library.pure(substance.designation());
         PureConstants constants = library.pure(substance.designation()).constants();
@@ -165,13 +168,13 @@ public record EquationTrial(String designation, List<Part> parts) {
                 .orElseThrow(() -> new IllegalArgumentException("the lines do not reach a critical point"));
         parts.add(new Part(
                 Kind.CRITICAL_TEMPERATURE,
-                "the end of the lines",
+                "end of lines",
                 critical.temperatureK(),
                 constants.criticalTemperature(),
                 CRITICAL_K));
         parts.add(new Part(
                 Kind.CRITICAL_PRESSURE,
-                "the end of the lines",
+                "end of lines",
                 critical.pressurePa(),
                 constants.criticalPressure(),
                 CRITICAL_PRESSURE * constants.criticalPressure()));

@@ -71,6 +71,7 @@ public final class PrintedCard implements SaturationLines {
          * @return the row
          */
         public static Point of(Temperature temperature, Pressure pressure) {
+            Parts.required("temperature pressure", temperature, pressure);
             return new Point(temperature, pressure, pressure);
         }
     }
@@ -111,6 +112,7 @@ public final class PrintedCard implements SaturationLines {
      */
     public static PrintedCard of(
             Refrigerant refrigerant, String source, PressureDifference halfLastDigit, List<Point> points) {
+        Parts.required("points", points);
         Parts.required("refrigerant source halfLastDigit", refrigerant, source, halfLastDigit);
         if (points.size() < FEWEST_POINTS) {
             throw new IllegalArgumentException("card of " + refrigerant.designation() + " has " + points.size()

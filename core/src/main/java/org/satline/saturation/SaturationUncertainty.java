@@ -7,6 +7,7 @@ import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.OutOfValidityException;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Refrigerant;
@@ -76,6 +77,7 @@ public final class SaturationUncertainty {
      * @return its uncertainty
      */
     public static SaturationUncertainty of(FluidModel model) {
+        Parts.required("model", model);
         Refrigerant listed = model.refrigerant().asListed();
         // what is published of a composition holds whatever it is called
         return new SaturationUncertainty(

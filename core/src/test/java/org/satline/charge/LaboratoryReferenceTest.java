@@ -78,10 +78,9 @@ class LaboratoryReferenceTest {
     }
 
     /**
-     * Saturation as the laboratory computed it. Its subcooling agrees with its liquid pressure and temperature to
-     * 0.15 K as read from the source; twice
-     * that. Its evaporating temperature is that of the evaporator outlet, where the pressure stands some 0.7 % above
-     * the vapour inlet, which is 0.25 K.
+     * Saturation as the laboratory computed it. Its subcooling agrees with its liquid pressure and temperature to 0.15 K as read from the
+     * source; twice that. Its evaporating temperature is that of the evaporator outlet, where the pressure stands some 0.7 % above the
+     * vapour inlet, which is 0.25 K.
      */
     @ParameterizedTest
     @MethodSource("soundSplit")

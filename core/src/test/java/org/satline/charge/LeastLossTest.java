@@ -28,8 +28,7 @@ class LeastLossTest {
     }
 
     /**
-     * A capillary with a weak condenser fan, measured by two student laboratories: superheat falls by 11 to 15 K,
-     * subcooling hardly moves.
+     * A capillary with a weak condenser fan, measured by two student laboratories: superheat falls by 11 to 15 K, subcooling hardly moves.
      */
     @Test
     void aWeakCondenserFanAtACapillaryIsNotToldAsTooMuchRefrigerant() {

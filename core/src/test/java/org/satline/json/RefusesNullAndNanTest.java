@@ -22,6 +22,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.satline.equation.EquationLibrary;
 import org.satline.equilibrium.FluidModel;
 import org.satline.explanation.Figure;
 import org.satline.ledger.Ledger;
@@ -82,6 +83,7 @@ class RefusesNullAndNanTest {
         SaturationCurve curve = SaturationCurves.of(r134a);
         FluidModel model = FluidModel.of(r134a);
         any.put(FluidModel.class, () -> model);
+        any.put(EquationLibrary.class, EquationLibrary::standard);
         any.put(WorkingFluid.class, () -> WorkingFluid.of(r134a));
         any.put(GasProperties.class, () -> GasProperties.of(curve));
         any.put(HookUpGas.class, () -> new HookUpGas(SafetyGroup.A1, false, false, GasProperties.of(curve)));

@@ -40,7 +40,7 @@ public sealed interface HookUpPlan {
         /** {@inheritDoc} */
         public NoPlan {
             Parts.required("reason", reason);
-            parts = List.copyOf(parts);
+            parts = Parts.list("parts", parts);
         }
     }
 

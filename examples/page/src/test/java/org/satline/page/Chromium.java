@@ -28,9 +28,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 
 /**
- * A chromium without a screen, driven over its DevTools protocol
- * (https://chromedevtools.github.io/devtools-protocol). Where none can be started this fails and
- * says so; it never skips.
+ * A chromium without a screen, driven over its DevTools protocol (https://chromedevtools.github.io/devtools-protocol). Where none can be
+ * started this fails and says so; it never skips.
  */
 final class Chromium implements AutoCloseable {
     private static final ObjectMapper JSON = new ObjectMapper();
