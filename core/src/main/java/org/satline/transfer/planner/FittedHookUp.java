@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.satline.quantity.Length;
@@ -266,7 +267,7 @@ record FittedHookUp(HookUp hookUp, HookUpState state) {
         volumes.keySet()
                 .removeIf(name -> exchanged.contains(name)
                         || !with.volumes().containsKey(name)
-                        || !hookUp.volumes().get(name).equals(with.volumes().get(name)));
+                        || !Objects.equals(hookUp.volumes().get(name), with.volumes().get(name)));
         HookUpState before = with.before(volumes);
         Map<String, Opening> valves = new HashMap<>(before.valves());
         state.valves().forEach((name, opening) -> valves.computeIfPresent(name, (same, shut) -> opening));

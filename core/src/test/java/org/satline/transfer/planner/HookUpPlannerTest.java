@@ -410,54 +410,6 @@ class HookUpPlannerTest {
         refused(fixture.start(), TO_RECOVERY, PlanReason.TRANSCRITICAL);
     }
 
-    // ---- a hose without a manifold
-
-    @Test
-    void aDirectHoseAtAVapourPortIsSweptAtTheCylinder() {
-        HookUpCases.Case site = direct(EndFitting.PLAIN_FLARE, SystemPort.Fitting.VALVE_CORE);
-        HookUpPlan plan = HookUpPlanner.plan(site.hookUp(), site.start(), TO_SOURCE);
-        assertThat(plan).isInstanceOf(Planned.class);
-        assertThat(((Planned) plan).acts().stream().map(HookUpPlannerTest::name).toList())
-                .containsExactly(
-                        "connectTight direct-hose.system low-side",
-                        "connectLoose direct-hose.cylinder " + SOURCE_VALVE,
-                        "open direct-hose.cylinder",
-                        "tighten direct-hose.cylinder");
-    }
-
-    @Test
-    void aDirectHoseAtALiquidPortHasItsHandValveThere() {
-        HookUpCases.Case site = direct(EndFitting.PLAIN_FLARE, SystemPort.Fitting.VALVE_CORE);
-        HookUpPlan plan = HookUpPlanner.plan(site.hookUp(), site.start(), TO_RECOVERY);
-        assertThat(plan).isInstanceOf(Planned.class);
-        assertThat(((Planned) plan).acts().get(0)).isEqualTo(Act.of(Act.Kind.TURN_ROUND, "direct-hose"));
-    }
-
-    @Test
-    void aDirectHoseThatIsPlainAtBothEndsHasNoPlanOnTheBareCoreOfALiquidPort() {
-        HookUpCases.Case site = direct(EndFitting.PLAIN_FLARE, EndFitting.PLAIN_FLARE, SystemPort.Fitting.VALVE_CORE);
-        assertThat(HookUpPlanner.plan(site.hookUp(), site.start(), TO_RECOVERY))
-                .isEqualTo(new NoPlan(PlanReason.PLAIN_END_ON_CORE, List.of(PlanPart.SHUT_OFF_AT_PORT)));
-    }
-
-    private static HookUpCases.Case direct(EndFitting system, SystemPort.Fitting fitting) {
-        return direct(system, EndFitting.OPEN_CLOSE_VALVE, fitting);
-    }
-
-    private static HookUpCases.Case direct(EndFitting system, EndFitting cylinder, SystemPort.Fitting fitting) {
-        return new HookUpCases.Case(
-                HookUpCases.Kit.DIRECT,
-                system,
-                cylinder,
-                EndFitting.PLAIN_FLARE,
-                fitting,
-                HookUpCases.Held.RECOVERED_COOL,
-                true,
-                HookUpCases.Gas.A1,
-                false,
-                false);
-    }
-
     // ---- what it answers
 
     @Test
