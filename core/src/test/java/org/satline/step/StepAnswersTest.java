@@ -167,8 +167,7 @@ class StepAnswersTest {
         assertThatNullPointerException()
                 .isThrownBy(() -> new CopperTube("3/8", missing(), Length.ofMetres(1), Length.ofMetres(1), true));
         assertThatNullPointerException()
-                .isThrownBy(() -> new CopperTube(
-                        "3/8", CopperTube.Temper.DRAWN, Length.ofMetres(1), missing(), true));
+                .isThrownBy(() -> new CopperTube("3/8", CopperTube.Temper.DRAWN, Length.ofMetres(1), missing(), true));
         assertThatNullPointerException()
                 .isThrownBy(() -> StepAdvisor.typical(missing(), MeteringDevice.EXPANSION_VALVE, 1));
     }
