@@ -23,7 +23,7 @@ import org.satline.saturation.SaturationCurves;
 /**
  * Question: what does one state cost by each pair of quantities, beside a saturation pressure from the table? States of
  * a refrigeration cycle: pressures from 1 bar to 0.8 of the highest of the two-phase region, enthalpies from 60 kJ/kg
- * below the bubble line to 60 kJ/kg above the dew line, most of them two-phase.
+ * below the bubble line, but no colder than the equations, to 60 kJ/kg above the dew line, most of them two-phase.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -57,7 +57,10 @@ public class FlashBenchmark {
         double highest = 0.8 * model.twoPhaseEnd().pressurePa();
         for (int i = 0; i < INPUTS; i++) {
             double pressure = Math.exp(Math.log(1e5) + Math.log(highest / 1e5) * random.nextDouble());
-            double low = model.bubbleAtPressure(pressure).saturated().specificEnthalpy() - MARGIN;
+            double coldest = states.atTemperatureAndPressure(model.minTemperatureK(), pressure)
+                    .specificEnthalpy();
+            double low = Math.max(
+                    coldest, model.bubbleAtPressure(pressure).saturated().specificEnthalpy() - MARGIN);
             double high = model.dewAtPressure(pressure).saturated().specificEnthalpy() + MARGIN;
             inputs[i] = states.atPressureAndEnthalpy(pressure, low + (high - low) * random.nextDouble());
             mixed[i] = states.atPressureAndVapourFraction(pressure, random.nextDouble());

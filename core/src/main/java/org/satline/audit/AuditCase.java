@@ -84,8 +84,7 @@ record AuditCase(
                 atmosphere,
                 rounding,
                 si,
-                new Comparison(
-                        comparison.answer(), value, comparison.answer() - value, width, comparison.unit()));
+                new Comparison(comparison.answer(), value, comparison.answer() - value, width, comparison.unit()));
     }
 
     /** What stands in the row, had nothing else gone wrong. */
@@ -97,7 +96,8 @@ record AuditCase(
     Expected in(AnswerUnit other) {
         return new Expected(
                 other.fromSi(ours),
-                tolerance(row.tolerance(), fluid, question, other, ours, rounding).width());
+                tolerance(row.tolerance(), fluid, question, other, ours, rounding)
+                        .width());
     }
 
     /** Our answer moved by an amount in SI. */

@@ -51,14 +51,12 @@ final class Mistakes {
         return List.copyOf(new Mistakes().values);
     }
 
-    private void question(
-            Kind kind, Code code, List<Figure> figures, Function<AuditCase, Optional<Question>> effect) {
+    private void question(Kind kind, Code code, List<Figure> figures, Function<AuditCase, Optional<Question>> effect) {
         questions.add(new Slip.OfCase(
                 new Mistake(kind, code, figures), c -> effect.apply(c).map(c::asked)));
     }
 
-    private void value(
-            Kind kind, Code code, List<Figure> figures, Function<AuditCase, Optional<AuditCase>> effect) {
+    private void value(Kind kind, Code code, List<Figure> figures, Function<AuditCase, Optional<AuditCase>> effect) {
         values.add(new Slip.OfCase(new Mistake(kind, code, figures), effect));
     }
 
@@ -86,8 +84,7 @@ final class Mistakes {
     /** The pressure that was asked, moved. */
     private static Optional<Question> askedAt(AuditCase c, boolean applies, double shift) {
         return applies && c.question().pressurePa().isPresent()
-                ? Optional.of(
-                        c.question().atPressure(c.question().pressurePa().getAsDouble() + shift))
+                ? Optional.of(c.question().atPressure(c.question().pressurePa().getAsDouble() + shift))
                 : Optional.empty();
     }
 
@@ -102,7 +99,11 @@ final class Mistakes {
 
     private void gauge() {
         Kind kind = Kind.GAUGE_OR_ABSOLUTE;
-        value(kind, Code.GAUGE_CALLED_ABSOLUTE, List.of(), c -> moved(c, pressure(c) && !c.unit().isGauge(), -local(c)));
+        value(
+                kind,
+                Code.GAUGE_CALLED_ABSOLUTE,
+                List.of(),
+                c -> moved(c, pressure(c) && !c.unit().isGauge(), -local(c)));
         value(
                 kind,
                 Code.SEA_LEVEL_GAUGE_CALLED_ABSOLUTE,
@@ -111,7 +112,11 @@ final class Mistakes {
                         c,
                         pressure(c) && !c.unit().isGauge() && c.row().altitude().isPresent(),
                         -seaLevel()));
-        value(kind, Code.ABSOLUTE_CALLED_GAUGE, List.of(), c -> moved(c, pressure(c) && c.unit().isGauge(), local(c)));
+        value(
+                kind,
+                Code.ABSOLUTE_CALLED_GAUGE,
+                List.of(),
+                c -> moved(c, pressure(c) && c.unit().isGauge(), local(c)));
         question(kind, Code.ASKED_AS_GAUGE, List.of(), c -> askedAt(c, true, local(c)));
         question(kind, Code.ASKED_LESS_ATMOSPHERE, List.of(), c -> askedAt(c, true, -local(c)));
         for (String round : ROUND_ATMOSPHERES) {
@@ -161,8 +166,11 @@ final class Mistakes {
                         ? c.question()
                                 .quantity()
                                 .twin()
-                                .map(twin -> c.answered(
-                                        (c.ours() + c.question().of(twin).answer(c.fluid().model())) / 2))
+                                .map(twin -> c.answered((c.ours()
+                                                + c.question()
+                                                        .of(twin)
+                                                        .answer(c.fluid().model()))
+                                        / 2))
                         : Optional.empty());
     }
 
@@ -231,21 +239,17 @@ final class Mistakes {
     }
 
     private void straightLine(String spacing, Temperature zero, double stepK) {
-        value(
-                Kind.COARSE_TABLE,
-                Code.STRAIGHT_LINE,
-                List.of(Figure.of("spacing", spacing)),
-                c -> {
-                    if (c.question().temperatureK().isEmpty()
-                            || c.question().pressurePa().isPresent()) {
-                        return Optional.empty();
-                    }
-                    double steps = (c.question().temperatureK().getAsDouble() - zero.kelvins()) / stepK;
-                    double below = Math.floor(steps);
-                    double low = at(c, zero.kelvins() + below * stepK);
-                    double high = at(c, zero.kelvins() + (below + 1) * stepK);
-                    return Optional.of(c.answered(low + (steps - below) * (high - low)));
-                });
+        value(Kind.COARSE_TABLE, Code.STRAIGHT_LINE, List.of(Figure.of("spacing", spacing)), c -> {
+            if (c.question().temperatureK().isEmpty()
+                    || c.question().pressurePa().isPresent()) {
+                return Optional.empty();
+            }
+            double steps = (c.question().temperatureK().getAsDouble() - zero.kelvins()) / stepK;
+            double below = Math.floor(steps);
+            double low = at(c, zero.kelvins() + below * stepK);
+            double high = at(c, zero.kelvins() + (below + 1) * stepK);
+            return Optional.of(c.answered(low + (steps - below) * (high - low)));
+        });
     }
 
     private static double at(AuditCase c, double kelvins) {

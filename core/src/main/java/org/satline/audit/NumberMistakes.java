@@ -78,11 +78,7 @@ final class NumberMistakes {
         unit(Kind.UNIT, spelling, c -> is(c, dimension), c -> unit);
     }
 
-    private void unit(
-            Kind kind,
-            String spelling,
-            Predicate<AuditCase> applies,
-            Function<AuditCase, AnswerUnit> unit) {
+    private void unit(Kind kind, String spelling, Predicate<AuditCase> applies, Function<AuditCase, AnswerUnit> unit) {
         add(
                 kind,
                 Code.OTHER_UNIT,

@@ -40,8 +40,7 @@ final class RowMistakes {
         found.add(shifted(Code.ROW_BEFORE, before));
         found.add(shifted(Code.ROW_AFTER, after));
         numbers.forEach((column, counts) -> counts.entrySet().stream()
-                .max(Map.Entry.<Double, Integer>comparingByValue()
-                        .thenComparing(Map.Entry.comparingByKey()))
+                .max(Map.Entry.<Double, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
                 .filter(most -> most.getValue() >= FEWEST_STUCK)
                 .ifPresent(most -> found.add(stuck(column, most.getKey()))));
         return found;

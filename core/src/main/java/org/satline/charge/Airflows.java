@@ -10,12 +10,17 @@ import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 
-/** The airflow gate: by measured flow where there is one, else by the temperature split. Source: California Energy Code, RA3.2 (2008). */
+/**
+ * The airflow gate: by measured flow where there is one, else by the temperature split. Source: California Energy
+ * Code, RA3.2 (2008).
+ */
 final class Airflows {
     /**
-     * The printed target leaves out that colder air outdoors makes the system stronger. Slope over the fault-free conditions of one split
-     * with sound airflow, 20.9 to 37.8 degC outdoors, where the split less the printed target fell from +1.8 to +0.6 K with a wet and from
-     * +1.1 to -0.1 K with a dry coil: Kim, Payne, Domanski and Hermes 2006, NISTIR 7350.
+     * The printed target leaves out that colder air outdoors makes the system stronger. Slope over the fault-free
+     * conditions of one split with sound airflow, 20.9 to
+     * 37.8 degC outdoors, where the split less the printed target fell from +1.8 to +0.6 K with a wet and from +1.1
+     * to -0.1 K with a dry coil: Kim, Payne,
+     * Domanski and Hermes 2006, NISTIR 7350.
      */
     private static final double PER_KELVIN_OUTDOORS = 0.07;
 
@@ -39,7 +44,9 @@ final class Airflows {
                 .orElseGet(() -> Gate.notRead(Gate.Kind.AIRFLOW, "conditions.airflow", "conditions.nominalCooling"));
     }
 
-    /** Measured less target split with its uncertainty; empty where something was not read or lies outside the table. */
+    /**
+     * Measured less target split with its uncertainty; empty where something was not read or lies outside the table.
+     */
     static Optional<SplitDeviation> split(SystemReadings readings) {
         Optional<Reading<Temperature>> returned = readings.temperature(Place.RETURN_DRY_BULB);
         Optional<Reading<Temperature>> supply = readings.temperature(Place.SUPPLY_DRY_BULB);
@@ -73,7 +80,8 @@ final class Airflows {
     }
 
     /**
-     * Probability that an airflow gate that is not met means low airflow: 1 where the flow was measured; by the split, that it exceeds the
+     * Probability that an airflow gate that is not met means low airflow: 1 where the flow was measured; by the
+     * split, that it exceeds the
      * published tolerance in truth; 0 where the supply air is not colder at all.
      */
     static double probabilityOfLow(SystemReadings readings, OperatingConditions conditions) {
@@ -107,7 +115,10 @@ final class Airflows {
                 Figure.of("least", least, "cfm/ton"));
     }
 
-    /** Supply air that is not colder than return air is not met either: why the system does not cool comes before its charge. */
+    /**
+     * Supply air that is not colder than return air is not met either: why the system does not cool comes before its
+     * charge.
+     */
     private static Gate bySplit(SplitDeviation d) {
         return Gate.of(
                 Gate.Kind.AIRFLOW,

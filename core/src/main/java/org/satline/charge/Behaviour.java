@@ -10,9 +10,11 @@ import org.satline.resource.CsvResource;
 import org.satline.resource.OnDemand;
 
 /**
- * How many simulated systems answer to an error of the charge together with at most one other fault: mean of each clue, how it goes with
- * target and weather, and how the systems scatter about it. Read from {@code behaviour.csv}, whose head says how it was made; to the
- * scatter of the simulation {@code spread.csv} adds what measured machines show beyond it.
+ * How many simulated systems answer to an error of the charge together with at most one other fault: mean of each
+ * clue, how it goes with target and weather, and how
+ * the systems scatter about it. Read from {@code behaviour.csv}, whose head says how it was made; to the scatter of
+ * the simulation {@code spread.csv} adds what
+ * measured machines show beyond it.
  */
 final class Behaviour {
     static final int CLUES = Symptom.values().length;

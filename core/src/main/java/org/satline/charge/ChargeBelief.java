@@ -9,11 +9,12 @@ import java.util.Optional;
 import org.satline.quantity.Parts;
 
 /**
- * What is believed of the charge itself, all other faults thought mended, and of each fault, from all readings together. Immutable,
- * thread-safe.
+ * What is believed of the charge itself, all other faults thought mended, and of each fault, from all readings
+ * together. Immutable, thread-safe.
  *
  * @param low probability that the charge is too low, in [0, 1]
- * @param onTarget probability that it is within the tolerance; the three miss 1 by the probability of another refrigerant
+ * @param onTarget probability that it is within the tolerance; the three miss 1 by the probability of another
+ *     refrigerant
  * @param high probability that it is too high
  * @param chargeError expected charge error as a share of the right charge, negative for too little
  * @param chargeErrorUncertainty its standard uncertainty

@@ -21,12 +21,14 @@ import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.TemperatureDifference;
 
 /**
- * Judges the charge of a running system by superheat or subcooling against its target, and says where something else comes first.
- * Immutable, thread-safe.
+ * Judges the charge of a running system by superheat or subcooling against its target, and says where something else
+ * comes first. Immutable, thread-safe.
  *
- * <p>Expansion valve: subcooling against the maker's target, while superheat shows that the valve controls. Fixed orifice: superheat
- * against the maker's target or the published chart. Readings that contradict each other give no level: another fault may be behind them,
- * and charge is never adjusted to hide it. The outcome supports licensed practice and does not replace it.
+ * <p>Expansion valve: subcooling against the maker's target, while superheat shows that the valve controls. Fixed
+ * orifice: superheat against the
+ * maker's target or the published chart. Readings that contradict each other give no level: another fault may be
+ * behind them, and charge is never
+ * adjusted to hide it. The outcome supports licensed practice and does not replace it.
  */
 public final class ChargeJudge {
     private static final String MAKERS_SOURCE = "maker's charging data of this system";
@@ -61,9 +63,11 @@ public final class ChargeJudge {
     }
 
     /**
-     * The same judge, told what one quantity of this unit is while nothing is wrong, from its own record, a model or the maker's data.
+     * The same judge, told what one quantity of this unit is while nothing is wrong, from its own record, a model or
+     * the maker's data.
      *
-     * @param symptom which quantity; the evaporating temperature counts from the dry bulb of the return air, the condensing temperature
+     * @param symptom which quantity; the evaporating temperature counts from the dry bulb of the return air, the
+     *     condensing temperature
      *     from the condenser air
      * @param kelvins its fault-free value, K; discharge: degC
      * @param standardUncertaintyK its standard uncertainty, K; not below 0

@@ -149,7 +149,10 @@ final class Clues {
                 }));
     }
 
-    /** Ideal gas with the heat capacity at the dew line: near enough for a clue whose spread over compressors is many kelvins. */
+    /**
+     * Ideal gas with the heat capacity at the dew line: near enough for a clue whose spread over compressors is many
+     * kelvins.
+     */
     private void discharge(SaturationCurve curve, SystemReadings readings) {
         Optional<Reading<Temperature>> hot = readings.temperature(Place.DISCHARGE_LINE);
         Optional<Reading<Temperature>> suction = readings.temperature(Place.SUCTION_LINE);

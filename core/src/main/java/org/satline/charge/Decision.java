@@ -17,8 +17,9 @@ import org.satline.measurement.Reading;
 import org.satline.quantity.Temperature;
 
 /**
- * The last part of judging: from a deviation, the conditions and what all readings together say to one outcome. A condition that is not met
- * comes first, then readings that contradict each other beyond their doubt, then the choice that is expected to cost least.
+ * The last part of judging: from a deviation, the conditions and what all readings together say to one outcome. A
+ * condition that is not met comes first, then readings
+ * that contradict each other beyond their doubt, then the choice that is expected to cost least.
  */
 record Decision(
         ChargeCase it,
@@ -80,8 +81,9 @@ record Decision(
     }
 
     /**
-     * Within the doubt of its readings a contradiction is none, but for a valve that floods as read: there liquid may reach the compressor.
-     * A valve that floods because the system is grossly overfull contradicts nothing.
+     * Within the doubt of its readings a contradiction is none, but for a valve that floods as read: there liquid may
+     * reach the compressor. A valve that floods because the
+     * system is grossly overfull contradicts nothing.
      */
     private boolean stands(Contradiction contradiction) {
         if (contradiction.finding().code() == ChargeCode.VALVE_FLOODS) {
@@ -163,21 +165,24 @@ record Decision(
     }
 
     /**
-     * What is only likely needs both margins: a weak condenser fan takes 11 to 15 K of superheat from a capillary and hardly any subcooling (two student
+     * What is only likely needs both margins: a weak condenser fan takes 11 to 15 K of superheat from a capillary and
+     * hardly any subcooling (two student
      * laboratories), so that superheat alone looks like too much refrigerant.
      */
     private Judgement step(ChargeLevel level, List<Finding> findings) {
         boolean sure = weighed.belief().probability(level) >= rule.wanted(level);
-        return sure || !bySuperheatAlone()
-                ? level(level, findings)
-                : better(findings);
+        return sure || !bySuperheatAlone() ? level(level, findings) : better(findings);
     }
 
     private boolean bySuperheatAlone() {
-        return deviation.criterion() == Criterion.SUPERHEAT && margins.subcooling().isEmpty();
+        return deviation.criterion() == Criterion.SUPERHEAT
+                && margins.subcooling().isEmpty();
     }
 
-    /** A condition that was merely not read blocks moving by itself; it does not take away a level that these instruments tell. */
+    /**
+     * A condition that was merely not read blocks moving by itself; it does not take away a level that these
+     * instruments tell.
+     */
     private Optional<ChargeLevel> heldByUnreadGates() {
         return rule.decide(deviation)
                 .filter(level -> !bySuperheatAlone()
@@ -211,8 +216,8 @@ record Decision(
     }
 
     /**
-     * Neither a step nor a fault is likely enough: better instruments where they are the reason, the fault that is not ruled out where that
-     * is.
+     * Neither a step nor a fault is likely enough: better instruments where they are the reason, the fault that is
+     * not ruled out where that is.
      */
     private Judgement better(List<Finding> findings) {
         ChargeLevel likeliest = weighed.belief().likeliest();

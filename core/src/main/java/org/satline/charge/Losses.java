@@ -9,7 +9,10 @@ import java.util.Optional;
 import org.satline.resource.CsvResource;
 import org.satline.resource.OnDemand;
 
-/** What a choice costs where it turns out wrong, in call-backs, from {@code losses.csv}: each figure stands there with its basis. */
+/**
+ * What a choice costs where it turns out wrong, in call-backs, from {@code losses.csv}: each figure stands there with
+ * its basis.
+ */
 final class Losses {
     private static final OnDemand<Map<String, Double>> TABLE = new OnDemand<>() {
         @Override

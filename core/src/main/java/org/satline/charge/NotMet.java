@@ -9,13 +9,17 @@ import org.satline.explanation.Severity;
 import org.satline.explanation.Subject;
 
 /**
- * A condition that is not met lets no charge advice through; it names a fault only where the readings speak for it more than against.
+ * A condition that is not met lets no charge advice through; it names a fault only where the readings speak for it
+ * more than against.
  *
  * @param it what is judged
  * @param evidence what is known without the conditions
  */
 record NotMet(ChargeCase it, Judgement.Evidence evidence) {
-    /** Expanded uncertainty (k = 2) up to which a superheat below the range of a valve is told as flooding, K; our choice. */
+    /**
+     * Expanded uncertainty (k = 2) up to which a superheat below the range of a valve is told as flooding, K; our
+     * choice.
+     */
     private static final double TOLD_WITHIN_K = 4;
     /** Probability from which a fault is named; our choice. */
     private static final double NAMED = 0.5;
@@ -33,8 +37,9 @@ record NotMet(ChargeCase it, Judgement.Evidence evidence) {
     }
 
     /**
-     * Superheat pinned at zero is what too much refrigerant looks like: at a fixed orifice, where the level says so by itself, and at a
-     * valve that is so grossly overfull that nothing else explains it.
+     * Superheat pinned at zero is what too much refrigerant looks like: at a fixed orifice, where the level says so
+     * by itself, and at a valve that is so grossly overfull
+     * that nothing else explains it.
      */
     private boolean blocks(Gate gate) {
         if (gate.kind() != Gate.Kind.DRY_SUCTION) {

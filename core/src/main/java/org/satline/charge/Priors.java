@@ -48,8 +48,8 @@ final class Priors {
     }
 
     /**
-     * Of one step of the grid of charge errors: the field's shares of too little, right and too much; off by anything up to the farthest
-     * alike.
+     * Of one step of the grid of charge errors: the field's shares of too little, right and too much; off by anything
+     * up to the farthest alike.
      */
     private static double ofError(double error) {
         double step = value("step of charge error");
@@ -64,7 +64,10 @@ final class Priors {
         return value("response of " + metering.label());
     }
 
-    /** Share of systems in which a charge error shows as more than the tolerance; the response differs by some half either way. */
+    /**
+     * Share of systems in which a charge error shows as more than the tolerance; the response differs by some half
+     * either way.
+     */
     static double beyond(double error, double band) {
         return Math.min(1, Math.max(0, (error - band) / value("softness of level") + 0.5));
     }

@@ -6,7 +6,8 @@ import org.satline.measurement.UncertaintyBudget;
 import org.satline.saturation.SaturationCurve;
 
 /**
- * What the pressure at rest says about foreign gas: how far its saturation temperature stands over the temperature of the system.
+ * What the pressure at rest says about foreign gas: how far its saturation temperature stands over the temperature of
+ * the system.
  *
  * @param excessK saturation temperature less temperature, K; 0 between dew and bubble point
  * @param budget errors of gauge and thermometer, K

@@ -5,7 +5,9 @@ import java.util.Optional;
 import org.satline.explanation.Coded;
 import org.satline.measurement.Place;
 
-/** A quantity whose departure from the fault-free value speaks for or against a fault, and what has to be read for it. */
+/**
+ * A quantity whose departure from the fault-free value speaks for or against a fault, and what has to be read for it.
+ */
 public enum Symptom implements Coded {
     /** Superheat: over its target at a fixed orifice, over 6 K at an expansion valve. */
     SUPERHEAT(Place.SUCTION_PRESSURE, Place.SUCTION_LINE),

@@ -5,13 +5,15 @@ import java.util.Optional;
 import org.satline.quantity.Parts;
 
 /**
- * All readings weighed together: what is believed, what each choice is expected to cost, and what reading would change it most. Immutable,
- * thread-safe.
+ * All readings weighed together: what is believed, what each choice is expected to cost, and what reading would
+ * change it most. Immutable, thread-safe.
  *
  * @param belief what is believed of the charge and of each fault
  * @param choices each choice, the one that costs least first; none where the charge cannot be judged
- * @param wouldChange path of the field of a visit file that would change the belief most; empty where all that counts was read
- * @param explained whether some hypothesis explains the readings: false where they are unlike any system that the weighing knows
+ * @param wouldChange path of the field of a visit file that would change the belief most; empty where all that
+ *     counts was read
+ * @param explained whether some hypothesis explains the readings: false where they are unlike any system that the
+ *     weighing knows
  */
 public record Weighed(
         ChargeBelief belief, List<WeighedChoice> choices, Optional<String> wouldChange, boolean explained) {

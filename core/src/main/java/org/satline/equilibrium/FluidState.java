@@ -331,6 +331,7 @@ public final class FluidState {
 
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "state at %.6g K, %.6g Pa, %.6g kg/m3", temperatureK(), pressurePa(), density());
+        return String.format(
+                Locale.ROOT, "state at %.6g K, %.6g Pa, %.6g kg/m3", temperatureK(), pressurePa(), density());
     }
 }

@@ -18,14 +18,8 @@ record IsoLine(List<StretchEnd> ends, boolean besideCriticalPoint) {
     /** The traced lines end closer to the critical point than this, relative in T and p. */
     private static final double BESIDE = 5e-3;
 
-    /** Nearer than this, relative, a line only touches the two-phase region where temperature or pressure turn. */
-    private static final double TOUCHES = 1e-9;
-
     /** Solves the ends on the isotherm or isobar. */
     static IsoLine of(Envelope envelope, Specified specified, double value) {
-        if (touches(envelope, specified, value)) {
-            return new IsoLine(List.of(), false);
-        }
         PhaseBoundary bubble = envelope.bubble;
         PhaseBoundary dew = envelope.dew;
         List<StretchEnd> ends = new ArrayList<>();
@@ -54,14 +48,6 @@ record IsoLine(List<StretchEnd> ends, boolean besideCriticalPoint) {
             ends.sort(Comparator.comparingDouble(StretchEnd::temperature).thenComparingDouble(e -> -e.molarDensity()));
         }
         return new IsoLine(List.copyOf(ends), beside);
-    }
-
-    private static boolean touches(Envelope envelope, Specified specified, double value) {
-        return specified == Specified.TEMPERATURE
-                ? envelope.warmest().kind() == BoundaryEnd.Kind.LARGEST_TEMPERATURE
-                        && value >= envelope.warmest().temperatureK() * (1 - TOUCHES)
-                : envelope.highest().kind() == BoundaryEnd.Kind.LARGEST_PRESSURE
-                        && value >= envelope.highest().pressurePa() * (1 - TOUCHES);
     }
 
     private static boolean addEndBesideCriticalPoint(

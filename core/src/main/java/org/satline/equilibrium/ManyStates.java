@@ -14,6 +14,9 @@ final class ManyStates {
     /** Steps in which a stretch is searched for places where a quantity turns. */
     private static final int PIECES = 48;
 
+    /** How far beyond its ends a quantity of two phases can turn, as a share of its change between them. */
+    private static final double BEYOND_ENDS = 0.1;
+
     private static final int HALVINGS = 60;
     private static final double SAME = 1e-7;
     private static final double THINNEST = -60;
@@ -122,7 +125,7 @@ final class ManyStates {
                 return;
             }
         }
-        if (composition.mixture().size() > 1) {
+        if (composition.mixture().size() > 1 && place > -BEYOND_ENDS && place < 1 + BEYOND_ENDS) {
             found.addAll(new StretchSearch(composition, solver, Specified.TEMPERATURE, temperature, asked, from, to)
                     .states(value, values.atFrom(), values.atTo(), from, to));
         }

@@ -167,7 +167,7 @@ public final class NumberPrinter {
 
     /** Digits before the point; negative where zeros follow it. */
     private static int wholeDigits(BigDecimal number) {
-        BigDecimal stripped = number.stripTrailingZeros();
+        BigDecimal stripped = number.abs().stripTrailingZeros();
         return stripped.precision() - stripped.scale();
     }
 
@@ -211,7 +211,9 @@ public final class NumberPrinter {
 
     String print(double value, String unit, RoundingMode rounding) {
         BigDecimal exact = BigDecimal.valueOf(finite(value, unit));
-        int decimals = Math.max(0, PLAIN_DIGITS + moreDecimals - (exact.precision() - exact.scale()));
+        // of the size alone: the Java of browsers counts the digits of a negative number otherwise
+        int whole = exact.abs().precision() - exact.scale();
+        int decimals = Math.max(0, PLAIN_DIGITS + moreDecimals - whole);
         String digits = trimmed(rounded(value, decimals, rounding, Math.abs(value) * NOISE));
         return unit.equals("1") ? digits : digits + " " + unit;
     }

@@ -56,14 +56,17 @@ class PlantedMistakesTest {
         PAIRS.put(
                 List.of(Code.GAUGE_CALLED_ABSOLUTE, Code.OTHER_UNIT),
                 (c, t) -> (dew(c, t) - AIR_KPA) / 6.894757293168361);
-        PAIRS.put(List.of(Code.QUESTION_LACKS_32, Code.GAUGE_CALLED_ABSOLUTE), (c, t) -> dew(c, t - 32 / 1.8) - AIR_KPA);
+        PAIRS.put(
+                List.of(Code.QUESTION_LACKS_32, Code.GAUGE_CALLED_ABSOLUTE), (c, t) -> dew(c, t - 32 / 1.8) - AIR_KPA);
         PAIRS.put(List.of(Code.USED_TOO_LOW, Code.OTHER_UNIT), (c, t) -> dew(c, t - 0.15) / 100);
     }
 
     private static List<AuditRow> rows(String name, int decimals, DoubleUnaryOperator answer) {
         List<AuditRow> rows = new ArrayList<>();
         for (int i = 0; i < 25; i++) {
-            double kelvins = new BigDecimal("251.15").add(new BigDecimal("2.3").multiply(BigDecimal.valueOf(i))).doubleValue();
+            double kelvins = new BigDecimal("251.15")
+                    .add(new BigDecimal("2.3").multiply(BigDecimal.valueOf(i)))
+                    .doubleValue();
             String number = BigDecimal.valueOf(answer.applyAsDouble(kelvins))
                     .setScale(decimals, RoundingMode.HALF_EVEN)
                     .toPlainString();
@@ -97,7 +100,9 @@ class PlantedMistakesTest {
                 }
                 for (String name : NAMES) {
                     List<LikelyCause> causes = causes(name, decimals, wrong);
-                    assertThat(causes).as("%s of %s, %d decimals", code, name, decimals).hasSize(1);
+                    assertThat(causes)
+                            .as("%s of %s, %d decimals", code, name, decimals)
+                            .hasSize(1);
                     assertThat(causes.get(0).mistake().code()).isEqualTo(code);
                     assertThat(causes.get(0).besides()).isEmpty();
                 }

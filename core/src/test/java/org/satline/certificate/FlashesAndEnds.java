@@ -146,7 +146,7 @@ final class FlashesAndEnds {
             try {
                 model = FluidModel.of(blend(pool, random));
             } catch (TwoLiquidsException e) {
-                refused.merge("second liquid at every temperature of the lines", 1, Integer::sum);
+                refused.merge("second liquid beside the first", 1, Integer::sum);
                 continue;
             } catch (ConvergenceException e) {
                 refused.merge("no bubble line that rises with temperature was found", 1, Integer::sum);

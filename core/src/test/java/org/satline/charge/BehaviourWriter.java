@@ -17,9 +17,10 @@ import org.satline.charge.DrawnSystems.Drawn;
 import org.satline.charge.margin.MeteringDevice;
 
 /**
- * Writes the behaviour table from drawn systems: at each hypothesis a linear regression of the clues on their surroundings, each system
- * weighed by its distance in charge error and severity, and the scatter about it. A hypothesis with few systems near it borrows scatter
- * from its fault.
+ * Writes the behaviour table from drawn systems: at each hypothesis a linear regression of the clues on their
+ * surroundings, each system weighed by its distance in
+ * charge error and severity, and the scatter about it. A hypothesis with few systems near it borrows scatter from its
+ * fault.
  */
 final class BehaviourWriter {
     private static final double STEP = 0.05;

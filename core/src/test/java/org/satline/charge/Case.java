@@ -24,7 +24,8 @@ import org.satline.wording.Language;
 import org.satline.wording.Wording;
 
 /**
- * A running R-410A system at about 118 and 365 psig, 76 degF dry bulb and 64 degF wet bulb indoors, 85 degF outdoors, and alterations of
+ * A running R-410A system at about 118 and 365 psig, 76 degF dry bulb and 64 degF wet bulb indoors, 85 degF outdoors,
+ * and alterations of
  * it. Immutable.
  */
 record Case(

@@ -30,8 +30,9 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
 /**
- * Levels by the decision of the California Energy Code, Reference Appendix RA3.2 (2008, installer): superheat within 5 degF, subcooling
- * within 3 degF of the target; with a doubt of the readings by the guard bands of JCGM 106:2012, 5 % on either side.
+ * Levels by the decision of the California Energy Code, Reference Appendix RA3.2 (2008, installer): superheat within
+ * 5 degF, subcooling within 3 degF of
+ * the target; with a doubt of the readings by the guard bands of JCGM 106:2012, 5 % on either side.
  */
 class ChargeJudgeTest {
     private static ChargeLevel published(Judgement judgement) {
@@ -103,7 +104,10 @@ class ChargeJudgeTest {
                 .isEqualTo(goodEnough);
     }
 
-    /** Chart: 64 degF wet bulb and 85 degF condenser air give 11 degF; the slopes of the chart there are 1.75 and -0.6. */
+    /**
+     * Chart: 64 degF wet bulb and 85 degF condenser air give 11 degF; the slopes of the chart there are 1.75 and
+     * -0.6.
+     */
     @ParameterizedTest
     @CsvSource({
         "11, 11, on-target, false",
@@ -129,7 +133,8 @@ class ChargeJudgeTest {
     }
 
     /**
-     * 2.5 degF in a band of 3 degF, u = 0.54 degF: Phi(0.926) = 0.823 by a table of the normal distribution; the other edge takes nothing.
+     * 2.5 degF in a band of 3 degF, u = 0.54 degF: Phi(0.926) = 0.823 by a table of the normal distribution; the
+     * other edge takes nothing.
      */
     @Test
     void insideTheBandAsReadIsGoodEnough() {
@@ -143,8 +148,8 @@ class ChargeJudgeTest {
     }
 
     /**
-     * So doubtful a reading inside the band that a wrong charge is likelier on neither side than a right one is: below 1/2, yet the
-     * likeliest.
+     * So doubtful a reading inside the band that a wrong charge is likelier on neither side than a right one is:
+     * below 1/2, yet the likeliest.
      */
     @Test
     void outsideTheBandNothingIsGoodEnough() {
@@ -185,7 +190,10 @@ class ChargeJudgeTest {
         assertThat(Case.codes(low)).contains(ChargeCode.PRODUCERS_RISK).doesNotContain(ChargeCode.CONSUMERS_RISK);
     }
 
-    /** Contradictions, signs by Rossi and Braun (1997) and the range of a valve by RA3.2; within their doubt they name no fault. */
+    /**
+     * Contradictions, signs by Rossi and Braun (1997) and the range of a valve by RA3.2; within their doubt they name
+     * no fault.
+     */
     @ParameterizedTest
     @CsvSource({
         "EXPANSION_VALVE, 30, 14, EVAPORATOR_STARVES",
@@ -222,7 +230,10 @@ class ChargeJudgeTest {
                 .isLessThan(0.95);
     }
 
-    /** Subcooling alone never condemns another part: condensing temperature 9 K over ambient speaks against a fouled condenser. */
+    /**
+     * Subcooling alone never condemns another part: condensing temperature 9 K over ambient speaks against a fouled
+     * condenser.
+     */
     @Test
     void aFaultWithoutAReadingOfItsOwnDoesNotReplaceTheCharge() {
         SaturationCurve r407c = SaturationCurves.solving(Catalogue.standard().find("R-407C"));
@@ -320,8 +331,8 @@ class ChargeJudgeTest {
     }
 
     /**
-     * 50 K over the outdoor air, common practice 15 to 30 degF: air or a fouled condenser first; once the pressure at rest clears the
-     * refrigerant, the condenser.
+     * 50 K over the outdoor air, common practice 15 to 30 degF: air or a fouled condenser first; once the pressure at
+     * rest clears the refrigerant, the condenser.
      */
     @Test
     void farTooHotACondenserIsNotTheCharge() {

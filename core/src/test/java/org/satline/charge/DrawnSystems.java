@@ -29,8 +29,9 @@ import org.satline.simulation.SystemDesign;
 import org.satline.simulation.WorkingFluid;
 
 /**
- * Simulated systems of many designs with a charge error, at most one other fault and weather, as exact instruments see them. Ranges are our
- * choice, of the order of residential split systems with short to long lines.
+ * Simulated systems of many designs with a charge error, at most one other fault and weather, as exact instruments
+ * see them. Ranges are our choice, of the order of
+ * residential split systems with short to long lines.
  */
 final class DrawnSystems {
     private static final List<String> REFRIGERANTS = List.of("R-410A", "R-22", "R-32", "R-454B", "R-407C", "R-134a");

@@ -29,14 +29,20 @@ import org.satline.resource.CsvResource;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
-/** The verdict on measured machines; sources at the head of {@code laboratory.csv}. Instruments: the usual clamps and digital gauges. */
+/**
+ * The verdict on measured machines; sources at the head of {@code laboratory.csv}. Instruments: the usual clamps and
+ * digital gauges.
+ */
 class LaboratoryReferenceTest {
-    /** Mean subcooling of the campaign's fault-free conditions at its one charge (NISTIR 7350): what a maker would print. */
+    /**
+     * Mean subcooling of the campaign's fault-free conditions at its one charge (NISTIR 7350): what a maker would
+     * print.
+     */
     private static final double TARGET_K = 4.4;
 
     static List<CsvResource.Row> rows() throws IOException {
-        try (InputStream in = Objects.requireNonNull(
-                LaboratoryReferenceTest.class.getResourceAsStream("laboratory.csv"))) {
+        try (InputStream in =
+                Objects.requireNonNull(LaboratoryReferenceTest.class.getResourceAsStream("laboratory.csv"))) {
             return CsvResource.parse(
                             "laboratory.csv",
                             in.readAllBytes(),
@@ -68,14 +74,14 @@ class LaboratoryReferenceTest {
     }
 
     static List<CsvResource.Row> weakFans() throws IOException {
-        return rows().stream()
-                .filter(row -> !row.text("fault").equals("none"))
-                .toList();
+        return rows().stream().filter(row -> !row.text("fault").equals("none")).toList();
     }
 
     /**
-     * Saturation as the laboratory computed it. Its subcooling agrees with its liquid pressure and temperature to 0.15 K as read from the source; twice
-     * that. Its evaporating temperature is that of the evaporator outlet, where the pressure stands some 0.7 % above the vapour inlet, which is 0.25 K.
+     * Saturation as the laboratory computed it. Its subcooling agrees with its liquid pressure and temperature to
+     * 0.15 K as read from the source; twice
+     * that. Its evaporating temperature is that of the evaporator outlet, where the pressure stands some 0.7 % above
+     * the vapour inlet, which is 0.25 K.
      */
     @ParameterizedTest
     @MethodSource("soundSplit")
@@ -83,20 +89,22 @@ class LaboratoryReferenceTest {
         SaturationCurve curve = curve(row);
         assertThat(curve.dewTemperatureK(1000 * row.number("suction_kPa")) - 273.15)
                 .isCloseTo(row.number("evaporating_C"), within(0.45));
-        double subcooling = curve.bubbleTemperatureK(1000 * row.number("liquid_kPa"))
-                - 273.15
-                - row.number("liquid_line_C");
+        double subcooling =
+                curve.bubbleTemperatureK(1000 * row.number("liquid_kPa")) - 273.15 - row.number("liquid_line_C");
         assertThat(subcooling).isCloseTo(row.number("subcooling_K"), within(0.3));
     }
 
-    /** Sixteen conditions, one charge, nothing wrong: neither the charge nor a fault is called, whatever the weather. */
+    /**
+     * Sixteen conditions, one charge, nothing wrong: neither the charge nor a fault is called, whatever the weather.
+     */
     @ParameterizedTest
     @MethodSource("soundSplit")
     void aSoundMachineIsLeftAlone(CsvResource.Row row) {
         Judgement judgement = judge(row, TARGET_K);
         assertThat(judgement)
                 .isInstanceOfSatisfying(
-                        Judgement.Decided.class, found -> assertThat(found.level()).isEqualTo(ChargeLevel.ON_TARGET));
+                        Judgement.Decided.class,
+                        found -> assertThat(found.level()).isEqualTo(ChargeLevel.ON_TARGET));
         assertThat(judgement.evidence().gates())
                 .filteredOn(gate -> gate.kind() == Gate.Kind.AIRFLOW)
                 .allSatisfy(gate -> assertThat(gate.state()).isNotEqualTo(Gate.State.NOT_MET));
@@ -107,7 +115,10 @@ class LaboratoryReferenceTest {
         }
     }
 
-    /** A weak fan on either side, measured: never charge advice. Its own sound run is the target where the weather has none. */
+    /**
+     * A weak fan on either side, measured: never charge advice. Its own sound run is the target where the weather has
+     * none.
+     */
     @ParameterizedTest
     @MethodSource("weakFans")
     void aWeakFanIsNoErrorOfTheCharge(CsvResource.Row row) throws IOException {
@@ -157,8 +168,7 @@ class LaboratoryReferenceTest {
 
     private static SystemReadings readings(CsvResource.Row row) {
         DigitalGauge gauge = new DigitalGauge("gauge", 0.5, PressureDifference.ofPsi(0.5));
-        Thermometer thermometer =
-                new Thermometer("thermometer", ThermometerClass.named("thermocouple-k-class-1"), 0.1);
+        Thermometer thermometer = new Thermometer("thermometer", ThermometerClass.named("thermocouple-k-class-1"), 0.1);
         SystemReadings.Builder builder = SystemReadings.builder();
         List<Place> pressures = new ArrayList<>(List.of(Place.SUCTION_PRESSURE, Place.LIQUID_PRESSURE));
         for (Place place : pressures) {

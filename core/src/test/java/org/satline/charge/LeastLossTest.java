@@ -7,7 +7,10 @@ import org.junit.jupiter.api.Test;
 import org.satline.measurement.Place;
 import org.satline.quantity.TemperatureDifference;
 
-/** What a technician does on readings that decide nothing by themselves; common practice, no source, where nothing else is named. */
+/**
+ * What a technician does on readings that decide nothing by themselves; common practice, no source, where nothing
+ * else is named.
+ */
 class LeastLossTest {
     private static final double CLAMP_K = 0.5;
 
@@ -24,7 +27,10 @@ class LeastLossTest {
         assertThat(judgement.evidence().weighed().choices().get(0).choice()).isEqualTo(Choice.STEP_OUT);
     }
 
-    /** A capillary with a weak condenser fan, measured by two student laboratories: superheat falls by 11 to 15 K, subcooling hardly moves. */
+    /**
+     * A capillary with a weak condenser fan, measured by two student laboratories: superheat falls by 11 to 15 K,
+     * subcooling hardly moves.
+     */
     @Test
     void aWeakCondenserFanAtACapillaryIsNotToldAsTooMuchRefrigerant() {
         Judgement judgement = orifice(2.3, 6, 13.1)
@@ -43,7 +49,10 @@ class LeastLossTest {
         assertThat(severe.standing(0, 3000).judged().label()).isEqualTo(ChargeLevel.HIGH.label());
     }
 
-    /** A valve that floods because the system is grossly overfull is offered removal; one that floods with little subcooling is not. */
+    /**
+     * A valve that floods because the system is grossly overfull is offered removal; one that floods with little
+     * subcooling is not.
+     */
     @Test
     void aFloodedOverfullValveSystemIsTakenOutAndAFloodedShortOneIsNot() {
         Judgement overfull = Case.valve(1, 10 + 1.8 * 13, CLAMP_K)
@@ -68,12 +77,8 @@ class LeastLossTest {
     @Test
     void whatIsKnownOfTheUnitSharpensTheBelief() {
         ChargeCase it = Case.valve(10, 10, CLAMP_K).made();
-        double usual = ChargeJudge.usual()
-                .judge(it)
-                .evidence()
-                .weighed()
-                .belief()
-                .probability(Fault.CONDENSER_FOULING);
+        double usual =
+                ChargeJudge.usual().judge(it).evidence().weighed().belief().probability(Fault.CONDENSER_FOULING);
         double hot = ChargeJudge.usual()
                 .expecting(Symptom.CONDENSING, 8, 0.5)
                 .judge(it)

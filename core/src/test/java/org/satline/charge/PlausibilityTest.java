@@ -21,8 +21,10 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
 /**
- * Readings that no running system shows are refused with the fields that contradict each other. Heat flows from warm to cold, and pressure
- * falls along the flow; the room beside the doubt of the readings, 2 K for contact of clamps and drop of pressure, is common practice, no
+ * Readings that no running system shows are refused with the fields that contradict each other. Heat flows from warm
+ * to cold, and pressure
+ * falls along the flow; the room beside the doubt of the readings, 2 K for contact of clamps and drop of pressure, is
+ * common practice, no
  * source.
  */
 class PlausibilityTest {

@@ -88,8 +88,10 @@ class SameVerdictProperties {
     }
 
     /**
-     * A trace of 1e-6 of another component. The gas constant of a mixture differs from that of the equation of R-32 by up to 2e-5, so
-     * pressures do too: at most 2e-5 x 35 K = 0.7 mK of saturation temperature; over u = 0.4 K, times the largest density 0.4 of the normal
+     * A trace of 1e-6 of another component. The gas constant of a mixture differs from that of the equation of R-32
+     * by up to 2e-5, so
+     * pressures do too: at most 2e-5 x 35 K = 0.7 mK of saturation temperature; over u = 0.4 K, times the largest
+     * density 0.4 of the normal
      * distribution: 7e-4.
      */
     @Property(tries = 100)

@@ -124,4 +124,22 @@ class AwkwardBlendTest {
         }
         assertThat(trips.faults()).isEmpty();
     }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"R-407C", "R-472B", "R-470A"})
+    void linesThatTouchTheTwoPhaseRegionInOnePointAreAnswered(String name) {
+        FluidModel model = FluidModel.of(Catalogue.standard().find(name));
+        BoundaryEnd warmest = model.lines().warmestPoint();
+        BoundaryEnd highest = model.lines().highestPressure();
+        RoundTrips trips = new RoundTrips();
+        for (double off : new double[] {-0.05, 0.05}) {
+            PhaseSplit onIsotherm =
+                    model.states().atTemperatureAndPressure(warmest.temperatureK(), warmest.pressurePa() * (1 + off));
+            PhaseSplit onIsobar =
+                    model.states().atTemperatureAndPressure(highest.temperatureK() * (1 + off), highest.pressurePa());
+            trips.putBack(model, onIsotherm, false);
+            trips.putBack(model, onIsobar, false);
+        }
+        assertThat(trips.faults()).isEmpty();
+    }
 }

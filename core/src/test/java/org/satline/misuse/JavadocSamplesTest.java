@@ -82,9 +82,13 @@ class JavadocSamplesTest {
         }
         JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
         DiagnosticCollector<JavaFileObject> said = new DiagnosticCollector<>();
-        String classPath = Path.of(URI.create(
-                                Catalogue.class.getProtectionDomain().getCodeSource().getLocation().toString()))
-                + System.getProperty("path.separator") + System.getProperty("java.class.path");
+        String classPath = Path.of(URI.create(Catalogue.class
+                        .getProtectionDomain()
+                        .getCodeSource()
+                        .getLocation()
+                        .toString()))
+                + System.getProperty("path.separator")
+                + System.getProperty("java.class.path");
         compiler.getTask(
                         null,
                         null,
@@ -104,8 +108,7 @@ class JavadocSamplesTest {
     }
 
     private static JavaFileObject source(String name, String text) {
-        return new SimpleJavaFileObject(
-                URI.create("string:///" + name + ".java"), JavaFileObject.Kind.SOURCE) {
+        return new SimpleJavaFileObject(URI.create("string:///" + name + ".java"), JavaFileObject.Kind.SOURCE) {
             @Override
             public CharSequence getCharContent(boolean ignoreEncodingErrors) {
                 return text;

@@ -28,6 +28,12 @@ public enum Cause {
     /** How many there are. */
     public static final int COUNT = values().length;
 
+    /** Where it is in an array of all; kept in savepoints, so new causes go to the end. */
+    @SuppressWarnings("EnumOrdinal") // arrays keep the state of a unit small
+    int index() {
+        return ordinal();
+    }
+
     static Cause of(Fault fault) {
         return valueOf(fault.name());
     }

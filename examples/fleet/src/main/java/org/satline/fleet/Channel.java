@@ -37,14 +37,24 @@ public enum Channel {
     }
 
     /**
-     * Tells whether a sensor of this channel can show a value: beyond it, wire or sensor is broken. Our choice, wider than any running
-     * unit.
+     * Tells whether a sensor of this channel can show a value: beyond it, wire or sensor is broken. Our choice, wider
+     * than any running unit.
      *
      * @param value the value in the unit of the channel
      * @return whether it lies in the range; false for NaN
      */
     public boolean canShow(float value) {
         return value >= low && value <= high;
+    }
+
+    /**
+     * Returns where its value is in an array of all.
+     *
+     * @return 0 for the first
+     */
+    @SuppressWarnings("EnumOrdinal") // the order is that of the fields of a line, fixed by the files
+    public int index() {
+        return ordinal();
     }
 
     /**

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.function.Consumer;
 
 /**
- * What a fleet watches on each unit from window to window: days are summed up, then held against what was learned. The memory is
- * {@link UnitState}; stateless itself.
+ * What a fleet watches on each unit from window to window: days are summed up, then held against what was learned. The
+ * memory is {@link UnitState}; stateless itself.
  */
 public final class ChargeWatch {
     /** Days in a row after which a cause other than a leak raises an alarm, and after which it is gone; our choice. */
@@ -51,7 +51,7 @@ public final class ChargeWatch {
         state.windows++;
         state.superheatK += window.superheatK;
         state.subcoolingK += window.subcoolingK;
-        state.causes[window.cause.ordinal()] += window.cause == Cause.NONE ? 0 : window.causeProbability;
+        state.causes[window.cause.index()] += window.cause == Cause.NONE ? 0 : window.causeProbability;
         if (window.alike) {
             state.alike++;
             state.chargeErrors += window.chargeError;
@@ -100,7 +100,7 @@ public final class ChargeWatch {
         }
         over.evidence = state.evidence;
         for (Cause cause : Cause.values()) {
-            double mean = state.causes[cause.ordinal()] / state.windows;
+            double mean = state.causes[cause.index()] / state.windows;
             if (mean > over.probability) {
                 over.probability = mean;
                 over.cause = cause;
@@ -125,7 +125,7 @@ public final class ChargeWatch {
         if (stands(state, Cause.LEAK)) {
             standing(state, unit, model, change, alarms);
         } else if (state.evidence > rule.limit()) {
-            state.standing |= 1 << Cause.LEAK.ordinal();
+            state.standing |= 1 << Cause.LEAK.index();
             state.rateTold = false;
             state.backDays = 0;
             alarms.accept(leakAlarm(state, unit, model, change, Alarm.News.RAISED));
@@ -137,7 +137,7 @@ public final class ChargeWatch {
         state.backDays = change > -rule.allowance() / 2 ? state.backDays + 1 : 0;
         if (state.backDays >= BACK_DAYS) {
             leakTest.restart(state);
-            state.standing &= ~(1 << Cause.LEAK.ordinal());
+            state.standing &= ~(1 << Cause.LEAK.index());
             alarms.accept(alarm(state, unit, model, Cause.LEAK, Alarm.News.GONE));
         } else if (!state.rateTold && LeakFigures.isKnown(state)) {
             state.rateTold = true;
@@ -158,7 +158,7 @@ public final class ChargeWatch {
     /** A leak that was raised explains that refrigerant is short: no second alarm for it. */
     private static void cause(
             UnitState state, long unit, UnitModel model, Cause cause, double mean, Consumer<Alarm> alarms) {
-        int i = cause.ordinal();
+        int i = cause.index();
         state.present[i] = mean > PRESENT ? (byte) Math.min(100, state.present[i] + 1) : 0;
         state.absent[i] = mean < ABSENT ? (byte) Math.min(100, state.absent[i] + 1) : 0;
         boolean explained = cause == Cause.UNDERCHARGE && stands(state, Cause.LEAK);
@@ -175,7 +175,7 @@ public final class ChargeWatch {
     }
 
     private static boolean stands(UnitState state, Cause cause) {
-        return (state.standing & 1 << cause.ordinal()) != 0;
+        return (state.standing & 1 << cause.index()) != 0;
     }
 
     private static Alarm alarm(UnitState state, long unit, UnitModel model, Cause cause, Alarm.News news) {

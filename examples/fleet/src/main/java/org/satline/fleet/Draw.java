@@ -1,8 +1,9 @@
 package org.satline.fleet;
 
 /**
- * Random numbers that depend on their keys alone, so that any reading of any unit can be made anew anywhere, in any order. Mixing function
- * of SplitMix64: Steele, Lea and Flood 2014, Fast splittable pseudorandom number generators, OOPSLA; constants from memory.
+ * Random numbers that depend on their keys alone, so that any reading of any unit can be made anew anywhere, in any
+ * order. Mixing function of SplitMix64: Steele, Lea and Flood 2014, Fast splittable pseudorandom number generators,
+ * OOPSLA; constants from memory.
  */
 final class Draw {
     private static final double TO_UNIT = 0x1p-53;

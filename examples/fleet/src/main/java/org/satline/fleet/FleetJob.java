@@ -14,8 +14,8 @@ import org.apache.flink.streaming.api.windowing.assigners.TumblingEventTimeWindo
 import org.apache.flink.util.OutputTag;
 
 /**
- * Puts the job together: readings, windows, memory of each unit, files. Each step has a name of its own, under which a savepoint finds its
- * state.
+ * Puts the job together: readings, windows, memory of each unit, files. Each step has a name of its own, under which a
+ * savepoint finds its state.
  */
 public final class FleetJob {
     /** What is no reading, or came too late. */

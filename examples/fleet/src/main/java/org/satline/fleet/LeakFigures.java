@@ -4,7 +4,10 @@ import org.satline.duty.LeakCheckInterval;
 import org.satline.duty.LeakRate;
 import org.satline.quantity.Mass;
 
-/** Rate of a leak with its doubt, what it does to the climate, and how it stands to the thresholds of the law that the library knows. */
+/**
+ * Rate of a leak with its doubt, what it does to the climate, and how it stands to the thresholds of the law that the
+ * library knows.
+ */
 final class LeakFigures {
     private static final double YEAR_D = 365;
 

@@ -3,9 +3,9 @@ package org.satline.fleet;
 import java.io.Serializable;
 
 /**
- * The sequential test for a slow leak: days of evidence are held against a baseline that the unit itself has taught, and what is missing
- * beyond an allowance is summed up (cumulative sum; Page 1954, Continuous inspection schemes, Biometrika 41:100-115, from memory).
- * Immutable.
+ * The sequential test for a slow leak: days of evidence are held against a baseline that the unit itself has taught,
+ * and what is missing beyond an allowance is summed up (cumulative sum; Page 1954, Continuous inspection schemes,
+ * Biometrika 41:100-115, from memory). Immutable.
  *
  * @param baselineDays days of evidence from which the baseline is learned
  * @param allowance share of the charge that may be missing without being evidence: what drifting sensors look like
@@ -21,8 +21,8 @@ public record LeakRule(int baselineDays, double allowance, double limit) impleme
     }
 
     /**
-     * Returns the rule for one false alarm in ten unit-years, calibrated on simulated units without leaks whose seeds are not those of the
-     * report in the README.
+     * Returns the rule for one false alarm in ten unit-years, calibrated on simulated units without leaks whose seeds
+     * are not those of the report in the README.
      *
      * @return the rule
      */

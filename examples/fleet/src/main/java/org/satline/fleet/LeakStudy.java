@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How long leaks stay unseen and how often there is a false alarm, on simulated units with known truth. Windows are simulated as they
- * settle (means of fifteen readings, four a day), then go through the very code of the job, {@link WindowJudge} without its verdict and
- * {@link ChargeWatch}.
+ * How long leaks stay unseen and how often there is a false alarm, on simulated units with known truth. Windows are
+ * simulated as they settle (means of fifteen readings, four a day), then go through the very code of the job, {@link
+ * WindowJudge} without its verdict and {@link ChargeWatch}.
  */
 public final class LeakStudy {
     private static final long[] HOURS = {10, 12, 14, 16};
@@ -23,7 +23,8 @@ public final class LeakStudy {
      *
      * @param model model of the unit
      * @param percentPerYear true leak rate; 0 for none
-     * @param daysToAlarm days from the begin of the leak, or of the year where nothing leaks, to the first alarm within it; -1 for none
+     * @param daysToAlarm days from the begin of the leak, or of the year where nothing leaks, to the first alarm
+     *     within it; -1 for none
      * @param alarmsBefore alarms in the days before
      * @param alarms leak alarms within the year
      * @param foundPercent rate that was told once it was known; 0 where it was not

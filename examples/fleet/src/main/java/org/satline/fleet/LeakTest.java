@@ -3,8 +3,8 @@ package org.satline.fleet;
 /** Baseline and cumulative sum of {@link LeakRule} on the memory of one unit. */
 final class LeakTest {
     /**
-     * Standard deviation of the baseline's slope beforehand, share of the charge for 10 K of outdoor air, over that of a day: a line of few
-     * days in like weather stays level.
+     * Standard deviation of the baseline's slope beforehand, share of the charge for 10 K of outdoor air, over that of
+     * a day: a line of few days in like weather stays level.
      */
     private static final double SLOPE_RIDGE = 2;
     /** Spread of a day beforehand, share of the charge, and the days that it counts for. */

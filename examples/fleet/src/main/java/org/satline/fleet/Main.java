@@ -19,7 +19,8 @@ public final class Main {
     static final String USAGE = """
             run      --out DIR [--in DIR --until SECOND] [--units 300] [--days 120] [--bursts 4] [--seed 1] [--pause MS]
                      [--parallelism N] [--checkpoint-seconds 10] [--checkpoints DIR]
-                     the job: on files of readings, or else on a simulated fleet; on this machine it ends with a summary page
+                     the job: on files of readings, or else on a simulated fleet;
+                     on this machine it ends with a summary page
             write    --out DIR [--units 300] [--days 120] [--bursts 4] [--seed 1]
                      the readings of a simulated fleet as files, one a day
             summary  --out DIR         the summary page of a run whose files lie in DIR

@@ -12,8 +12,8 @@ import org.satline.saturation.SaturationCurves;
 import org.satline.simulation.SimulatedSystem;
 
 /**
- * What the maker of a model knows of it: its saturation curve, what it shows at the rated charge in any weather, how it answers to charge,
- * its rated charge. Immutable, thread-safe; prepared once a process.
+ * What the maker of a model knows of it: its saturation curve, what it shows at the rated charge in any weather, how it
+ * answers to charge, its rated charge. Immutable, thread-safe; prepared once a process.
  *
  * @param curve saturation curve of its refrigerant
  * @param screen screen of charges on this curve

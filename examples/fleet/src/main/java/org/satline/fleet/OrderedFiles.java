@@ -10,7 +10,8 @@ import org.apache.flink.connector.file.src.assigners.FileSplitAssigner;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Hands out files in the order of their names, so that time rises along the files and nothing is late only because its file was read late.
+ * Hands out files in the order of their names, so that time rises along the files and nothing is late only because its
+ * file was read late.
  */
 final class OrderedFiles implements FileSplitAssigner {
     private final List<FileSourceSplit> waiting = new ArrayList<>();

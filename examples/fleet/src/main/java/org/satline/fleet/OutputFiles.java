@@ -7,7 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Reads what the job wrote: the finished files, never those that are hidden because their checkpoint is not complete. */
+/**
+ * Reads what the job wrote: the finished files, never those that are hidden because their checkpoint is not complete.
+ */
 final class OutputFiles {
     private OutputFiles() {}
 

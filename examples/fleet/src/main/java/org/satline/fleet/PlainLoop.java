@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * The same library calls without an engine, for comparison: one thread, readings in memory in the order of time, no order to restore, no
- * checkpoint, no file. It shows what the engine costs, and is no way to watch a fleet.
+ * The same library calls without an engine, for comparison: one thread, readings in memory in the order of time, no
+ * order to restore, no checkpoint, no file. It shows what the engine costs, and is no way to watch a fleet.
  */
 final class PlainLoop {
     private final ChargeWatch watch = new ChargeWatch(LeakRule.usual());

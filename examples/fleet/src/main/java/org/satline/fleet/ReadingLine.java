@@ -2,7 +2,10 @@ package org.satline.fleet;
 
 import java.util.Optional;
 
-/** One line of a file of readings: unit, model, time in seconds since 1970, then the channels in order, divided by commas. */
+/**
+ * One line of a file of readings: unit, model, time in seconds since 1970, then the channels in order, divided by
+ * commas.
+ */
 public final class ReadingLine {
     /** First line of a file, which a reader skips. */
     public static final String HEAD = head();
@@ -48,8 +51,8 @@ public final class ReadingLine {
             long second = Long.parseLong(fields[2]);
             float[] values = new float[Channel.COUNT];
             for (Channel channel : Channel.all()) {
-                values[channel.ordinal()] = Float.parseFloat(fields[3 + channel.ordinal()]);
-                if (!channel.canShow(values[channel.ordinal()])) {
+                values[channel.index()] = Float.parseFloat(fields[3 + channel.index()]);
+                if (!channel.canShow(values[channel.index()])) {
                     return bad(RejectReason.OUT_OF_RANGE, line);
                 }
             }

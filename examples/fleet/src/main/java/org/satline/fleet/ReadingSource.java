@@ -13,7 +13,10 @@ import org.apache.flink.streaming.api.environment.StreamExecutionEnvironment;
 import org.apache.flink.streaming.api.functions.ProcessFunction;
 import org.apache.flink.util.Collector;
 
-/** Where readings come from: files of lines, or the simulated fleet. Both end in the same stream, with what is no reading on the side. */
+/**
+ * Where readings come from: files of lines, or the simulated fleet. Both end in the same stream, with what is no
+ * reading on the side.
+ */
 final class ReadingSource {
     private ReadingSource() {}
 
@@ -30,7 +33,10 @@ final class ReadingSource {
                 .uid("read-lines");
     }
 
-    /** Simulates a fleet. The numbers of the blocks come in order from one task; what they stand for is made in parallel. */
+    /**
+     * Simulates a fleet. The numbers of the blocks come in order from one task; what they stand for is made in
+     * parallel.
+     */
     static SingleOutputStreamOperator<UnitReading> simulated(StreamExecutionEnvironment env, SimulatedFleet fleet) {
         return env.fromSource(
                         new NumberSequenceSource(0, fleet.blocks() - 1), WatermarkStrategy.noWatermarks(), "blocks")

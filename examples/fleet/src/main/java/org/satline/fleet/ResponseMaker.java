@@ -10,8 +10,8 @@ import org.satline.simulation.SteadyState;
 
 /** Makes responses.csv from the simulated systems of the library. */
 final class ResponseMaker {
-    static final String HEAD =
-            "model,fault,charge,outdoor_c,wet_bulb_c,suction_kpa,liquid_kpa,suction_line_c,liquid_line_c,discharge_line_c,supply_c";
+    static final String HEAD = "model,fault,charge,outdoor_c,wet_bulb_c,suction_kpa,liquid_kpa,"
+            + "suction_line_c,liquid_line_c,discharge_line_c,supply_c";
 
     private ResponseMaker() {}
 

@@ -13,9 +13,10 @@ import java.util.Map;
 import java.util.Objects;
 
 /**
- * How a model answers in the steady state to charge, outdoor air and wet bulb, from the simulated systems of the library at the points of a
- * grid, linear between them; beyond the grid its edge answers. What a fault adds is taken at the rated charge and grows linearly with
- * severity. The grid is in responses.csv, which {@link ResponseMaker} makes. Immutable, thread-safe.
+ * How a model answers in the steady state to charge, outdoor air and wet bulb, from the simulated systems of the
+ * library at the points of a grid, linear between them; beyond the grid its edge answers. What a fault adds is taken at
+ * the rated charge and grows linearly with severity. The grid is in responses.csv, which {@link ResponseMaker} makes.
+ * Immutable, thread-safe.
  */
 public final class ResponseTable {
     /** Charge as a share of the rated one. */
@@ -92,7 +93,7 @@ public final class ResponseTable {
             double weight = weight(o, j) * severity;
             if (weight > 0) {
                 for (int a = 0; a < ANSWERS; a++) {
-                    out[a] += weight * added[fault.ordinal()][j][a];
+                    out[a] += weight * added[fault.index()][j][a];
                 }
             }
         }
@@ -147,7 +148,7 @@ public final class ResponseTable {
             int i = CHARGES.indexOf(Double.valueOf(fields[2]));
             table.sound[i][j][WET_BULBS.indexOf(Double.valueOf(fields[4]))] = answers;
         } else {
-            table.added[fault.ordinal()][j] = answers;
+            table.added[fault.index()][j] = answers;
         }
     }
 
@@ -157,7 +158,7 @@ public final class ResponseTable {
         for (UnitFault fault : UnitFault.values()) {
             for (int j = 0; j < OUTDOOR.size() && fault != UnitFault.NONE; j++) {
                 for (int a = 0; a < ANSWERS; a++) {
-                    added[fault.ordinal()][j][a] -= sound[rated][j][middle][a];
+                    added[fault.index()][j][a] -= sound[rated][j][middle][a];
                 }
             }
         }

@@ -18,13 +18,19 @@ public class SettledWindow {
     public double outdoorC;
     /** Error of the charge as the library estimates it, share of the rated charge; negative is short. */
     public double chargeError;
-    /** Whether both coils are as near to what the model does as a leak leaves them: only then the charge error is evidence about a leak. */
+    /**
+     * Whether both coils are as near to what the model does as a leak leaves them: only then the charge error is
+     * evidence about a leak.
+     */
     public boolean alike;
     /** The verdict. */
     public Outcome outcome = Outcome.UNDECIDED;
     /** Probability of the verdict, [0, 1]. */
     public double probability;
-    /** What is wrong, where something is: the wrong charge, or the fault that explains coils far from what the model does. */
+    /**
+     * What is wrong, where something is: the wrong charge, or the fault that explains coils far from what the model
+     * does.
+     */
     public Cause cause = Cause.NONE;
     /** Its probability, [0, 1]. */
     public double causeProbability;

@@ -6,14 +6,16 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /**
- * The readings of a simulated fleet, in blocks: one burst of fifteen readings, a minute apart, of some units. Readings come out of order by
- * up to eight minutes, a few come twice, a few a day late, a few broken. A block depends on its number alone. Immutable.
+ * The readings of a simulated fleet, in blocks: one burst of fifteen readings, a minute apart, of some units. Readings
+ * come out of order by up to eight minutes, a few come twice, a few a day late, a few broken. A block depends on its
+ * number alone. Immutable.
  *
  * @param plan what happens to the units
  * @param units number of units
  * @param days number of days
  * @param bursts bursts a day, evenly over it; 96 is a reading a minute
- * @param late whether a few readings arrive a day late; which of them are in time for their window is up to the pace of parallel readers
+ * @param late whether a few readings arrive a day late; which of them are in time for their window is up to the
+ *     pace of parallel readers
  * @param pauseMillis pause before each block, to slow a run down; ms
  */
 public record SimulatedFleet(FleetPlan plan, long units, int days, int bursts, boolean late, int pauseMillis)

@@ -3,9 +3,9 @@ package org.satline.fleet;
 import java.util.Arrays;
 
 /**
- * One unit of the simulated fleet with its truth: charge and leak, fault, drift of its sensors, offsets as installed, weather. Everything
- * depends on plan and number alone. Sizes of offsets, drifts and disturbances are our choice, of the order of installed sensors of the
- * trade; no source. Immutable, thread-safe.
+ * One unit of the simulated fleet with its truth: charge and leak, fault, drift of its sensors, offsets as installed,
+ * weather. Everything depends on plan and number alone. Sizes of offsets, drifts and disturbances are our choice, of
+ * the order of installed sensors of the trade; no source. Immutable, thread-safe.
  */
 public final class SimulatedUnit {
     private static final int DAY = 86_400;
@@ -113,8 +113,7 @@ public final class SimulatedUnit {
         int from = 10 + (int) (bits >>> 8 & 127);
         int length = 10 + (int) (bits >>> 20 & 31);
         long at = Math.floorMod(since, (long) HALF_YEAR_D);
-        int kind = 1 + (int) ((bits >>> 40 & 0xFFFF) % (UnitFault.values().length - 1));
-        return at >= from && at < from + length ? UnitFault.values()[kind] : UnitFault.NONE;
+        return at >= from && at < from + length ? UnitFault.drawn((int) (bits >>> 40 & 0xFFFF)) : UnitFault.NONE;
     }
 
     /**
@@ -170,7 +169,10 @@ public final class SimulatedUnit {
         return values;
     }
 
-    /** Offsets, drifts, what weather does to this unit beyond its model, and a start of the compressor within the window. */
+    /**
+     * Offsets, drifts, what weather does to this unit beyond its model, and a start of the compressor within the
+     * window.
+     */
     private void disturb(double[] answers, long second, long day, double outdoor) {
         double years = (second - (long) plan.firstDay() * DAY) / YEAR_S;
         double[] error = new double[4];

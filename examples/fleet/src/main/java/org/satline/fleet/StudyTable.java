@@ -23,7 +23,8 @@ final class StudyTable {
                 + with.stream().mapToInt(LeakStudy.UnitYear::alarmsBefore).sum();
         out.accept(String.format(
                 Locale.ROOT,
-                "without leaks: %d false alarms in %d unit-years, %.3f a unit-year; in the %d days before each year: %d on %d units",
+                "without leaks: %d false alarms in %d unit-years, %.3f a unit-year; "
+                        + "in the %d days before each year: %d on %d units",
                 alarms,
                 units,
                 alarms / (double) units,
@@ -31,7 +32,8 @@ final class StudyTable {
                 early,
                 2 * units));
         out.accept(
-                "| leak, % of the charge a year | units | found within the year | days to the alarm: median (10 %, 90 %) | charge lost at the median, % |"
+                "| leak, % of the charge a year | units | found within the year | days to the alarm: median (10 %, 90 %)"
+                        + " | charge lost at the median, % |"
                         + " rate told, and the true one within 2 u of it |");
         out.accept("|---|---|---|---|---|---|");
         for (int i = 0; i + 1 < CLASSES.length; i++) {

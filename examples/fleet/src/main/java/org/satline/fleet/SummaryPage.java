@@ -24,7 +24,9 @@ import org.satline.program.drawing.SvgWriter;
 import org.satline.program.page.Block;
 import org.satline.program.page.PageHtml;
 
-/** The page at the end of a run: alarms by cause, the leaks that cost most, how the evidence grew, what was rejected. */
+/**
+ * The page at the end of a run: alarms by cause, the leaks that cost most, how the evidence grew, what was rejected.
+ */
 final class SummaryPage {
     private static final int MOST_ROWS = 25;
     private static final List<Pen> PENS = List.of(Pen.SOLID, Pen.DASHED, Pen.DOTTED, Pen.DASH_DOT, Pen.HEAVY);
@@ -60,7 +62,9 @@ final class SummaryPage {
         blocks.add(new Block.Heading(1, "Watch over a fleet"));
         blocks.add(new Block.Paragraph(String.format(
                 Locale.ROOT,
-                "%d unit-days with settled readings of %d units. The outcome supports licensed practice and does not replace it: a leak is found and repaired on site.",
+                "%d unit-days with settled readings of %d units. "
+                        + "The outcome supports licensed practice and does not replace it: "
+                        + "a leak is found and repaired on site.",
                 days.size(),
                 days.stream().map(day -> day[0]).distinct().count())));
         blocks.add(new Block.Heading(2, "Alarms"));
@@ -162,8 +166,10 @@ final class SummaryPage {
                 "Charge against the baseline",
                 "change of the charge, %",
                 lines(leaks, 7, 100),
-                "How the charge of the units with the costliest leaks fell against what each unit had taught about itself.",
-                "Estimate of the charge by the library, mean of a day; zero while the baseline is learned. Day 0 is the first of the run.");
+                "How the charge of the units with the costliest leaks fell "
+                        + "against what each unit had taught about itself.",
+                "Estimate of the charge by the library, mean of a day; zero while the baseline is learned. "
+                        + "Day 0 is the first of the run.");
     }
 
     private Block evidence(List<String[]> leaks) {

@@ -10,7 +10,10 @@ import org.apache.flink.api.java.typeutils.GenericTypeInfo;
 import org.apache.flink.core.memory.DataInputView;
 import org.apache.flink.core.memory.DataOutputView;
 
-/** How readings travel from step to step: every reading does, so the general form costs more than what is done with them. Never kept as state. */
+/**
+ * How readings travel from step to step: every reading does, so the general form costs more than what is done with
+ * them. Never kept as state.
+ */
 final class UnitReadingType extends GenericTypeInfo<UnitReading> {
     private static final long serialVersionUID = 1L;
 

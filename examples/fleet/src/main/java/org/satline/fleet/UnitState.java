@@ -1,8 +1,8 @@
 package org.satline.fleet;
 
 /**
- * All that is remembered of a unit between its windows: sums, never lists. State of the engine, version 2: fields may be added, see the
- * README. Mutable and public as its serializer asks for.
+ * All that is remembered of a unit between its windows: sums, never lists. State of the engine, version 2: fields may
+ * be added, see the README. Mutable and public as its serializer asks for.
  */
 public class UnitState {
     /** Model of the unit; added in version 2. */
@@ -11,7 +11,10 @@ public class UnitState {
     public int day = Integer.MIN_VALUE;
     /** Windows of this day, and how many of them are evidence about the charge. */
     public int windows, alike;
-    /** Sums over this day: charge error and outdoor air of the windows that are evidence, superheat and subcooling of all. */
+    /**
+     * Sums over this day: charge error and outdoor air of the windows that are evidence, superheat and subcooling of
+     * all.
+     */
     public double chargeErrors, outdoorC, superheatK, subcoolingK;
     /** Sums over this day: probability of each {@link Cause}. */
     public double[] causes = new double[Cause.COUNT];

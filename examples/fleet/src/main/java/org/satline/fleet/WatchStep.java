@@ -8,8 +8,8 @@ import org.apache.flink.streaming.api.functions.KeyedProcessFunction;
 import org.apache.flink.util.Collector;
 
 /**
- * The step of the job that remembers each unit. Expiry is by event time: what was last heard of too long ago is forgotten, in a replay as
- * in life.
+ * The step of the job that remembers each unit. Expiry is by event time: what was last heard of too long ago is
+ * forgotten, in a replay as in life.
  */
 final class WatchStep extends KeyedProcessFunction<Long, SettledWindow, Alarm> {
     private static final long serialVersionUID = 1L;

@@ -17,8 +17,8 @@ import org.satline.saturation.ElementStatus;
 import org.satline.saturation.SaturationCurve;
 
 /**
- * From the readings of a window to what it says: superheat and subcooling in bulk, the settling test, the estimate of the charge, the
- * verdict. Stateless.
+ * From the readings of a window to what it says: superheat and subcooling in bulk, the settling test, the estimate of
+ * the charge, the verdict. Stateless.
  */
 public final class WindowJudge {
     /** Ten of the fifteen minutes stand still, as the library's own test asks of superheat and subcooling. */
@@ -26,7 +26,8 @@ public final class WindowJudge {
     /** A compressor that runs keeps the pressures apart at least by this ratio; common practice, no source. */
     private static final double LEAST_RATIO = 1.3;
     /**
-     * How far a coil may stand from what the model does; a leak lowers the condensing temperature, other faults raise it; our choice, K.
+     * How far a coil may stand from what the model does; a leak lowers the condensing temperature, other faults raise
+     * it; our choice, K.
      */
     private static final double COLDER_CONDENSING = 6,
             HOTTER_CONDENSING = 1.2,
@@ -196,6 +197,6 @@ public final class WindowJudge {
     }
 
     static double of(float[] means, Channel channel) {
-        return means[channel.ordinal()];
+        return means[channel.index()];
     }
 }

@@ -3,9 +3,9 @@ package org.satline.fleet;
 import java.util.Arrays;
 
 /**
- * The readings of one unit within one window, one for each minute: bounded however much a unit sends, and the same whatever the order of
- * arrival. A reading that comes twice counts once; of two that differ for one minute the larger in the order of the channels stays. State
- * of the engine: fields may be added, see the README.
+ * The readings of one unit within one window, one for each minute: bounded however much a unit sends, and the same
+ * whatever the order of arrival. A reading that comes twice counts once; of two that differ for one minute the larger
+ * in the order of the channels stays. State of the engine: fields may be added, see the README.
  */
 public class WindowReadings {
     /** Length of a window, min. */
@@ -80,7 +80,7 @@ public class WindowReadings {
      * @return the value in the unit of the channel
      */
     public float value(int minute, Channel channel) {
-        return values[minute * Channel.COUNT + channel.ordinal()];
+        return values[minute * Channel.COUNT + channel.index()];
     }
 
     private void put(int minute, float[] from, int at) {

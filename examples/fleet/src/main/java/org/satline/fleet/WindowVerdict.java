@@ -19,9 +19,9 @@ import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.TemperatureDifference;
 
 /**
- * The one place where the library judges a window. What a sound unit of the model shows in this weather is the target and what is expected.
- * Most windows end at the library's screen; those that stand out, and all whose coils are far from what the model does, go to its judge,
- * who weighs faults too.
+ * The one place where the library judges a window. What a sound unit of the model shows in this weather is the target
+ * and what is expected. Most windows end at the library's screen; those that stand out, and all whose coils are far
+ * from what the model does, go to its judge, who weighs faults too.
  */
 final class WindowVerdict {
     /** Standard uncertainties of what a unit of the model shows against what the model says; our choice, K. */
@@ -119,7 +119,10 @@ final class WindowVerdict {
         }
     }
 
-    /** Coils far from what the model does, while nothing is decided against the charge: the likeliest other fault is the cause. */
+    /**
+     * Coils far from what the model does, while nothing is decided against the charge: the likeliest other fault is the
+     * cause.
+     */
     private static void beside(SettledWindow said, Judgement judgement) {
         if (said.alike) {
             return;

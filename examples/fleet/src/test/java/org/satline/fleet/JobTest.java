@@ -13,7 +13,10 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The same events give the same lines: in order or shuffled, on one slot or two, with a task manager killed, from a savepoint. */
+/**
+ * The same events give the same lines: in order or shuffled, on one slot or two, with a task manager killed, from a
+ * savepoint.
+ */
 @SuppressWarnings("try") // the close of a cluster may be interrupted
 class JobTest {
     private static final SimulatedFleet FLEET =

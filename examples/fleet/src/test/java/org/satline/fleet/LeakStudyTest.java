@@ -10,7 +10,9 @@ class LeakStudyTest {
     private static final int UNITS = 120;
     private static final long SEED = 77;
 
-    /** At the aim of 0.1 a year 12 alarms are expected; Poisson's law gives more than 20 with a chance below 1 in 100. */
+    /**
+     * At the aim of 0.1 a year 12 alarms are expected; Poisson's law gives more than 20 with a chance below 1 in 100.
+     */
     @Test
     void falseAlarmsStayWithinTheAim() {
         int alarms = LongStream.range(0, UNITS)
@@ -20,7 +22,9 @@ class LeakStudyTest {
         assertThat(alarms).isLessThanOrEqualTo(20);
     }
 
-    /** At the aim of 99 % one unit of 120 is missed; the binomial law gives more than 5 with a chance below 1 in 500. */
+    /**
+     * At the aim of 99 % one unit of 120 is missed; the binomial law gives more than 5 with a chance below 1 in 500.
+     */
     @Test
     void leaksAreFoundWithinTheYear() {
         long missed = LongStream.range(0, UNITS)

@@ -15,7 +15,10 @@ import org.apache.flink.core.memory.DataInputDeserializer;
 import org.apache.flink.core.memory.DataOutputSerializer;
 import org.junit.jupiter.api.Test;
 
-/** What an earlier version wrote into a savepoint is read by this one: the engine's snapshot of the serializer, then one state. */
+/**
+ * What an earlier version wrote into a savepoint is read by this one: the engine's snapshot of the serializer, then one
+ * state.
+ */
 class StateFormTest {
     /** Written before {@code model} and {@code rateTold} were added. */
     @Test
@@ -27,7 +30,7 @@ class StateFormTest {
         assertThat(read.state().intercept).isEqualTo(-9.431179433853519E-4);
         assertThat(read.state().baselineDays).isEqualTo(21);
         assertThat(read.state().climbN).isEqualTo(2);
-        assertThat(read.state().standing).isEqualTo(1 << Cause.LEAK.ordinal());
+        assertThat(read.state().standing).isEqualTo(1 << Cause.LEAK.index());
         assertThat(read.state().rateTold).isFalse();
     }
 

@@ -43,7 +43,7 @@ class WindowReadingsTest {
             float[] values = ExampleReadings.steady(UnitModel.ROOF);
             window.add(new UnitReading(4, UnitModel.ROOF, second, values));
             float[] resting = values.clone();
-            resting[Channel.LIQUID_KPA.ordinal()] = resting[Channel.SUCTION_KPA.ordinal()];
+            resting[Channel.LIQUID_KPA.index()] = resting[Channel.SUCTION_KPA.index()];
             rest.add(new UnitReading(4, UnitModel.ROOF, second, resting));
         }
         SettledWindow said = WindowJudge.judge(window).orElseThrow();
@@ -60,7 +60,7 @@ class WindowReadingsTest {
         WindowReadings window = new WindowReadings();
         for (int minute = 0; minute < WindowReadings.MINUTES; minute++) {
             float[] values = ExampleReadings.steady(UnitModel.ROOF);
-            values[Channel.LIQUID_LINE_C.ordinal()] = 5;
+            values[Channel.LIQUID_LINE_C.index()] = 5;
             window.add(new UnitReading(4, UnitModel.ROOF, START + 60L * minute, values));
         }
         SettledWindow said = WindowJudge.judge(window).orElseThrow();

@@ -48,7 +48,8 @@ final class AnswerPanel {
     }
 
     private void lines(Node panel, List<VisitLines.Line> lines) {
-        // above the plan all lines stand; elsewhere two, which stand still: a growing answer would push buttons from under
+        // above the plan all lines stand; elsewhere two, which stand still: a growing answer would push buttons from
+        // under
         // the finger
         String name = page.isPlanning() ? OPEN : OPEN + ".elsewhere";
         String usual = page.isPlanning() ? "open" : SHUT;

@@ -4,7 +4,10 @@ import org.teavm.jso.JSBody;
 import org.teavm.jso.JSFunctor;
 import org.teavm.jso.JSObject;
 
-/** What the page asks of the browser beside the document: memory of the device, clock, files. Nothing here reaches the network. */
+/**
+ * What the page asks of the browser beside the document: memory of the device, clock, files. Nothing here reaches the
+ * network.
+ */
 final class Browser {
     /** What is done with the text of a file. */
     @JSFunctor
@@ -80,7 +83,8 @@ final class Browser {
     @JSBody(
             params = {"input", "handler"},
             script =
-                    "var file = input.files && input.files[0]; if (file) { file.text().then(function(t) { handler(t); }); }")
+                    "var file = input.files && input.files[0];"
+                    + " if (file) { file.text().then(function(t) { handler(t); }); }")
     static native void read(JSObject input, TextHandler handler);
 
     /** Tells the document its language and look. */

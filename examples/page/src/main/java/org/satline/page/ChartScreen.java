@@ -11,7 +11,10 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.visit.VisitReport;
 
-/** Saturation of the refrigerant with the readings on it: how far a reading stands from its line is superheat or subcooling. */
+/**
+ * Saturation of the refrigerant with the readings on it: how far a reading stands from its line is superheat or
+ * subcooling.
+ */
 final class ChartScreen {
     private static final double LEFT = 46;
     private static final double RIGHT = 330;

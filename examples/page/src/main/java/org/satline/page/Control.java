@@ -78,7 +78,10 @@ final class Control {
         return Node.of("div", "field number").add(input.on("input", typed::run), units.add(buttons));
     }
 
-    /** Spanish keyboards write a comma for the decimal mark; three digits behind it may be thousands, which the reader of the file refuses. */
+    /**
+     * Spanish keyboards write a comma for the decimal mark; three digits behind it may be thousands, which the reader
+     * of the file refuses.
+     */
     private String digits(String typed) {
         boolean decimal = page.look().language().equals("es") && typed.matches("-?\\d+,(\\d{1,2}|\\d{4,})");
         return decimal ? typed.replace(',', '.') : typed;

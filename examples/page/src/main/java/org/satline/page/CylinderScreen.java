@@ -113,8 +113,8 @@ final class CylinderScreen {
     /** Flat on top, rounded at the foot as the body is. */
     private static Node liquid(String style, double bottom, double level) {
         double bend = Math.min(ROUND, level);
-        String path = "M60 " + (bottom - level) + " H180 V" + (bottom - bend) + " Q180 " + bottom + " " + (180 - bend) + " "
-                + bottom + " H" + (60 + bend) + " Q60 " + bottom + " 60 " + (bottom - bend) + " Z";
+        String path = "M60 " + (bottom - level) + " H180 V" + (bottom - bend) + " Q180 " + bottom + " " + (180 - bend)
+                + " " + bottom + " H" + (60 + bend) + " Q60 " + bottom + " 60 " + (bottom - bend) + " Z";
         return Node.svg("path").set("class", style).set("d", path);
     }
 

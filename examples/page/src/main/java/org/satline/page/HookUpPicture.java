@@ -7,7 +7,8 @@ import org.satline.transfer.hookup.Act;
 import org.satline.visit.VisitReport;
 
 /**
- * The hook-up as a plain drawing: the machine with its ports on top, the manifold below it, the cylinder on its scale at the foot. Valves are the two
+ * The hook-up as a plain drawing: the machine with its ports on top, the manifold below it, the cylinder on its scale
+ * at the foot. Valves are the two
  * triangles of ISO 14617-8, joints are circles. What the act is about has a thick ring and the number of the act.
  */
 final class HookUpPicture {

@@ -2,7 +2,9 @@ package org.satline.page;
 
 import java.util.List;
 
-/** The page: the answer on top, one screen below it, the way to the others at the foot. For the one thread of a page. */
+/**
+ * The page: the answer on top, one screen below it, the way to the others at the foot. For the one thread of a page.
+ */
 final class Page {
     /** The screens, in the order of their buttons. */
     enum Screen {

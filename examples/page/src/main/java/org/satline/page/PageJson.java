@@ -60,7 +60,10 @@ final class PageJson {
             script = "return Array.isArray(value) ? 'array' : value === null ? 'null' : typeof value;")
     private static native String type(JSObject value);
 
-    /** The browser keeps the last of two fields of one name without a word; so the colons outside of texts are counted, one for each field. */
+    /**
+     * The browser keeps the last of two fields of one name without a word; so the colons outside of texts are counted,
+     * one for each field.
+     */
     private static int colons(String json) {
         int colons = 0;
         boolean inText = false;

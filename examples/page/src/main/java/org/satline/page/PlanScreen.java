@@ -43,11 +43,12 @@ final class PlanScreen {
             screen.add(Node.of("p").text(page.text("plan.none")));
             report.noPlan()
                     .filter(none -> report.action().kind() == ActionKind.PREPARE)
-                    .ifPresent(none -> screen.add(
-                            Node.of("p")
-                                    .text(wording.message(
-                                            "finding." + none.reason().word())),
-                            Node.of("p").text(wording.name(none.part()))));
+                    .ifPresent(none -> {
+                        screen.add(Node.of("p")
+                                .text(wording.message("finding." + none.reason().word())));
+                        none.parts()
+                                .forEach(part -> screen.add(Node.of("p").text(wording.name(part))));
+                    });
             return;
         }
         planned.get().phases().forEach(phase -> acts.addAll(phase.acts()));

@@ -28,7 +28,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 
 /**
- * A chromium without a screen, driven over its DevTools protocol (https://chromedevtools.github.io/devtools-protocol). Where none can be started this fails and
+ * A chromium without a screen, driven over its DevTools protocol
+ * (https://chromedevtools.github.io/devtools-protocol). Where none can be started this fails and
  * says so; it never skips.
  */
 final class Chromium implements AutoCloseable {
@@ -63,7 +64,7 @@ final class Chromium implements AutoCloseable {
                     .start();
         } catch (IOException e) {
             throw new UncheckedIOException(
-                    "chromium could not be started; install the package chromium, or run src/test/sh/page.sh, which does",
+                    "chromium could not be started; install the package chromium, or run src/test/sh/page.sh",
                     e);
         }
         String address = address();
@@ -193,7 +194,9 @@ final class Chromium implements AutoCloseable {
         }
     }
 
-    /** A finger on the element that a script yields, scrolled into sight; it must be as large as a gloved finger asks. */
+    /**
+     * A finger on the element that a script yields, scrolled into sight; it must be as large as a gloved finger asks.
+     */
     void touch(String element) {
         JsonNode at = run("(function() { const e = " + element + "; if (!e) { throw new Error('not there'); }"
                 + " e.scrollIntoView({block: 'center'}); const r = e.getBoundingClientRect();"
@@ -265,7 +268,8 @@ final class Chromium implements AutoCloseable {
         JsonNode parameters = event.path("params");
         return switch (event.path("method").asText()) {
             case "Runtime.exceptionThrown" -> true;
-            case "Log.entryAdded" -> parameters.path("entry").path("level").asText().equals("error");
+            case "Log.entryAdded" ->
+                parameters.path("entry").path("level").asText().equals("error");
             case "Runtime.consoleAPICalled" -> parameters.path("type").asText().equals("error");
             default -> false;
         };

@@ -21,13 +21,19 @@ import org.satline.visit.file.VisitFile;
 import org.satline.wording.Language;
 import org.satline.wording.Wording;
 
-/** The page answers what the library answers: same action, findings and keys, numbers within 1e-9, words equal but at an edge of rounding. */
+/**
+ * The page answers what the library answers: same action, findings and keys, numbers within 1e-9, words equal but at
+ * an edge of rounding.
+ */
 class PageAgreementTest {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final Path PAGE = Path.of("target", "satline-page.html").toAbsolutePath();
     /** How many visits; asked for by the project. */
     private static final int VISITS = Integer.getInteger("satline.page.visits", 1000);
-    /** Relative; asked for by the project. Exponentials and logarithms of a browser differ in their last digits, and solvers carry that on. */
+    /**
+     * Relative; asked for by the project. Exponentials and logarithms of a browser differ in their last digits, and
+     * solvers carry that on.
+     */
     private static final double CLOSE = 1e-9;
     /** Visits of which the words may differ where a number lies on an edge of rounding; asked for by the project. */
     private static final int MOST_AT_AN_EDGE = 5;

@@ -10,7 +10,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** How fast the page is in a browser without a screen: medians, printed; the bounds are those that the project asks for. */
+/**
+ * How fast the page is in a browser without a screen: medians, printed; the bounds are those that the project asks
+ * for.
+ */
 class PageSpeedTest {
     private static final Path PAGE = Path.of("target", "satline-page.html").toAbsolutePath();
     private static final int OPENINGS = 7;

@@ -12,7 +12,10 @@ import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
-/** Visits at random: the invented sample with other refrigerants, readings, conditions, cylinders and hoses. Same seed, same visits. */
+/**
+ * Visits at random: the invented sample with other refrigerants, readings, conditions, cylinders and hoses. Same seed,
+ * same visits.
+ */
 final class RandomVisits {
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final List<String> GASES = List.of("R-410A", "R-32", "R-22", "R-134a", "R-407C", "R-290", "R-454B");

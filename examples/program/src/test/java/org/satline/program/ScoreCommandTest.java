@@ -10,9 +10,12 @@ class ScoreCommandTest {
         String page = ProgramRun.of("score", "--visits", "40", "--seed", "5").out();
         assertThat(page)
                 .contains(
-                        "Verdict on 40 simulated visits",
+                        "Verdict on 40 visits to simulated systems",
+                        "Verdict on 40 visits to machines of another build",
+                        "acted on in the right direction",
                         "wrong charge advice",
-                        "Reliability of the stated probabilities")
+                        "Reliability of the stated probabilities",
+                        "Reliability of the stated probability of non-condensable-gas")
                 .contains(
                         "advice on the next step",
                         "equal shots of 5 % of the charge",

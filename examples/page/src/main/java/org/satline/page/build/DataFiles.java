@@ -13,7 +13,10 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** The data files of the library and the words of the page, one behind the other: length and bytes of the path, length and bytes of the file. Stateless. */
+/**
+ * The data files of the library and the words of the page, one behind the other: length and bytes of the path, length
+ * and bytes of the file. Stateless.
+ */
 final class DataFiles {
     private static final String ROOT = "org/satline/";
     private static final List<String> ENDINGS = List.of(".csv", ".saturation", ".properties", ".digests");

@@ -31,7 +31,8 @@ public final class PageBuild {
     /**
      * Builds the page.
      *
-     * @param args folder for what is built; the class path of this process is that of the page, which stands first in it, since two of its classes stand in
+     * @param args folder for what is built; the class path of this process is that of the page, which stands first in
+     *     it, since some of its classes stand in
      *     for those of the compiler's library
      * @throws IOException if a file cannot be read or written
      * @throws BuildException if the compiler fails

@@ -5,12 +5,17 @@ import java.util.Random;
 import org.satline.saturation.SaturationNumbers;
 
 /**
- * One machine: given charge, air and trouble it tells what its ports show. Fluid properties by the saturation curve alone. Unknown are
- * evaporating and condensing temperature, the flooded share of the condenser and the dry share of the evaporator; heat of both coils, flow
- * and charge make four balances. Its constants are no machine's; use it for proof, never to charge a real one. Immutable, thread-safe.
+ * One machine: given charge, air and trouble it tells what its ports show. Fluid properties by the saturation curve
+ * alone. Unknown are evaporating and condensing
+ * temperature, the flooded share of the condenser and the dry share of the evaporator; heat of both coils, flow and
+ * charge make four balances. Its constants are
+ * no machine's; use it for proof, never to charge a real one. Immutable, thread-safe.
  */
 public final class MappedMachine {
-    /** Heat capacity of superheated vapour and its fall with superheat on the discharge side: share of that at the dew line; our choice. */
+    /**
+     * Heat capacity of superheated vapour and its fall with superheat on the discharge side: share of that at the dew
+     * line; our choice.
+     */
     private static final double HOT_SHARE = 0.85;
 
     private static final double AIR_EXPONENT = 0.5;
@@ -39,8 +44,8 @@ public final class MappedMachine {
             double charge) {}
 
     /**
-     * Where it runs: evaporating dew point and condensing bubble point, K, liquid share of the condenser, dry share of the evaporator;
-     * below 0 they count vapour and liquid that leave.
+     * Where it runs: evaporating dew point and condensing bubble point, K, liquid share of the condenser, dry share
+     * of the evaporator; below 0 they count vapour and liquid that leave.
      */
     private record Point(double evaporatingK, double condensingK, double flooded, double dried) {}
 
@@ -275,8 +280,8 @@ public final class MappedMachine {
     }
 
     /**
-     * Valve: bulb against evaporator and spring. Capillary: a power of the pressure and a line in subcooling, held back by vapour at its
-     * inlet.
+     * Valve: bulb against evaporator and spring. Capillary: a power of the pressure and a line in subcooling, held
+     * back by vapour at its inlet.
      */
     private double metered(Point at, double flow, double subcooling, double superheat, Trouble trouble) {
         double high = fluid.bubblePressurePa(at.condensingK()) + trouble.gasPa();

@@ -6,8 +6,10 @@ import org.satline.charge.margin.MeteringDevice;
 import org.satline.simulation.NoSteadyStateException;
 
 /**
- * Charge errors estimated with typical constants from exact readings, against what the right charge shows in the same weather, held against
- * the true ones. A published evaluation of the estimate reports it within 10 % of the charge on several unitary machines; that is an
+ * Charge errors estimated with typical constants from exact readings, against what the right charge shows in the same
+ * weather, held against
+ * the true ones. A published evaluation of the estimate reports it within 10 % of the charge on several unitary
+ * machines; that is an
  * outside measure of the simulated systems too.
  */
 final class EstimateScore {

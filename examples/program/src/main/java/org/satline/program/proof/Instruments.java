@@ -20,9 +20,10 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.simulation.AirConditions;
 
 /**
- * Instruments of one visit, those of the sample kit: digital gauges within 0.5 % and 0.5 psi, thermocouples of type K and class 1 (1.5 K)
- * with display steps of 0.1 K, and 0.5 K of contact on pipes. Each is off by a fixed amount drawn evenly within its limits; the thermometer
- * by the same amount wherever it is put.
+ * Instruments of one visit, those of the sample kit: digital gauges within 0.5 % and 0.5 psi, thermocouples of type K
+ * and class 1 (1.5 K) with display steps of 0.1 K, and
+ * 0.5 K of contact on pipes. Each is off by a fixed amount drawn evenly within its limits; the thermometer by the
+ * same amount wherever it is put.
  */
 final class Instruments {
     private static final double CONTACT_K = 0.5;

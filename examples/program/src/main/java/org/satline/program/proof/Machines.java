@@ -9,7 +9,10 @@ interface Machines {
     /** Nothing where the drawn machine cannot be built. */
     Optional<Machine> next();
 
-    /** The same machine filled by mistake with something else; nothing where this build does not tell how it then runs. */
+    /**
+     * The same machine filled by mistake with something else; nothing where this build does not tell how it then
+     * runs.
+     */
     Optional<Machine> filledWithAnother(Machine machine);
 
     SaturationCurve curve(Refrigerant refrigerant);

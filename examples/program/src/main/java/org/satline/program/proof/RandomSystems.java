@@ -18,7 +18,8 @@ import org.satline.simulation.SystemDesign;
 import org.satline.simulation.WorkingFluid;
 
 /**
- * Draws air conditioners: refrigerant, metering device, size, rating point, compressor and inner volumes, each anew for every visit. All
+ * Draws air conditioners: refrigerant, metering device, size, rating point, compressor and inner volumes, each anew
+ * for every visit. All
  * ranges are our choice, of the order of residential split systems with short to long lines.
  */
 final class RandomSystems implements Machines {

@@ -8,8 +8,10 @@ import org.satline.quantity.Mass;
 import org.satline.step.StepReading;
 
 /**
- * A system that shares no equation with the simulated ones: subcooling saturates exponentially above a threshold charge,
- * superheat bends like a hyperbolic tangent and stops at zero; the answer lags, drifts with the weather and reads with noise and a fixed
+ * A system that shares no equation with the simulated ones: subcooling saturates exponentially above a threshold
+ * charge,
+ * superheat bends like a hyperbolic tangent and stops at zero; the answer lags, drifts with the weather and reads
+ * with noise and a fixed
  * bias. All its numbers are our choice, no source.
  */
 final class SaturatingPlant implements Plant {

@@ -10,7 +10,10 @@ import org.satline.charge.margin.MeteringDevice;
 import org.satline.simulation.NoSteadyStateException;
 import org.satline.step.StepReading;
 
-/** One way to bring many charges to target: steps, overshoots that force a change of cylinder, and the error that is left. */
+/**
+ * One way to bring many charges to target: steps, overshoots that force a change of cylinder, and the error that is
+ * left.
+ */
 final class StepScore {
     private static final int MOST_STEPS = 20;
 

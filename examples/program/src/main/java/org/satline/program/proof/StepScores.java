@@ -6,7 +6,10 @@ import java.util.Random;
 import java.util.SplittableRandom;
 import java.util.function.Supplier;
 
-/** All ways to charge side by side on the same plants, those that follow the charge from the start apart from those that do not. */
+/**
+ * All ways to charge side by side on the same plants, those that follow the charge from the start apart from those
+ * that do not.
+ */
 final class StepScores {
     private static final double FARTHEST = 0.3;
 

@@ -20,9 +20,12 @@ import org.satline.quantity.OutOfValidityException;
 /**
  * What the verdict says against what is true: confusion matrix, wrong advice, reliability of the stated probabilities.
  *
- * <p>What is true of a charge is what exact instruments would find on the same system with the same charge in the same weather once every
- * other fault is mended. Charge advice, to add or to take out, is wrong where that is another level, and on another refrigerant than on the
- * plate always. Where it is right although another fault is there, it is counted apart: the mass goes the right way, the fault stays
+ * <p>What is true of a charge is what exact instruments would find on the same system with the same charge in the
+ * same weather once every
+ * other fault is mended. Charge advice, to add or to take out, is wrong where that is another level, and on another
+ * refrigerant than on the
+ * plate always. Where it is right although another fault is there, it is counted apart: the mass goes the right way,
+ * the fault stays
  * unseen.
  */
 final class VerdictScore {

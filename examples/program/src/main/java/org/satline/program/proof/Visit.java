@@ -25,8 +25,10 @@ import org.satline.simulation.ImposedFault;
  * @param question metering device, target and tolerance
  * @param readings what the instruments show
  * @param conditions what is known about how the system ran and stood
- * @param truth the level that exact instruments would find by the published check; empty where what they show is another refrigerant's
- * @param chargeAlone the same with every fault mended: what is true of the charge; empty where the refrigerant is another
+ * @param truth the level that exact instruments would find by the published check; empty where what they show is
+ *     another refrigerant's
+ * @param chargeAlone the same with every fault mended: what is true of the charge; empty where the refrigerant is
+ *     another
  * @param target target of the quantity that is judged, K
  */
 record Visit(

@@ -20,10 +20,14 @@ import org.satline.simulation.ImposedFault;
 import org.satline.simulation.NoSteadyStateException;
 
 /**
- * Draws visits: system, refrigerant, weather and instruments at random. Of a hundred, 42 have a charge that is off by up to 40 % either
- * way, 18 another fault at the right charge, 24 both, 6 another refrigerant than on the plate, filled by weight with up to 20 % of error,
- * and 10 nothing. On every second visit the pressure at rest is read too. The target is what the same system shows at its rated charge in
- * this weather, as a maker would print it, to a tenth of a kelvin. Shares and ranges are our choice. Same seed, same visits.
+ * Draws visits: system, refrigerant, weather and instruments at random. Of a hundred, 42 have a charge that is off by
+ * up to 40 % either
+ * way, 18 another fault at the right charge, 24 both, 6 another refrigerant than on the plate, filled by weight with
+ * up to 20 % of error,
+ * and 10 nothing. On every second visit the pressure at rest is read too. The target is what the same system shows at
+ * its rated charge in
+ * this weather, as a maker would print it, to a tenth of a kelvin. Shares and ranges are our choice. Same seed, same
+ * visits.
  */
 final class VisitMaker {
     private static final double LARGEST_TARGET_K = 20;

@@ -1,4 +1,7 @@
-/** Scores the verdict and the advice on the next step on simulated visits. Read {@link org.satline.program.proof.Proof} first. */
+/**
+ * Scores the verdict and the advice on the next step on simulated visits. Read {@link
+ * org.satline.program.proof.Proof} first.
+ */
 @NullMarked
 package org.satline.program.proof;
 

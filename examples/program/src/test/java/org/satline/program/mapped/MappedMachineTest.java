@@ -46,7 +46,10 @@ class MappedMachineTest {
         return changes[changes.length / 2];
     }
 
-    /** Rossi and Braun 1997, HVAC&R Research 3(1):19-37, rule table of a fixed orifice: superheat and subcooling by fault. */
+    /**
+     * Rossi and Braun 1997, HVAC&R Research 3(1):19-37, rule table of a fixed orifice: superheat and subcooling by
+     * fault.
+     */
     @Test
     void capillaryAnswersAsTheRuleTableSays() {
         assertThat(medianChange(false, 0.85, Trouble.NONE, Running::superheatK)).isPositive();
@@ -66,7 +69,10 @@ class MappedMachineTest {
         assertThat(medianChange(false, 1, starved, Running::supplyK)).isNegative();
     }
 
-    /** A student laboratory, R-12 with a capillary and a weak condenser fan: superheat falls by 11 K; with a valve by 0.7 K. */
+    /**
+     * A student laboratory, R-12 with a capillary and a weak condenser fan: superheat falls by 11 K; with a valve by
+     * 0.7 K.
+     */
     @Test
     void weakCondenserFanTakesTheSuperheatOfACapillaryAndLeavesThatOfAValve() {
         Trouble fan = new Trouble(0.4, 0, 0, 0, 0);
@@ -74,7 +80,10 @@ class MappedMachineTest {
         assertThat(medianChange(true, 1, fan, Running::superheatK)).isBetween(-1.5, 1.5);
     }
 
-    /** Student laboratory, R-22 with a valve and 55 % of the airflow: superheat -0.1 K, subcooling -0.6 K, evaporating -3 K, split +4 K. */
+    /**
+     * Student laboratory, R-22 with a valve and 55 % of the airflow: superheat -0.1 K, subcooling -0.6 K, evaporating
+     * -3 K, split +4 K.
+     */
     @Test
     void halfTheAirflowHardlyMovesSuperheatAndSubcoolingOfAValve() {
         Trouble low = new Trouble(0, 0.45, 0, 0, 0);
@@ -90,7 +99,10 @@ class MappedMachineTest {
         assertThat(machines(true).get(0).at(1, AIR, Trouble.NONE)).contains(one);
     }
 
-    /** Balances: what is found at the rated charge in the rated air is the rating point itself, save for what the lines add. */
+    /**
+     * Balances: what is found at the rated charge in the rated air is the rating point itself, save for what the
+     * lines add.
+     */
     @Test
     void ratedChargeGivesTheRatedSubcooling() {
         for (MappedMachine machine : machines(true)) {

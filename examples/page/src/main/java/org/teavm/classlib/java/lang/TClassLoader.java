@@ -7,7 +7,8 @@ import org.teavm.jso.JSBody;
 import org.teavm.jso.typedarrays.Int8Array;
 
 /**
- * Stands in for {@link ClassLoader} in the page: resources come from what the page has unpacked before it started, since the compiler's own would put
+ * Stands in for {@link ClassLoader} in the page: resources come from what the page has unpacked before it started,
+ * since the compiler's own would put
  * them into the script at a third more than their size. Immutable.
  */
 public abstract class TClassLoader extends TObject {

@@ -7,8 +7,10 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Stands in for {@link java.util.Formatter} in the page, since the one of the compiler's class library lacks {@code %e} and {@code %g}: conversions
- * {@code s d x f e g n %}, flags {@code - + 0}, width, precision, {@code Locale.ROOT} alone; anything else is refused. One use, one thread.
+ * Stands in for {@link java.util.Formatter} in the page, since the one of the compiler's class library lacks {@code
+ * %e} and {@code %g}: conversions
+ * {@code s d x f e g n %}, flags {@code - + 0}, width, precision, {@code Locale.ROOT} alone; anything else is
+ * refused. One use, one thread.
  */
 public final class TFormatter {
     private static final BigDecimal PLAIN_FROM = new BigDecimal("0.0001");
