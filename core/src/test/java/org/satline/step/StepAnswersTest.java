@@ -167,15 +167,14 @@ class StepAnswersTest {
         assertThatNullPointerException()
                 .isThrownBy(() -> new CopperTube("3/8", missing(), Length.ofMetres(1), Length.ofMetres(1), true));
         assertThatNullPointerException()
-                .isThrownBy(() -> new CopperTube(
-                        "3/8", CopperTube.Temper.DRAWN, Length.ofMetres(1), StepAnswersTest.<Length>missing(), true));
+                .isThrownBy(() -> new CopperTube("3/8", CopperTube.Temper.DRAWN, Length.ofMetres(1), missing(), true));
         assertThatNullPointerException()
                 .isThrownBy(() -> StepAdvisor.typical(missing(), MeteringDevice.EXPANSION_VALVE, 1));
     }
 
     @SuppressWarnings({"NullAway", "TypeParameterUnusedInFormals"}) // that null is refused is what is tested
     private static <T> T missing() {
-        return (T) null;
+        return null;
     }
 
     @Test
