@@ -23,8 +23,8 @@ final class RowMistakes {
      * @param rows rows of one refrigerant in the order of their file
      */
     static List<Hypothesis> of(List<AuditCase> rows) {
-        Map<AuditCase, AuditCase> before = new IdentityHashMap<>();
-        Map<AuditCase, AuditCase> after = new IdentityHashMap<>();
+        IdentityHashMap<AuditCase, AuditCase> before = new IdentityHashMap<>();
+        IdentityHashMap<AuditCase, AuditCase> after = new IdentityHashMap<>();
         Map<String, AuditCase> last = new HashMap<>();
         Map<String, Map<Double, Integer>> numbers = new HashMap<>();
         for (AuditCase row : rows) {
@@ -50,7 +50,7 @@ final class RowMistakes {
         return row.question().quantity().label() + " " + row.comparison().unit();
     }
 
-    private static Hypothesis shifted(Code code, Map<AuditCase, AuditCase> neighbours) {
+    private static Hypothesis shifted(Code code, IdentityHashMap<AuditCase, AuditCase> neighbours) {
         return new Hypothesis(
                 new Mistake(Kind.PLACE_IN_TABLE, code, List.of()),
                 false,

@@ -8,7 +8,11 @@ import org.satline.transfer.simulator.Invariant;
 
 /** An order of acts that breaks no {@link Invariant}, or why there is none. Immutable, thread-safe. */
 public sealed interface HookUpPlan {
-    /** The acts of one task, phase by phase. */
+    /**
+     * The acts of one task, phase by phase.
+     *
+     * @param phases what is done, in order; empty where nothing is left to do
+     */
     record Planned(List<Phase> phases) implements HookUpPlan {
         /**
          * Makes a plan.

@@ -267,7 +267,8 @@ record FittedHookUp(HookUp hookUp, HookUpState state) {
         volumes.keySet()
                 .removeIf(name -> exchanged.contains(name)
                         || !with.volumes().containsKey(name)
-                        || !Objects.equals(hookUp.volumes().get(name), with.volumes().get(name)));
+                        || !Objects.equals(
+                                hookUp.volumes().get(name), with.volumes().get(name)));
         HookUpState before = with.before(volumes);
         Map<String, Opening> valves = new HashMap<>(before.valves());
         state.valves().forEach((name, opening) -> valves.computeIfPresent(name, (same, shut) -> opening));

@@ -32,7 +32,8 @@ class DirectHosePlansTest {
         HookUpCases.Case site = direct(EndFitting.PLAIN_FLARE, SystemPort.Fitting.VALVE_CORE);
         HookUpPlan plan = HookUpPlanner.plan(site.hookUp(), site.start(), TO_SOURCE);
         assertThat(plan).isInstanceOf(Planned.class);
-        assertThat(((Planned) plan).acts().stream().map(DirectHosePlansTest::name).toList())
+        assertThat(((Planned) plan)
+                        .acts().stream().map(DirectHosePlansTest::name).toList())
                 .containsExactly(
                         "connectTight direct-hose.system low-side",
                         "connectLoose direct-hose.cylinder " + SOURCE_VALVE,

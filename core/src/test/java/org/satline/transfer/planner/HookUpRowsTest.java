@@ -63,57 +63,101 @@ class HookUpRowsTest {
         return Stream.of(
                 row("first hook-up", f -> {}, TO_RECOVERY, "connectTight low-hose.cylinder"),
                 row("hand valve at the cylinder", f -> {}, TO_SOURCE, "connectTight low-hose.cylinder"),
-                row("self-sealing at both ends, air", f -> {
-                    seals(f);
-                    f.pump = false;
-                }, TO_RECOVERY, PlanReason.BOTH_ENDS_SELF_SEALING),
-                row("self-sealing at both ends, charged", f -> {
-                    seals(f);
-                    f.known.put(
-                            "centre-hose",
-                            f.hookUp().vapour("centre-hose", Pressure.ofBars(9), GasOrigin.SYSTEM));
-                }, TO_RECOVERY, "connectTight low-hose.cylinder"),
-                row("low side below the atmosphere, bare core", f -> f.lowBars = 0.7, TO_RECOVERY,
+                row(
+                        "self-sealing at both ends, air",
+                        f -> {
+                            seals(f);
+                            f.pump = false;
+                        },
+                        TO_RECOVERY,
+                        PlanReason.BOTH_ENDS_SELF_SEALING),
+                row(
+                        "self-sealing at both ends, charged",
+                        f -> {
+                            seals(f);
+                            f.known.put(
+                                    "centre-hose",
+                                    f.hookUp().vapour("centre-hose", Pressure.ofBars(9), GasOrigin.SYSTEM));
+                        },
+                        TO_RECOVERY,
+                        "connectTight low-hose.cylinder"),
+                row(
+                        "low side below the atmosphere, bare core",
+                        f -> f.lowBars = 0.7,
+                        TO_RECOVERY,
                         PlanReason.LOW_SIDE_BELOW_ATMOSPHERE),
-                row("low side below the atmosphere, stem", f -> {
-                    f.lowBars = 0.7;
-                    stems(f);
-                }, TO_RECOVERY, "connectTight low-hose.cylinder"),
+                row(
+                        "low side below the atmosphere, stem",
+                        f -> {
+                            f.lowBars = 0.7;
+                            stems(f);
+                        },
+                        TO_RECOVERY,
+                        "connectTight low-hose.cylinder"),
                 row("toxic, bare core", f -> f.group = SafetyGroup.B2L, TO_RECOVERY, PlanReason.TOXIC_NEEDS_MACHINE),
-                row("class 3, bare core", f -> f.group = SafetyGroup.A3, TO_RECOVERY,
+                row(
+                        "class 3, bare core",
+                        f -> f.group = SafetyGroup.A3,
+                        TO_RECOVERY,
                         PlanReason.FLAMMABLE_NEEDS_EVACUATION),
-                row("cylinder at or above the liquid line", f -> f.recoveryCelsius = 50, TO_RECOVERY,
+                row(
+                        "cylinder at or above the liquid line",
+                        f -> f.recoveryCelsius = 50,
+                        TO_RECOVERY,
                         PlanReason.PRESSURE_NOT_BELOW),
-                row("machine at rest", f -> {
-                    rest(f);
-                    f.recoveryCelsius = 30;
-                }, TO_RECOVERY, PlanReason.AT_REST),
+                row(
+                        "machine at rest",
+                        f -> {
+                            rest(f);
+                            f.recoveryCelsius = 30;
+                        },
+                        TO_RECOVERY,
+                        PlanReason.AT_REST),
                 row("machine at rest, nothing is put in", HookUpRowsTest::rest, TO_SOURCE, PlanReason.AT_REST),
                 row("one step out", List.of(TO_RECOVERY), f -> {}, OUT, "open high-valve"),
-                row("one step out is done, the next", List.of(TO_RECOVERY, OUT), f -> {}, OUT,
+                row(
+                        "one step out is done, the next",
+                        List.of(TO_RECOVERY, OUT),
+                        f -> {},
+                        OUT,
                         "openShort recovery-cylinder.vapour"),
                 row("change to a source", List.of(TO_RECOVERY, OUT), f -> {}, OVER, "close high-valve"),
                 row("adding", List.of(TO_SOURCE), f -> {}, IN, "invert source-cylinder"),
                 row("adding is done", List.of(TO_SOURCE, IN), f -> {}, END, "close source-cylinder.valve"),
                 row("end of job", List.of(TO_RECOVERY, OUT), f -> {}, END, "close high-hose.system"),
                 row("one service port only", f -> f.onlyLowPort = true, TO_RECOVERY, PlanReason.PRESSURE_NOT_BELOW),
-                row("source no warmer than the evaporating temperature", f -> f.lowBars = 17.5, TO_SOURCE,
+                row(
+                        "source no warmer than the evaporating temperature",
+                        f -> f.lowBars = 17.5,
+                        TO_SOURCE,
                         PlanReason.SOURCE_NOT_ABOVE),
-                row("cylinder evacuated, low port alone", f -> {
-                    f.onlyLowPort = true;
-                    f.recoveryKilograms = 0;
-                }, TO_RECOVERY, "connectTight low-hose.cylinder"),
+                row(
+                        "cylinder evacuated, low port alone",
+                        f -> {
+                            f.onlyLowPort = true;
+                            f.recoveryKilograms = 0;
+                        },
+                        TO_RECOVERY,
+                        "connectTight low-hose.cylinder"),
                 row("R-744, liquid", f -> f.carbonDioxide = true, TO_RECOVERY, PlanReason.CARBON_DIOXIDE_LIQUID),
-                row("R-744, supercritical", f -> {
-                    f.carbonDioxide = true;
-                    f.liquidBars = 90;
-                }, TO_RECOVERY, PlanReason.TRANSCRITICAL),
-                row("hose of unknown content, no pump", f -> {
-                    f.pump = false;
-                    f.known.put(
-                            "centre-hose",
-                            f.hookUp().vapour("centre-hose", Pressure.ofBars(4), GasOrigin.UNKNOWN));
-                }, TO_RECOVERY, PlanReason.UNKNOWN_CONTENTS));
+                row(
+                        "R-744, supercritical",
+                        f -> {
+                            f.carbonDioxide = true;
+                            f.liquidBars = 90;
+                        },
+                        TO_RECOVERY,
+                        PlanReason.TRANSCRITICAL),
+                row(
+                        "hose of unknown content, no pump",
+                        f -> {
+                            f.pump = false;
+                            f.known.put(
+                                    "centre-hose",
+                                    f.hookUp().vapour("centre-hose", Pressure.ofBars(4), GasOrigin.UNKNOWN));
+                        },
+                        TO_RECOVERY,
+                        PlanReason.UNKNOWN_CONTENTS));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -138,8 +182,10 @@ class HookUpRowsTest {
         then.accept(fixture);
         HookUpPlan plan = HookUpPlanner.plan(fixture.hookUp(), state, asked);
         if (first instanceof PlanReason reason) {
-            assertThat(plan).isInstanceOfSatisfying(HookUpPlan.NoPlan.class, none -> assertThat(none.reason())
-                    .isEqualTo(reason));
+            assertThat(plan)
+                    .isInstanceOfSatisfying(
+                            HookUpPlan.NoPlan.class,
+                            none -> assertThat(none.reason()).isEqualTo(reason));
         } else {
             assertThat(plan).isInstanceOf(HookUpPlan.Planned.class);
             Act act = ((HookUpPlan.Planned) plan).acts().get(0);

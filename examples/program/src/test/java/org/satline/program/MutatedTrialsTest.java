@@ -48,7 +48,9 @@ class MutatedTrialsTest {
         Map<VisitTrial, Boolean> moved = new LinkedHashMap<>();
         for (VisitTrial trial : VisitTrial.all()) {
             fields(trial).ifPresent(fields -> {
-                moved.put(trial, report(fields).filter(each -> each.action().movesNow()).isPresent());
+                moved.put(
+                        trial,
+                        report(fields).filter(each -> each.action().movesNow()).isPresent());
                 less("", fields, less -> all.add(new Mutant(trial, less.path(), less.fields())));
             });
         }
@@ -73,8 +75,8 @@ class MutatedTrialsTest {
         List<Mutant> all = new ArrayList<>();
         for (VisitTrial trial : VisitTrial.all()) {
             fields(trial)
-                    .ifPresent(fields -> otherwise(
-                            "", fields, other -> all.add(new Mutant(trial, other.path(), other.fields()))));
+                    .ifPresent(fields ->
+                            otherwise("", fields, other -> all.add(new Mutant(trial, other.path(), other.fields()))));
         }
         assertThat(all).hasSizeGreaterThan(2000);
         for (Mutant each : some(all)) {
@@ -149,8 +151,7 @@ class MutatedTrialsTest {
         void of(String at, FieldValue.Fields fields, Consumer<Changed> taken);
     }
 
-    private static void inside(
-            String at, String name, FieldValue value, Walk walk, Consumer<Part> taken) {
+    private static void inside(String at, String name, FieldValue value, Walk walk, Consumer<Part> taken) {
         if (value instanceof FieldValue.Fields object) {
             walk.of(at + name + ".", object, changed -> taken.accept(new Part(changed.path(), changed.fields())));
         } else if (value instanceof FieldValue.Items items) {
@@ -167,8 +168,7 @@ class MutatedTrialsTest {
         }
     }
 
-    private static void put(
-            FieldValue.Fields fields, String name, Part part, Consumer<Changed> taken) {
+    private static void put(FieldValue.Fields fields, String name, Part part, Consumer<Changed> taken) {
         Map<String, FieldValue> all = new LinkedHashMap<>(fields.values());
         all.put(name, part.value());
         taken.accept(new Changed(part.path(), new FieldValue.Fields(all)));
