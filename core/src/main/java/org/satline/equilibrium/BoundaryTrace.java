@@ -269,7 +269,8 @@ final class BoundaryTrace {
         for (int i = 0; i < size; i++) {
             moved = Math.max(moved, Math.abs(solver.x[i] - from.x()[i] - from.dx()[i] * (s - from.s())));
         }
-        return moved > LARGEST_STEP ? null : node(s);
+        // a false root can have a negative pressure
+        return moved > LARGEST_STEP || !(solver.pressure() > 0) ? null : node(s);
     }
 
     private void predict(Node from, double s) {

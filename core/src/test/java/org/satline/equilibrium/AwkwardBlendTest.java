@@ -19,7 +19,7 @@ import org.satline.refrigerant.Refrigerant;
 /** Blends found by drawing at random whose lines turn where those of usual blends do not. */
 class AwkwardBlendTest {
     private static FluidModel blend(String shares) {
-        String[] parts = shares.split(" ");
+        String[] parts = shares.split(" ", -1);
         double sum = 0;
         for (int i = 1; i < parts.length; i += 2) {
             sum += Double.parseDouble(parts[i]);
