@@ -170,13 +170,12 @@ record Decision(
      */
     private Judgement step(ChargeLevel level, List<Finding> findings) {
         boolean sure = weighed.belief().probability(level) >= rule.wanted(level);
-        return sure || !bySuperheatAlone()
-                ? level(level, findings)
-                : better(findings);
+        return sure || !bySuperheatAlone() ? level(level, findings) : better(findings);
     }
 
     private boolean bySuperheatAlone() {
-        return deviation.criterion() == Criterion.SUPERHEAT && margins.subcooling().isEmpty();
+        return deviation.criterion() == Criterion.SUPERHEAT
+                && margins.subcooling().isEmpty();
     }
 
     /**

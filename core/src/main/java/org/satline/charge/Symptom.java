@@ -40,4 +40,10 @@ public enum Symptom implements Coded {
                 .map(Place::path)
                 .findFirst();
     }
+
+    /** Its place in the behaviour table, whose columns stand in the order of these constants. */
+    @SuppressWarnings("EnumOrdinal")
+    int column() {
+        return ordinal();
+    }
 }

@@ -56,8 +56,7 @@ public record FirstFilling(Reading<Mass> weighIn, MassDifference scaleAtEnd, Lis
             throw new IllegalArgumentException("filling of " + sum + " is not below what stands on the scale, "
                     + scale.value() + "; take a fuller cylinder");
         }
-        UncertaintyBudget budget = UncertaintyBudget.of(
-                        "plate", PLATE_LIMIT * plate.kilograms() / Math.sqrt(3))
+        UncertaintyBudget budget = UncertaintyBudget.of("plate", PLATE_LIMIT * plate.kilograms() / Math.sqrt(3))
                 .plus(UncertaintyBudget.of("line set", LINE_LIMIT * more.kilograms() / Math.sqrt(3)))
                 .plus(scale.budget());
         Reading<Mass> weighIn = Reading.of(sum, budget.combined(), "charge by weight");

@@ -41,8 +41,8 @@ class LaboratoryReferenceTest {
     private static final double TARGET_K = 4.4;
 
     static List<CsvResource.Row> rows() throws IOException {
-        try (InputStream in = Objects.requireNonNull(
-                LaboratoryReferenceTest.class.getResourceAsStream("laboratory.csv"))) {
+        try (InputStream in =
+                Objects.requireNonNull(LaboratoryReferenceTest.class.getResourceAsStream("laboratory.csv"))) {
             return CsvResource.parse(
                             "laboratory.csv",
                             in.readAllBytes(),
@@ -74,9 +74,7 @@ class LaboratoryReferenceTest {
     }
 
     static List<CsvResource.Row> weakFans() throws IOException {
-        return rows().stream()
-                .filter(row -> !row.text("fault").equals("none"))
-                .toList();
+        return rows().stream().filter(row -> !row.text("fault").equals("none")).toList();
     }
 
     /**
@@ -91,9 +89,8 @@ class LaboratoryReferenceTest {
         SaturationCurve curve = curve(row);
         assertThat(curve.dewTemperatureK(1000 * row.number("suction_kPa")) - 273.15)
                 .isCloseTo(row.number("evaporating_C"), within(0.45));
-        double subcooling = curve.bubbleTemperatureK(1000 * row.number("liquid_kPa"))
-                - 273.15
-                - row.number("liquid_line_C");
+        double subcooling =
+                curve.bubbleTemperatureK(1000 * row.number("liquid_kPa")) - 273.15 - row.number("liquid_line_C");
         assertThat(subcooling).isCloseTo(row.number("subcooling_K"), within(0.3));
     }
 
@@ -106,7 +103,8 @@ class LaboratoryReferenceTest {
         Judgement judgement = judge(row, TARGET_K);
         assertThat(judgement)
                 .isInstanceOfSatisfying(
-                        Judgement.Decided.class, found -> assertThat(found.level()).isEqualTo(ChargeLevel.ON_TARGET));
+                        Judgement.Decided.class,
+                        found -> assertThat(found.level()).isEqualTo(ChargeLevel.ON_TARGET));
         assertThat(judgement.evidence().gates())
                 .filteredOn(gate -> gate.kind() == Gate.Kind.AIRFLOW)
                 .allSatisfy(gate -> assertThat(gate.state()).isNotEqualTo(Gate.State.NOT_MET));
@@ -170,8 +168,7 @@ class LaboratoryReferenceTest {
 
     private static SystemReadings readings(CsvResource.Row row) {
         DigitalGauge gauge = new DigitalGauge("gauge", 0.5, PressureDifference.ofPsi(0.5));
-        Thermometer thermometer =
-                new Thermometer("thermometer", ThermometerClass.named("thermocouple-k-class-1"), 0.1);
+        Thermometer thermometer = new Thermometer("thermometer", ThermometerClass.named("thermocouple-k-class-1"), 0.1);
         SystemReadings.Builder builder = SystemReadings.builder();
         List<Place> pressures = new ArrayList<>(List.of(Place.SUCTION_PRESSURE, Place.LIQUID_PRESSURE));
         for (Place place : pressures) {

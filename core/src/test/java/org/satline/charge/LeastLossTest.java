@@ -77,12 +77,8 @@ class LeastLossTest {
     @Test
     void whatIsKnownOfTheUnitSharpensTheBelief() {
         ChargeCase it = Case.valve(10, 10, CLAMP_K).made();
-        double usual = ChargeJudge.usual()
-                .judge(it)
-                .evidence()
-                .weighed()
-                .belief()
-                .probability(Fault.CONDENSER_FOULING);
+        double usual =
+                ChargeJudge.usual().judge(it).evidence().weighed().belief().probability(Fault.CONDENSER_FOULING);
         double hot = ChargeJudge.usual()
                 .expecting(Symptom.CONDENSING, 8, 0.5)
                 .judge(it)
