@@ -24,6 +24,7 @@ public enum Symptom implements Coded {
     /** Saturation temperature at rest over the temperature of the system. */
     AT_REST;
 
+    @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable list of constants
     private final List<Place> places;
 
     Symptom(Place... places) {
