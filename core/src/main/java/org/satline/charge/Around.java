@@ -29,4 +29,10 @@ enum Around {
     double doubt() {
         return doubt;
     }
+
+    /** Its place in the behaviour table, whose columns stand in the order of these constants. */
+    @SuppressWarnings("EnumOrdinal")
+    int column() {
+        return ordinal();
+    }
 }

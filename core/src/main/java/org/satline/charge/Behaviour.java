@@ -38,25 +38,25 @@ final class Behaviour {
                 .orElseThrow(() -> new IllegalStateException("behaviour.csv has no sound system"));
     }
 
-    /**
-     * One hypothesis.
-     *
-     * @param fault the fault beside the charge; empty for none
-     * @param chargeError charge less the right charge, over the right charge
-     * @param share of the hypotheses of the same fault and charge error that this one stands for
-     * @param mean of each clue at the usual surroundings
-     * @param slopes of each clue with each surrounding, row by row
-     * @param scatter covariance of the clues over systems, lower triangle row by row, widening included
-     * @param logPrior logarithm of its weight beforehand
-     */
-    record Cell(
-            Optional<Fault> fault,
-            double chargeError,
-            double share,
-            double[] mean,
-            double[] slopes,
-            double[] scatter,
-            double logPrior) {
+    /** One hypothesis. Arrays are shared with nobody outside of this room and never written to. */
+    static final class Cell {
+        private final Optional<Fault> fault;
+        private final double chargeError;
+        private final double[] mean;
+        private final double[] slopes;
+        private final double[] scatter;
+        private final double logPrior;
+
+        /**
+         * A hypothesis.
+         *
+         * @param fault the fault beside the charge; empty for none
+         * @param chargeError charge less the right charge, over the right charge
+         * @param share of the hypotheses of the same fault and charge error that this one stands for
+         * @param mean of each clue at the usual surroundings
+         * @param slopes of each clue with each surrounding, row by row
+         * @param scatter covariance of the clues over systems, lower triangle row by row, widening included
+         */
         Cell(
                 Optional<Fault> fault,
                 double chargeError,
@@ -64,7 +64,33 @@ final class Behaviour {
                 double[] mean,
                 double[] slopes,
                 double[] scatter) {
-            this(fault, chargeError, share, mean, slopes, scatter, Math.log(Priors.of(fault, chargeError) * share));
+            this.fault = fault;
+            this.chargeError = chargeError;
+            this.mean = mean;
+            this.slopes = slopes;
+            this.scatter = scatter;
+            this.logPrior = Math.log(Priors.of(fault, chargeError) * share);
+        }
+
+        Optional<Fault> fault() {
+            return fault;
+        }
+
+        double chargeError() {
+            return chargeError;
+        }
+
+        double mean(int clue) {
+            return mean[clue];
+        }
+
+        double scatter(int one, int other) {
+            return scatter[at(one, other)];
+        }
+
+        /** Logarithm of its weight beforehand. */
+        double logPrior() {
+            return logPrior;
         }
 
         boolean ofAirflow() {
@@ -139,13 +165,13 @@ final class Behaviour {
         for (CsvResource.Row row : CsvResource.read(
                         Behaviour.class, "spread.csv", "clue", "standard_deviation_K", "basis", "source")
                 .rows()) {
-            widening[Symptom.valueOf(row.text("clue")).ordinal()] = row.number("standard_deviation_K");
+            widening[Symptom.valueOf(row.text("clue")).column()] = row.number("standard_deviation_K");
         }
         return widening;
     }
 
     private static double[] numbers(String cell, int count) {
-        String[] parts = cell.split(" ");
+        String[] parts = cell.split(" ", -1);
         if (parts.length != count) {
             throw new IllegalStateException("behaviour.csv has " + parts.length + " numbers instead of " + count);
         }

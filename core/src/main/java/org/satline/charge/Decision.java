@@ -136,7 +136,7 @@ record Decision(
         return switch (chosen.choice()) {
             case STEP_IN -> step(ChargeLevel.LOW, findings);
             case STEP_OUT -> step(ChargeLevel.HIGH, findings);
-            case DONE -> level(ChargeLevel.ON_TARGET, findings);
+            case DONE -> step(ChargeLevel.ON_TARGET, findings);
             case READ_BETTER ->
                 goodAsRead()
                         ? level(ChargeLevel.ON_TARGET, findings)
@@ -165,12 +165,18 @@ record Decision(
     }
 
     /**
-     * What is only likely needs both margins: a weak condenser fan takes 11 to 15 K of superheat from a capillary and hardly any subcooling
-     * (two student laboratories), so that superheat alone looks like too much refrigerant.
+     * Nothing moves against a judged quantity that is told by these instruments. What is only likely needs both
+     * margins: a weak condenser fan takes 11 to 15 K of superheat from a capillary and
+     * hardly any subcooling (two student
+     * laboratories), so that superheat alone looks like too much refrigerant.
      */
     private Judgement step(ChargeLevel level, List<Finding> findings) {
+        boolean inside = deviation.level() == ChargeLevel.ON_TARGET && deviation.likeliest() == ChargeLevel.ON_TARGET;
+        boolean against = rule.decide(deviation).filter(told -> told != level).isPresent()
+                || (inside && level != ChargeLevel.ON_TARGET);
         boolean sure = weighed.belief().probability(level) >= rule.wanted(level);
-        return sure || !bySuperheatAlone() ? level(level, findings) : better(findings);
+        boolean alone = level != ChargeLevel.ON_TARGET && bySuperheatAlone() && !sure;
+        return against || alone ? better(findings) : level(level, findings);
     }
 
     private boolean bySuperheatAlone() {

@@ -24,6 +24,7 @@ public enum Symptom implements Coded {
     /** Saturation temperature at rest over the temperature of the system. */
     AT_REST;
 
+    @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable list of constants
     private final List<Place> places;
 
     Symptom(Place... places) {
@@ -39,5 +40,11 @@ public enum Symptom implements Coded {
                 .filter(place -> !it.readings().all().containsKey(place))
                 .map(Place::path)
                 .findFirst();
+    }
+
+    /** Its place in the behaviour table, whose columns stand in the order of these constants. */
+    @SuppressWarnings("EnumOrdinal")
+    int column() {
+        return ordinal();
     }
 }

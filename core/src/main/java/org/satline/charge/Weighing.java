@@ -51,13 +51,13 @@ final class Weighing {
         int count = 0;
         for (Symptom clue : all) {
             if (clues.get(clue).isPresent()) {
-                found[count++] = clue.ordinal();
+                found[count++] = clue.column();
             }
         }
         used = Arrays.copyOf(found, count);
         around = new double[Behaviour.AROUND];
         for (Around each : Around.values()) {
-            around[each.ordinal()] = clues.around(each).kelvins() - each.usual();
+            around[each.column()] = clues.around(each).kelvins() - each.usual();
         }
         seen = new double[count];
         share = new double[count];
@@ -67,7 +67,7 @@ final class Weighing {
             seen[i] = clued.kelvins();
             UncertaintyBudget error = clued.budget();
             for (Around each : Around.values()) {
-                double slope = behaviour.sound().slope(used[i], each.ordinal());
+                double slope = behaviour.sound().slope(used[i], each.column());
                 error = error.minus(clues.around(each).budget().scaled(slope));
             }
             errors[i] = error;
@@ -91,13 +91,13 @@ final class Weighing {
         sound.ifPresent(unit -> {
             Behaviour.Cell usual = behaviour.sound();
             seen[i] += expected(usual, i) - unit.kelvins();
-            double scatter = Math.sqrt(usual.scatter()[Behaviour.at(used[i], used[i])]);
+            double scatter = Math.sqrt(usual.scatter(used[i], used[i]));
             share[i] = Math.min(1, Math.hypot(unit.standardUncertaintyK() / scatter, SHARE_OF_A_UNIT));
         });
     }
 
     private double expected(Behaviour.Cell cell, int i) {
-        double expected = cell.mean()[used[i]];
+        double expected = cell.mean(used[i]);
         for (int k = 0; k < around.length; k++) {
             expected += cell.slope(used[i], k) * around[k];
         }
@@ -129,15 +129,15 @@ final class Weighing {
             if (clues.get(clue).isPresent()) {
                 continue;
             }
-            int which = clue.ordinal();
+            int which = clue.column();
             double mean = 0;
             double square = 0;
             double within = USUAL_READING_K * USUAL_READING_K;
             for (int i = 0; i < posterior.length; i++) {
                 Behaviour.Cell cell = behaviour.cells().get(i);
-                mean += posterior[i] * cell.mean()[which];
-                square += posterior[i] * cell.mean()[which] * cell.mean()[which];
-                within += posterior[i] * cell.scatter()[Behaviour.at(which, which)];
+                mean += posterior[i] * cell.mean(which);
+                square += posterior[i] * cell.mean(which) * cell.mean(which);
+                within += posterior[i] * cell.scatter(which, which);
             }
             double telling = (square - mean * mean) / within;
             if (telling > most) {
@@ -177,8 +177,8 @@ final class Weighing {
         for (int i = 0; i < n; i++) {
             off[i] = seen[i] - expected(cell, i);
             for (int j = 0; j <= i; j++) {
-                triangle[Behaviour.at(i, j)] = share[i] * share[j] * cell.scatter()[Behaviour.at(used[i], used[j])]
-                        + instruments[Behaviour.at(i, j)];
+                triangle[Behaviour.at(i, j)] =
+                        share[i] * share[j] * cell.scatter(used[i], used[j]) + instruments[Behaviour.at(i, j)];
             }
         }
         double logDeterminant = 0;

@@ -134,11 +134,11 @@ final class DrawnSystems {
             if (clues.get(clue).isEmpty()) {
                 return Optional.empty();
             }
-            values[clue.ordinal()] = clues.get(clue).get().kelvins();
+            values[clue.column()] = clues.get(clue).get().kelvins();
         }
         double[] around = new double[Behaviour.AROUND];
         for (Around each : Around.values()) {
-            around[each.ordinal()] = clues.around(each).kelvins() - each.usual();
+            around[each.column()] = clues.around(each).kelvins() - each.usual();
         }
         return Optional.of(
                 new Drawn(plate.design().metering(), Optional.ofNullable(fault), severity, error, values, around));
