@@ -60,7 +60,8 @@ class SourceFormTest {
         List<String> tooLong = new ArrayList<>();
         for (Path file : sources) {
             long lines = Files.readString(file).lines().count();
-            if (lines > LINES_OF_A_FILE && !TO_BE_SPLIT.contains(file.getFileName().toString())) {
+            if (lines > LINES_OF_A_FILE
+                    && !TO_BE_SPLIT.contains(file.getFileName().toString())) {
                 tooLong.add(file + ": " + lines + " lines");
             }
         }

@@ -59,6 +59,16 @@ final class AnswerUnit {
         };
     }
 
+    /** A unit that the quantities here do not read: so many SI units each. */
+    static AnswerUnit ofSize(double si, String spelling) {
+        return signed(value -> value / si, spelling);
+    }
+
+    /** The same unit with every number off by a factor. */
+    AnswerUnit times(double factor) {
+        return new AnswerUnit(si -> factor * fromSi(si), lowest, spelling, gauge);
+    }
+
     private static AnswerUnit signed(DoubleUnaryOperator exact, String spelling) {
         return new AnswerUnit(exact, Double.NEGATIVE_INFINITY, spelling, false);
     }

@@ -63,6 +63,43 @@ record AuditCase(
                 unit.fromSi(question.answer(other)), comparison.tolerance().width());
     }
 
+    /** The same row had it asked something else. */
+    AuditCase asked(Question other) {
+        double si = other.answer(fluid.model());
+        return answered(other, si, tolerance(row.tolerance(), fluid, other, unit, si, rounding));
+    }
+
+    /** The same row had our answer been another one, SI. */
+    AuditCase answered(double si) {
+        return answered(question, si, comparison.tolerance());
+    }
+
+    private AuditCase answered(Question other, double si, AuditTolerance width) {
+        double value = unit.fromSi(si);
+        return new AuditCase(
+                row,
+                fluid,
+                other,
+                unit,
+                atmosphere,
+                rounding,
+                si,
+                new Comparison(
+                        comparison.answer(), value, comparison.answer() - value, width, comparison.unit()));
+    }
+
+    /** What stands in the row, had nothing else gone wrong. */
+    Expected plain() {
+        return new Expected(comparison.ours(), comparison.tolerance().width());
+    }
+
+    /** Our answer in another unit. */
+    Expected in(AnswerUnit other) {
+        return new Expected(
+                other.fromSi(ours),
+                tolerance(row.tolerance(), fluid, question, other, ours, rounding).width());
+    }
+
     /** Our answer moved by an amount in SI. */
     Expected moved(double si) {
         return new Expected(unit.fromSi(ours + si), comparison.tolerance().width());

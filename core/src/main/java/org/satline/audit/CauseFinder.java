@@ -19,7 +19,6 @@ import org.satline.refrigerant.Refrigerant;
  * named. Thread-safe.
  */
 final class CauseFinder {
-    private static final List<Hypothesis> SIMPLE = Mistakes.all();
 
     private final Catalogue catalogue;
     private final ReferenceState reference;
@@ -33,7 +32,7 @@ final class CauseFinder {
     /** Causes of the rows outside of one refrigerant, not none; the order of the rows does not matter. */
     List<LikelyCause> causes(List<AuditCase> rows) {
         String own = rows.get(0).fluid().model().refrigerant().designation();
-        return new CauseSearch(rows, SIMPLE, () -> others(own)).causes();
+        return new CauseSearch(rows, () -> others(own)).causes();
     }
 
     private List<Hypothesis> others(String own) {

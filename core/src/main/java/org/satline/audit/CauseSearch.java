@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.satline.audit.AuditCase.Expected;
 import org.satline.audit.LikelyCause.Kind;
 import org.satline.explanation.Figure;
@@ -36,10 +37,15 @@ final class CauseSearch {
             .thenComparingDouble(c -> c.comparison().answer())
             .thenComparing(c -> c.row().id());
 
+    private static final List<Slip.OfCase> QUESTIONS = Mistakes.ofQuestions();
+    private static final List<Slip.OfCase> VALUES = Mistakes.ofValues();
+    private static final List<Slip.OfNumber> NUMBERS = NumberMistakes.all();
+
     private final List<AuditCase> all;
     private final List<AuditCase> left;
     private final List<AuditCase> sample;
-    private final List<Hypothesis> simple;
+    private final List<Hypothesis> simple = new ArrayList<>();
+    private List<Hypothesis> pairs = List.of();
     private final Supplier<List<Hypothesis>> refrigerants;
     private List<Hypothesis> others = List.of();
     private final Map<Hypothesis, Map<AuditCase, Optional<Expected>>> known = new HashMap<>();
@@ -47,15 +53,17 @@ final class CauseSearch {
     /**
      * Sets out.
      *
-     * @param rows rows outside, in any order
-     * @param simple mistakes to try
+     * @param rows rows outside, in the order of their file
      * @param refrigerants mistakes to try where none of those explains everything; costly to make
      */
-    CauseSearch(List<AuditCase> rows, List<Hypothesis> simple, Supplier<List<Hypothesis>> refrigerants) {
+    CauseSearch(List<AuditCase> rows, Supplier<List<Hypothesis>> refrigerants) {
         this.all = rows.stream().sorted(BY_CONTENT).toList();
         this.left = new ArrayList<>(all);
         this.sample = new ArrayList<>(spread(all, ROWS_SEARCHED));
-        this.simple = simple;
+        Stream.of(QUESTIONS, VALUES, NUMBERS)
+                .flatMap(List::stream)
+                .forEach(slip -> simple.add(new Hypothesis(slip.mistake(), false, slip::alone)));
+        simple.addAll(RowMistakes.of(rows));
         this.refrigerants = refrigerants;
     }
 
@@ -109,10 +117,38 @@ final class CauseSearch {
         if (convincing.stream().noneMatch(trial -> trial.explained().size() == sample.size())) {
             others = others.isEmpty() ? refrigerants.get() : others;
             tries = number * (trials.size() + others.size());
-            trials.addAll(otherRefrigerants());
+            trials.addAll(promising(others));
+            convincing = convincing(trials, tries);
+        }
+        if (convincing.isEmpty()) {
+            pairs = pairs.isEmpty() ? pairs() : pairs;
+            tries += number * pairs.size();
+            trials.addAll(promising(pairs));
             convincing = convincing(trials, tries);
         }
         return new Round(convincing, tries);
+    }
+
+    /** Two mistakes in the same rows: each pair of a mistake and one that is made later on the way from question to number. */
+    private List<Hypothesis> pairs() {
+        List<Hypothesis> made = new ArrayList<>();
+        for (List<Slip.OfCase> first : List.of(QUESTIONS, VALUES)) {
+            for (Slip.OfCase slip : first) {
+                Map<AuditCase, Optional<AuditCase>> seen = new IdentityHashMap<>();
+                List<Slip> later = new ArrayList<>(NUMBERS);
+                if (first == QUESTIONS) {
+                    later.addAll(VALUES);
+                }
+                for (Slip second : later) {
+                    made.add(new Hypothesis(
+                            slip.mistake(),
+                            Optional.of(second.mistake()),
+                            false,
+                            row -> seen.computeIfAbsent(row, slip::seen).flatMap(second::alone)));
+                }
+            }
+        }
+        return made;
     }
 
     private static List<Trial> convincing(List<Trial> trials, int tries) {
@@ -157,10 +193,11 @@ final class CauseSearch {
                         : Optional.empty())));
     }
 
-    private List<Trial> otherRefrigerants() {
+    /** Those that explain something of a few rows, tried on the whole sample. */
+    private List<Trial> promising(List<Hypothesis> many) {
         List<AuditCase> few = spread(sample, ROWS_TO_CHOOSE_BY);
         int fewest = Math.min(FEWEST_TO_CHOOSE, few.size());
-        return others.stream()
+        return many.stream()
                 .filter(each ->
                         Trial.of(each, few, 0, this::expected).explained().size() >= fewest)
                 .map(this::trial)
@@ -170,7 +207,8 @@ final class CauseSearch {
     private LikelyCause cause(Trial confirmed, Trial onSample, Round round) {
         Set<AuditCase> rows = Trial.setOf(onSample.explained());
         List<Mistake> alternatives = round.convincing.stream()
-                .filter(trial -> !trial.hypothesis().equals(onSample.hypothesis())
+                .filter(trial -> trial.hypothesis().besides().isEmpty()
+                        && !trial.hypothesis().equals(onSample.hypothesis())
                         && rows.equals(Trial.setOf(trial.explained())))
                 .limit(MOST_ALTERNATIVES)
                 .map(trial -> trial.hypothesis().mistake())
@@ -184,6 +222,7 @@ final class CauseSearch {
         return new LikelyCause(
                 first.fluid().model().refrigerant().designation(),
                 confirmed.hypothesis().mistake(),
+                confirmed.hypothesis().besides(),
                 confirmed.explained().size(),
                 before + confirmed.applicable(),
                 confirmed.explained().stream()

@@ -1,6 +1,7 @@
 package org.satline.audit;
 
 import java.util.List;
+import java.util.Optional;
 import org.satline.explanation.Coded;
 import org.satline.quantity.Parts;
 
@@ -10,6 +11,7 @@ import org.satline.quantity.Parts;
  *
  * @param refrigerant designation of the refrigerant of the rows
  * @param mistake the mistake, with what fits best
+ * @param besides the other mistake where two were made in the same rows
  * @param explained rows that were outside and agree under it
  * @param candidates rows outside to which it could apply: of this refrigerant, with a fitting quantity and unit
  * @param ids ids of the rows explained
@@ -22,6 +24,7 @@ import org.satline.quantity.Parts;
 public record LikelyCause(
         String refrigerant,
         Mistake mistake,
+        Optional<Mistake> besides,
         int explained,
         int candidates,
         List<String> ids,
@@ -45,13 +48,19 @@ public record LikelyCause(
         MEAN_LINE,
         /** Enthalpy or entropy counted from another zero. */
         REFERENCE_STATE,
+        /** A number that is written otherwise than it is meant. */
+        NUMBER_FORM,
+        /** Numbers of another place of the table. */
+        PLACE_IN_TABLE,
+        /** Straight lines between the rows of a coarse table. */
+        COARSE_TABLE,
         /** The figures of another refrigerant. */
         OTHER_REFRIGERANT
     }
 
     /** {@inheritDoc} */
     public LikelyCause {
-        Parts.required("refrigerant mistake", refrigerant, mistake);
+        Parts.required("refrigerant mistake besides", refrigerant, mistake, besides);
         Parts.numbers("coincidence", coincidence);
         ids = Parts.list("ids", ids);
         alternatives = Parts.list("alternatives", alternatives);

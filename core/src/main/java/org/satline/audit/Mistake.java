@@ -56,7 +56,29 @@ public record Mistake(LikelyCause.Kind kind, Code code, List<Figure> figures) {
         /** The answer counts from another zero, off by the figure {@code amount}. */
         UNKNOWN_ZERO,
         /** The answers are those of the figure {@code designation}. */
-        OTHER_REFRIGERANT
+        OTHER_REFRIGERANT,
+        /** The gauge counts from the figure {@code pressure} in place of the local atmosphere. */
+        ROUND_ATMOSPHERE,
+        /** The question was made with the figure {@code pressure} in place of the local atmosphere. */
+        ROUND_ATMOSPHERE_ASKED,
+        /** The 32 of the Fahrenheit scale is missing in the answer. */
+        ANSWER_LACKS_32,
+        /** The 32 of the Fahrenheit scale is missing in the temperature of the question. */
+        QUESTION_LACKS_32,
+        /** The answer is one over the number, in the unit that the figure {@code unit} names. */
+        RECIPROCAL,
+        /** The point, or a comma taken for one, stands elsewhere: off by the figure {@code factor}. */
+        DECIMAL_PLACE,
+        /** The column of the figure {@code quantity} stands here, in the figure {@code unit}. */
+        OTHER_COLUMN,
+        /** Each answer is that of the row before. */
+        ROW_BEFORE,
+        /** Each answer is that of the row after. */
+        ROW_AFTER,
+        /** The figure {@code number} stands in every row. */
+        STUCK,
+        /** A straight line between the rows of a table, the figure {@code spacing} apart. */
+        STRAIGHT_LINE
     }
 
     /** {@inheritDoc} */

@@ -4,6 +4,8 @@
  *
  * <p>Nothing here prints or reads files. A tolerance says where it comes from: the stated uncertainty of the equations, the printed digits
  * of the answer, or the person who asks.
+ *
+ * <p>Experimental: which causes it names and how may change in any release.
  */
 @NullMarked
 package org.satline.audit;

@@ -13,9 +13,9 @@ import org.satline.quantity.TemperatureDifference;
 /** The airflow gate: by measured flow where there is one, else by the temperature split. Source: California Energy Code, RA3.2 (2008). */
 final class Airflows {
     /**
-     * The printed target leaves out that colder air outdoors makes the system stronger. Slope over the fault-free conditions of one split with sound airflow, 20.9 to
-     * 37.8 degC outdoors, where the split less the printed target fell from +1.8 to +0.6 K with a wet and from +1.1 to -0.1 K with a dry coil: Kim, Payne,
-     * Domanski and Hermes 2006, NISTIR 7350.
+     * The printed target leaves out that colder air outdoors makes the system stronger. Slope over the fault-free conditions of one split
+     * with sound airflow, 20.9 to 37.8 degC outdoors, where the split less the printed target fell from +1.8 to +0.6 K with a wet and from
+     * +1.1 to -0.1 K with a dry coil: Kim, Payne, Domanski and Hermes 2006, NISTIR 7350.
      */
     private static final double PER_KELVIN_OUTDOORS = 0.07;
 
@@ -26,7 +26,7 @@ final class Airflows {
     private static final double COLDEST_C = 20.9;
     private static final double WARMEST_C = 37.8;
     /** The same conditions scatter by 0.5 K about that slope. */
-    private static final UncertaintyBudget MACHINES = UncertaintyBudget.of("temperature split of a sound machine", 0.5);
+    private static final UncertaintyBudget MACHINES = UncertaintyBudget.of("temperature split", 0.5);
 
     private Airflows() {}
 
@@ -51,7 +51,9 @@ final class Airflows {
                 .map(air -> AT_RATED_OUTDOORS_K
                         + PER_KELVIN_OUTDOORS
                                 * (RATED_OUTDOORS_C
-                                - Math.min(WARMEST_C, Math.max(COLDEST_C, air.value().celsius()))))
+                                        - Math.min(
+                                                WARMEST_C,
+                                                Math.max(COLDEST_C, air.value().celsius()))))
                 .orElse(0.0);
         return TargetTemperatureSplit.target(returned.get(), wet.get())
                 .map(target -> new SplitDeviation(

@@ -1,6 +1,9 @@
 package org.satline.charge;
 
-/** What the clues depend on beside charge and faults, with where it usually lies; the doubt stands in where it was not read. Our choice, of the order of a cooling season. */
+/**
+ * What the clues depend on beside charge and faults, with where it usually lies; the doubt stands in where it was not read. Our choice, of
+ * the order of a cooling season.
+ */
 enum Around {
     /** Target of the judged quantity, K. */
     TARGET(6, 3),

@@ -1,18 +1,18 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.MeteringDevice;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.resource.CsvResource;
 import org.satline.resource.OnDemand;
 
 /**
- * How many simulated systems answer to an error of the charge together with at most one other fault: mean of each clue, how it goes with target and weather, and how
- * the systems scatter about it. Read from {@code behaviour.csv}, whose head says how it was made; to the scatter of the simulation {@code spread.csv} adds what
- * measured machines show beyond it.
+ * How many simulated systems answer to an error of the charge together with at most one other fault: mean of each clue, how it goes with
+ * target and weather, and how the systems scatter about it. Read from {@code behaviour.csv}, whose head says how it was made; to the
+ * scatter of the simulation {@code spread.csv} adds what measured machines show beyond it.
  */
 final class Behaviour {
     static final int CLUES = Symptom.values().length;
@@ -62,14 +62,7 @@ final class Behaviour {
                 double[] mean,
                 double[] slopes,
                 double[] scatter) {
-            this(
-                    fault,
-                    chargeError,
-                    share,
-                    mean,
-                    slopes,
-                    scatter,
-                    Math.log(Priors.of(fault, chargeError) * share));
+            this(fault, chargeError, share, mean, slopes, scatter, Math.log(Priors.of(fault, chargeError) * share));
         }
 
         boolean ofAirflow() {

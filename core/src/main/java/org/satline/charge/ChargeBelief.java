@@ -6,9 +6,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.satline.quantity.Parts;
 
 /**
- * What is believed of the charge itself, all other faults thought mended, and of each fault, from all readings together. Immutable, thread-safe.
+ * What is believed of the charge itself, all other faults thought mended, and of each fault, from all readings together. Immutable,
+ * thread-safe.
  *
  * @param low probability that the charge is too low, in [0, 1]
  * @param onTarget probability that it is within the tolerance; the three miss 1 by the probability of another refrigerant
@@ -26,6 +28,8 @@ public record ChargeBelief(
         Map<Fault, Double> faults) {
     /** {@inheritDoc} */
     public ChargeBelief {
+        Parts.required("faults", faults);
+        Parts.numbers("chargeError chargeErrorUncertainty", chargeError, chargeErrorUncertainty);
         Map<Fault, Double> all = new EnumMap<>(Fault.class);
         for (Fault fault : Fault.values()) {
             all.put(fault, Math.min(1, Math.max(0, faults.getOrDefault(fault, 0.0))));

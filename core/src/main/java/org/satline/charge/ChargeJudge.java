@@ -1,8 +1,5 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.Margins;
-import org.satline.charge.margin.LineMargin;
-import org.satline.charge.margin.Criterion;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -10,6 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.LineMargin;
+import org.satline.charge.margin.Margins;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
@@ -21,11 +21,12 @@ import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.TemperatureDifference;
 
 /**
- * Judges the charge of a running system by superheat or subcooling against its target, and says where something else comes first. Immutable, thread-safe.
+ * Judges the charge of a running system by superheat or subcooling against its target, and says where something else comes first.
+ * Immutable, thread-safe.
  *
- * <p>Expansion valve: subcooling against the maker's target, while superheat shows that the valve controls. Fixed orifice: superheat against the
- * maker's target or the published chart. Readings that contradict each other give no level: another fault may be behind them, and charge is never
- * adjusted to hide it. The outcome supports licensed practice and does not replace it.
+ * <p>Expansion valve: subcooling against the maker's target, while superheat shows that the valve controls. Fixed orifice: superheat
+ * against the maker's target or the published chart. Readings that contradict each other give no level: another fault may be behind them,
+ * and charge is never adjusted to hide it. The outcome supports licensed practice and does not replace it.
  */
 public final class ChargeJudge {
     private static final String MAKERS_SOURCE = "maker's charging data of this system";
@@ -122,10 +123,8 @@ public final class ChargeJudge {
     /** A condition that is not met says so even where there is nothing to judge by. */
     private Judgement withoutDeviation(
             ChargeCase it, Margins margins, List<Gate> gates, List<Finding> why, List<Step> steps) {
-        Weighed weighed =
-                Weighing.of(it, Clues.of(it, margins, Optional.empty(), expected), Optional.empty());
-        Judgement.Evidence evidence =
-                new Judgement.Evidence(margins, Optional.empty(), gates, weighed, why, steps);
+        Weighed weighed = Weighing.of(it, Clues.of(it, margins, Optional.empty(), expected), Optional.empty());
+        Judgement.Evidence evidence = new Judgement.Evidence(margins, Optional.empty(), gates, weighed, why, steps);
         return new NotMet(it, evidence)
                 .judgement()
                 .orElseGet(() -> new Judgement.Undecided(Optional.empty(), Optional.empty(), evidence));

@@ -21,11 +21,12 @@ import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.resource.OnDemand;
 import org.satline.saturation.SaturationCurve;
+import org.satline.saturation.SaturationLines;
 
 /**
  * One row of a service's readings of a running system, in SI doubles: small, and open to whatever a data base holds. NaN stands for not
- * read. What is wrong with a row is said when it is asked about, so that it does not stop the rows beside it. Immutable, thread-safe; made
- * by {@link #of}.
+ * read. What is wrong with a row is said when it is asked about, so that it does not stop the rows beside it. Immutable, thread-safe;
+ * made by {@link #of}.
  *
  * <p>Each reading has an error of its own. Where no uncertainty is stated, the permitted errors of the California Energy Code, Reference
  * Appendix RA3.2 (gauges 2013, thermometers 2008) are taken.
@@ -160,7 +161,7 @@ public final class ChargeRow {
         return place.ordinal();
     }
 
-    boolean isOf(SaturationCurve curve) {
+    boolean isOf(SaturationLines curve) {
         return curve.refrigerant().equals(refrigerant);
     }
 

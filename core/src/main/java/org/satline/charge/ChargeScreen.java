@@ -1,10 +1,9 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.MeteringDevice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import org.satline.saturation.SaturationCurve;
+import org.satline.saturation.SaturationLines;
 
 /**
  * Screens many rows of one refrigerant: superheat, subcooling, deviation from the target, probabilities and level of each, without a text
@@ -20,17 +19,17 @@ import org.satline.saturation.SaturationCurve;
  * }
  * }</pre>
  *
- * <p>It is a sieve and no verdict. Numbers and level are those of {@link ChargeJudge}, and readings that cannot be, contradict each other
- * or are taken in the cold give no level here either; but no fault is weighed, nor airflow, nor the condensing temperature, nor how long
- * the system ran. Nobody adds or takes out refrigerant by it: the judge judges the rows that stand out ({@link ChargeRow#chargeCase}), and
- * a licensed person decides.
+ * <p>It is a sieve and no verdict. Superheat, subcooling, deviation and probabilities are those of {@link ChargeJudge}, and readings that
+ * cannot be, contradict each other or are taken in the cold give no level. The level is that of the one margin; no
+ * fault is weighed, nor airflow, nor the condensing temperature, nor how long the system ran, so the judge may come to another. Nobody adds
+ * or takes out refrigerant by it: the judge judges the rows that stand out ({@link ChargeRow#chargeCase}), and a licensed person decides.
  */
 public final class ChargeScreen {
-    private final SaturationCurve curve;
+    private final SaturationLines curve;
     private final DecisionRule rule;
     private final ScreenLimits limits;
 
-    private ChargeScreen(SaturationCurve curve, DecisionRule rule, ScreenLimits limits) {
+    private ChargeScreen(SaturationLines curve, DecisionRule rule, ScreenLimits limits) {
         this.curve = curve;
         this.rule = rule;
         this.limits = limits;
@@ -39,10 +38,10 @@ public final class ChargeScreen {
     /**
      * Returns a screen with risks of 5 %.
      *
-     * @param curve saturation curve of the refrigerant of the rows; a table is fastest
+     * @param curve saturation lines of the refrigerant of the rows; a table is fastest, and a printed card will do
      * @return the screen
      */
-    public static ChargeScreen of(SaturationCurve curve) {
+    public static ChargeScreen of(SaturationLines curve) {
         return new ChargeScreen(Objects.requireNonNull(curve, "curve"), DecisionRule.usual(), ScreenLimits.published());
     }
 
@@ -61,9 +60,9 @@ public final class ChargeScreen {
     /**
      * Returns the curve.
      *
-     * @return saturation curve of the rows
+     * @return saturation lines of the rows
      */
-    public SaturationCurve curve() {
+    public SaturationLines curve() {
         return curve;
     }
 

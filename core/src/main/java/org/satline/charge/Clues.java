@@ -1,10 +1,10 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.Margins;
-import org.satline.charge.margin.Criterion;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.Margins;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
@@ -37,18 +37,16 @@ final class Clues {
      * @param expected what is known of the unit while nothing is wrong with it
      */
     static Clues of(
-            ChargeCase it,
-            Margins margins,
-            Optional<ChargeTarget.Found> target,
-            Map<Symptom, Expected> expected) {
+            ChargeCase it, Margins margins, Optional<ChargeTarget.Found> target, Map<Symptom, Expected> expected) {
         Clues clues = new Clues();
         Criterion judged = it.question().metering().judgedBy();
         target.ifPresent(found -> {
             clues.around.put(Around.TARGET, new Clued(found.value().kelvins(), found.budget()));
-            margins.get(judged).ifPresent(m -> clues.put(
-                    clue(judged),
-                    m.value().kelvins() - found.value().kelvins(),
-                    m.budget().minus(found.budget())));
+            margins.get(judged)
+                    .ifPresent(m -> clues.put(
+                            clue(judged),
+                            m.value().kelvins() - found.value().kelvins(),
+                            m.budget().minus(found.budget())));
         });
         clues.air(it.readings(), Around.OUTDOOR, Place.OUTDOOR_AIR);
         clues.air(it.readings(), Around.WET_BULB, Place.RETURN_WET_BULB);
@@ -57,12 +55,14 @@ final class Clues {
         margins.get(other).ifPresent(m -> clues.put(clue(other), m.value().kelvins() - USUAL_OTHER_K, m.budget()));
         clues.coils(it.curve(), it.readings());
         clues.discharge(it.curve(), it.readings());
-        it.readings().temperature(Place.RETURN_DRY_BULB).ifPresent(returned -> it.readings()
-                .temperature(Place.SUPPLY_DRY_BULB)
-                .ifPresent(supply -> clues.put(
-                        Symptom.EVAPORATOR_AIR_DROP,
-                        returned.value().minus(supply.value()).kelvins(),
-                        returned.budget().minus(supply.budget()))));
+        it.readings()
+                .temperature(Place.RETURN_DRY_BULB)
+                .ifPresent(returned -> it.readings()
+                        .temperature(Place.SUPPLY_DRY_BULB)
+                        .ifPresent(supply -> clues.put(
+                                Symptom.EVAPORATOR_AIR_DROP,
+                                returned.value().minus(supply.value()).kelvins(),
+                                returned.budget().minus(supply.budget()))));
         RestEvidence.of(it.curve(), it.conditions())
                 .ifPresent(rest -> clues.put(
                         Symptom.AT_REST,
@@ -145,9 +145,7 @@ final class Clues {
                     put(
                             Symptom.CONDENSING,
                             curve.bubbleTemperatureK(pa) - air.value().kelvins(),
-                            p.budget()
-                                    .scaled(Margins.bubbleSlope(curve, pa))
-                                    .minus(air.budget()));
+                            p.budget().scaled(Margins.bubbleSlope(curve, pa)).minus(air.budget()));
                 }));
     }
 
@@ -164,7 +162,8 @@ final class Clues {
         double highPa = high.get().value().pascals();
         double te = curve.dewTemperatureK(lowPa);
         double tc = curve.bubbleTemperatureK(highPa);
-        if (!(tc < curve.dewTemperatureRange().high() && te < curve.dewTemperatureRange().high())) {
+        if (!(tc < curve.dewTemperatureRange().high()
+                && te < curve.dewTemperatureRange().high())) {
             return;
         }
         double heat = curve.dewVapourIsobaricHeatCapacity(tc);

@@ -1,11 +1,11 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.Margins;
-import org.satline.charge.margin.LineMargin;
-import org.satline.charge.margin.Criterion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.LineMargin;
+import org.satline.charge.margin.Margins;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
@@ -17,8 +17,8 @@ import org.satline.measurement.Reading;
 import org.satline.quantity.Temperature;
 
 /**
- * The last part of judging: from a deviation, the conditions and what all readings together say to one outcome. A condition that is not met comes first, then readings
- * that contradict each other beyond their doubt, then the choice that is expected to cost least.
+ * The last part of judging: from a deviation, the conditions and what all readings together say to one outcome. A condition that is not met
+ * comes first, then readings that contradict each other beyond their doubt, then the choice that is expected to cost least.
  */
 record Decision(
         ChargeCase it,
@@ -33,7 +33,8 @@ record Decision(
     /** Probability from which a fault beside the charge is told; our choice. */
     private static final double WORTH_TELLING = 0.05;
 
-    private static final String LOSSES = "expected loss; losses and their basis: losses.csv";
+    private static final String PRIORS_SOURCE = "all readings weighed together; priors and their basis: priors.csv";
+    private static final String LOSSES_SOURCE = "expected loss; losses and their basis: losses.csv";
 
     Judgement made() {
         Optional<Judgement> closed = new NotMet(it, evidence(List.of())).judgement();
@@ -79,8 +80,8 @@ record Decision(
     }
 
     /**
-     * Within the doubt of its readings a contradiction is none, but for a valve that floods as read: there liquid may reach the compressor. A valve that floods because the
-     * system is grossly overfull contradicts nothing.
+     * Within the doubt of its readings a contradiction is none, but for a valve that floods as read: there liquid may reach the compressor.
+     * A valve that floods because the system is grossly overfull contradicts nothing.
      */
     private boolean stands(Contradiction contradiction) {
         if (contradiction.finding().code() == ChargeCode.VALVE_FLOODS) {
@@ -121,8 +122,8 @@ record Decision(
         WeighedChoice chosen = weighed.choices().get(0);
         nextBest(chosen).ifPresent(findings::add);
         weighed.wouldChange()
-                .ifPresent(path -> findings.add(
-                        Finding.of(Severity.CAUTION, ChargeCode.WOULD_CHANGE, Subject.reading(path))));
+                .ifPresent(path ->
+                        findings.add(Finding.of(Severity.CAUTION, ChargeCode.WOULD_CHANGE, Subject.reading(path))));
         if (!weighed.explained() && !plainlyShort()) {
             findings.add(Finding.of(
                     Severity.FORBIDS,
@@ -131,13 +132,15 @@ record Decision(
             return undecided(Optional.empty(), Optional.empty(), findings);
         }
         return switch (chosen.choice()) {
-            case STEP_IN -> level(ChargeLevel.LOW, findings);
-            case STEP_OUT -> level(ChargeLevel.HIGH, findings);
+            case STEP_IN -> step(ChargeLevel.LOW, findings);
+            case STEP_OUT -> step(ChargeLevel.HIGH, findings);
             case DONE -> level(ChargeLevel.ON_TARGET, findings);
             case READ_BETTER ->
                 goodAsRead()
                         ? level(ChargeLevel.ON_TARGET, findings)
-                        : heldByUnreadGates().map(level -> level(level, findings)).orElseGet(() -> better(findings));
+                        : heldByUnreadGates()
+                                .map(level -> level(level, findings))
+                                .orElseGet(() -> better(findings));
             case MEND_FIRST -> {
                 FaultLikelihood fault = likeliestOther().orElseThrow();
                 findings.add(of(ChargeCode.FAULT_LIKELIER, Severity.FORBIDS, fault));
@@ -159,10 +162,26 @@ record Decision(
                 && deviation.probability(ChargeLevel.LOW) >= rule.wanted(ChargeLevel.LOW);
     }
 
+    /**
+     * What is only likely needs both margins: a weak condenser fan takes 11 to 15 K of superheat from a capillary and hardly any subcooling (two student
+     * laboratories), so that superheat alone looks like too much refrigerant.
+     */
+    private Judgement step(ChargeLevel level, List<Finding> findings) {
+        boolean sure = weighed.belief().probability(level) >= rule.wanted(level);
+        return sure || !bySuperheatAlone()
+                ? level(level, findings)
+                : better(findings);
+    }
+
+    private boolean bySuperheatAlone() {
+        return deviation.criterion() == Criterion.SUPERHEAT && margins.subcooling().isEmpty();
+    }
+
     /** A condition that was merely not read blocks moving by itself; it does not take away a level that these instruments tell. */
     private Optional<ChargeLevel> heldByUnreadGates() {
         return rule.decide(deviation)
-                .filter(level -> gates.stream().anyMatch(Gate::blocksUnread)
+                .filter(level -> !bySuperheatAlone()
+                        && gates.stream().anyMatch(Gate::blocksUnread)
                         && level == weighed.belief().likeliest());
     }
 
@@ -183,7 +202,7 @@ record Decision(
                     ChargeCode.SMALL_STEP_DECIDES,
                     Subject.reading(deviation.criterion().label()),
                     List.of(Figure.of("probability", probability, "1")),
-                    LOSSES));
+                    LOSSES_SOURCE));
         }
         likeliestOther()
                 .filter(each -> each.probability() >= WORTH_TELLING)
@@ -191,7 +210,10 @@ record Decision(
         return new Judgement.Decided(level, probability, enough, evidence(findings));
     }
 
-    /** Neither a step nor a fault is likely enough: better instruments where they are the reason, the fault that is not ruled out where that is. */
+    /**
+     * Neither a step nor a fault is likely enough: better instruments where they are the reason, the fault that is not ruled out where that
+     * is.
+     */
     private Judgement better(List<Finding> findings) {
         ChargeLevel likeliest = weighed.belief().likeliest();
         if (rule.decide(deviation).isPresent()) {
@@ -201,9 +223,7 @@ record Decision(
         }
         DecidingInstrument deciding = DecidingInstrument.of(deviation, rule);
         findings.add(doubt(
-                Severity.FORBIDS,
-                deciding.attainable() ? ChargeCode.NOT_DECIDED : ChargeCode.EDGE_OF_BAND,
-                deciding));
+                Severity.FORBIDS, deciding.attainable() ? ChargeCode.NOT_DECIDED : ChargeCode.EDGE_OF_BAND, deciding));
         return undecided(Optional.of(likeliest), Optional.of(deciding), findings);
     }
 
@@ -226,12 +246,14 @@ record Decision(
                         ChargeCode.NEXT_BEST,
                         new Subject(
                                 Subject.Kind.SYSTEM,
-                                next.fault().map(Fault::label).orElse(next.choice().word())),
+                                next.fault()
+                                        .map(Fault::label)
+                                        .orElse(next.choice().word())),
                         List.of(
                                 Figure.of("choice", next.choice().word()),
                                 Figure.of("loss", next.expectedLoss(), "1"),
                                 Figure.of("least", chosen.expectedLoss(), "1")),
-                        LOSSES));
+                        LOSSES_SOURCE));
     }
 
     private Judgement otherFault(FaultLikelihood fault, List<Finding> findings) {
@@ -288,7 +310,7 @@ record Decision(
                         Figure.of("low", belief.low(), "1"),
                         Figure.of("onTarget", belief.onTarget(), "1"),
                         Figure.of("high", belief.high(), "1")),
-                "all readings weighed together; priors and their basis: priors.csv");
+                PRIORS_SOURCE);
     }
 
     private Finding risk(ChargeLevel level, double probability) {
@@ -296,9 +318,7 @@ record Decision(
                 Severity.CAUTION,
                 level == ChargeLevel.ON_TARGET ? ChargeCode.CONSUMERS_RISK : ChargeCode.PRODUCERS_RISK,
                 Subject.reading(deviation.criterion().label()),
-                List.of(
-                        Figure.of("risk", 1 - probability, "1"),
-                        Figure.of("accepted", 1 - rule.wanted(level), "1")),
+                List.of(Figure.of("risk", 1 - probability, "1"), Figure.of("accepted", 1 - rule.wanted(level), "1")),
                 "JCGM 106:2012");
     }
 }

@@ -33,8 +33,8 @@ record NotMet(ChargeCase it, Judgement.Evidence evidence) {
     }
 
     /**
-     * Superheat pinned at zero is what too much refrigerant looks like: at a fixed orifice, where the level says so by itself, and at a valve that is so grossly overfull
-     * that nothing else explains it.
+     * Superheat pinned at zero is what too much refrigerant looks like: at a fixed orifice, where the level says so by itself, and at a
+     * valve that is so grossly overfull that nothing else explains it.
      */
     private boolean blocks(Gate gate) {
         if (gate.kind() != Gate.Kind.DRY_SUCTION) {

@@ -1,9 +1,9 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.MeteringDevice;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.resource.CsvResource;
 import org.satline.resource.OnDemand;
 
@@ -47,7 +47,10 @@ final class Priors {
                 * ofError(chargeError);
     }
 
-    /** Of one step of the grid of charge errors: the field's shares of too little, right and too much; off by anything up to the farthest alike. */
+    /**
+     * Of one step of the grid of charge errors: the field's shares of too little, right and too much; off by anything up to the farthest
+     * alike.
+     */
     private static double ofError(double error) {
         double step = value("step of charge error");
         double spread = value("spread of right");

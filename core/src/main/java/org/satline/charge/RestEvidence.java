@@ -1,7 +1,7 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.Margins;
 import java.util.Optional;
+import org.satline.charge.margin.Margins;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.saturation.SaturationCurve;
 

@@ -13,7 +13,7 @@ import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.resource.PrintedGrid;
-import org.satline.saturation.SaturationCurve;
+import org.satline.saturation.SaturationLines;
 
 /** One row on its way through the screen. Mutable, for one thread and one row. */
 final class RowScreen {
@@ -21,7 +21,7 @@ final class RowScreen {
     /** Largest target that a charge question takes, K. */
     private static final double MOST_TARGET_K = 50;
 
-    private final SaturationCurve curve;
+    private final SaturationLines curve;
     private final DecisionRule rule;
     private final ScreenLimits limits;
     private final ChargeRow row;
@@ -31,7 +31,7 @@ final class RowScreen {
     /** Variance that the target takes over from the readings that it comes from, K2. */
     private double targetVariance;
 
-    RowScreen(SaturationCurve curve, DecisionRule rule, ScreenLimits limits, ChargeRow row) {
+    RowScreen(SaturationLines curve, DecisionRule rule, ScreenLimits limits, ChargeRow row) {
         this.curve = curve;
         this.rule = rule;
         this.limits = limits;

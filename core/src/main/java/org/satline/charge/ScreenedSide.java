@@ -2,7 +2,8 @@ package org.satline.charge;
 
 import org.satline.charge.margin.Margins;
 import org.satline.measurement.Place;
-import org.satline.saturation.SaturationCurve;
+import org.satline.measurement.StandardUncertainty;
+import org.satline.saturation.SaturationLines;
 
 /**
  * Saturation at a pressure that was read, with the standard uncertainties that the gauge brings, in doubles. One for each side of a row.
@@ -17,7 +18,7 @@ final class ScreenedSide {
     /** Its standard uncertainty, K. */
     final double marginDoubtK;
 
-    private ScreenedSide(SaturationCurve curve, ChargeRow row, Place pressure, Place line, double coilPa) {
+    private ScreenedSide(SaturationLines curve, ChargeRow row, Place pressure, Place line, double coilPa) {
         double pa = row.si(pressure);
         double doubtPa = row.uncertainty(pressure);
         bubbleK = curve.bubbleTemperatureK(pa);
@@ -29,23 +30,30 @@ final class ScreenedSide {
             marginDoubtK = Double.NaN;
         } else if (pressure == Place.SUCTION_PRESSURE) {
             marginK = row.si(line) - curve.dewTemperatureK(coilPa);
-            marginDoubtK = Math.hypot(row.uncertainty(line), doubtPa * Margins.dewSlope(curve, coilPa));
+            marginDoubtK = doubtK(row.uncertainty(line), doubtPa * Margins.dewSlope(curve, coilPa), curve);
         } else {
             marginK = curve.bubbleTemperatureK(coilPa) - row.si(line);
-            marginDoubtK = Math.hypot(row.uncertainty(line), doubtPa * Margins.bubbleSlope(curve, coilPa));
+            marginDoubtK = doubtK(row.uncertainty(line), doubtPa * Margins.bubbleSlope(curve, coilPa), curve);
         }
     }
 
-    static ScreenedSide suction(SaturationCurve curve, ChargeRow row) {
+    /** What the lines themselves may miss counts too, where they state it. */
+    private static double doubtK(double lineK, double gaugeK, SaturationLines curve) {
+        double stated = curve.limitOfErrorK();
+        double readings = Math.hypot(lineK, gaugeK);
+        return stated > 0 ? Math.hypot(readings, StandardUncertainty.ofLimits(stated)) : readings;
+    }
+
+    static ScreenedSide suction(SaturationLines curve, ChargeRow row) {
         return new ScreenedSide(curve, row, Place.SUCTION_PRESSURE, Place.SUCTION_LINE, coilPa(row, true));
     }
 
-    static ScreenedSide liquid(SaturationCurve curve, ChargeRow row) {
+    static ScreenedSide liquid(SaturationLines curve, ChargeRow row) {
         return new ScreenedSide(curve, row, Place.LIQUID_PRESSURE, Place.LIQUID_LINE, coilPa(row, false));
     }
 
     /** Whether port and coil stand within both lines. */
-    static boolean isOnCurve(SaturationCurve curve, ChargeRow row, boolean suction) {
+    static boolean isOnCurve(SaturationLines curve, ChargeRow row, boolean suction) {
         double pa = row.si(suction ? Place.SUCTION_PRESSURE : Place.LIQUID_PRESSURE);
         double coilPa = coilPa(row, suction);
         double low = Math.max(

@@ -1,11 +1,11 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.MeteringDevice;
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.satline.charge.margin.MeteringDevice;
 
 /**
- * Levels of a charge while nothing else is wrong: the deviation with its uncertainty against what the field knows beforehand, many systems right within a little and
- * the others off by anything up to the farthest. Normal times normal, and normal times even (JCGM 106:2012, 6.3).
+ * Levels of a charge while nothing else is wrong: the deviation with its uncertainty against what the field knows beforehand, many systems
+ * right within a little and the others off by anything up to the farthest. Normal times normal, and normal times even (JCGM 106:2012, 6.3).
  *
  * @param low probability of too little
  * @param high probability of too much

@@ -5,7 +5,8 @@ import java.util.Optional;
 import org.satline.quantity.Parts;
 
 /**
- * All readings weighed together: what is believed, what each choice is expected to cost, and what reading would change it most. Immutable, thread-safe.
+ * All readings weighed together: what is believed, what each choice is expected to cost, and what reading would change it most. Immutable,
+ * thread-safe.
  *
  * @param belief what is believed of the charge and of each fault
  * @param choices each choice, the one that costs least first; none where the charge cannot be judged
@@ -17,6 +18,6 @@ public record Weighed(
     /** {@inheritDoc} */
     public Weighed {
         Parts.required("belief wouldChange", belief, wouldChange);
-        choices = List.copyOf(choices);
+        choices = Parts.list("choices", choices);
     }
 }

@@ -1,23 +1,27 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.MeteringDevice;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.UncertaintyBudget;
 
 /**
- * Bayes' rule over charge error and fault together, with all clues as one likelihood: a multivariate Student distribution about the mean of the systems of a
- * hypothesis, with their scatter, what measured machines scatter beyond it, and the errors of the instruments, shared ones as shared.
+ * Bayes' rule over charge error and fault together, with all clues as one likelihood: a multivariate Student distribution about the mean of
+ * the systems of a hypothesis, with their scatter, what measured machines scatter beyond it, and the errors of the instruments, shared ones
+ * as shared.
  */
 final class Weighing {
     /** Degrees of freedom: readings two or three times farther out than the simulation thinks are seen on real machines. Our choice. */
     private static final double FREEDOM = 6;
     /** Share of the scatter over systems that is left for one known unit; our choice. */
     private static final double SHARE_OF_A_UNIT = 0.4;
-    /** Squared distance in standard deviations, by the number of clues, that one reading in ten thousand of a system of some hypothesis exceeds (chi-square). */
+    /**
+     * Squared distance in standard deviations, by the number of clues, that one reading in ten thousand of a system of some hypothesis
+     * exceeds (chi-square).
+     */
     private static final double[] FARTHEST = {0, 15.1, 18.4, 21.1, 23.5, 25.7, 27.9, 29.9};
     /** Below that the judged quantity stands at zero, K; common practice, no source. */
     private static final double LEAST_SIGNAL_K = 0.5;
@@ -74,8 +78,8 @@ final class Weighing {
     }
 
     /**
-     * A unit that is known stands off the mean of all systems by a fixed amount, whatever is wrong with it, and scatters less: by the doubt of what is known
-     * and by a share of the scatter, since units differ in their answer to faults too.
+     * A unit that is known stands off the mean of all systems by a fixed amount, whatever is wrong with it, and scatters less: by the doubt
+     * of what is known and by a share of the scatter, since units differ in their answer to faults too.
      */
     private void known(int i, Optional<Expected> sound) {
         share[i] = 1;
@@ -165,9 +169,8 @@ final class Weighing {
         for (int i = 0; i < n; i++) {
             off[i] = seen[i] - expected(cell, i);
             for (int j = 0; j <= i; j++) {
-                triangle[Behaviour.at(i, j)] =
-                        share[i] * share[j] * cell.scatter()[Behaviour.at(used[i], used[j])]
-                                + instruments[Behaviour.at(i, j)];
+                triangle[Behaviour.at(i, j)] = share[i] * share[j] * cell.scatter()[Behaviour.at(used[i], used[j])]
+                        + instruments[Behaviour.at(i, j)];
             }
         }
         double logDeterminant = 0;
@@ -195,8 +198,9 @@ final class Weighing {
     }
 
     /**
-     * Without another fault the level is that of the deviation itself and of what the field knows beforehand; with one the deviation is partly the fault's, and the charge error of the hypothesis says
-     * it, with the response of a typical system. So it does where the judged quantity stands at zero and follows the charge no longer.
+     * Without another fault the level is that of the deviation itself and of what the field knows beforehand; with one the deviation is
+     * partly the fault's, and the charge error of the hypothesis says it, with the response of a typical system. So it does where the
+     * judged quantity stands at zero and follows the charge no longer.
      */
     private ChargeBelief belief(MeteringDevice metering, Optional<Deviation> deviation, double[] posterior) {
         double sound = 0;

@@ -4,6 +4,8 @@
  * <p>Read {@link org.satline.charge.ChargeJudge} first.
  *
  * <p>It supports licensed practice and does not replace it.
+ *
+ * <p>Stable from the first release on.
  */
 @NullMarked
 package org.satline.charge;

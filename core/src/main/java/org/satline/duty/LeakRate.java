@@ -124,7 +124,7 @@ public record LeakRate(double percentPerYear, Mass fullCharge, List<Step> steps)
     }
 
     /**
-     * Holds the rate against the trigger. One method of reckoning is used for all appliances of a facility.
+     * Holds the rate against the trigger. One method is used for all appliances of a facility.
      *
      * @param rule which rule
      * @param use what the appliance is used for

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import org.satline.quantity.Parts;
-import org.satline.resource.CsvResource;
 import org.satline.resource.CsvResource.Row;
 import org.satline.resource.SealedResources;
 
@@ -82,14 +81,17 @@ public record EquationCheck(
      * @return its check values; empty if none is on record, or there is no equation
      */
     public static List<EquationCheck> of(String designation) {
-        String file = PureEquationReader.folder(designation) + "check-values.csv";
+        String file = PureEquationReader.folder(designation) + PureEquationReader.CHECK_VALUES;
         if (!EquationLibrary.standard().hasEquation(designation)
                 || !SealedResources.core().lists(EquationCheck.class, file)) {
             return List.of();
         }
+        return read(designation, file, EquationFiles.ofJar());
+    }
+
+    static List<EquationCheck> read(String designation, String file, EquationFiles files) {
         List<EquationCheck> checks = new ArrayList<>();
-        for (Row row : CsvResource.read(
-                        EquationCheck.class,
+        for (Row row : files.table(
                         file,
                         "point",
                         "temperature_K",

@@ -11,18 +11,22 @@ import org.satline.refrigerant.Refrigerant;
 import org.satline.resource.SealedResources;
 
 /**
- * Gives the equations of substances and mixtures. Thread-safe; equations are read from their resources when first asked for and kept.
+ * Gives the equations of substances and mixtures, those of this library and those of the caller's own. Thread-safe; equations are read
+ * from their resources when first asked for and kept.
  */
 public final class EquationLibrary {
-    private static final EquationLibrary STANDARD = new EquationLibrary();
+    private static final EquationLibrary STANDARD = new EquationLibrary(OwnEquations.NONE);
 
     private static final int LONGEST_DESIGNATION = 40;
 
     private final Map<String, PureEquation> pure = new ConcurrentHashMap<>();
     private final Map<InteractionModel, PairLibrary> pairs =
             new ConcurrentHashMap<>(new EnumMap<>(InteractionModel.class));
+    private final OwnEquations own;
 
-    private EquationLibrary() {}
+    private EquationLibrary(OwnEquations own) {
+        this.own = own;
+    }
 
     /**
      * Returns the library of the equations that ship with this jar.
@@ -34,6 +38,59 @@ public final class EquationLibrary {
     }
 
     /**
+     * The same library with a published equation of the caller's own. Its four files have the form of those in this library, which
+     * DEVELOPERS.md describes:
+     * {@code equation.csv} (constants, range and source), {@code ideal-terms.csv}, {@code residual-terms.csv}, and {@code
+     * check-values.csv} with at least one value that the paper prints. What the equation computes is tried when a model is made of it:
+     * {@code EquationTrial} of the equilibrium room.
+     *
+     * @param files the files by name
+     * @return a new library
+     * @throws org.satline.resource.ResourceFormatException if a file is missing or not of that form, or there is no check value; with
+     *     file and line
+     * @throws IllegalArgumentException if the library has an equation of that designation: none is replaced
+     */
+    public EquationLibrary with(Map<String, byte[]> files) {
+        return new EquationLibrary(own.with(files, this));
+    }
+
+    /**
+     * The same library with pair parameters of the caller's own. They stand before those of this library, also where those are adjusted.
+     * The file is CSV as {@link org.satline.resource.CsvResource} describes it, with the columns
+     * {@code first,second,betaT,gammaT,betaV,gammaV,F,departure,status,source,remark}; the status is {@code fitted} or {@code estimated},
+     * the source a citation.
+     *
+     * @param name name of the file, for messages
+     * @param utf8 the whole file
+     * @return a new library
+     * @throws org.satline.resource.ResourceFormatException if the file is not of that form; with file and line
+     */
+    public EquationLibrary withPairs(String name, byte[] utf8) {
+        return new EquationLibrary(own.withPairs(PairReader.own(name, utf8)));
+    }
+
+    /**
+     * Tells whether an equation is the caller's own.
+     *
+     * @param designation designation of a substance
+     * @return true if it came by {@link #with}
+     */
+    public boolean isOwn(String designation) {
+        return own.equations().containsKey(designation);
+    }
+
+    /**
+     * Returns the values that the paper of an equation prints to test it.
+     *
+     * @param designation designation of a substance
+     * @return its check values; empty if none is on record, or there is no equation
+     */
+    public List<EquationCheck> checks(String designation) {
+        List<EquationCheck> checks = own.checks().get(designation);
+        return checks == null ? EquationCheck.of(designation) : checks;
+    }
+
+    /**
      * Tells whether a substance has an equation here.
      *
      * @param designation ISO 817 designation of a substance, such as {@code R-134a}
@@ -41,7 +98,7 @@ public final class EquationLibrary {
      */
     public boolean hasEquation(String designation) {
         Objects.requireNonNull(designation, "designation");
-        if (pure.containsKey(designation)) {
+        if (pure.containsKey(designation) || isOwn(designation)) {
             return true;
         }
         // a designation names no folder: nothing else in the jar can be taken for an equation
@@ -65,7 +122,7 @@ public final class EquationLibrary {
      */
     public PureEquation pure(String designation) {
         Objects.requireNonNull(designation, "designation");
-        PureEquation known = pure.get(designation);
+        PureEquation known = isOwn(designation) ? own.equations().get(designation) : pure.get(designation);
         if (known != null) {
             return known;
         }
@@ -91,7 +148,7 @@ public final class EquationLibrary {
                             + ": expected one or more substances, no two alike; add up the shares of a substance that is there twice");
         }
         List<PureEquation> components = designations.stream().map(this::pure).toList();
-        PairLibrary library = pairs.computeIfAbsent(model, PairLibrary::new);
+        PairLibrary library = pairs.computeIfAbsent(model, each -> new PairLibrary(each, own.pairs()));
         List<PairInteraction> found = new ArrayList<>();
         for (int i = 0; i < designations.size(); i++) {
             for (int j = i + 1; j < designations.size(); j++) {

@@ -50,12 +50,28 @@ public record MixtureEvidence(
      */
     public static MixtureEvidence of(Refrigerant refrigerant, InteractionModel model) {
         Parts.required("refrigerant model", refrigerant, model);
+        return of(
+                refrigerant,
+                model,
+                EquationLibrary.standard().of(refrigerant, model).mixture().pairs());
+    }
+
+    /**
+     * Returns the evidence of a mixture at hand. A blend with the composition of a listed one has the evidence of that, whatever it is
+     * called.
+     *
+     * @param refrigerant substance or blend
+     * @param model which pair parameters are used
+     * @param pairs the pairs of its components
+     * @return the evidence
+     */
+    public static MixtureEvidence of(Refrigerant refrigerant, InteractionModel model, List<PairInteraction> pairs) {
         return new MixtureEvidence(
                 refrigerant,
                 model,
-                EquationLibrary.standard().of(refrigerant, model).mixture().pairs(),
+                pairs,
                 model == InteractionModel.ADJUSTED_OVER_PUBLISHED
-                        ? KnownDifference.of(refrigerant.designation())
+                        ? KnownDifference.of(refrigerant.asListed().designation())
                         : Optional.empty());
     }
 
@@ -77,7 +93,7 @@ public record MixtureEvidence(
     public List<String> warnings() {
         List<String> warnings = new ArrayList<>();
         knownDifference.ifPresent(difference -> warnings.add("mixture model: " + difference.warning()));
-        boolean checked = refrigerant.published().bubblePoint().isPresent();
+        boolean checked = refrigerant.asListed().published().bubblePoint().isPresent();
         if (!checked) {
             unfounded(PairStatus.DEFAULTED, "expect errors of one to several kelvin")
                     .ifPresent(warnings::add);

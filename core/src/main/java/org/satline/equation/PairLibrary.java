@@ -1,5 +1,6 @@
 package org.satline.equation;
 
+import java.util.HashMap;
 import java.util.Map;
 import org.satline.resource.ResourceFormatException;
 
@@ -8,9 +9,12 @@ final class PairLibrary {
     private final Map<String, PairInteraction> pairs;
     private final Map<String, ResidualTerms[]> departures;
 
-    PairLibrary(InteractionModel model) {
+    /** Pairs of a caller's own stand before those of this jar. */
+    PairLibrary(InteractionModel model, Map<String, PairInteraction> own) {
         PairReader reader = new PairReader(EquationFiles.ofJar());
-        pairs = reader.pairs(model);
+        Map<String, PairInteraction> all = new HashMap<>(reader.pairs(model));
+        all.putAll(own);
+        pairs = Map.copyOf(all);
         departures = reader.departures();
         for (PairInteraction pair : pairs.values()) {
             pair.departureName().ifPresent(this::departure);

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.satline.resource.CsvResource;
 import org.satline.resource.CsvResource.Row;
 
 /** Reads pair parameters and departure functions from their files. */
@@ -72,6 +73,37 @@ final class PairReader {
                             row.isEmpty("departure") ? Optional.empty() : Optional.of(row.text("departure")),
                             status(row),
                             known(row, citations),
+                            row.cell("remark")));
+        }
+        return pairs;
+    }
+
+    /** Pairs of a caller's own, by {@link PairInteraction#key}; each row cites its source itself. */
+    static Map<String, PairInteraction> own(String name, byte[] utf8) {
+        Map<String, PairInteraction> pairs = new HashMap<>();
+        for (Row row : CsvResource.parse(
+                        name,
+                        utf8,
+                        "first",
+                        "second",
+                        "betaT",
+                        "gammaT",
+                        "betaV",
+                        "gammaV",
+                        "F",
+                        "departure",
+                        "status",
+                        "source",
+                        "remark")
+                .rows()) {
+            put(
+                    pairs,
+                    row,
+                    pair(
+                            row,
+                            row.isEmpty("departure") ? Optional.empty() : Optional.of(row.text("departure")),
+                            status(row),
+                            row.text("source"),
                             row.cell("remark")));
         }
         return pairs;

@@ -96,4 +96,9 @@ public final class PureEquation implements HelmholtzEquation {
         idealGas.addTo(
                 factor, density / constants.reducingDensity(), constants.reducingTemperature() / temperature, out);
     }
+
+    @Override
+    public String toString() {
+        return "equation of " + constants.designation() + ": " + source.citation();
+    }
 }

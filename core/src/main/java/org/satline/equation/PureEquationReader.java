@@ -16,6 +16,8 @@ final class PureEquationReader {
     static final String IDEAL_TERMS = "ideal-terms.csv";
     static final String RESIDUAL_TERMS = "residual-terms.csv";
 
+    static final String CHECK_VALUES = "check-values.csv";
+
     private static final List<String> REQUIRED = List.of(
             "designation",
             "chemical_name",
@@ -57,7 +59,11 @@ final class PureEquationReader {
     }
 
     static String designationIn(String folder) {
-        return constantsFile(folder, EquationFiles.ofJar()).text("designation");
+        return designationIn(folder, EquationFiles.ofJar());
+    }
+
+    static String designationIn(String folder, EquationFiles files) {
+        return constantsFile(folder, files).text("designation");
     }
 
     private static KeyedValues constantsFile(String folder, EquationFiles files) {

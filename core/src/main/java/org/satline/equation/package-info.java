@@ -6,6 +6,8 @@
  * <p>Read {@link org.satline.equation.HelmholtzEquation} first, then {@link org.satline.equation.MixtureEquation}. Symbols of the formulas:
  * {@code tau = Tr/T}, {@code delta = rho/rhor}, {@code alpha = a/(R T) = alpha0 + alphar}; all quantities molar and in SI units (K, Pa,
  * mol/m3, J/mol).
+ *
+ * <p>Stable from the first release on.
  */
 @NullMarked
 package org.satline.equation;

@@ -7,12 +7,13 @@ import org.satline.equation.MixtureEquation;
 import org.satline.equilibrium.IncipientPhase.Specified;
 
 /**
- * Traces one phase boundary from the coldest temperature to its end in steps of {@code S = ln(liquid density / vapour density)}.
+ * Traces one phase boundary from the coldest temperature to its end in steps of {@code S = ln(liquid density / vapour
+ * density)}.
  *
- * <p>S falls steadily from about 20 on a cold line to 0 at the critical point, and temperature, pressure and compositions are smooth
- * functions of it there: nothing is singular where temperature or pressure pass through a maximum. The line ends at the critical point or
- * at the largest temperature or pressure, where that comes first; the points between that end and the critical point are kept for states in
- * the retrograde region.
+ * <p>S falls steadily from about 20 on a cold line to 0 at the critical point, and temperature, pressure and
+ * compositions are smooth functions of it there: nothing is singular where temperature or pressure pass through a
+ * maximum. The line ends at the critical point or at the largest temperature or pressure, where that comes first; the
+ * points between that end and the critical point are kept for states in the retrograde region.
  */
 final class BoundaryTrace {
     private static final double LARGEST_STEP = 0.5;
@@ -88,7 +89,8 @@ final class BoundaryTrace {
     }
 
     /**
-     * Traces from the other side of the critical point, where the line of the same feed as the opposite phase ends: both are one curve.
+     * Traces from the other side of the critical point, where the line of the same feed as the opposite phase ends:
+     * both are one curve.
      *
      * @param opposite traces of the same feed as the opposite phase
      * @param start unknowns near the first point of that line
@@ -154,7 +156,7 @@ final class BoundaryTrace {
         return last;
     }
 
-    /** Follows the line down to the coldest temperature, or as far as the liquid of this branch stays stable. */
+    /** Follows the line down to the coldest temperature, or as far as this branch exists and its pressure falls. */
     private List<Node> colder(Node first) {
         List<Node> found = new ArrayList<>();
         Node last = first;
@@ -163,7 +165,8 @@ final class BoundaryTrace {
         while (last.logTemperature() > end) {
             double next = last.s() + step;
             Node node = attempt(last, next);
-            if (node == null) {
+            // a dissolved gas can raise the pressure of a cold liquid: the line begins where its pressure is least
+            if (node == null || node.dLogTemperature() >= 0 || node.dLogPressure() >= 0) {
                 step /= 2;
                 if (step < SMALLEST_STEP) {
                     break;

@@ -13,6 +13,9 @@ import org.satline.equilibrium.IncipientPhase.Specified;
  * point, where a line may turn back (retrograde region). Immutable and thread-safe.
  */
 final class Envelope {
+    /** ln of the density ratio; some equations are singular closer to their critical point. */
+    private static final double BESIDE_CRITICAL_POINT = 0.3;
+
     final FixedComposition composition;
     final PhaseBoundary bubble;
     final PhaseBoundary dew;
@@ -65,8 +68,18 @@ final class Envelope {
     private static Envelope traced(FixedComposition composition) {
         PhaseBoundary bubble = PhaseBoundary.of(composition, true);
         PhaseBoundary dew = composition.mixture().size() == 1 ? bubble : PhaseBoundary.of(composition, false);
+        whole(bubble);
+        whole(dew);
         return new Envelope(
                 composition, bubble, dew, critical(composition, bubble).or(() -> critical(composition, dew)));
+    }
+
+    /** Where a line was lost far from the critical point nothing tells the phases between there and the other line. */
+    private static void whole(PhaseBoundary line) {
+        if (!line.reachesCriticalPoint() && line.last().s() > BESIDE_CRITICAL_POINT) {
+            throw new ConvergenceException(
+                    "phase boundary: lost at " + line.end().temperatureK() + " K, far from its critical point");
+        }
     }
 
     private static Optional<CriticalPoint> critical(FixedComposition composition, PhaseBoundary line) {

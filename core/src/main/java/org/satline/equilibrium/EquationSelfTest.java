@@ -32,7 +32,11 @@ public record EquationSelfTest(EquationCheck check, double computed) {
         if (checks.isEmpty()) {
             return List.of();
         }
-        FluidModel model = model(designation);
+        return run(FluidModel.of(Catalogue.standard().find(designation)), checks);
+    }
+
+    static List<EquationSelfTest> run(FluidModel prepared, List<EquationCheck> checks) {
+        FluidModel model = countedAsInThePaper(prepared);
         return checks.stream()
                 .map(check -> new EquationSelfTest(check, compute(model, check)))
                 .toList();
@@ -47,9 +51,8 @@ public record EquationSelfTest(EquationCheck check, double computed) {
         return Math.abs(computed - check.printed()) <= check.relativeTolerance() * Math.abs(check.printed());
     }
 
-    private static FluidModel model(String designation) {
-        FluidModel model = FluidModel.of(Catalogue.standard().find(designation));
-        if (!designation.equals("R-718")) {
+    private static FluidModel countedAsInThePaper(FluidModel model) {
+        if (!model.refrigerant().designation().equals("R-718")) {
             return model;
         }
         // the paper's own zero: saturated liquid at the triple point

@@ -64,8 +64,27 @@ public final class FluidModel {
      * @return the prepared model, reference state as in {@link #of(Refrigerant)}
      */
     public static FluidModel of(Refrigerant refrigerant, InteractionModel model) {
+        return untried(refrigerant, EquationLibrary.standard(), model);
+    }
+
+    /**
+     * Prepares a refrigerant with equations of a library, such as one that holds equations or pair parameters of the caller's own. Own
+     * equations are tried first.
+     *
+     * @param refrigerant substance or blend
+     * @param library where the equations are
+     * @return the prepared model with the default pair parameters, reference state as in {@link #of(Refrigerant)}
+     * @throws FailedTrialException if an equation of the caller's own does not stand its {@link EquationTrial}
+     */
+    public static FluidModel of(Refrigerant refrigerant, EquationLibrary library) {
+        Parts.required("refrigerant library", refrigerant, library);
+        EquationTrial.demand(refrigerant, library);
+        return untried(refrigerant, library, InteractionModel.ADJUSTED_OVER_PUBLISHED);
+    }
+
+    static FluidModel untried(Refrigerant refrigerant, EquationLibrary library, InteractionModel model) {
         Parts.required("refrigerant model", refrigerant, model);
-        FixedComposition composition = EquationLibrary.standard().of(refrigerant, model);
+        FixedComposition composition = library.of(refrigerant, model);
         Miscibility.check(composition.mixture());
         Envelope envelope = Envelope.of(composition);
         return new FluidModel(
@@ -102,38 +121,22 @@ public final class FluidModel {
                 ReferenceShift.of(refrigerant.designation(), envelope, reference));
     }
 
-    /**
-     * Returns the refrigerant.
-     *
-     * @return the refrigerant
-     */
+    /** {@return the refrigerant} */
     public Refrigerant refrigerant() {
         return refrigerant;
     }
 
-    /**
-     * Returns the equation at the refrigerant's composition, with its pairs and sources.
-     *
-     * @return the equation
-     */
+    /** {@return the equation at the refrigerant's composition, with its pairs and sources} */
     public FixedComposition equation() {
         return composition;
     }
 
-    /**
-     * Returns which pair parameters are in use.
-     *
-     * @return the interaction model
-     */
+    /** {@return which pair parameters are in use} */
     public InteractionModel interactionModel() {
         return interactionModel;
     }
 
-    /**
-     * Returns where enthalpy and entropy count from.
-     *
-     * @return the reference state
-     */
+    /** {@return where enthalpy and entropy count from} */
     public ReferenceState referenceState() {
         return shift.reference();
     }
@@ -204,20 +207,12 @@ public final class FluidModel {
         return new Range(dew.minTemperature(), dew.maxTemperature());
     }
 
-    /**
-     * Returns where the bubble line ends.
-     *
-     * @return its end
-     */
+    /** {@return where the bubble line ends} */
     public BoundaryEnd bubbleEnd() {
         return bubble.end();
     }
 
-    /**
-     * Returns where the dew line ends.
-     *
-     * @return its end
-     */
+    /** {@return where the dew line ends} */
     public BoundaryEnd dewEnd() {
         return dew.end();
     }
@@ -232,11 +227,7 @@ public final class FluidModel {
         return bubble.end().temperatureK() <= dew.end().temperatureK() ? bubble.end() : dew.end();
     }
 
-    /**
-     * Returns the phase boundary as a whole: critical point, warmest point, highest pressure, slopes, latent heat.
-     *
-     * @return the lines
-     */
+    /** {@return the phase boundary as a whole: critical point, warmest point, highest pressure, slopes, latent heat} */
     public PhaseLines lines() {
         return lines;
     }
@@ -361,11 +352,7 @@ public final class FluidModel {
         return states.atPressureAndEntropy(pressurePa, specificEntropy);
     }
 
-    /**
-     * Returns what finds the state at any of the usual pairs of quantities.
-     *
-     * @return the finder, counting from this model's reference state
-     */
+    /** {@return what finds the state at any of the usual pairs of quantities} */
     public StateFinder states() {
         return states;
     }
@@ -392,5 +379,10 @@ public final class FluidModel {
                 solved.incipientState.moleFractions,
                 solved.fugacityResidual(),
                 solved.pressureResidual());
+    }
+
+    @Override
+    public String toString() {
+        return "model of " + refrigerant + ", " + interactionModel;
     }
 }

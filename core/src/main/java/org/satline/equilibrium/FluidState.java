@@ -1,5 +1,6 @@
 package org.satline.equilibrium;
 
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import org.satline.equation.HelmholtzEquation;
 import org.satline.equation.ReducedHelmholtz;
@@ -326,5 +327,10 @@ public final class FluidState {
      */
     public double specificGibbsEnergy() {
         return enthalpy - temperature * entropy;
+    }
+
+    @Override
+    public String toString() {
+        return String.format(Locale.ROOT, "state at %.6g K, %.6g Pa, %.6g kg/m3", temperatureK(), pressurePa(), density());
     }
 }

@@ -11,14 +11,21 @@ import org.satline.equilibrium.IncipientPhase.Specified;
  * One isotherm or isobar: where it enters and leaves the two-phase region. Immutable.
  *
  * @param ends solved, an isotherm's by rising pressure, an isobar's by rising temperature
- * @param besideCriticalPoint true where an end lies in the small stretch beside the critical point that the traced lines leave out
+ * @param besideCriticalPoint true where an end lies in the small stretch beside the critical point that the traced
+ *     lines leave out
  */
 record IsoLine(List<StretchEnd> ends, boolean besideCriticalPoint) {
     /** The traced lines end closer to the critical point than this, relative in T and p. */
     private static final double BESIDE = 5e-3;
 
+    /** Nearer than this, relative, a line only touches the two-phase region where temperature or pressure turn. */
+    private static final double TOUCHES = 1e-9;
+
     /** Solves the ends on the isotherm or isobar. */
     static IsoLine of(Envelope envelope, Specified specified, double value) {
+        if (touches(envelope, specified, value)) {
+            return new IsoLine(List.of(), false);
+        }
         PhaseBoundary bubble = envelope.bubble;
         PhaseBoundary dew = envelope.dew;
         List<StretchEnd> ends = new ArrayList<>();
@@ -40,7 +47,7 @@ record IsoLine(List<StretchEnd> ends, boolean besideCriticalPoint) {
                 ends.add(StretchEnd.of(point, envelope.composition));
             }
         }
-        boolean beside = addEndBesideCriticalPoint(envelope, specified, value, ends, onDew && !onBubble);
+        boolean beside = addEndBesideCriticalPoint(envelope, specified, value, ends);
         if (specified == Specified.TEMPERATURE) {
             ends.sort(Comparator.comparingDouble(StretchEnd::pressure).thenComparingDouble(StretchEnd::molarDensity));
         } else {
@@ -49,8 +56,16 @@ record IsoLine(List<StretchEnd> ends, boolean besideCriticalPoint) {
         return new IsoLine(List.copyOf(ends), beside);
     }
 
+    private static boolean touches(Envelope envelope, Specified specified, double value) {
+        return specified == Specified.TEMPERATURE
+                ? envelope.warmest().kind() == BoundaryEnd.Kind.LARGEST_TEMPERATURE
+                        && value >= envelope.warmest().temperatureK() * (1 - TOUCHES)
+                : envelope.highest().kind() == BoundaryEnd.Kind.LARGEST_PRESSURE
+                        && value >= envelope.highest().pressurePa() * (1 - TOUCHES);
+    }
+
     private static boolean addEndBesideCriticalPoint(
-            Envelope envelope, Specified specified, double value, List<StretchEnd> ends, boolean coldIsobar) {
+            Envelope envelope, Specified specified, double value, List<StretchEnd> ends) {
         Optional<CriticalPoint> critical = envelope.critical();
         if (critical.isEmpty() || ends.size() % 2 == 0) {
             return false;
@@ -58,8 +73,9 @@ record IsoLine(List<StretchEnd> ends, boolean besideCriticalPoint) {
         double there = specified == Specified.TEMPERATURE
                 ? critical.get().temperatureK()
                 : critical.get().pressurePa();
-        boolean below = specified == Specified.PRESSURE && coldIsobar && value < envelope.bubble.minPressure();
-        if (below || Math.abs(value / there - 1) > BESIDE) {
+        // an isobar below the whole bubble line is cut by the coldest temperature, not by the critical point
+        boolean cut = specified == Specified.PRESSURE && value < envelope.bubble.minPressure();
+        if (cut || Math.abs(value / there - 1) > BESIDE) {
             return false;
         }
         ends.add(StretchEnd.of(critical.get(), envelope.composition.moleFractions()));

@@ -3,13 +3,12 @@ package org.satline.equilibrium;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 import org.satline.equation.FixedComposition;
 import org.satline.equilibrium.IncipientPhase.Specified;
 
 /**
- * All states of one composition at a pair of quantities that several states can share: enthalpy or entropy on an isotherm, a vapour
- * fraction on an isotherm or isobar. Immutable and thread-safe.
+ * All states of one composition at a pair of quantities that several states can share: enthalpy or entropy on an
+ * isotherm, a vapour fraction on an isotherm or isobar. Immutable and thread-safe.
  */
 final class ManyStates {
     /** Steps in which a stretch is searched for places where a quantity turns. */
@@ -120,7 +119,12 @@ final class ManyStates {
                     .solve(Given.TEMPERATURE, Math.log(temperature), asked, value, values);
             if (split != null) {
                 found.add(Solution.of(split));
+                return;
             }
+        }
+        if (composition.mixture().size() > 1) {
+            found.addAll(new StretchSearch(composition, solver, Specified.TEMPERATURE, temperature, asked, from, to)
+                    .states(value, values.atFrom(), values.atTo(), from, to));
         }
     }
 
@@ -138,6 +142,10 @@ final class ManyStates {
             double atTo = to.vapourMassFraction(composition);
             if (from.vapourFraction() != to.vapourFraction() && from.solved() && to.solved()) {
                 if ((fraction - atFrom) * (fraction - atTo) > 0) {
+                    if (atFrom > 0 && atFrom < 1) {
+                        // cut by the coldest temperature: the fraction can rise from there before it falls
+                        found.addAll(search(fixed, fixedValue, fraction, atFrom, atTo, from, to));
+                    }
                     continue;
                 }
                 TwoPhaseNewton split = new TwoPhaseStretch(composition, from, to)
@@ -151,50 +159,22 @@ final class ManyStates {
                     found.add(Solution.of(split));
                 }
             } else {
-                turning(fixed, given, fixedValue, fraction, from, to, found);
+                found.addAll(search(fixed, fixedValue, fraction, atFrom, atTo, from, to));
             }
         }
         return distinct(found);
     }
 
-    /** Where the line leaves the two-phase region as it entered it, the fraction turns in between: the stretch is searched in steps. */
-    private void turning(
+    private List<Solution> search(
             Specified fixed,
-            Given given,
             double fixedValue,
             double fraction,
+            double atFrom,
+            double atTo,
             StretchEnd from,
-            StretchEnd to,
-            List<Solution> found) {
-        Given other = fixed == Specified.TEMPERATURE ? Given.PRESSURE : Given.TEMPERATURE;
-        double begin = fixed == Specified.TEMPERATURE ? Math.log(from.pressure()) : Math.log(from.temperature());
-        double end = fixed == Specified.TEMPERATURE ? Math.log(to.pressure()) : Math.log(to.temperature());
-        TwoPhaseStretch stretch = new TwoPhaseStretch(composition, from, to);
-        TwoPhaseStretch.Values values = new TwoPhaseStretch.Values(other, begin, end);
-        double before = from.vapourFraction();
-        double @Nullable [] start = from.x();
-        for (int k = 1; k <= PIECES; k++) {
-            boolean last = k == PIECES;
-            TwoPhaseNewton there = last
-                    ? null
-                    : stretch.solve(given, Math.log(fixedValue), other, begin + (end - begin) * k / PIECES, values);
-            if (!last && there == null) {
-                continue;
-            }
-            double here = there == null ? to.vapourFraction() : there.vapourMassFraction();
-            if ((before - fraction) * (here - fraction) <= 0) {
-                for (double[] guess : new double[][] {start, there == null ? to.x() : there.x}) {
-                    TwoPhaseNewton split = new TwoPhaseNewton(composition.mixture(), envelope.feed());
-                    System.arraycopy(guess, 0, split.x, 0, split.x.length);
-                    if (split.solve(given, Math.log(fixedValue), Given.VAPOUR_FRACTION, fraction)) {
-                        found.add(Solution.of(split));
-                        break;
-                    }
-                }
-            }
-            before = here;
-            start = there == null ? start : there.x.clone();
-        }
+            StretchEnd to) {
+        return new StretchSearch(composition, solver, fixed, fixedValue, Given.VAPOUR_FRACTION, from, to)
+                .states(fraction, atFrom, atTo, from, to);
     }
 
     private static List<Solution> distinct(List<Solution> found) {

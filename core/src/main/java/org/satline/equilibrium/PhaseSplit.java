@@ -2,6 +2,7 @@ package org.satline.equilibrium;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -318,5 +319,15 @@ public final class PhaseSplit {
 
     private double mean(double ofLiquid, double ofVapour) {
         return (1 - vapourFraction) * ofLiquid + vapourFraction * ofVapour;
+    }
+
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "split at %.6g K, %.6g Pa, %.6g of the mass as vapour",
+                temperatureK(),
+                pressurePa(),
+                vapourFraction());
     }
 }

@@ -9,13 +9,14 @@ import org.satline.equilibrium.PhaseSplit.Phases;
 import org.satline.quantity.OutOfValidityException;
 
 /**
- * The equilibrium state of a refrigerant from any of the usual pairs of quantities: {@link PhaseSplit} in each case, with its phases named.
- * Got from {@link FluidModel#states()}; enthalpy and entropy count from the model's reference state. Immutable and thread-safe. All doubles
- * are SI units by mass.
+ * The equilibrium state of a refrigerant from any of the usual pairs of quantities: {@link PhaseSplit} in each case,
+ * with its phases named. Got from {@link FluidModel#states()}; enthalpy and entropy count from the model's reference
+ * state. Immutable and thread-safe. All doubles are SI units by mass.
  *
- * <p>Every method throws {@link OutOfValidityException} outside the range of the equation, {@link SolidStateException} above a published
- * melting line, and {@link ConvergenceException} in the small stretch beside the critical point where phases cannot be told apart. Pairs
- * that several states can share are asked for by {@code allAt...}, or by naming the phases meant.
+ * <p>Every method throws {@link OutOfValidityException} outside the range of the equation, {@link SolidStateException}
+ * above a published melting line, and {@link ConvergenceException} in the small stretch beside the critical point where
+ * phases cannot be told apart. Pairs that several states can share are asked for by {@code allAt...}, or by naming the
+ * phases meant.
  */
 public final class StateFinder {
     private final FluidModel model;
@@ -40,7 +41,8 @@ public final class StateFinder {
      * @param temperatureK T, K
      * @param pressurePa p, Pa
      * @return the state
-     * @throws TwoPhaseStateException on the saturation line of a pure substance, where both do not tell how much of it is vapour
+     * @throws TwoPhaseStateException on the saturation line of a pure substance, where both do not tell how much of it
+     *     is vapour
      */
     public PhaseSplit atTemperatureAndPressure(double temperatureK, double pressurePa) {
         return state(solver.atTemperaturePressure(temperatureK, pressurePa));
@@ -158,7 +160,8 @@ public final class StateFinder {
     }
 
     /**
-     * Finds all two-phase states at a pressure and vapour mass fraction: more than one above the critical pressure of a blend.
+     * Finds all two-phase states at a pressure and vapour mass fraction: more than one above the critical pressure of a
+     * blend.
      *
      * @param pressurePa p, Pa
      * @param vapourFraction q in [0, 1]
@@ -167,16 +170,23 @@ public final class StateFinder {
     public List<PhaseSplit> allAtPressureAndVapourFraction(double pressurePa, double vapourFraction) {
         singlePhase.checkPressure(pressurePa);
         checkFraction(vapourFraction);
+        List<Solution> found = many.atVapourFraction(Specified.PRESSURE, pressurePa, vapourFraction);
+        if (found.isEmpty()) {
+            checkFractionAtColdest(pressurePa, vapourFraction);
+        }
         return all(
-                many.atVapourFraction(Specified.PRESSURE, pressurePa, vapourFraction),
+                found,
                 "pressure",
                 pressurePa,
                 "Pa",
-                model.bubblePressureRange());
+                new Range(
+                        model.dewAtTemperature(model.minTemperatureK()).pressurePa(),
+                        model.lines().highestPressure().pressurePa()));
     }
 
     /**
-     * Finds all two-phase states at a temperature and vapour mass fraction: more than one above the critical temperature of a blend.
+     * Finds all two-phase states at a temperature and vapour mass fraction: more than one above the critical
+     * temperature of a blend.
      *
      * @param temperatureK T, K
      * @param vapourFraction q in [0, 1]
@@ -191,6 +201,31 @@ public final class StateFinder {
                 temperatureK,
                 "K",
                 new Range(model.minTemperatureK(), model.lines().warmestPoint().temperatureK()));
+    }
+
+    /** An isobar below the bubble line begins at the coldest temperature, with some vapour. */
+    private void checkFractionAtColdest(double pressure, double fraction) {
+        double coldest = model.minTemperatureK();
+        if (pressure >= model.bubbleAtTemperature(coldest).pressurePa()
+                || pressure <= model.dewAtTemperature(coldest).pressurePa()) {
+            return;
+        }
+        double least = atTemperatureAndPressure(coldest, pressure).vapourFraction();
+        if (fraction < least) {
+            throw OutOfValidityException.of(
+                    "vapour fraction",
+                    fraction,
+                    "",
+                    least,
+                    1,
+                    String.format(
+                            Locale.ROOT,
+                            "%s at %.6g kPa from %.2f K, its coldest temperature",
+                            name(),
+                            pressure / 1000,
+                            coldest),
+                    "give more vapour or a higher pressure");
+        }
     }
 
     private static void checkFraction(double fraction) {
@@ -268,6 +303,15 @@ public final class StateFinder {
     }
 
     private List<PhaseSplit> all(List<Solution> found, String what, double value, String unit, Range range) {
+        if (found.isEmpty() && value >= range.low() && value <= range.high()) {
+            throw new ConvergenceException(String.format(
+                    Locale.ROOT,
+                    "state of %s at a vapour fraction and a %s of %s %s: none found; ask for it by temperature and pressure",
+                    name(),
+                    what,
+                    value,
+                    unit));
+        }
         if (found.isEmpty()) {
             throw OutOfValidityException.of(
                     what,
@@ -316,6 +360,14 @@ public final class StateFinder {
         FluidState state =
                 model.state(composition, solution.temperature(), solution.molarDensity(), solution.pressure());
         singlePhase.checkFound(solution.temperature(), state.pressurePa());
+        if (!(state.speedOfSound() > 0)) {
+            throw new ConvergenceException(String.format(
+                    Locale.ROOT,
+                    "state of %s at %s K and %s Pa: the one found is not stable",
+                    name(),
+                    solution.temperature(),
+                    state.pressurePa()));
+        }
         return PhaseSplit.onePhase(phases(solution), state, composition.moleFractions());
     }
 

@@ -11,9 +11,9 @@ import org.satline.equation.FixedComposition;
 import org.satline.equilibrium.IncipientPhase.Specified;
 
 /**
- * Finds states on an isotherm or isobar: at another of the two, at a density, enthalpy or entropy. A starting state is read from the traced
- * lines and Newton's method on both given quantities does the rest; near the lines, beside the critical point and wherever that fails, the
- * ends of the two-phase region are solved first. Immutable and thread-safe.
+ * Finds states on an isotherm or isobar: at another of the two, at a density, enthalpy or entropy. A starting state is
+ * read from the traced lines and Newton's method on both given quantities does the rest; near the lines, beside the
+ * critical point and wherever that fails, the ends of the two-phase region are solved first. Immutable and thread-safe.
  */
 final class StateSolver {
     /** Traced lines are read to better than this in pressure. */
@@ -114,21 +114,7 @@ final class StateSolver {
         if (pure || known || outside) {
             return Solution.onePhase(temperature, rho).at(pressure);
         }
-        Stability stability = new Stability(composition);
-        if (stability.holds(temperature, rho, ends)) {
-            return Solution.onePhase(temperature, rho).at(pressure);
-        }
-        TwoPhaseNewton split = new TwoPhaseNewton(composition.mixture(), composition.moleFractions());
-        stability.start(split.x);
-        if (split.solve(Given.TEMPERATURE, Math.log(temperature), Given.PRESSURE, Math.log(pressure))) {
-            return Solution.of(split);
-        }
-        throw new ConvergenceException(String.format(
-                Locale.ROOT,
-                "state of %s at %s K and %s Pa: two phases, no convergence beside the critical point",
-                designation,
-                temperature,
-                pressure));
+        return new PhaseDecision(composition, designation).atPressure(temperature, pressure, rho, ends);
     }
 
     /** The state at a density, enthalpy or entropy on an isotherm or isobar along which that quantity does not turn. */
@@ -236,6 +222,9 @@ final class StateSolver {
                 if (split != null) {
                     return split;
                 }
+            }
+            if (fixed == Specified.TEMPERATURE && asked == Given.DENSITY && !pure) {
+                return new PhaseDecision(composition, designation).atDensity(fixedValue, value, ends);
             }
             throw notFound(fixed, fixedValue);
         }

@@ -4,6 +4,8 @@
  * states.
  *
  * <p>Read {@link org.satline.equilibrium.FluidModel} first.
+ *
+ * <p>Stable from the first release on.
  */
 @NullMarked
 package org.satline.equilibrium;

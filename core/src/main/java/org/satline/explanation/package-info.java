@@ -4,6 +4,8 @@
  * {@link org.satline.explanation.Finding}.
  *
  * <p>It stands above every room of the library, since a fill limit, a flow direction and a verdict are all explained in the same way.
+ *
+ * <p>Stable from the first release on.
  */
 @NullMarked
 package org.satline.explanation;

@@ -27,7 +27,13 @@ import org.satline.refrigerant.Refrigerant;
 final class Forms {
     private Forms() {}
 
-    /** A component of a blend. */
+    /**
+     * A component of a blend.
+     *
+     * @param substance designation of the substance
+     * @param massFraction mass fraction, above 0, at most 1
+     * @param moleFraction mole fraction, above 0, at most 1
+     */
     record Part(String substance, double massFraction, double moleFraction) {
         static List<Part> of(Composition composition) {
             return composition.components().stream()
@@ -43,7 +49,12 @@ final class Forms {
         }
     }
 
-    /** A blend of the caller's own. */
+    /**
+     * A blend of the caller's own.
+     *
+     * @param name what it is called
+     * @param components what it consists of
+     */
     record OwnBlend(String name, List<Part> components) {
         static OwnBlend of(Refrigerant refrigerant) {
             return new OwnBlend(refrigerant.designation(), Part.of(refrigerant.composition()));
@@ -54,14 +65,25 @@ final class Forms {
         }
     }
 
-    /** A quantity of any kind, with the name of the kind. */
+    /**
+     * A quantity of any kind, with the name of the kind.
+     *
+     * @param kind type of the quantity
+     * @param value its size in the unit
+     * @param unit its SI unit
+     */
     record Amount(String kind, double value, String unit) {
         static Amount of(Quantity<?> quantity) {
             return new Amount(quantity.getClass().getSimpleName(), quantity.si(), quantity.siUnit());
         }
     }
 
-    /** An atmosphere. */
+    /**
+     * An atmosphere.
+     *
+     * @param pressure absolute pressure of the air
+     * @param description where that comes from
+     */
     record Air(Pressure pressure, String description) {
         static Air of(Atmosphere atmosphere) {
             return new Air(atmosphere.pressure(), atmosphere.description());
@@ -72,8 +94,13 @@ final class Forms {
         }
     }
 
-    /** What one origin adds to an uncertainty, with the sign of its sensitivity. */
-    record Contribution(String origin, double standardUncertainty) {
+    /**
+     * What one origin adds to an uncertainty.
+     *
+     * @param origin what the error belongs to
+     * @param contribution sensitivity times standard uncertainty, with the sign of the sensitivity, in the unit of the value
+     */
+    record Contribution(String origin, double contribution) {
         static List<Contribution> of(UncertaintyBudget budget) {
             return budget.contributions().entrySet().stream()
                     .map(each -> new Contribution(each.getKey(), each.getValue()))
@@ -92,16 +119,23 @@ final class Forms {
         }
 
         private UncertaintyBudget budget() {
-            if (standardUncertainty == 0) { // an origin whose parts cancelled: kept, as it was
+            if (contribution == 0) { // an origin whose parts cancelled: kept, as it was
                 UncertaintyBudget one = UncertaintyBudget.of(origin, 1);
                 return one.minus(one);
             }
-            UncertaintyBudget size = UncertaintyBudget.of(origin, Math.abs(standardUncertainty));
-            return standardUncertainty < 0 ? size.scaled(-1) : size;
+            UncertaintyBudget size = UncertaintyBudget.of(origin, Math.abs(contribution));
+            return contribution < 0 ? size.scaled(-1) : size;
         }
     }
 
-    /** What was read at one place of a system; one of the values, by the kind of the place. */
+    /**
+     * What was read at one place of a system; one of the values, by the kind of the place.
+     *
+     * @param place where it was read
+     * @param pressure absolute pressure, at a place of that kind
+     * @param temperature temperature, at a place of that kind
+     * @param drop how much lower the port stands than the coil, at a place of that kind
+     */
     record PlaceReading(
             org.satline.measurement.Place place,
             Optional<Reading<Pressure>> pressure,
@@ -142,7 +176,16 @@ final class Forms {
         }
     }
 
-    /** One stamp of a cylinder; one of the values, by the type of the stamp. */
+    /**
+     * One stamp of a cylinder; one of the values, by the type of the stamp.
+     *
+     * @param stamp which stamp
+     * @param mass its value, where it is a mass
+     * @param pressure its value, where it is a pressure
+     * @param mark its value, where it is a specification
+     * @param day its value, where it is a day
+     * @param flag its value, where it is yes or no
+     */
     record StampValue(
             Stamp stamp,
             Optional<Mass> mass,

@@ -41,7 +41,7 @@ final class JsonText {
         return written(codecs.of(result.getClass()), result).toString();
     }
 
-    <T> T read(String json, Class<T> type) {
+    <T> T read(String json, Class<T> type, Place root) {
         Codec<T> codec = codecs.of(type);
         JsonNode tree;
         try {
@@ -49,7 +49,7 @@ final class JsonText {
         } catch (JsonProcessingException e) {
             throw new UnreadableJsonException("cannot be read: " + e.getOriginalMessage(), e);
         }
-        return codec.read(tree, Place.ROOT);
+        return codec.read(tree, root);
     }
 
     @SuppressWarnings("unchecked") // the codec is that of the class of the value

@@ -96,7 +96,9 @@ final class RecordCodec<T> implements Codec<T> {
         if (!node.isObject()) {
             throw Codec.expected("an object: " + type.getSimpleName(), node, at);
         }
-        refuseUnknown(node, at);
+        if (at.strict()) {
+            refuseUnknown(node, at);
+        }
         if (oneOfSeveral && !type.getSimpleName().equals(node.path(TYPE).textValue())) {
             throw Codec.expected("\"" + type.getSimpleName() + "\"", node.path(TYPE), at.in(TYPE));
         }

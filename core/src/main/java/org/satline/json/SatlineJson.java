@@ -9,9 +9,12 @@ import org.satline.resource.SealedResources;
  *
  * <pre>{@code
  * SatlineJson json = new SatlineJson();
- * String text = json.write(verdict);
- * Verdict again = json.read(text, Verdict.class);
+ * String text = json.write(judgement);
+ * Judgement again = json.read(text, Judgement.class);
  * }</pre>
+ *
+ * <p>Fields that this version does not know are passed over, so that what a later release writes can be read; {@link #strict()} refuses
+ * them.
  *
  * <p>It needs Jackson databind, which core does not bring along; the rest of the library works without.
  *
@@ -21,6 +24,7 @@ public final class SatlineJson {
     private static final String SCHEMA = "satline.schema.json";
 
     private final JsonText text;
+    private final boolean strict;
 
     /**
      * Makes a writer and reader.
@@ -30,6 +34,21 @@ public final class SatlineJson {
     public SatlineJson() {
         JsonLibrary.require();
         text = new JsonText();
+        strict = false;
+    }
+
+    private SatlineJson(JsonText text) {
+        this.text = text;
+        strict = true;
+    }
+
+    /**
+     * Returns the same that refuses fields which it does not know, such as one that is misspelt.
+     *
+     * @return a strict reader
+     */
+    public SatlineJson strict() {
+        return new SatlineJson(text);
     }
 
     /**
@@ -57,11 +76,13 @@ public final class SatlineJson {
     public <T> T read(String json, Class<T> type) {
         Objects.requireNonNull(json, "json");
         Objects.requireNonNull(type, "type");
-        return text.read(json, type);
+        return text.read(json, type, strict ? Place.STRICT_ROOT : Place.ROOT);
     }
 
     /**
-     * The schema of all forms: JSON Schema, draft 2020-12. Each type has its definition, such as {@code #/$defs/charge.Verdict}.
+     * The schema of all forms, with what each field means: JSON Schema, draft 2020-12. Each type has its definition, such as
+     * {@code #/$defs/charge.Judgement}. Its {@code $id} ends in the number of the version, which rises where a form that was written before
+     * could no longer be read.
      *
      * @return the schema, as JSON
      */

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.databind.BeanDescription;
 import com.fasterxml.jackson.databind.DeserializationConfig;
 import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.fasterxml.jackson.databind.JsonMappingException;
@@ -21,6 +22,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Teaches an {@code ObjectMapper} of Jackson the types of this library; types of the caller's own may hold them. Thread-safe once
  * registered.
+ *
+ * <p>Fields that this version does not know are refused or passed over as the mapper says ({@code FAIL_ON_UNKNOWN_PROPERTIES}).
  *
  * <p>What cannot be read is a {@link JsonMappingException} whose cause is the {@link UnreadableJsonException} with its place.
  */
@@ -104,7 +107,8 @@ public final class SatlineModule extends SimpleModule {
         public T deserialize(JsonParser parser, DeserializationContext context) throws IOException {
             JsonNode tree = context.readTree(parser);
             try {
-                return codec.read(tree, Place.ROOT);
+                boolean strict = context.isEnabled(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES);
+                return codec.read(tree, strict ? Place.STRICT_ROOT : Place.ROOT);
             } catch (UnreadableJsonException e) {
                 throw new JsonMappingException(parser, e.getMessage(), e);
             }

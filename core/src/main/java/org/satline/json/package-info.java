@@ -23,6 +23,8 @@
  * for constructors, accessors and the names of parameters only, which Android knows from API level 26 on; a shrinker must keep records,
  * their constructors with the attribute {@code MethodParameters}, their accessors, their fields and the names of {@code org.satline}.
  * Everything else in core works without reflection.
+ *
+ * <p>Stable from the first release on.
  */
 @NullMarked
 package org.satline.json;

@@ -3,6 +3,8 @@
  * {@link org.satline.ledger.Ledger} first, {@link org.satline.ledger.LedgerFile} for the file.
  *
  * <p>It helps a licensed person to keep records; the rule text in force and the local code say which records are due.
+ *
+ * <p>Stable from the first release on.
  */
 @NullMarked
 package org.satline.ledger;

@@ -5,6 +5,8 @@
  * apart the origins of an error, two readings by one instrument stay correlated through any calculation.
  *
  * <p>Method: JCGM 100:2008, Guide to the expression of uncertainty in measurement (GUM).
+ *
+ * <p>Stable from the first release on.
  */
 @NullMarked
 package org.satline.measurement;

@@ -8,6 +8,8 @@
  * <p>Every type has {@code parse}, which reads {@code number unit} with a point as decimal mark in any locale, and
  * {@code toString}, {@code format} and {@code in}, whose text {@code parse} reads back. Conversion factors are exact by
  * definition (SI Brochure, 9th ed.; NIST SP 811, 2008 ed., appendix B) unless the type says otherwise.
+ *
+ * <p>Stable from the first release on.
  */
 @NullMarked
 package org.satline.quantity;

@@ -2,11 +2,13 @@ package org.satline.refrigerant;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.satline.resource.OnDemand;
@@ -27,6 +29,8 @@ public final class Catalogue {
     private volatile @Nullable Map<String, CatalogueEntry> byKey;
 
     private volatile @Nullable Map<String, CatalogueEntry> byChemicalName;
+    /** Blends by what they consist of; made when somebody first asks. */
+    private volatile @Nullable Map<Set<Refrigerant>, List<Refrigerant>> byParts;
 
     /** Loaded when first asked for. */
     private static final OnDemand<Catalogue> STANDARD = new OnDemand<>() {
@@ -46,7 +50,12 @@ public final class Catalogue {
         if (keys == null) {
             keys = new LinkedHashMap<>();
             for (CatalogueEntry entry : byDesignation.values()) {
-                keys.put(NameKey.ofDesignation(entry.designation()), entry);
+                String key = entry.isOwn()
+                        ? NameKey.ofText(entry.designation())
+                        : NameKey.ofDesignation(entry.designation());
+                if (!key.isEmpty()) {
+                    keys.putIfAbsent(key, entry);
+                }
             }
             byKey = keys;
         }
@@ -58,7 +67,10 @@ public final class Catalogue {
         if (names == null) {
             names = new HashMap<>();
             for (CatalogueEntry entry : byDesignation.values()) {
-                if (!entry.isBlend()) {
+                if (entry.isOwn()) {
+                    // what a name stands for already it goes on to stand for
+                    names.putIfAbsent(NameKey.ofChemicalName(entry.designation()), entry);
+                } else if (!entry.isBlend()) {
                     names.put(NameKey.ofChemicalName(entry.refrigerant().name()), entry);
                     for (String other : entry.refrigerant().otherNames()) {
                         names.put(NameKey.ofChemicalName(other), entry);
@@ -77,6 +89,86 @@ public final class Catalogue {
      */
     public static Catalogue standard() {
         return STANDARD.get();
+    }
+
+    /**
+     * The same catalogue with entries of the caller's own behind those that are there.
+     *
+     * @param more substances and blends, each with a name that is not taken
+     * @return a new catalogue
+     * @throws IllegalArgumentException if a name stands for an entry already, in whatever spelling
+     */
+    public Catalogue with(List<Refrigerant> more) {
+        Catalogue grown = this;
+        for (Refrigerant each : List.copyOf(more)) {
+            if (grown.lists(each.designation())) {
+                throw new IllegalArgumentException("\"" + each.designation()
+                        + "\" stands for an entry of the catalogue already; give it a name of its own");
+            }
+            Map<String, CatalogueEntry> entries = new LinkedHashMap<>(grown.byDesignation);
+            entries.put(each.designation(), CatalogueEntry.of(each));
+            grown = new Catalogue(entries);
+        }
+        return grown;
+    }
+
+    /**
+     * The same catalogue with the blends of a list. The list is CSV as {@link org.satline.resource.CsvResource} describes it, with the
+     * columns
+     * {@code blend,component,mass_percent}: one row for each component, the rows of a blend one below the other. Components are entries
+     * of this catalogue.
+     *
+     * @param name name of the file, for messages
+     * @param utf8 the whole file
+     * @return a new catalogue
+     * @throws org.satline.resource.ResourceFormatException if the file is not of that form, a component is unknown, or a name is taken;
+     *     with file and line
+     */
+    public Catalogue withBlends(String name, byte[] utf8) {
+        return with(new OwnBlends(this).read(name, utf8));
+    }
+
+    /**
+     * Finds the listed refrigerant of a composition; the order of the components does not matter.
+     *
+     * @param composition what it consists of
+     * @return the first listed one with the same fractions, to their round-off; empty if none has them
+     */
+    public Optional<Refrigerant> listed(Composition composition) {
+        List<Composition.Component> parts = composition.components();
+        if (parts.size() == 1) {
+            Refrigerant substance = parts.get(0).substance();
+            return all().contains(substance) ? Optional.of(substance) : Optional.empty();
+        }
+        Set<Refrigerant> substances = new HashSet<>();
+        parts.forEach(part -> substances.add(part.substance()));
+        return byParts().getOrDefault(substances, List.of()).stream()
+                .filter(blend -> blend.composition().isSameAs(composition))
+                .findFirst();
+    }
+
+    Refrigerant asListed(Refrigerant refrigerant) {
+        CatalogueEntry entry = byDesignation.get(refrigerant.designation());
+        return entry != null && entry.refrigerant().equals(refrigerant)
+                ? refrigerant
+                : listed(refrigerant.composition()).orElse(refrigerant);
+    }
+
+    private Map<Set<Refrigerant>, List<Refrigerant>> byParts() {
+        Map<Set<Refrigerant>, List<Refrigerant>> known = byParts;
+        if (known == null) {
+            known = new HashMap<>();
+            for (Refrigerant blend : blends()) {
+                if (blend.hasComposition()) {
+                    Set<Refrigerant> substances = new HashSet<>();
+                    blend.composition().components().forEach(part -> substances.add(part.substance()));
+                    known.computeIfAbsent(substances, parts -> new ArrayList<>())
+                            .add(blend);
+                }
+            }
+            byParts = known;
+        }
+        return known;
     }
 
     /**
@@ -199,5 +291,10 @@ public final class Catalogue {
                 .limit(FEWEST_SUGGESTIONS)
                 .map(entry -> entry.getKey().designation())
                 .toList();
+    }
+
+    @Override
+    public String toString() {
+        return "catalogue " + DATA_VERSION + " of " + byDesignation.size() + " entries";
     }
 }

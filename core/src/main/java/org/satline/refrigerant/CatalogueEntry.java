@@ -35,7 +35,27 @@ abstract class CatalogueEntry {
         };
     }
 
+    /** An entry of the caller's own. */
+    static CatalogueEntry of(Refrigerant refrigerant) {
+        return new CatalogueEntry(refrigerant.designation(), refrigerant.isBlend()) {
+            @Override
+            Refrigerant read() {
+                return refrigerant;
+            }
+
+            @Override
+            boolean isOwn() {
+                return true;
+            }
+        };
+    }
+
     abstract Refrigerant read();
+
+    /** Whether it came from a caller, who may call it as he likes. */
+    boolean isOwn() {
+        return false;
+    }
 
     final String designation() {
         return designation;

@@ -14,12 +14,17 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.satline.quantity.Parts;
 
-/** What a refrigerant consists of, by mass and by mole. Immutable and thread-safe. */
+/**
+ * What a refrigerant consists of, by mass and by mole. The order of the components does not matter to equality. Immutable and thread-safe.
+ */
 public final class Composition {
     /** Fractions may miss 1 by this much; they are then divided by their sum. */
     private static final double SUM_TOLERANCE = 1e-6;
     /** A sum that misses 1 by no more than this does so by the rounding of up to 20 additions: the fractions stay as given. */
     private static final double ROUND_OFF = 1e-14;
+
+    /** Mass fractions this near are one: some thousand times the round-off between mass and mole, a thousandth of what is printed. */
+    private static final double SAME = 1e-9;
 
     private static final int MOST_COMPONENTS = 20;
     /** The least fraction that may be given: nobody charges or finds less, and the solvers are proved down to here. */
@@ -192,14 +197,31 @@ public final class Composition {
         return sum;
     }
 
+    /**
+     * Tells whether two compositions are the same to the round-off of their fractions, such as one given by mass and the same by mole.
+     *
+     * @param other another composition
+     * @return true if each substance has the same mass fraction in both within 1e-9
+     */
+    public boolean isSameAs(Composition other) {
+        return components.size() == other.components.size()
+                && components.stream()
+                        .allMatch(part -> other.components.stream()
+                                .anyMatch(each -> each.substance().equals(part.substance())
+                                        && Math.abs(each.massFraction() - part.massFraction()) <= SAME));
+    }
+
     @Override
     public boolean equals(Object other) {
-        return other instanceof Composition that && components.equals(that.components);
+        return this == other
+                || (other instanceof Composition that
+                        && components.size() == that.components.size()
+                        && Set.copyOf(components).equals(Set.copyOf(that.components)));
     }
 
     @Override
     public int hashCode() {
-        return components.hashCode();
+        return Set.copyOf(components).hashCode(); // a sum, whatever the order
     }
 
     /** Prints components and mass per cent, such as {@code R-32/R-125 (50/50 % by mass)}. */

@@ -31,6 +31,9 @@ public final class Refrigerant {
     private static final String OWN_SOURCE = "composition given by the user";
     private static final String MEAN_SOURCE = "computed: mean of the components by mass";
 
+    /** Heavier than any refrigerant, kg/mol: a molar mass in g/mol is refused. */
+    private static final double HEAVIEST = 2;
+
     private final Naming naming;
     private final Kind kind;
     private final Optional<SafetyGroup> safetyGroup;
@@ -69,6 +72,34 @@ public final class Refrigerant {
         return new Refrigerant(naming, Kind.SUBSTANCE, safetyGroup, molarMass, null, published, source, note);
     }
 
+    /**
+     * Makes a substance of the caller's own, such as one with an equation of the caller's own. Its safety group is unknown, and so is
+     * what else is published.
+     *
+     * @param designation a name that the standard catalogue does not know; not blank, without control characters
+     * @param name chemical name
+     * @param molarMassKilogramsPerMole M, kg/mol, in (0, 2]
+     * @param source where the figures come from
+     * @return the substance
+     * @throws IllegalArgumentException if the designation is not of that form, or the molar mass is outside its interval
+     */
+    public static Refrigerant substance(
+            String designation, String name, double molarMassKilogramsPerMole, String source) {
+        Parts.required("designation name source", designation, name, source);
+        checkOwnName("substance", designation);
+        if (!(molarMassKilogramsPerMole > 0 && molarMassKilogramsPerMole <= HEAVIEST)) {
+            throw new IllegalArgumentException("molar mass " + molarMassKilogramsPerMole + " kg/mol of " + designation
+                    + " is outside (0, " + HEAVIEST + "] kg/mol; give it in kg/mol, not g/mol");
+        }
+        return substance(
+                new Naming(designation.strip(), name, List.of(), Optional.empty(), Optional.empty()),
+                Optional.empty(),
+                molarMassKilogramsPerMole,
+                PublishedFacts.NONE,
+                source,
+                "");
+    }
+
     static Refrigerant listedBlend(
             String designation,
             String name,
@@ -99,15 +130,7 @@ public final class Refrigerant {
      */
     public static Refrigerant blend(String name, Composition composition) {
         Parts.required("name composition", name, composition);
-        PlainText.require(name, LONGEST_NAME, "name of the blend");
-        if (name.isBlank()) {
-            throw new IllegalArgumentException("name of the blend is blank; give it a name of one line");
-        }
-        if (Catalogue.standard().lists(name)) {
-            throw new IllegalArgumentException(
-                    "name of the blend " + PlainText.quoted(name)
-                            + " is that of a listed refrigerant; give it a name of its own, or take the listed one from the catalogue");
-        }
+        checkOwnName("blend", name);
         return listedBlend(
                 name.strip(),
                 composition.toString(),
@@ -116,6 +139,28 @@ public final class Refrigerant {
                 PublishedFacts.NONE,
                 OWN_SOURCE,
                 "");
+    }
+
+    private static void checkOwnName(String what, String name) {
+        PlainText.require(name, LONGEST_NAME, "name of the " + what);
+        if (name.isBlank()) {
+            throw new IllegalArgumentException("name of the " + what + " is blank; give it a name of one line");
+        }
+        if (Catalogue.standard().lists(name)) {
+            throw new IllegalArgumentException(
+                    "name of the " + what + " " + PlainText.quoted(name)
+                            + " is that of a listed refrigerant; give it a name of its own, or take the listed one from the catalogue");
+        }
+    }
+
+    /**
+     * Returns the listed refrigerant of the same composition: what is published and computed of that holds of this one too, whatever it
+     * is called.
+     *
+     * @return the listed one; this one if it is listed itself, or none has its composition
+     */
+    public Refrigerant asListed() {
+        return hasComposition() ? Catalogue.standard().asListed(this) : this;
     }
 
     /**

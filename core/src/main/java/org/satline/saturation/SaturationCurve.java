@@ -3,37 +3,22 @@ package org.satline.saturation;
 import java.util.List;
 import org.satline.equation.MixtureEvidence;
 import org.satline.equilibrium.ReferenceState;
-import org.satline.refrigerant.Refrigerant;
 
 /**
  * Bubble and dew lines of one refrigerant with the saturated liquid of the bubble line and the saturated vapour of the dew line.
  * Implementations are immutable and thread-safe. For a pure substance both lines coincide.
  *
- * <p>By capability: {@link SaturationNumbers} takes and returns SI doubles (K, Pa, kg/m3, J/kg, J/(kg K)), {@link SaturationQuantities}
- * stands on it and knows units; this type adds whose lines they are and how they are found. Every method throws
+ * <p>By capability: {@link SaturationLines} are the lines alone, {@link SaturationNumbers} adds the saturated phases in SI doubles (K, Pa,
+ * kg/m3, J/kg, J/(kg K)), {@link SaturationQuantities} knows their units; this type adds how they are found. Every method throws
  * {@link org.satline.quantity.OutOfValidityException} outside its range, for NaN too.
  */
 public interface SaturationCurve extends SaturationQuantities {
-    /**
-     * Returns the refrigerant.
-     *
-     * @return the refrigerant
-     */
-    Refrigerant refrigerant();
-
     /**
      * Returns how numbers are found.
      *
      * @return the engine
      */
     Engine engine();
-
-    /**
-     * Returns the citation of what the numbers rest on.
-     *
-     * @return one line
-     */
-    String source();
 
     /**
      * Returns what every result of this curve should say about the mixture model behind it, such as a known difference from published

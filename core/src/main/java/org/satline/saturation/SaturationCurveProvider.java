@@ -14,4 +14,13 @@ public interface SaturationCurveProvider {
      *     {@link SaturationCurves#solving}
      */
     Optional<SaturationCurve> curve(Refrigerant refrigerant);
+
+    /**
+     * Returns which provider is asked first.
+     *
+     * @return a higher number is asked before a lower one; the tables that ship with this library have 0, and so has one that says nothing
+     */
+    default int priority() {
+        return 0;
+    }
 }

@@ -3,89 +3,10 @@ package org.satline.saturation;
 import org.satline.equilibrium.Range;
 
 /**
- * The bubble and dew lines of one refrigerant in SI doubles (K, Pa, kg/m3, J/kg, J/(kg K)): ranges, pressures, temperatures and the
- * properties of the saturated phases. Every method throws {@link org.satline.quantity.OutOfValidityException} outside its range, for NaN
- * too. See {@link SaturationCurve}.
+ * The lines with the properties of the saturated phases, in SI doubles (K, Pa, kg/m3, J/kg, J/(kg K)). Every method throws
+ * {@link org.satline.quantity.OutOfValidityException} outside its range, for NaN too. See {@link SaturationCurve}.
  */
-public interface SaturationNumbers {
-    /**
-     * Returns the temperatures of the bubble line.
-     *
-     * @return range, K
-     */
-    Range bubbleTemperatureRange();
-
-    /**
-     * Returns the temperatures of the dew line.
-     *
-     * @return range, K
-     */
-    Range dewTemperatureRange();
-
-    /**
-     * Returns the pressures of the bubble line.
-     *
-     * @return range, Pa
-     */
-    Range bubblePressureRange();
-
-    /**
-     * Returns the pressures of the dew line.
-     *
-     * @return range, Pa
-     */
-    Range dewPressureRange();
-
-    /**
-     * Returns the coldest temperature at which both lines answer.
-     *
-     * @return K
-     */
-    default double minTemperatureK() {
-        return Math.max(bubbleTemperatureRange().low(), dewTemperatureRange().low());
-    }
-
-    /**
-     * Returns the warmest temperature at which both lines answer.
-     *
-     * @return K
-     */
-    default double maxTemperatureK() {
-        return Math.min(bubbleTemperatureRange().high(), dewTemperatureRange().high());
-    }
-
-    /**
-     * Returns the bubble-point pressure.
-     *
-     * @param temperatureK T, K
-     * @return p, Pa
-     */
-    double bubblePressurePa(double temperatureK);
-
-    /**
-     * Returns the dew-point pressure.
-     *
-     * @param temperatureK T, K
-     * @return p, Pa
-     */
-    double dewPressurePa(double temperatureK);
-
-    /**
-     * Returns the bubble-point temperature.
-     *
-     * @param pressurePa p, Pa, absolute
-     * @return T, K
-     */
-    double bubbleTemperatureK(double pressurePa);
-
-    /**
-     * Returns the dew-point temperature.
-     *
-     * @param pressurePa p, Pa, absolute
-     * @return T, K
-     */
-    double dewTemperatureK(double pressurePa);
-
+public interface SaturationNumbers extends SaturationLines {
     /**
      * Returns the density of the bubble-point liquid.
      *
@@ -204,56 +125,10 @@ public interface SaturationNumbers {
         return BulkAnswers.of(at, range(property), property.unit(), i -> value(property, at[i]));
     }
 
-    /**
-     * Computes many superheats, each on its own: temperature less dew-point temperature at the pressure.
-     *
-     * @param pressuresPa absolute pressures, Pa; NaN for one that was not read
-     * @param temperaturesK temperatures of the vapour, K; NaN for one that was not read
-     * @return a superheat, K, or a status for each
-     * @throws IllegalArgumentException if the arrays differ in length
-     */
-    default BulkAnswers superheats(double[] pressuresPa, double[] temperaturesK) {
-        sameLength(pressuresPa, temperaturesK);
-        return BulkAnswers.of(
-                pressuresPa,
-                dewPressureRange(),
-                "K",
-                i -> temperatureK(temperaturesK[i]) - dewTemperatureK(pressuresPa[i]));
-    }
-
-    /**
-     * Computes many subcoolings, each on its own: bubble-point temperature at the pressure less temperature.
-     *
-     * @param pressuresPa absolute pressures, Pa; NaN for one that was not read
-     * @param temperaturesK temperatures of the liquid, K; NaN for one that was not read
-     * @return a subcooling, K, or a status for each
-     * @throws IllegalArgumentException if the arrays differ in length
-     */
-    default BulkAnswers subcoolings(double[] pressuresPa, double[] temperaturesK) {
-        sameLength(pressuresPa, temperaturesK);
-        return BulkAnswers.of(
-                pressuresPa,
-                bubblePressureRange(),
-                "K",
-                i -> bubbleTemperatureK(pressuresPa[i]) - temperatureK(temperaturesK[i]));
-    }
-
     private Range range(SaturationProperty property) {
         if (property.askedByPressure()) {
             return property.onBubbleLine() ? bubblePressureRange() : dewPressureRange();
         }
         return property.onBubbleLine() ? bubbleTemperatureRange() : dewTemperatureRange();
-    }
-
-    /** No temperature at or below absolute zero becomes a superheat. */
-    private static double temperatureK(double kelvins) {
-        return kelvins <= 0 ? Double.POSITIVE_INFINITY : kelvins;
-    }
-
-    private static void sameLength(double[] pressuresPa, double[] temperaturesK) {
-        if (pressuresPa.length != temperaturesK.length) {
-            throw new IllegalArgumentException(pressuresPa.length + " pressures for " + temperaturesK.length
-                    + " temperatures; give one of each for every row");
-        }
     }
 }

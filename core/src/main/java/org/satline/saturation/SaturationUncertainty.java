@@ -1,7 +1,6 @@
 package org.satline.saturation;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Stream;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.FluidModel;
@@ -77,7 +76,10 @@ public final class SaturationUncertainty {
      * @return its uncertainty
      */
     public static SaturationUncertainty of(FluidModel model) {
-        return new SaturationUncertainty(Objects.requireNonNull(model, "model"));
+        Refrigerant listed = model.refrigerant().asListed();
+        // what is published of a composition holds whatever it is called
+        return new SaturationUncertainty(
+                listed.equals(model.refrigerant()) ? model : FluidModel.of(listed, model.interactionModel()));
     }
 
     /**

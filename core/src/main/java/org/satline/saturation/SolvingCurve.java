@@ -15,7 +15,10 @@ final class SolvingCurve implements SaturationCurve {
 
     SolvingCurve(FluidModel model) {
         this.model = model;
-        this.warnings = MixtureEvidence.of(model.refrigerant(), model.interactionModel())
+        this.warnings = MixtureEvidence.of(
+                        model.refrigerant(),
+                        model.interactionModel(),
+                        model.equation().mixture().pairs())
                 .warnings();
     }
 
@@ -124,5 +127,10 @@ final class SolvingCurve implements SaturationCurve {
     @Override
     public double dewVapourIsobaricHeatCapacity(double temperatureK) {
         return model.dewAtTemperature(temperatureK).saturated().isobaricHeatCapacity();
+    }
+
+    @Override
+    public String toString() {
+        return "lines of " + refrigerant() + ", solved from the equation of state";
     }
 }

@@ -4,6 +4,8 @@
  *
  * <p>Read {@link org.satline.simulation.SimulatedSystem} first. It is a model: it shows directions and orders of magnitude, not any
  * machine.
+ *
+ * <p>Experimental: a model for proof and teaching, free to change in any release.
  */
 @NullMarked
 package org.satline.simulation;

@@ -3,6 +3,8 @@
  * covers. Read {@link org.satline.step.StepAdvisor} first.
  *
  * <p>It supports licensed practice and does not replace it.
+ *
+ * <p>Experimental: how a step is found may change in any release.
  */
 @NullMarked
 package org.satline.step;

@@ -3,6 +3,8 @@
  * {@link org.satline.transfer.PermitOffice} first.
  *
  * <p>The figures help a licensed person; the rule text in force and the local code govern.
+ *
+ * <p>Stable from the first release on.
  */
 @NullMarked
 package org.satline.transfer;

@@ -4,6 +4,8 @@
  *
  * <p>Nothing here lays out text or reads files: a report is typed data, with the derivation of its numbers. It supports licensed practice
  * and does not replace it.
+ *
+ * <p>Stable from the first release on.
  */
 @NullMarked
 package org.satline.visit;

@@ -197,7 +197,7 @@ public final class Wording {
      */
     public String name(Coded coded, List<Figure> figures) {
         Parts.required("coded figures", coded, figures);
-        return message(nameKey(coded), figures.toArray(Figure[]::new));
+        return message(nameKey(coded), figures.toArray(new Figure[0]));
     }
 
     /** {@code org.satline.cylinder.FillMethod.RATIO} has {@code cylinder.fillMethod.ratio}. */

@@ -4,6 +4,8 @@
  *
  * <p>The last room of the library: no other one holds a sentence. A text that is missing in a language is taken from English, and one that
  * is missing there too from the words of its key, so that nothing that can hurt someone is ever an empty line.
+ *
+ * <p>Stable from the first release on.
  */
 @NullMarked
 package org.satline.wording;

@@ -1,7 +1,5 @@
 package org.satline.charge;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,7 +18,8 @@ class BehaviourTableTest {
     void writesTheTable() throws IOException {
         List<String> lines = new ArrayList<>(List.of(
                 "# Clues of simulated systems by what is wrong with them: charge error in steps of 0.05 of the right charge, with at most one other fault, mild or severe.",
-                "# Made by BehaviourTableTest of the tests of this module: " + SYSTEMS + " drawn visits, seed " + SEED + ".",
+                "# Made by BehaviourTableTest of the tests of this module: " + SYSTEMS + " drawn visits, seed " + SEED
+                        + ".",
                 "# mean at the usual surroundings, slopes with target, outdoor air, wet and dry bulb of the return air for each clue in turn, and the covariance over",
                 "# systems (lower triangle). Clues: superheat, subcooling, condensing over its air, evaporating, discharge over ideal compression, air drop, excess at rest;",
                 "# all in K. basis: org.satline.simulation; spread.csv adds what measured machines show beyond it.",

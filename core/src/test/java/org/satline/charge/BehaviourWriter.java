@@ -1,6 +1,5 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.MeteringDevice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -15,10 +14,12 @@ import org.apache.commons.math3.ml.clustering.DoublePoint;
 import org.apache.commons.math3.ml.clustering.KMeansPlusPlusClusterer;
 import org.apache.commons.math3.random.Well19937c;
 import org.satline.charge.DrawnSystems.Drawn;
+import org.satline.charge.margin.MeteringDevice;
 
 /**
- * Writes the behaviour table from drawn systems: at each hypothesis a linear regression of the clues on their surroundings, each system weighed by its distance in
- * charge error and severity, and the scatter about it. A hypothesis with few systems near it borrows scatter from its fault.
+ * Writes the behaviour table from drawn systems: at each hypothesis a linear regression of the clues on their surroundings, each system
+ * weighed by its distance in charge error and severity, and the scatter about it. A hypothesis with few systems near it borrows scatter
+ * from its fault.
  */
 final class BehaviourWriter {
     private static final double STEP = 0.05;
@@ -122,7 +123,8 @@ final class BehaviourWriter {
         double[][] scatter = new double[Behaviour.CLUES][Behaviour.CLUES];
         for (int n = 0; n < weights.length; n++) {
             double[] off = minus(
-                    minus(those.get(n).clues(), mean), slopes.operate(minus(those.get(n).around(), centre)));
+                    minus(those.get(n).clues(), mean),
+                    slopes.operate(minus(those.get(n).around(), centre)));
             for (int i = 0; i < off.length; i++) {
                 addScaled(scatter[i], off, weights[n] / sum * off[i]);
             }
@@ -137,7 +139,8 @@ final class BehaviourWriter {
         List<CentroidCluster<Point>> clusters = new KMeansPlusPlusClusterer<Point>(
                         REFRIGERANT_CLUSTERS,
                         100,
-                        (a, b) -> Math.hypot(Math.hypot(a[0] - b[0], a[1] - b[1]), Math.hypot(a[2] - b[2], a[3] - b[3])),
+                        (a, b) ->
+                                Math.hypot(Math.hypot(a[0] - b[0], a[1] - b[1]), Math.hypot(a[2] - b[2], a[3] - b[3])),
                         new Well19937c(1))
                 .cluster(points);
         return clusters.stream()
@@ -145,9 +148,8 @@ final class BehaviourWriter {
                 .map(cluster -> {
                     List<Drawn> near =
                             cluster.getPoints().stream().map(each -> each.drawn).toList();
-                    double[] weights = DoubleStream.generate(() -> 1)
-                            .limit(near.size())
-                            .toArray();
+                    double[] weights =
+                            DoubleStream.generate(() -> 1).limit(near.size()).toArray();
                     Fit fit = fit(near, weights, 0);
                     return row(
                             metering,

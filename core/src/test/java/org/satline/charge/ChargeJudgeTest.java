@@ -1,8 +1,5 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.MeteringDevice;
-import org.satline.charge.margin.Margins;
-import org.satline.charge.margin.Criterion;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -16,6 +13,9 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.Margins;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
@@ -30,8 +30,8 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
 /**
- * Levels by the decision of the California Energy Code, Reference Appendix RA3.2 (2008, installer): superheat within 5 degF, subcooling within 3 degF of
- * the target; with a doubt of the readings by the guard bands of JCGM 106:2012, 5 % on either side.
+ * Levels by the decision of the California Energy Code, Reference Appendix RA3.2 (2008, installer): superheat within 5 degF, subcooling
+ * within 3 degF of the target; with a doubt of the readings by the guard bands of JCGM 106:2012, 5 % on either side.
  */
 class ChargeJudgeTest {
     private static ChargeLevel published(Judgement judgement) {
@@ -128,7 +128,9 @@ class ChargeJudgeTest {
         assertThat(deviation.standardUncertaintyK()).isCloseTo(u, within(1e-6));
     }
 
-    /** 2.5 degF in a band of 3 degF, u = 0.54 degF: Phi(0.926) = 0.823 by a table of the normal distribution; the other edge takes nothing. */
+    /**
+     * 2.5 degF in a band of 3 degF, u = 0.54 degF: Phi(0.926) = 0.823 by a table of the normal distribution; the other edge takes nothing.
+     */
     @Test
     void insideTheBandAsReadIsGoodEnough() {
         Judgement.Decided decided =
@@ -140,7 +142,10 @@ class ChargeJudgeTest {
         assertThat(finding(decided, ChargeCode.GOOD_ENOUGH).subject().name()).isEqualTo("liquidLine probe");
     }
 
-    /** So doubtful a reading inside the band that a wrong charge is likelier on neither side than a right one is: below 1/2, yet the likeliest. */
+    /**
+     * So doubtful a reading inside the band that a wrong charge is likelier on neither side than a right one is: below 1/2, yet the
+     * likeliest.
+     */
     @Test
     void outsideTheBandNothingIsGoodEnough() {
         Judgement.Undecided above =
@@ -155,8 +160,7 @@ class ChargeJudgeTest {
     @Test
     void theInstrumentNamedDecidesWhenItIsUsed() {
         double uK = 0.7;
-        Judgement.Undecided now =
-                (Judgement.Undecided) Case.valve(10, 13.2, uK).judged();
+        Judgement.Undecided now = (Judgement.Undecided) Case.valve(10, 13.2, uK).judged();
         double share = now.deciding().orElseThrow().largestShare();
         Deviation deviation = now.evidence().deviation().orElseThrow();
         DecisionRule rule = DecisionRule.usual();
@@ -315,7 +319,10 @@ class ChargeJudgeTest {
                         fault -> assertThat(fault.fault()).isEqualTo(Fault.NON_CONDENSABLE_GAS));
     }
 
-    /** 50 K over the outdoor air, common practice 15 to 30 degF: air or a fouled condenser first; once the pressure at rest clears the refrigerant, the condenser. */
+    /**
+     * 50 K over the outdoor air, common practice 15 to 30 degF: air or a fouled condenser first; once the pressure at rest clears the
+     * refrigerant, the condenser.
+     */
     @Test
     void farTooHotACondenserIsNotTheCharge() {
         Case hot = Case.valve(10, 20, 0.3).degF(Place.OUTDOOR_AIR, 60);

@@ -1,13 +1,13 @@
 package org.satline.charge;
 
-import org.satline.charge.margin.MeteringDevice;
-import org.satline.charge.margin.Margins;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import org.satline.charge.margin.Margins;
+import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
 import org.satline.measurement.UncertaintyBudget;
@@ -29,8 +29,8 @@ import org.satline.simulation.SystemDesign;
 import org.satline.simulation.WorkingFluid;
 
 /**
- * Simulated systems of many designs with a charge error, at most one other fault and weather, as exact instruments see them. Ranges are our choice, of the order of
- * residential split systems with short to long lines.
+ * Simulated systems of many designs with a charge error, at most one other fault and weather, as exact instruments see them. Ranges are our
+ * choice, of the order of residential split systems with short to long lines.
  */
 final class DrawnSystems {
     private static final List<String> REFRIGERANTS = List.of("R-410A", "R-22", "R-32", "R-454B", "R-407C", "R-134a");
@@ -100,7 +100,8 @@ final class DrawnSystems {
             }
             return seen(plate, plate, air, target, FAULTS.get(random.nextInt(FAULTS.size())), severity, error);
         } catch (NoSteadyStateException | ImplausibleReadingException e) {
-            // such a system trips its safety switches, or its readings are refused: it is not what a charge is judged on
+            // such a system trips its safety switches, or its readings are refused: it is not what a charge is judged
+            // on
             return Optional.empty();
         }
     }
@@ -120,10 +121,9 @@ final class DrawnSystems {
         SystemReadings readings = state.exactReadings(air);
         Pressure atRest = system.standingPressure(charge, air.outdoor(), air, imposed);
         OperatingConditions conditions = OperatingConditions.unknown()
-                .withStanding(
-                        new OperatingConditions.Standing(Reading.exact(atRest), Reading.exact(air.outdoor())));
-        ChargeQuestion question = ChargeQuestion.of(
-                plate.design().metering(), Optional.of(TemperatureDifference.ofKelvins(target)));
+                .withStanding(new OperatingConditions.Standing(Reading.exact(atRest), Reading.exact(air.outdoor())));
+        ChargeQuestion question =
+                ChargeQuestion.of(plate.design().metering(), Optional.of(TemperatureDifference.ofKelvins(target)));
         ChargeCase it = new ChargeCase(curve, readings, question, conditions);
         ChargeTarget.Found found =
                 new ChargeTarget.Found(TemperatureDifference.ofKelvins(target), UncertaintyBudget.none(), List.of());

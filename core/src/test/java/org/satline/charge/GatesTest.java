@@ -134,8 +134,8 @@ class GatesTest {
     }
 
     /**
-     * Target split at 76 degF dry bulb and 64 degF wet bulb: 18.5 degF, and 1.65 degF more in air of 85 degF outdoors (0.5 K and 0.07 K for each kelvin under 35 degC, after
-     * NISTIR 7350); supply at 52 degF gives 24, above 20.2 + 3.
+     * Target split at 76 degF dry bulb and 64 degF wet bulb: 18.5 degF, and 1.65 degF more in air of 85 degF outdoors (0.5 K and 0.07 K for
+     * each kelvin under 35 degC, after NISTIR 7350); supply at 52 degF gives 24, above 20.2 + 3.
      */
     @Test
     void temperatureSplit() {

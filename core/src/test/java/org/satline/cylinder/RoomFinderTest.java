@@ -85,7 +85,7 @@ class RoomFinderTest {
                         left -> assertThat(left.neverPass().kilograms()).isNegative());
     }
 
-    /** In quarters and smaller halves of a kilogram, which a double holds exactly: nothing is left at the limit less the margin, a little just before it. */
+    /** In halves of halves of a kilogram, which a double holds exactly: no room at the limit less the margin, a little before it. */
     @Test
     void theExactEndsOfTheRoom() {
         double fullAt = 12 + 15 - 2 * 0.125; // tare, limit, twice the uncertainty
@@ -93,14 +93,12 @@ class RoomFinderTest {
         assertThat(find(new Weighing.Gross(exact(fullAt)), NO_HOSE)).isInstanceOf(Room.Full.class);
         assertThat(find(new Weighing.Gross(exact(fullAt - little)), NO_HOSE))
                 .isInstanceOfSatisfying(
-                        Room.Left.class,
-                        left -> assertThat(left.room()).isEqualTo(Mass.ofKilograms(little)));
+                        Room.Left.class, left -> assertThat(left.room()).isEqualTo(Mass.ofKilograms(little)));
         assertThat(find(new Weighing.Gross(exact(fullAt - little)), Mass.ofKilograms(little)))
                 .isInstanceOf(Room.Full.class);
         assertThat(find(new Weighing.Gross(exact(fullAt - little), Mass.ofKilograms(0.25)), NO_HOSE))
                 .isInstanceOfSatisfying(
-                        Room.Left.class,
-                        left -> assertThat(left.room()).isEqualTo(Mass.ofKilograms(0.25 + little)));
+                        Room.Left.class, left -> assertThat(left.room()).isEqualTo(Mass.ofKilograms(0.25 + little)));
         double overAt = 12 + 15 + 0.125; // beyond the doubt of the scale
         assertThat(find(new Weighing.Gross(exact(overAt)), NO_HOSE)).isInstanceOf(Room.Full.class);
         assertThat(find(new Weighing.Gross(exact(overAt + little)), NO_HOSE))

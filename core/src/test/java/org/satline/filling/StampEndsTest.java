@@ -19,7 +19,8 @@ class StampEndsTest {
     @Test
     void theDueDayItselfIsStillGood() {
         assertThat(against(assessed(Samples.recovery(), Samples.RETEST))).doesNotContain(FillingCode.RETEST_PAST);
-        assertThat(against(assessed(Samples.recovery(), Samples.RETEST.plusDays(1)))).contains(FillingCode.RETEST_PAST);
+        assertThat(against(assessed(Samples.recovery(), Samples.RETEST.plusDays(1))))
+                .contains(FillingCode.RETEST_PAST);
         // no rule lets 15 years pass between two tests: a day beyond was misread
         assertThat(assessed(Samples.recovery(), Samples.RETEST.minusYears(15)))
                 .isNotInstanceOf(FillAssessment.Open.class);
@@ -58,8 +59,7 @@ class StampEndsTest {
                 .contains(FillingCode.SERVICE_PRESSURE_MISFITS_MARK);
         CylinderStamps tested = service(400).with(Stamp.TEST_PRESSURE, GaugePressure.ofPsig(400));
         assertThat(against(assessed(tested, Samples.TODAY))).doesNotContain(FillingCode.TEST_BELOW_SERVICE);
-        assertThat(against(assessed(
-                        tested.with(Stamp.TEST_PRESSURE, GaugePressure.ofPsig(399.99)), Samples.TODAY)))
+        assertThat(against(assessed(tested.with(Stamp.TEST_PRESSURE, GaugePressure.ofPsig(399.99)), Samples.TODAY)))
                 .contains(FillingCode.TEST_BELOW_SERVICE);
     }
 

@@ -65,6 +65,7 @@ final class ResultTypes {
             "wording.VisitLines",
             "wording.Wording",
             // what a saturation curve answers, and the curve has a form
+            "saturation.SaturationLines",
             "saturation.SaturationNumbers",
             "saturation.SaturationQuantities",
             // what a code or a text is, written where it is met
@@ -95,6 +96,8 @@ final class ResultTypes {
             "charge.ChargeRow",
             "charge.ChargeRow.Builder",
             "saturation.BulkAnswers",
+            // a card of the caller's own, who keeps its points
+            "saturation.PrintedCard",
             // its entries have forms; it holds the ledger made from them
             "ledger.LedgerReading",
             // made for the next computation and not public inside

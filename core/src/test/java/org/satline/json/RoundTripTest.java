@@ -27,7 +27,7 @@ import org.satline.saturation.SaturationCurve;
 class RoundTripTest {
     private static final int INSTANCES = 6;
 
-    private final SatlineJson json = new SatlineJson();
+    private final SatlineJson json = new SatlineJson().strict();
     private final ObjectMapper mapper = new ObjectMapper().registerModule(new SatlineModule());
     private final JsonSchemaFactory schemas = JsonSchemaFactory.getInstance(
             SpecVersion.VersionFlag.V202012,

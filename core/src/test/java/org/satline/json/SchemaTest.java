@@ -3,6 +3,7 @@ package org.satline.json;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SchemaId;
@@ -40,6 +41,15 @@ class SchemaTest {
         assertThat(Files.readString(FILE))
                 .as("write it anew: mvn -q -pl core test -Dtest=SchemaTest -Dsatline.schema.write")
                 .isEqualTo(current());
+    }
+
+    @Test
+    void everyFieldSaysWhatItIs() throws IOException {
+        for (JsonNode properties : new ObjectMapper().readTree(current()).findValues("properties")) {
+            assertThat(properties)
+                    .allSatisfy(field ->
+                            assertThat(field.path("description").asText()).isNotBlank());
+        }
     }
 
     /** JSON Schema, draft 2020-12, has a schema of its own. */

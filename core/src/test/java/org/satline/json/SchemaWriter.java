@@ -29,7 +29,7 @@ final class SchemaWriter {
         types.forEach(this::reference);
         ObjectNode schema = NODES.objectNode();
         schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
-        schema.put("$id", "urn:satline:results");
+        schema.put("$id", "urn:satline:results:1");
         schema.put("title", "Results of Satline");
         schema.put(
                 "description",
@@ -146,8 +146,8 @@ final class SchemaWriter {
     private static ObjectNode described(Codec.Quantity<?> quantity) {
         ObjectNode node = NODES.objectNode().put("type", "object");
         ObjectNode properties = node.putObject("properties");
-        properties.putObject(Codec.Quantity.VALUE).put("type", "number");
-        properties.putObject(Codec.Quantity.UNIT).put("const", quantity.unit());
+        properties.putObject(Codec.Quantity.VALUE).put("type", "number").put("description", "its size in the unit");
+        properties.putObject(Codec.Quantity.UNIT).put("const", quantity.unit()).put("description", "its SI unit");
         node.putArray("required").add(Codec.Quantity.VALUE).add(Codec.Quantity.UNIT);
         node.put("additionalProperties", false);
         return node;
@@ -158,11 +158,16 @@ final class SchemaWriter {
         ObjectNode properties = node.putObject("properties");
         ArrayNode required = NODES.arrayNode();
         if (codec.isOneOfSeveral()) {
-            properties.putObject(RecordCodec.TYPE).put("const", codec.type().getSimpleName());
+            properties
+                    .putObject(RecordCodec.TYPE)
+                    .put("const", codec.type().getSimpleName())
+                    .put("description", "which of the types it is");
             required.add(RecordCodec.TYPE);
         }
         for (RecordCodec.Field field : codec.fields()) {
-            properties.set(field.name(), ofType(field.type()));
+            properties.set(
+                    field.name(),
+                    ofType(field.type()).put("description", FieldDescriptions.of(codec.type(), field.name())));
             if (!field.mayBeNull() && field.codec().absent().isEmpty()) {
                 required.add(field.name());
             }

@@ -20,7 +20,7 @@ import org.satline.step.StepAdvice;
 
 /** What is no result is refused, with its place and what was expected there. */
 class UnreadableJsonTest {
-    private final SatlineJson json = new SatlineJson();
+    private final SatlineJson json = new SatlineJson().strict();
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
@@ -52,6 +52,17 @@ class UnreadableJsonTest {
                         UnreadableJsonException.class,
                         e -> assertThat(e.place()).isEqualTo(place))
                 .hasMessageContaining(problem);
+    }
+
+    /** What a later release adds is passed over; what is missing or wrong is refused all the same. */
+    @Test
+    void unknownFieldsArePassedOverUnlessStrict() {
+        String later = "{\"id\": \"goggles\", \"basis\": \"x\", \"colour\": {\"deep\": [1]}}";
+        SatlineJson lenient = new SatlineJson();
+        assertThat(lenient.read(later, Caution.class).basis()).isEqualTo("x");
+        assertThatThrownBy(() -> json.read(later, Caution.class)).isInstanceOf(UnreadableJsonException.class);
+        assertThatThrownBy(() -> lenient.read("{\"id\": \"goggles\", \"colour\": 1}", Caution.class))
+                .isInstanceOf(UnreadableJsonException.class);
     }
 
     @Test
@@ -94,9 +105,9 @@ class UnreadableJsonTest {
 
     @Test
     void numbersWithoutValueAreNotWritten() {
-        assertThatThrownBy(() -> json.write(new Range(0, Double.NaN)))
+        assertThatThrownBy(() -> json.write(new Range(0, Double.POSITIVE_INFINITY)))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("number NaN is not finite");
+                .hasMessageContaining("number Infinity is not finite");
     }
 
     @Test

@@ -110,9 +110,10 @@ class StepBoundsTest {
     }
 
     /**
-     * By hand: 4 K off, 10 K/kg, 0.3 kg out leaves 1 K; the far edge is 2.5 K away; variances 0.04 + 0.3^2 x 4 + (0.25 x 3)^2 + 0.5^2 = 1.2125 K2; 2.5 /
-     * 1.1011 = 2.2704, whose upper tail is 0.0116 (Abramowitz and Stegun, table 26.1: P(2.26) = 0.98809, P(2.28) = 0.98870). A covariance of 0.1 K2/kg takes
-     * 2 x 0.3 x 0.1 off: 2.3287, 0.0099 (P(2.32) = 0.98983, P(2.34) = 0.99036).
+     * By hand: 4 K off, 10 K/kg, 0.3 kg out leaves 1 K; the far edge is 2.5 K away; variances 0.04 + 0.3^2 x 4 +
+     * (0.25 x 3)^2 + 0.5^2 = 1.2125 K2; 2.5 / 1.1011 = 2.2704, whose upper tail is 0.0116 (Abramowitz and Stegun, table
+     * 26.1: P(2.26) = 0.98809, P(2.28) = 0.98870). A covariance of 0.1 K2/kg takes 2 x 0.3 x 0.1 off: 2.3287, 0.0099
+     * (P(2.32) = 0.98983, P(2.34) = 0.99036).
      */
     @ParameterizedTest
     @CsvSource({"0, 0.0116", "0.1, 0.0099"})

@@ -34,12 +34,11 @@ class FlowEndsTest {
                 assertThat(close.difference()).isEqualTo(PressureDifference.ofPascals(sign * 5000));
                 assertThat(close.expandedUncertainty()).isEqualTo(PressureDifference.ofPascals(5000));
             });
-            assertThat(flow(port, 1e6 + sign * 5001, cylinder, 1e6))
-                    .isInstanceOfSatisfying(Flow.OneWay.class, way -> {
-                        assertThat(way.from().kind()).isEqualTo(sign > 0 ? port : cylinder);
-                        assertThat(way.to().kind()).isEqualTo(sign > 0 ? cylinder : port);
-                        assertThat(way.driving()).isEqualTo(PressureDifference.ofPascals(5001));
-                    });
+            assertThat(flow(port, 1e6 + sign * 5001, cylinder, 1e6)).isInstanceOfSatisfying(Flow.OneWay.class, way -> {
+                assertThat(way.from().kind()).isEqualTo(sign > 0 ? port : cylinder);
+                assertThat(way.to().kind()).isEqualTo(sign > 0 ? cylinder : port);
+                assertThat(way.driving()).isEqualTo(PressureDifference.ofPascals(5001));
+            });
         }
     }
 

@@ -23,9 +23,9 @@ class NoSentencesTest {
     /** A source by itself: a law or standard by its number, or the statement that there is none. */
     private static final Pattern SOURCE =
             Pattern.compile("\\d CFR \\d|JCGM \\d|Regulation \\(EU\\)|\\(from memory\\)|no source|secondary text");
-    /** The names of the parts of a record, and the label of a constant of an enum. */
-    private static final Pattern NAMES =
-            Pattern.compile("Parts\\.(required|numbers)\\(\\s*$|(^|[,}])\\s*[A-Z][A-Z_0-9]+\\([^()]*$");
+    /** The names of the parts of a record, the label of a constant of an enum, and the key of a row of a resource. */
+    private static final Pattern NAMES = Pattern.compile(
+            "Parts\\.(required|numbers)\\(\\s*$|\\bvalue\\(\\s*$|(^|[,}])\\s*[A-Z][A-Z_0-9]+\\([^()]*$");
     /** Numbers between signs, as in {@code m = gross - tare}. */
     private static final Pattern FORMULA = Pattern.compile("^[^ ]+( [^ ]+)? (=|<=|>=|<|>) .*|.* [-+*/=] .*");
 

@@ -283,4 +283,9 @@ final class TableCurve implements SaturationCurve {
         }
         return curve;
     }
+
+    @Override
+    public String toString() {
+        return "lines of " + refrigerant + ", from its certified table";
+    }
 }

@@ -45,14 +45,16 @@ public final class TableProvider implements SaturationCurveProvider {
 
     private static @Nullable TableCurve read(Refrigerant refrigerant) {
         Objects.requireNonNull(refrigerant, "refrigerant");
-        String name = TableFormat.fileName(refrigerant.designation());
+        // a blend with the composition of a listed one has its table, whatever it is called
+        Refrigerant listed = refrigerant.asListed();
+        String name = TableFormat.fileName(listed.designation());
         byte[] bytes = bytes(name);
         if (bytes == null || !refrigerant.hasComposition()) {
             return null;
         }
         TableData data = TableReader.read(name, bytes, RESOURCES.get().lists(TableProvider.class, name));
-        if (!data.designation().equals(refrigerant.designation())
-                || !sameParts(data.parts(), refrigerant.composition().components())) {
+        if (!data.designation().equals(listed.designation())
+                || !sameParts(data.parts(), listed.composition().components())) {
             return null; // a blend of the caller's own that borrows the name
         }
         if (!data.dataVersion().equals(refrigerant.dataVersion())) {

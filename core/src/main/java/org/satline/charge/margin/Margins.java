@@ -17,6 +17,7 @@ import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.saturation.SaturationCurve;
+import org.satline.saturation.SaturationLines;
 
 /**
  * Superheat and subcooling of a set of readings, as far as the readings go. Immutable, thread-safe.
@@ -133,7 +134,7 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
      * @param pressurePa absolute pressure, Pa; within the line
      * @return K/Pa
      */
-    public static double dewSlope(SaturationCurve curve, double pressurePa) {
+    public static double dewSlope(SaturationLines curve, double pressurePa) {
         return slope(pressurePa, curve.dewPressureRange(), curve::dewTemperatureK);
     }
 
@@ -144,7 +145,7 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
      * @param pressurePa absolute pressure, Pa; within the line
      * @return K/Pa
      */
-    public static double bubbleSlope(SaturationCurve curve, double pressurePa) {
+    public static double bubbleSlope(SaturationLines curve, double pressurePa) {
         return slope(pressurePa, curve.bubblePressureRange(), curve::bubbleTemperatureK);
     }
 

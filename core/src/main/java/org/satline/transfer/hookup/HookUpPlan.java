@@ -33,7 +33,8 @@ public sealed interface HookUpPlan {
      * There is no safe order of acts.
      *
      * @param reason why
-     * @param parts what makes one possible, proved by planning with it: one part, or two that are needed together; empty where none was found
+     * @param parts what makes one possible, proved by planning with it: one part, or two that are needed together; empty where none was
+     *     found
      */
     record NoPlan(PlanReason reason, List<PlanPart> parts) implements HookUpPlan {
         /** {@inheritDoc} */

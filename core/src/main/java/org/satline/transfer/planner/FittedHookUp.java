@@ -28,8 +28,8 @@ import org.satline.transfer.hookup.SystemPort;
 import org.satline.transfer.hookup.VolumeState;
 
 /**
- * A hook-up with one part more than another, as if that part had been there from the beginning. What is not known of a part is as usual in the trade: common
- * practice, no source. Immutable.
+ * A hook-up with one part more than another, as if that part had been there from the beginning. What is not known of a part is as usual
+ * in the trade: common practice, no source. Immutable.
  *
  * @param hookUp its parts
  * @param state how they stand
@@ -96,13 +96,11 @@ record FittedHookUp(HookUp hookUp, HookUpState state) {
         }
         return ports.equals(hookUp.ports())
                 ? List.of()
-                : List.of(made(
-                        copy(hookUp.running(), ports, hookUp.manifold(), hookUp.hoses(), hookUp.pump()), open));
+                : List.of(made(copy(hookUp.running(), ports, hookUp.manifold(), hookUp.hoses(), hookUp.pump()), open));
     }
 
     private boolean isTaken(String connection) {
-        return state.joints().values().stream()
-                .anyMatch(joint -> joint.at().equals(connection));
+        return state.joints().values().stream().anyMatch(joint -> joint.at().equals(connection));
     }
 
     /** Hoses that are meant for a port with a hand valve there. */
@@ -128,8 +126,7 @@ record FittedHookUp(HookUp hookUp, HookUpState state) {
         }
         return hoses.equals(hookUp.hoses())
                 ? List.of()
-                : List.of(made(
-                        copy(hookUp.running(), hookUp.ports(), hookUp.manifold(), hoses, hookUp.pump()), open));
+                : List.of(made(copy(hookUp.running(), hookUp.ports(), hookUp.manifold(), hoses, hookUp.pump()), open));
     }
 
     private List<FittedHookUp> withOtherHose() {
@@ -173,8 +170,8 @@ record FittedHookUp(HookUp hookUp, HookUpState state) {
                     each.bore(),
                     each.length()));
         }
-        HookUp with = copy(
-                hookUp.running(), hookUp.ports(), Optional.of(new Manifold(2, 1, CHAMBER)), hoses, hookUp.pump());
+        HookUp with =
+                copy(hookUp.running(), hookUp.ports(), Optional.of(new Manifold(2, 1, CHAMBER)), hoses, hookUp.pump());
         return List.of(new FittedHookUp(with, carried(with, Map.of(), off)));
     }
 
@@ -201,9 +198,8 @@ record FittedHookUp(HookUp hookUp, HookUpState state) {
             return List.of(new FittedHookUp(hookUp, state.withVolume(name, hookUp.evacuated())));
         }
         if (in && !receives) {
-            double full = hookUp.gas()
-                    .properties()
-                    .liquidDensity(hookUp.ambient().kelvins());
+            double full =
+                    hookUp.gas().properties().liquidDensity(hookUp.ambient().kelvins());
             Mass mass = Mass.ofKilograms(full * FULL * cylinder.waterCapacity().cubicMetres());
             return List.of(holding(name, mass, hookUp.ambient(), GasOrigin.SOURCE));
         }
@@ -267,15 +263,17 @@ record FittedHookUp(HookUp hookUp, HookUpState state) {
     /** The state as far as its parts are still there; hoses that were exchanged are off and hold air. */
     private HookUpState carried(HookUp with, Map<String, Opening> open, Set<String> exchanged) {
         Map<String, VolumeState> volumes = new HashMap<>(state.volumes());
-        volumes.keySet().removeIf(name -> exchanged.contains(name)
-                || !with.volumes().containsKey(name)
-                || !hookUp.volumes().get(name).equals(with.volumes().get(name)));
+        volumes.keySet()
+                .removeIf(name -> exchanged.contains(name)
+                        || !with.volumes().containsKey(name)
+                        || !hookUp.volumes().get(name).equals(with.volumes().get(name)));
         HookUpState before = with.before(volumes);
         Map<String, Opening> valves = new HashMap<>(before.valves());
         state.valves().forEach((name, opening) -> valves.computeIfPresent(name, (same, shut) -> opening));
         Map<String, Joint> joints = new HashMap<>(state.joints());
-        joints.keySet().removeIf(end -> !with.hoseEnds().contains(end)
-                || exchanged.contains(with.hose(end).orElseThrow().name()));
+        joints.keySet()
+                .removeIf(end -> !with.hoseEnds().contains(end)
+                        || exchanged.contains(with.hose(end).orElseThrow().name()));
         joints.values().removeIf(joint -> !with.connections().contains(joint.at()));
         Set<String> capped = new HashSet<>(before.capped());
         joints.values().forEach(joint -> capped.remove(joint.at()));

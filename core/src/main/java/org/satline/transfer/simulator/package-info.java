@@ -3,6 +3,8 @@
  * first.
  *
  * <p>It shares no code with the search for plans, so that it can prove them.
+ *
+ * <p>Stable from the first release on.
  */
 @NullMarked
 package org.satline.transfer.simulator;

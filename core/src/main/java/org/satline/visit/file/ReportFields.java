@@ -93,8 +93,7 @@ public final class ReportFields {
             return Optional.of(other.probability());
         }
         Optional<ChargeLevel> likeliest = ((Judgement.Undecided) judgement).likeliest();
-        return likeliest.map(
-                level -> judgement.evidence().weighed().belief().probability(level));
+        return likeliest.map(level -> judgement.evidence().weighed().belief().probability(level));
     }
 
     private static void step(StepOrder step, Map<String, FieldValue> fields) {

@@ -435,8 +435,7 @@ class HookUpPlannerTest {
 
     @Test
     void aDirectHoseThatIsPlainAtBothEndsHasNoPlanOnTheBareCoreOfALiquidPort() {
-        HookUpCases.Case site =
-                direct(EndFitting.PLAIN_FLARE, EndFitting.PLAIN_FLARE, SystemPort.Fitting.VALVE_CORE);
+        HookUpCases.Case site = direct(EndFitting.PLAIN_FLARE, EndFitting.PLAIN_FLARE, SystemPort.Fitting.VALVE_CORE);
         assertThat(HookUpPlanner.plan(site.hookUp(), site.start(), TO_RECOVERY))
                 .isEqualTo(new NoPlan(PlanReason.PLAIN_END_ON_CORE, List.of(PlanPart.SHUT_OFF_AT_PORT)));
     }

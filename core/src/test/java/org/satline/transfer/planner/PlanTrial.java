@@ -28,6 +28,8 @@ final class PlanTrial {
     final Map<String, Integer> reasons = new TreeMap<>();
     final Map<String, String> faults = new TreeMap<>();
     final List<Double> millis = new ArrayList<>();
+    /** Acts of the longest phase. */
+    int longest;
     /** For each reason an example or more. */
     final List<NoPlanCase> refused = new ArrayList<>();
 
@@ -88,6 +90,9 @@ final class PlanTrial {
             return Optional.empty();
         }
         List<Act> acts = ((HookUpPlan.Planned) plan).acts();
+        for (HookUpPlan.Phase phase : ((HookUpPlan.Planned) plan).phases()) {
+            longest = Math.max(longest, phase.acts().size());
+        }
         HookUpSimulator simulator = new HookUpSimulator(hookUp);
         List<HookUpSimulator.Outcome> outcomes = new ArrayList<>();
         HookUpState state = start;
@@ -113,7 +118,7 @@ final class PlanTrial {
         return Optional.of(state);
     }
 
-    private static String names(List<Act> acts) {
+    static String names(List<Act> acts) {
         StringBuilder line = new StringBuilder();
         acts.forEach(act -> line.append(act.kind())
                 .append(' ')

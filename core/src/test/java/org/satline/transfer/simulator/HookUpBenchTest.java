@@ -16,7 +16,7 @@ class HookUpBenchTest {
         return new HookUpBench(new Layout(hookUp), hookUp.law(), start);
     }
 
-    /** Below ten micrograms, 0.2 microlitres of vapour at the suction pressure, is the round-off of the settling and no gas; our choice, no source. */
+    /** Less than ten micrograms is the round-off of the settling and no gas; our choice, no source. */
     @ParameterizedTest
     @CsvSource({"1e-9, false", "1e-8, false", "2e-8, true", "1e-6, true"})
     void recoveredGasThatComesIntoTheSystemCountsFromTenMicrograms(double kilograms, boolean counts) {

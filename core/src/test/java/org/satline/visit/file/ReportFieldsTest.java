@@ -146,8 +146,10 @@ class ReportFieldsTest {
                 .doesNotContainKeys(
                         "amountKg", "stopReadingKg", "neverPassReadingKg", "port", "valve", "phase", "waitS");
         assertThat(items(fields.get("readThen"))).isEmpty();
-        // a hose that can be swept is swept before anything else is known
-        assertThat(items(fields.get("plan")).isEmpty()).isEqualTo(kind != ActionKind.PREPARE);
+        // a hose that can be swept is swept before anything else is known; a job that is done ends with the hoses taken
+        // off
+        boolean planned = kind == ActionKind.PREPARE || kind == ActionKind.DONE;
+        assertThat(items(fields.get("plan")).isEmpty()).isEqualTo(!planned);
         if (kind == ActionKind.READ_AGAIN) {
             assertThat(texts(fields.get("ask"))).containsExactly("conditions.running");
         }

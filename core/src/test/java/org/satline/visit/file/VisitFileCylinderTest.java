@@ -129,8 +129,8 @@ class VisitFileCylinderTest {
         "source, source-vapour, SOURCE, VAPOUR"
     })
     void theRoleMayBeStated(String role, String word, Role read, Valve valve) {
-        Cylinder cylinder =
-                cylinder(VISIT.with("cylinder.role", role).with("cylinder.valve", word).without("cylinder.hoses"));
+        Cylinder cylinder = cylinder(
+                VISIT.with("cylinder.role", role).with("cylinder.valve", word).without("cylinder.hoses"));
         assertThat(cylinder.role()).isEqualTo(read);
         assertThat(cylinder.valve()).isEqualTo(valve);
     }

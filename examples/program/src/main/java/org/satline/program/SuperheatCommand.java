@@ -1,14 +1,7 @@
 package org.satline.program;
 
-import java.util.concurrent.Callable;
 import org.satline.charge.margin.Criterion;
-import org.satline.program.question.Asked;
-import org.satline.program.question.MarginQuestion;
-import org.satline.quantity.Pressure;
-import org.satline.quantity.Temperature;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** Answers how large the superheat of one pressure and one line temperature is. */
 @Command(
@@ -16,34 +9,9 @@ import picocli.CommandLine.Parameters;
         description = "How far the suction line stands above the dew point. Example: superheat R-410A 118psig 53degF",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
-final class SuperheatCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "REFRIGERANT", description = "What is in the system, such as R-410A.")
-    private String refrigerant = "";
-
-    @Parameters(index = "1", paramLabel = "PRESSURE", description = "At the port of the suction line, such as 118psig.")
-    private String pressure = "";
-
-    @Parameters(
-            index = "2",
-            paramLabel = "TEMPERATURE",
-            description = "Of the suction line at the port, such as 53degF.")
-    private String temperature = "";
-
-    @Mixin
-    private ReplyPrinter printer = new ReplyPrinter();
-
+final class SuperheatCommand extends MarginCommand {
     /** Made by the command line library. */
-    SuperheatCommand() {}
-
-    @Override
-    public Integer call() {
-        return printer.print((air, wording) -> MarginQuestion.of(
-                Criterion.SUPERHEAT,
-                Asked.curve(refrigerant),
-                Asked.read(
-                        "PRESSURE", pressure, text -> Pressure.parse(text, air).gauge(air)),
-                Asked.read("TEMPERATURE", temperature, Temperature::parse),
-                air,
-                wording));
+    SuperheatCommand() {
+        super(Criterion.SUPERHEAT);
     }
 }

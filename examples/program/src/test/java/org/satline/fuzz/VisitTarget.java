@@ -6,10 +6,10 @@ import org.satline.program.visit.Detail;
 import org.satline.program.visit.VisitPage;
 import org.satline.quantity.PlainText;
 import org.satline.quantity.UnitSystem;
-import org.satline.visit.file.FieldValue;
-import org.satline.visit.file.VisitFile;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
+import org.satline.visit.file.FieldValue;
+import org.satline.visit.file.VisitFile;
 import org.satline.wording.Language;
 import org.satline.wording.Wording;
 

@@ -106,13 +106,12 @@ final class BriefLines {
         String word = report.path("level").textValue();
         String key = word.equals("on-target") ? "onTarget" : word;
         if (!word.equals("not-charge")) {
-            boolean probable = !word.equals("undecided")
-                    && report.path("levelProbability").doubleValue() < 0.95;
+            boolean probable =
+                    !word.equals("undecided") && report.path("levelProbability").doubleValue() < 0.95;
             String level = WORDING.message("visit.level." + key);
             softly.assertThat(text(Topic.LEVEL))
                     .as(trial)
-                    .startsWith(
-                            probable ? WORDING.message("visit.level.probably", Figure.of("level", level)) : level);
+                    .startsWith(probable ? WORDING.message("visit.level.probably", Figure.of("level", level)) : level);
         }
         if (report.has("levelProbability")) {
             softly.assertThat(text(Topic.LEVEL))

@@ -25,7 +25,12 @@ class MainTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"points a.csv --out b.csv --engine #", "#", "visit #", "pressure # 20degC", "visit a.json --units #"
+            strings = {
+                "points a.csv --out b.csv --engine #",
+                "#",
+                "visit #",
+                "pressure # 20degC",
+                "visit a.json --units #"
             })
     void whatIsRepeatedOfACommandLineIsShortAndPlain(String line) {
         for (String endless : new String[] {"x".repeat(5000), "x\u001b[2K\u202ex", "x ".repeat(5000)}) {

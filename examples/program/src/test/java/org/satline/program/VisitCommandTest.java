@@ -119,7 +119,7 @@ class VisitCommandTest {
         "27.4 lb"             | "27.4"                 | cylinder.tare:            | 27.4
         "27.4 lb"             | "-27.4 lb"             | cylinder.tare:            | -27.4
         "2029-04-30"          | "04/2029"              | cylinder.retestDue:       | 04/2029
-        "recovery-vapour"     | "left"                 | cylinder.valve:           | allowed: recovery-liquid, recovery-vapour
+        "recovery-vapour"     | "left"                 | cylinder.valve:           | allowed: liquid, recovery-liquid, recovery-vapour
         "0.05 %"              | "5"                    | scale.percentOfReading:   | no percentage
         "title"               | "tilte"                | tilte:                    | unknown field
         "310 m"               | "310 m", "name": "x"   | line 6,                   | Duplicate field 'name'

@@ -2,7 +2,7 @@ package consumer
 
 import org.satline.charge.ChargeRow
 import org.satline.charge.ChargeScreen
-import org.satline.charge.MeteringDevice
+import org.satline.charge.margin.MeteringDevice
 import org.satline.charge.ScreenedCharge
 import org.satline.measurement.Place
 import org.satline.quantity.Mass

@@ -21,7 +21,7 @@ public final class Main {
 
     /** Fails where a table, an equation, an enum constant or a JSON form did not survive. */
     public static void main(String[] args) {
-        check(!Left.present("org.satline.audit.Auditor"), "nothing was left out");
+        check(!Left.present("org.satline.simulation.SimulatedSystem"), "nothing was left out");
         Refrigerant r134a = Catalogue.standard().find("R-134a");
         SaturationCurve curve = SaturationCurves.of(r134a);
         TemperatureDifference superheat = curve.superheat(Pressure.ofKilopascals(132.73), Temperature.ofCelsius(-12));

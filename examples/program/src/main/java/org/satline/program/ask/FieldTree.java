@@ -8,12 +8,20 @@ import java.util.Optional;
 import org.satline.visit.file.FieldValue;
 
 /** Reads and changes fields by path, such as {@code cylinder.hoses[0].length}. Stateless, thread-safe. */
-final class FieldTree {
-    static final FieldValue.Fields EMPTY = new FieldValue.Fields(Map.of());
+public final class FieldTree {
+    /** No fields. */
+    public static final FieldValue.Fields EMPTY = new FieldValue.Fields(Map.of());
 
     private FieldTree() {}
 
-    static Optional<FieldValue> get(FieldValue.Fields fields, String path) {
+    /**
+     * What stands under a path.
+     *
+     * @param fields the fields
+     * @param path names, separated by points, an index in brackets
+     * @return the value, where there is one
+     */
+    public static Optional<FieldValue> get(FieldValue.Fields fields, String path) {
         Optional<FieldValue> found = Optional.of(fields);
         for (String name : names(path)) {
             found = found.flatMap(value -> child(value, name));
@@ -21,32 +29,75 @@ final class FieldTree {
         return found;
     }
 
-    static Optional<String> text(FieldValue.Fields fields, String path) {
+    /**
+     * The text that stands under a path.
+     *
+     * @param fields the fields
+     * @param path names, separated by points, an index in brackets
+     * @return the text, where there is one
+     */
+    public static Optional<String> text(FieldValue.Fields fields, String path) {
         return get(fields, path)
                 .filter(FieldValue.Text.class::isInstance)
                 .map(value -> ((FieldValue.Text) value).value());
     }
 
-    static boolean has(FieldValue.Fields fields, String path) {
+    /**
+     * Whether something stands under a path.
+     *
+     * @param fields the fields
+     * @param path names, separated by points, an index in brackets
+     * @return true if it does
+     */
+    public static boolean has(FieldValue.Fields fields, String path) {
         return get(fields, path).isPresent();
     }
 
-    static FieldValue.Fields put(FieldValue.Fields fields, String path, FieldValue value) {
+    /**
+     * The fields with a value under a path; what is missing on the way is made.
+     *
+     * @param fields the fields
+     * @param path names, separated by points, an index in brackets
+     * @param value the value
+     * @return other fields
+     */
+    public static FieldValue.Fields put(FieldValue.Fields fields, String path, FieldValue value) {
         return (FieldValue.Fields) put(Optional.of(fields), names(path), 0, value);
     }
 
-    static FieldValue.Fields put(FieldValue.Fields fields, String path, String text) {
+    /**
+     * Same for a text.
+     *
+     * @param fields the fields
+     * @param path names, separated by points, an index in brackets
+     * @param text the text
+     * @return other fields
+     */
+    public static FieldValue.Fields put(FieldValue.Fields fields, String path, String text) {
         return put(fields, path, new FieldValue.Text(text));
     }
 
-    static FieldValue.Fields without(FieldValue.Fields fields, String name) {
+    /**
+     * The fields without one of them.
+     *
+     * @param fields the fields
+     * @param name name of a field, no path
+     * @return other fields
+     */
+    public static FieldValue.Fields without(FieldValue.Fields fields, String name) {
         Map<String, FieldValue> kept = new LinkedHashMap<>(fields.values());
         kept.remove(name);
         return new FieldValue.Fields(kept);
     }
 
-    /** Fields of {@code over} on top of those of {@code under}, object by object; lists and values are replaced. */
-    static FieldValue.Fields merged(FieldValue.Fields under, FieldValue.Fields over) {
+    /**
+     * Fields on top of others, object by object; lists and values are replaced.
+     *
+     * @param under the fields below
+     * @param over the fields on top
+     * @return other fields
+     */
+    public static FieldValue.Fields merged(FieldValue.Fields under, FieldValue.Fields over) {
         Map<String, FieldValue> all = new LinkedHashMap<>(under.values());
         over.values().forEach((name, value) -> {
             FieldValue below = all.get(name);

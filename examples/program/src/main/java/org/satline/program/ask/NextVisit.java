@@ -33,9 +33,9 @@ import org.satline.wording.NumberPrinter;
  * @param visit fields of the visit as it is now
  * @param notices what was noticed
  */
-record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
+public record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
     /** What can be noticed. */
-    enum Kind {
+    public enum Kind {
         /** All readings are those of before. */
         SAME_READING,
         /** The scale was zeroed since. */
@@ -52,8 +52,9 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
      * @param kind what
      * @param text in words, with the values
      */
-    record Notice(Kind kind, String text) {
-        Notice {
+    public record Notice(Kind kind, String text) {
+        /** {@inheritDoc} */
+        public Notice {
             Parts.required("kind text", kind, text);
         }
     }
@@ -67,13 +68,19 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
     private static final List<String> HOSE_ANEW = List.of("holds", "contentsFrom");
     private static final List<String> WEIGHED_ANEW = List.of("scaleReading", "grossBefore", "temperature", "pressure");
 
-    NextVisit {
+    /** {@inheritDoc} */
+    public NextVisit {
         Parts.required("visit", visit);
         notices = List.copyOf(notices);
     }
 
-    /** The earlier visit without what is read anew. */
-    static FieldValue.Fields started(FieldValue.Fields earlier) {
+    /**
+     * The earlier visit without what is read anew.
+     *
+     * @param earlier fields of the visit so far
+     * @return what the next one starts from
+     */
+    public static FieldValue.Fields started(FieldValue.Fields earlier) {
         FieldValue.Fields start = earlier;
         for (String name : READ_ANEW) {
             start = FieldTree.without(start, name);
@@ -136,9 +143,10 @@ record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
      * @param earlier the visit so far
      * @param whole the visit with the new readings, {@code moved} and {@code history} still as they were
      * @param stated what the person says has moved since the first reading, where that is said
+     * @return the visit and what was noticed
      * @throws IllegalArgumentException if the new readings cannot follow the earlier ones; both values are named
      */
-    static NextVisit of(FieldValue.Fields earlier, FieldValue.Fields whole, Optional<String> stated) {
+    public static NextVisit of(FieldValue.Fields earlier, FieldValue.Fields whole, Optional<String> stated) {
         checkRefrigerant(earlier, whole);
         checkClock(earlier, whole);
         VisitReport before = VisitReporter.report(VisitFile.read(earlier));

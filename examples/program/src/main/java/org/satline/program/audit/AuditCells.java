@@ -50,7 +50,7 @@ public final class AuditCells {
         Map<String, String> causes = new HashMap<>();
         for (LikelyCause cause : report.summary().causes()) {
             for (String id : cause.ids()) {
-                causes.putIfAbsent(key(id, cause.refrigerant()), AuditWords.of(cause.mistake()));
+                causes.putIfAbsent(key(id, cause.refrigerant()), AuditWords.of(cause));
             }
         }
         return report.outcomes().stream().map(outcome -> of(outcome, causes));

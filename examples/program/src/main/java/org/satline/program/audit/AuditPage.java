@@ -73,7 +73,7 @@ public final class AuditPage {
         }
         page.heading("Likely causes");
         for (LikelyCause cause : summary.causes()) {
-            page.row(cause.refrigerant(), AuditWords.of(cause.mistake()))
+            page.row(cause.refrigerant(), AuditWords.of(cause))
                     .row(
                             "",
                             "explains " + cause.explained() + " of " + rows(cause.candidates())

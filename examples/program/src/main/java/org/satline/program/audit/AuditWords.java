@@ -1,6 +1,7 @@
 package org.satline.program.audit;
 
 import org.satline.audit.AuditTolerance;
+import org.satline.audit.LikelyCause;
 import org.satline.audit.Mistake;
 import org.satline.quantity.UnitSystem;
 import org.satline.wording.Language;
@@ -11,6 +12,12 @@ final class AuditWords {
     private static final Wording WORDING = Wording.of(Language.ENGLISH, UnitSystem.SI);
 
     private AuditWords() {}
+
+    /** What went wrong; both where two mistakes were made in the same rows. */
+    static String of(LikelyCause cause) {
+        return of(cause.mistake())
+                + cause.besides().map(other -> "; and at once " + of(other)).orElse("");
+    }
 
     /** The kind, then the mistake. */
     static String of(Mistake mistake) {

@@ -63,7 +63,7 @@ final class AltitudeMaker implements Maker {
                 .part("dew point", "What is the " + saturation + " at that pressure" + unit, readout.answer(dew))
                 .part(
                         "dew point at sea level",
-                        "What would someone find who takes the atmosphere at sea level" + unit,
+                        "What would someone find who assumes the atmosphere at sea level" + unit,
                         readout.answer(wrong));
         draft.sum(
                 "absolute pressure for someone who assumes sea level",
@@ -138,7 +138,7 @@ final class AltitudeMaker implements Maker {
         draft.part("superheat", "How large is the superheat" + unit, readout.answer(superheat))
                 .part(
                         "superheat at sea level",
-                        "What superheat would the one who takes sea level find" + unit,
+                        "What superheat would someone find who assumes sea level" + unit,
                         readout.answer(supposed));
     }
 }

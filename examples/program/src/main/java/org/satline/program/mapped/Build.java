@@ -3,7 +3,8 @@ package org.satline.program.mapped;
 import java.util.Random;
 
 /**
- * How one machine is built: rating point and constants, drawn anew for each. All ranges are our choice, of the order of residential split systems.
+ * How one machine is built: rating point and constants, drawn anew for each. All ranges are our choice, of the order of residential split
+ * systems.
  *
  * @param valve thermostatic valve, else a capillary
  * @param capacityW cooling, W

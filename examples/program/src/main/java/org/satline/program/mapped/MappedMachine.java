@@ -5,9 +5,9 @@ import java.util.Random;
 import org.satline.saturation.SaturationNumbers;
 
 /**
- * One machine: given charge, air and trouble it tells what its ports show. Fluid properties by the saturation curve alone. Unknown are evaporating and condensing
- * temperature, the flooded share of the condenser and the dry share of the evaporator; heat of both coils, flow and charge make four balances. Its constants are
- * no machine's; use it for proof, never to charge a real one. Immutable, thread-safe.
+ * One machine: given charge, air and trouble it tells what its ports show. Fluid properties by the saturation curve alone. Unknown are
+ * evaporating and condensing temperature, the flooded share of the condenser and the dry share of the evaporator; heat of both coils, flow
+ * and charge make four balances. Its constants are no machine's; use it for proof, never to charge a real one. Immutable, thread-safe.
  */
 public final class MappedMachine {
     /** Heat capacity of superheated vapour and its fall with superheat on the discharge side: share of that at the dew line; our choice. */
@@ -38,7 +38,10 @@ public final class MappedMachine {
             double metering,
             double charge) {}
 
-    /** Where it runs: evaporating dew point and condensing bubble point, K, liquid share of the condenser, dry share of the evaporator; below 0 they count vapour and liquid that leave. */
+    /**
+     * Where it runs: evaporating dew point and condensing bubble point, K, liquid share of the condenser, dry share of the evaporator;
+     * below 0 they count vapour and liquid that leave.
+     */
     private record Point(double evaporatingK, double condensingK, double flooded, double dried) {}
 
     /** One trial, with what does not balance. */
@@ -271,7 +274,10 @@ public final class MappedMachine {
         return air.dryBulb() - split + build.blowerK() + 273.15;
     }
 
-    /** Valve: bulb against evaporator and spring. Capillary: a power of the pressure and a line in subcooling, held back by vapour at its inlet. */
+    /**
+     * Valve: bulb against evaporator and spring. Capillary: a power of the pressure and a line in subcooling, held back by vapour at its
+     * inlet.
+     */
     private double metered(Point at, double flow, double subcooling, double superheat, Trouble trouble) {
         double high = fluid.bubblePressurePa(at.condensingK()) + trouble.gasPa();
         double low = fluid.dewPressurePa(at.evaporatingK());

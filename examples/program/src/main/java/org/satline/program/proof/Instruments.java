@@ -3,8 +3,8 @@ package org.satline.program.proof;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Random;
-import org.satline.charge.margin.Margins;
 import org.satline.charge.OperatingConditions;
+import org.satline.charge.margin.Margins;
 import org.satline.measurement.DigitalGauge;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
@@ -20,8 +20,9 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.simulation.AirConditions;
 
 /**
- * Instruments of one visit, those of the sample kit: digital gauges within 0.5 % and 0.5 psi, thermocouples of type K and class 1 (1.5 K) with display steps of 0.1 K, and
- * 0.5 K of contact on pipes. Each is off by a fixed amount drawn evenly within its limits; the thermometer by the same amount wherever it is put.
+ * Instruments of one visit, those of the sample kit: digital gauges within 0.5 % and 0.5 psi, thermocouples of type K and class 1 (1.5 K)
+ * with display steps of 0.1 K, and 0.5 K of contact on pipes. Each is off by a fixed amount drawn evenly within its limits; the thermometer
+ * by the same amount wherever it is put.
  */
 final class Instruments {
     private static final double CONTACT_K = 0.5;
@@ -79,8 +80,8 @@ final class Instruments {
     }
 
     private static Reading<Pressure> pressure(DigitalGauge gauge, Pressure exact, double off) {
-        GaugePressure there =
-                GaugePressure.ofPascals(exact.pascals() - Atmosphere.standard().pressure().pascals());
+        GaugePressure there = GaugePressure.ofPascals(
+                exact.pascals() - Atmosphere.standard().pressure().pascals());
         double error = off * gauge.permittedError(there).pascals();
         return gauge.read(GaugePressure.ofPascals(there.pascals() + error), Atmosphere.standard());
     }
@@ -95,7 +96,8 @@ final class Instruments {
     }
 
     private Temperature shown(Temperature exact, double off) {
-        double celsius = exact.celsius() + off + thermometerOff * THERMOMETER.accuracy().permittedErrorK(exact);
+        double celsius =
+                exact.celsius() + off + thermometerOff * THERMOMETER.accuracy().permittedErrorK(exact);
         return Temperature.ofCelsius(Math.round(celsius / RESOLUTION_K) * RESOLUTION_K);
     }
 }

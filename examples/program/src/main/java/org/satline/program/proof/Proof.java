@@ -20,10 +20,11 @@ public final class Proof {
         SplittableRandom seeds = new SplittableRandom(seed);
         StepScores simulated = new StepScores();
         EstimateScore estimates = new EstimateScore();
-        VerdictScore first = judged("simulated systems", VisitMaker.simulated(seed), visits, seeds, simulated, estimates);
+        VerdictScore first =
+                judged("simulated systems", VisitMaker.simulated(seed), visits, seeds, simulated, estimates);
         StepScores mapped = new StepScores();
-        VerdictScore third =
-                judged("machines of another build", VisitMaker.mapped(seed), visits, seeds, mapped, new EstimateScore());
+        VerdictScore third = judged(
+                "machines of another build", VisitMaker.mapped(seed), visits, seeds, mapped, new EstimateScore());
         return first.text()
                 + "\n"
                 + third.text()

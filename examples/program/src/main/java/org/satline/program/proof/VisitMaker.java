@@ -10,7 +10,6 @@ import org.satline.charge.Deviation;
 import org.satline.charge.Fault;
 import org.satline.charge.OperatingConditions;
 import org.satline.charge.margin.Criterion;
-import org.satline.charge.margin.Margins;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;
@@ -137,7 +136,10 @@ final class VisitMaker {
         Criterion criterion = question.metering().judgedBy();
         return new Deviation(
                         criterion,
-                        Instruments.exact(curve, ports).get(criterion).orElseThrow().value(),
+                        Instruments.exact(curve, ports)
+                                .get(criterion)
+                                .orElseThrow()
+                                .value(),
                         question.makersTarget().orElseThrow(),
                         ChargeQuestion.publishedTolerance(criterion),
                         UncertaintyBudget.none())

@@ -1,0 +1,5 @@
+/** Builds the page. */
+@NullMarked
+package org.satline.page.build;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** What stands in for classes of the platform that the library of the compiler lacks or has in another form. */
+@NullMarked
+package org.teavm.classlib.java.util;
+
+import org.jspecify.annotations.NullMarked;
