@@ -36,6 +36,7 @@ final class BehaviourWriter {
     private static final double[] USUAL_VARIANCE = {4, 30, 4, 3};
     private static final int REFRIGERANT_CLUSTERS = 8;
 
+    @SuppressWarnings("ArrayRecordComponent") // sums of a regression, never compared
     private record Fit(double[] mean, double[][] slopes, double[][] scatter, double count, double error) {}
 
     private final List<Drawn> drawn;

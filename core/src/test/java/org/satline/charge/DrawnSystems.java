@@ -52,6 +52,7 @@ final class DrawnSystems {
     }
 
     /** One drawn system: what is wrong, how badly (0 to 1), and its clues and surroundings. */
+    @SuppressWarnings("ArrayRecordComponent") // rows of a regression, never compared
     record Drawn(
             MeteringDevice metering,
             Optional<Fault> fault,
