@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -130,7 +131,7 @@ class RefusesNullAndNanTest {
         boolean number = type == double.class;
         boolean mayBeNull =
                 maker instanceof Constructor<?> && BoundCodecs.mayBeNull(maker.getDeclaringClass(), parameter);
-        if (mayBeNull || type.isPrimitive() && !number || EXEMPT.containsKey(name(maker) + "." + parameter)) {
+        if (mayBeNull || (type.isPrimitive() && !number) || EXEMPT.containsKey(name(maker) + "." + parameter)) {
             return Optional.empty();
         }
         String last = "";
@@ -166,12 +167,12 @@ class RefusesNullAndNanTest {
 
     /** Whether the message says which: by the parameter, or by the last word of its name. */
     private static boolean names(String message, String parameter) {
-        String[] words = parameter.split("(?=[A-Z])");
+        String[] words = parameter.split("(?=[A-Z])", -1);
         return message.contains(parameter)
                 || message.toLowerCase(Locale.ROOT).contains(words[words.length - 1].toLowerCase(Locale.ROOT));
     }
 
-    private static Throwable thrown(Executable maker, Object[] arguments) {
+    private static @Nullable Throwable thrown(Executable maker, Object[] arguments) {
         try {
             if (maker instanceof Constructor<?> constructor) {
                 constructor.newInstance(arguments);

@@ -240,6 +240,7 @@ final class BlindSearch {
     }
 
     /** The state in one row of letters. */
+    @SuppressWarnings("EnumOrdinal") // a letter for each constant, within one run of the search
     private String key(HookUpState state, boolean moved) {
         StringBuilder key = new StringBuilder(128).append(moved ? 'm' : '-');
         valves.forEach(name -> key.append((char) ('a' + state.valve(name).ordinal())));
