@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -26,6 +27,7 @@ class FlippedBytesTest {
     private static final int FLIPS = Integer.getInteger("satline.flips", 3000);
 
     /** A resource, and what reads it as the library does. */
+    @SuppressWarnings("ArrayRecordComponent") // whole files, compared by hand
     private record Read(String path, byte[] bytes, Object manifest, Class<?> neighbour, String name) {}
 
     /** Loads the library anew, and hands out one resource with one byte changed. */
@@ -130,7 +132,8 @@ class FlippedBytesTest {
             assertThat(found).as(read.path()).isEqualTo(read.bytes());
             return false;
         } catch (InvocationTargetException e) {
-            assertThat(e.getCause().getClass().getName()).isEqualTo(ResourceFormatException.class.getName());
+            assertThat(Objects.requireNonNull(e.getCause()).getClass().getName())
+                    .isEqualTo(ResourceFormatException.class.getName());
             return true;
         }
     }
@@ -155,7 +158,8 @@ class FlippedBytesTest {
                     assertThat(new String(damaged, StandardCharsets.ISO_8859_1))
                             .isEqualToIgnoringCase(new String(bytes, StandardCharsets.ISO_8859_1));
                 } catch (InvocationTargetException e) {
-                    assertThat(e.getCause().getClass().getName()).isEqualTo(ResourceFormatException.class.getName());
+                    assertThat(Objects.requireNonNull(e.getCause()).getClass().getName())
+                    .isEqualTo(ResourceFormatException.class.getName());
                 }
             }
         }
