@@ -98,6 +98,7 @@ final class VisitCommand implements Callable<Integer> {
         EN(Language.ENGLISH),
         ES(Language.SPANISH);
 
+        @SuppressWarnings("ImmutableEnumChecker") // a language is a record of a text
         private final Language language;
 
         PageLanguage(Language language) {

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.satline.json.JsonFields;
 import org.satline.visit.file.FieldValue;
 
@@ -146,15 +147,20 @@ final class Technician {
         return moved;
     }
 
+    /** A weight that was noted. */
+    static double weight(Map<String, Double> noted, String name) {
+        return Objects.requireNonNull(noted.get(name), name);
+    }
+
     /** What the scale shows of the cylinder on it: the source's was zeroed before the first opening. */
     double scaleShows() {
-        double weight = gross.get(connected);
-        return sourceZeroed && connected.equals(SOURCE) ? weight - before.get(SOURCE) : weight;
+        double weight = weight(gross, connected);
+        return sourceZeroed && connected.equals(SOURCE) ? weight - weight(before, SOURCE) : weight;
     }
 
     private FieldValue.Fields cylinder(String name, boolean arriving) {
         boolean receiver = name.equals(RECEIVER);
-        boolean holdsSome = !receiver || gross.get(RECEIVER) > RECEIVER_TARE_KG + STEP_KG / 2;
+        boolean holdsSome = !receiver || weight(gross, RECEIVER) > RECEIVER_TARE_KG + STEP_KG / 2;
         Map<String, FieldValue> cylinder = new LinkedHashMap<>();
         cylinder.put("name", text(name));
         cylinder.put("valve", text(receiver ? "recovery-vapour" : "source-liquid"));
@@ -180,10 +186,10 @@ final class Technician {
         }
         if (!receiver && !arriving) {
             sourceZeroed = true;
-            cylinder.put("grossBefore", text(shown("%.3f kg", before.get(SOURCE))));
-            cylinder.put("scaleReading", text(shown("%.3f kg", gross.get(SOURCE) - before.get(SOURCE))));
+            cylinder.put("grossBefore", text(shown("%.3f kg", weight(before, SOURCE))));
+            cylinder.put("scaleReading", text(shown("%.3f kg", weight(gross, SOURCE) - weight(before, SOURCE))));
         } else {
-            cylinder.put("scaleReading", text(shown("%.3f kg", gross.get(name))));
+            cylinder.put("scaleReading", text(shown("%.3f kg", weight(gross, name))));
         }
         if (name.equals(connected)) {
             cylinder.put("hoses", new FieldValue.Items(List.of(hose)));

@@ -159,11 +159,11 @@ class TechnicianStoryTest {
     private static void accounts(Technician technician, Ledger ledger, double heldKg) {
         double net = 0;
         for (String name : List.of(Technician.RECEIVER, Technician.SOURCE)) {
-            double gross = technician.gross.get(name);
+            double gross = Technician.weight(technician.gross, name);
             entered(ledger, new LedgerEntry.Weighing(name, milligrams(gross), 0, DAY, ""));
             assertThat(ledger.balance(Party.cylinder(name)).kilograms())
                     .isCloseTo(gross - technician.tare(name), within(0.0005));
-            net -= gross - technician.before.get(name);
+            net -= gross - Technician.weight(technician.before, name);
         }
         assertThat(ledger.balance(UNIT).kilograms()).isCloseTo(heldKg + net, within(0.0005));
         assertThat(MassDifference.parse(technician.netByTheFile()).kilograms()).isCloseTo(net, within(0.0005));

@@ -53,6 +53,7 @@ final class SheetMaker {
     }
 
     /** Grades and versions never share readings: neither a student's neighbour nor last week's sheet gives an answer away. */
+    @SuppressWarnings("EnumOrdinal") // a stretch of draws for each pair of grade and version
     private static Draw figures(Draw own, Difficulty grade, SheetOrder.Version version) {
         Draw figures = own;
         int others = grade.ordinal() * SheetOrder.Version.values().length + version.ordinal();

@@ -50,6 +50,7 @@ public final class MappedMachine {
     private record Point(double evaporatingK, double condensingK, double flooded, double dried) {}
 
     /** One trial, with what does not balance. */
+    @SuppressWarnings("ArrayRecordComponent") // handed to the solver, never compared
     private record Trial(
             double[] excess, double subcoolingK, double superheatK, double dischargeK, double supplyK, double charge) {}
 

@@ -125,7 +125,7 @@ class ClassSheetsTest {
                         .matcher(questions.get(i));
                 assertThat(whole.matches()).as(questions.get(i)).isTrue();
                 if (parts.get(i).answer() instanceof Answer.Figure figure) {
-                    String[] range = whole.group(3).substring(1).split("\\.\\.");
+                    String[] range = whole.group(3).substring(1).split("\\.\\.", -1);
                     assertThat(Double.parseDouble(range[0]))
                             .isLessThanOrEqualTo(figure.printed().doubleValue());
                     assertThat(Double.parseDouble(range[1]))

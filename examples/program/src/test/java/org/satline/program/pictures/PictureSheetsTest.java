@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -22,6 +23,7 @@ import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.PhaseSplit;
 import org.satline.program.drawing.Box;
 import org.satline.program.drawing.Drawing;
+import org.satline.program.drawing.Series;
 import org.satline.program.drawing.Shape;
 import org.satline.program.drawing.SvgWriter;
 import org.satline.program.print.PictureFile;
@@ -188,7 +190,7 @@ class PictureSheetsTest {
         Read t = Read.of(svg, true, false);
         Read p = Read.of(svg, false, true);
         Element line = svg.elements("polyline").stream()
-                .filter(each -> each.getAttribute("points").split(" ").length > 100)
+                .filter(each -> each.getAttribute("points").split(" ", -1).length > 100)
                 .findFirst()
                 .orElseThrow();
         double[][] drawn = points(line);
@@ -205,10 +207,10 @@ class PictureSheetsTest {
     }
 
     private static double[][] points(Element line) {
-        String[] pairs = line.getAttribute("points").split(" ");
+        String[] pairs = line.getAttribute("points").split(" ", -1);
         double[][] points = new double[pairs.length][];
         for (int i = 0; i < pairs.length; i++) {
-            String[] pair = pairs[i].split(",");
+            String[] pair = pairs[i].split(",", -1);
             points[i] = new double[] {Double.parseDouble(pair[0]), Double.parseDouble(pair[1])};
         }
         return points;
@@ -229,7 +231,8 @@ class PictureSheetsTest {
     void linesOfConstantEntropyAndDensityAreSmooth(String name) {
         Picture picture = PressureEnthalpyPicture.of(curve(name), PictureUnits.SI);
         FluidModel model = FluidModel.of(Catalogue.standard().find(name));
-        var lines = picture.chart().series().get("constant entropy, " + PictureUnits.SI.entropyUnit());
+        Series lines = Objects.requireNonNull(
+                picture.chart().series().get("constant entropy, " + PictureUnits.SI.entropyUnit()));
         double width = picture.chart().x().high() - picture.chart().x().low();
         double[] h = lines.points().x();
         double[] p = lines.points().y();
