@@ -159,7 +159,7 @@ class FlippedBytesTest {
                             .isEqualToIgnoringCase(new String(bytes, StandardCharsets.ISO_8859_1));
                 } catch (InvocationTargetException e) {
                     assertThat(Objects.requireNonNull(e.getCause()).getClass().getName())
-                    .isEqualTo(ResourceFormatException.class.getName());
+                            .isEqualTo(ResourceFormatException.class.getName());
                 }
             }
         }

@@ -27,6 +27,7 @@ public enum Pen {
     THIN_DASH_DOT(1, 10, 3, 2, 3);
 
     private final double width;
+
     @SuppressWarnings("ImmutableEnumChecker") // an unmodifiable list of numbers
     private final List<Double> dash;
 
