@@ -35,7 +35,7 @@ class JarHeadersTest {
     }
 
     private static Set<String> packages(String header) throws IOException {
-        return Arrays.stream(element(POM, header).split(",\\s*\n"))
+        return Arrays.stream(element(POM, header).split(",(?=[a-z])", -1))
                 .map(clause -> clause.strip().replaceFirst(";.*", ""))
                 .collect(Collectors.toCollection(TreeSet::new));
     }

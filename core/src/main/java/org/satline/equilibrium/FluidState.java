@@ -332,6 +332,10 @@ public final class FluidState {
     @Override
     public String toString() {
         return String.format(
-                Locale.ROOT, "state at %.6g K, %.6g Pa, %.6g kg/m3", temperatureK(), pressurePa(), density());
+                Locale.ROOT,
+                "state(T = %.6g K, p = %.6g Pa, rho = %.6g kg/m3)",
+                temperatureK(),
+                pressurePa(),
+                density());
     }
 }

@@ -325,7 +325,7 @@ public final class PhaseSplit {
     public String toString() {
         return String.format(
                 Locale.ROOT,
-                "split at %.6g K, %.6g Pa, %.6g of the mass as vapour",
+                "split(T = %.6g K, p = %.6g Pa, q = %.6g)",
                 temperatureK(),
                 pressurePa(),
                 vapourFraction());

@@ -131,6 +131,6 @@ final class SolvingCurve implements SaturationCurve {
 
     @Override
     public String toString() {
-        return "lines of " + refrigerant() + ", solved from the equation of state";
+        return "lines of " + refrigerant() + " (solved)";
     }
 }

@@ -1,6 +1,7 @@
 package org.satline.equilibrium;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.stream.Stream;
@@ -44,6 +45,7 @@ class CheckValuesReferenceTest {
         double wrong = right.check().printed() * (1 + 2 * right.check().relativeTolerance());
         assertThat(right.repeats()).isTrue();
         assertThat(new EquationSelfTest(right.check(), wrong).repeats()).isFalse();
-        assertThat(new EquationSelfTest(right.check(), Double.NaN).repeats()).isFalse();
+        assertThatThrownBy(() -> new EquationSelfTest(right.check(), Double.NaN))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Mass;
+import org.satline.step.LineCharge.FirstFilling;
 
 /** Arithmetic: what goes in leaves the scale; limits as rectangular distributions (JCGM 100:2008, 4.3.7). */
 class FirstFillingTest {

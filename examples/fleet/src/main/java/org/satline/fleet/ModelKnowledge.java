@@ -10,6 +10,7 @@ import org.satline.refrigerant.GlobalWarmingPotential.Report;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.simulation.SimulatedSystem;
+import org.satline.quantity.Temperature;
 
 /**
  * What the maker of a model knows of it: its saturation curve, what it shows at the rated charge in any weather, how it
@@ -29,6 +30,8 @@ public record ModelKnowledge(
         Constants constants,
         Mass ratedCharge,
         double gwp) {
+    private static final double ZERO_CELSIUS_K = Temperature.ofCelsius(0).kelvins();
+
     /** k_sh / k_sc, typical, as in the library. */
     private static final double RATIO = 0.4;
 
@@ -83,7 +86,7 @@ public record ModelKnowledge(
         responses.sound(charge, outdoorC, wetBulbC, answers);
         double dewK = curve.dewTemperatureK(answers[0] * 1000);
         double bubbleK = curve.bubbleTemperatureK(answers[1] * 1000);
-        return new Expected(answers[2] + 273.15 - dewK, bubbleK - answers[3] - 273.15, dewK, bubbleK, answers[4]);
+        return new Expected(answers[2] + ZERO_CELSIUS_K - dewK, bubbleK - answers[3] - ZERO_CELSIUS_K, dewK, bubbleK, answers[4]);
     }
 
     private static ModelKnowledge prepared(UnitModel model) {

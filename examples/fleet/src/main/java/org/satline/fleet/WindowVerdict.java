@@ -17,6 +17,7 @@ import org.satline.measurement.Place;
 import org.satline.measurement.SystemReadings;
 import org.satline.quantity.OutOfValidityException;
 import org.satline.quantity.TemperatureDifference;
+import org.satline.quantity.Temperature;
 
 /**
  * The one place where the library judges a window. What a sound unit of the model shows in this weather is the target
@@ -24,6 +25,8 @@ import org.satline.quantity.TemperatureDifference;
  * from what the model does, go to its judge, who weighs faults too.
  */
 final class WindowVerdict {
+    private static final double ZERO_CELSIUS_K = Temperature.ofCelsius(0).kelvins();
+
     /** Standard uncertainties of what a unit of the model shows against what the model says; our choice, K. */
     private static final double UNIT_K = 1.0, DISCHARGE_K = 4;
 
@@ -67,7 +70,7 @@ final class WindowVerdict {
     }
 
     private static double kelvins(float[] means, Channel channel) {
-        return WindowJudge.of(means, channel) + 273.15;
+        return WindowJudge.of(means, channel) + ZERO_CELSIUS_K;
     }
 
     private static void judge(
@@ -77,12 +80,12 @@ final class WindowVerdict {
             double target,
             SystemReadings readings,
             float[] means) {
-        double dryBulbK = WindowJudge.of(means, Channel.RETURN_DRY_BULB_C) + 273.15;
+        double dryBulbK = WindowJudge.of(means, Channel.RETURN_DRY_BULB_C) + ZERO_CELSIUS_K;
         ChargeJudge judge = ChargeJudge.usual()
                 .expecting(Symptom.SUPERHEAT, rated.superheatK(), UNIT_K)
                 .expecting(Symptom.SUBCOOLING, rated.subcoolingK(), UNIT_K)
                 .expecting(Symptom.EVAPORATING, rated.evaporatingK() - dryBulbK, UNIT_K)
-                .expecting(Symptom.CONDENSING, rated.condensingK() - said.outdoorC - 273.15, UNIT_K)
+                .expecting(Symptom.CONDENSING, rated.condensingK() - said.outdoorC - ZERO_CELSIUS_K, UNIT_K)
                 .expecting(Symptom.DISCHARGE, rated.dischargeC(), DISCHARGE_K);
         ChargeQuestion question =
                 ChargeQuestion.of(said.model.metering(), Optional.of(TemperatureDifference.ofKelvins(target)));

@@ -21,7 +21,7 @@ final class ChartScreen {
     private static final double TOP = 14;
     private static final double BOTTOM = 250;
     private static final int PIECES = 60;
-    private static final double KELVIN_AT_0_C = 273.15;
+    private static final double KELVIN_AT_0_C = Temperature.ofCelsius(0).kelvins();
 
     private final Page page;
     private final Node svg = Node.svg("svg");

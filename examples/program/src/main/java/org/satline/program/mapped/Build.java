@@ -96,7 +96,7 @@ record Build(
                 draw.between(0.6, 0.9),
                 draw.between(0.01, 0.025),
                 draw.between(3, 7),
-                draw.between(1.8, 3.5),
+                draw.between(1.80, 3.50),
                 draw.between(0.2, 0.5),
                 draw.between(0.2, 0.45),
                 draw.between(0.03, 0.15),

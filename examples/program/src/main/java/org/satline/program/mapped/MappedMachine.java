@@ -2,6 +2,7 @@ package org.satline.program.mapped;
 
 import java.util.Optional;
 import java.util.Random;
+import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationNumbers;
 
 /**
@@ -12,6 +13,8 @@ import org.satline.saturation.SaturationNumbers;
  * no machine's; use it for proof, never to charge a real one. Immutable, thread-safe.
  */
 public final class MappedMachine {
+    private static final double ZERO_CELSIUS_K = Temperature.ofCelsius(0).kelvins();
+
     /**
      * Heat capacity of superheated vapour and its fall with superheat on the discharge side: share of that at the dew
      * line; our choice.
@@ -98,8 +101,8 @@ public final class MappedMachine {
     }
 
     private static Sizes sized(Build build, SaturationNumbers fluid) {
-        double evaporating = build.evaporatingC() + 273.15;
-        double outdoor = Air.RATED.outdoor() + 273.15;
+        double evaporating = build.evaporatingC() + ZERO_CELSIUS_K;
+        double outdoor = Air.RATED.outdoor() + ZERO_CELSIUS_K;
         double condensing = outdoor + build.approachK();
         double liquid = fluid.bubbleLiquidEnthalpy(condensing - build.subcoolingK());
         double vapour = fluid.dewVapourEnthalpy(evaporating);
@@ -109,7 +112,7 @@ public final class MappedMachine {
         double rejected = build.capacityW() + build.kept() * power;
         double effective = (1 - Math.exp(-build.condenserNtu())) * (1 - build.flooded());
         double subcoolingUnits = -Math.log(1 - build.subcoolingK() / build.approachK()) / build.flooded();
-        double most = Air.RATED.dryBulb() + 273.15 - evaporating;
+        double most = Air.RATED.dryBulb() + ZERO_CELSIUS_K - evaporating;
         double superheatUnits = -Math.log(1 - build.superheatK() / most) / build.dried();
         // sensible heat fixes the airflow: its split is the usual 10 to 11 K
         double evaporatorAir = build.sensible() * build.capacityW() / 11;
@@ -162,7 +165,10 @@ public final class MappedMachine {
      */
     public Optional<Running> at(double share, Air air, Trouble trouble) {
         double[] x = {
-            build.evaporatingC() + 273.15, air.outdoor() + 273.15 + build.approachK(), build.flooded(), build.dried()
+            build.evaporatingC() + ZERO_CELSIUS_K,
+            air.outdoor() + ZERO_CELSIUS_K + build.approachK(),
+            build.flooded(),
+            build.dried()
         };
         double[] solved =
                 new Balances(trial -> at(point(trial), share, air, trouble).excess(), this::inside).from(x);
@@ -191,8 +197,8 @@ public final class MappedMachine {
     private Trial at(Point at, double share, Air air, Trouble trouble) {
         double te = at.evaporatingK();
         double tc = at.condensingK();
-        double most = Math.max(0.1, air.dryBulb() + 273.15 - te);
-        double overAir = Math.max(0.1, tc - air.outdoor() - 273.15);
+        double most = Math.max(0.1, air.dryBulb() + ZERO_CELSIUS_K - te);
+        double overAir = Math.max(0.1, tc - air.outdoor() - ZERO_CELSIUS_K);
         double discharge =
                 trouble.gasPa() > 0 ? fluid.bubbleTemperatureK(fluid.bubblePressurePa(tc) + trouble.gasPa()) : tc;
         double superheat = at.dried() > 0 ? most * -Math.expm1(-sizes.superheatUnits * at.dried()) : 0;
@@ -232,7 +238,7 @@ public final class MappedMachine {
 
     /** By a polynomial in both temperatures, as compressors are published; less for each kelvin of superheat. */
     private double flow(double te, double tc, double superheat) {
-        double x = te - 273.15 - build.evaporatingC();
+        double x = te - ZERO_CELSIUS_K - build.evaporatingC();
         double y = tc - 308.15 - build.approachK();
         double map = 1
                 + build.mapSuction() * x
@@ -243,7 +249,7 @@ public final class MappedMachine {
     }
 
     private double power(double te, double tc, Trouble trouble) {
-        double x = te - 273.15 - build.evaporatingC();
+        double x = te - ZERO_CELSIUS_K - build.evaporatingC();
         double y = tc - 308.15 - build.approachK();
         double map = 1 + 0.004 * x + build.powerDischarge() * y + 0.0003 * x * y;
         return sizes.powerW * Math.max(0.1, map) * (1 - 0.7 * trouble.leak());
@@ -257,7 +263,7 @@ public final class MappedMachine {
 
     /** Wet where the surface lies below the dew point of the air, which the larger of both heats tells. */
     private double evaporator(Point at, Air air, Trouble trouble) {
-        double te = at.evaporatingK() - 273.15;
+        double te = at.evaporatingK() - ZERO_CELSIUS_K;
         double lost = 1 - trouble.evaporatorAirLost();
         double touched = 1 - Math.pow(build.bypass(), Math.pow(lost, AIR_EXPONENT - 1));
         double flow = sizes.evaporatorAir * lost;
@@ -272,12 +278,12 @@ public final class MappedMachine {
     }
 
     private double supplyK(Point at, Air air, Trouble trouble, double cooled) {
-        double surface = at.evaporatingK() - 273.15 + cooled * sizes.resistance;
+        double surface = at.evaporatingK() - ZERO_CELSIUS_K + cooled * sizes.resistance;
         double lost = 1 - trouble.evaporatorAirLost();
         double touched = 1 - Math.pow(build.bypass(), Math.pow(lost, AIR_EXPONENT - 1));
         double active = 1 - Math.max(0, at.dried());
         double split = touched * active * Math.max(0, air.dryBulb() - surface);
-        return air.dryBulb() - split + build.blowerK() + 273.15;
+        return air.dryBulb() - split + build.blowerK() + ZERO_CELSIUS_K;
     }
 
     /**
