@@ -15,8 +15,8 @@ import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 
 /**
- * The mistakes with a question or a value that are tried, but for those that depend on the other rows: an unknown zero, another refrigerant,
- * another place of the table.
+ * The mistakes with a question or a value that are tried, but for those that depend on the other rows: an unknown zero, another
+ * refrigerant, another place of the table.
  */
 final class Mistakes {
     /** 273.15 less 273, as some calculators assume. */

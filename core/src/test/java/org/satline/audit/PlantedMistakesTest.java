@@ -20,8 +20,8 @@ import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 
 /**
- * Answers with planted mistakes: tables of saturation pressure in kPa at temperatures in kelvins, spoilt by sums of this test alone and rounded to so many
- * digits; which mistakes people make is common practice, no source.
+ * Answers with planted mistakes: tables of saturation pressure in kPa at temperatures in kelvins, spoilt by sums of this test alone and
+ * rounded to so many digits; which mistakes people make is common practice, no source.
  */
 class PlantedMistakesTest {
     private static final Auditor AUDITOR = Auditor.standard();

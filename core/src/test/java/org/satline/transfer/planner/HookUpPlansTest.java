@@ -64,8 +64,8 @@ class HookUpPlansTest {
     }
 
     /**
-     * What the planner is known to miss: an evacuated cylinder fed from the low port by a direct hose, a hose emptied into another cylinder, a
-     * hose swept out of its open end as it goes on. Seven at most with this seed.
+     * What the planner is known to miss: an evacuated cylinder fed from the low port by a direct hose, a hose emptied into another
+     * cylinder, a hose swept out of its open end as it goes on. Seven at most with this seed.
      */
     private static final int KNOWN_TO_MISS = 7;
 

@@ -24,7 +24,7 @@ import org.satline.transfer.hookup.SystemPort;
 import org.satline.transfer.simulator.HookUpFixture;
 import org.satline.transfer.simulator.HookUpSimulator;
 
-/** For each case of the practice: whether there is a plan, and its first act in the phase that the case is about. Common practice, no source. */
+/** For each case of the practice: whether there is a plan, and its first act in the phase that it is about. Common practice, no source. */
 class HookUpRowsTest {
     private static final PlanTask TO_RECOVERY = PlanTask.of(PlanTask.Kind.CONNECT_AND_PURGE, RECOVERY);
     private static final PlanTask TO_SOURCE = PlanTask.of(PlanTask.Kind.CONNECT_AND_PURGE, SOURCE);

@@ -21,6 +21,8 @@ import org.satline.saturation.SaturationCurve;
  * the charge, the verdict. Stateless.
  */
 public final class WindowJudge {
+    private static final double ZERO_CELSIUS_K = Temperature.ofCelsius(0).kelvins();
+
     /** Ten of the fifteen minutes stand still, as the library's own test asks of superheat and subcooling. */
     private static final SettlingTest SETTLING = new SettlingTest(540, 0.06, 0.3, 8);
     /** A compressor that runs keeps the pressures apart at least by this ratio; common practice, no source. */
@@ -113,9 +115,9 @@ public final class WindowJudge {
     private static Optional<double[][]> margins(SaturationCurve curve, WindowReadings window) {
         int n = window.count();
         BulkAnswers superheats = curve.superheats(
-                column(window, Channel.SUCTION_KPA, 1000, 0), column(window, Channel.SUCTION_LINE_C, 1, 273.15));
+                column(window, Channel.SUCTION_KPA, 1000, 0), column(window, Channel.SUCTION_LINE_C, 1, ZERO_CELSIUS_K));
         BulkAnswers subcoolings = curve.subcoolings(
-                column(window, Channel.LIQUID_KPA, 1000, 0), column(window, Channel.LIQUID_LINE_C, 1, 273.15));
+                column(window, Channel.LIQUID_KPA, 1000, 0), column(window, Channel.LIQUID_LINE_C, 1, ZERO_CELSIUS_K));
         boolean all = superheats.count(ElementStatus.ANSWERED) == n && subcoolings.count(ElementStatus.ANSWERED) == n;
         return all
                 ? Optional.of(new double[][] {superheats.values(Double.NaN), subcoolings.values(Double.NaN)})
