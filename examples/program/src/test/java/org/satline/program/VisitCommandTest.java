@@ -25,7 +25,7 @@ class VisitCommandTest {
         List<String> lines = run.out().lines().toList();
         assertThat(lines.get(0)).startsWith("Boathouse on Lake Tervo");
         assertThat(lines.get(2)).startsWith("do        take one step out");
-        assertThat(lines.get(3)).startsWith("charge    high, chance ");
+        assertThat(lines.get(3)).startsWith("charge    probably high, chance ");
         assertThat(run.out())
                 .contains("Step by step", "One step", "1.  Open", "Why")
                 .contains("does not replace it.\nLocal codes")
