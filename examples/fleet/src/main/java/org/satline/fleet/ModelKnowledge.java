@@ -6,11 +6,11 @@ import java.util.Objects;
 import org.satline.charge.ChargeEstimate.Constants;
 import org.satline.charge.ChargeScreen;
 import org.satline.quantity.Mass;
+import org.satline.quantity.Temperature;
 import org.satline.refrigerant.GlobalWarmingPotential.Report;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.simulation.SimulatedSystem;
-import org.satline.quantity.Temperature;
 
 /**
  * What the maker of a model knows of it: its saturation curve, what it shows at the rated charge in any weather, how it
@@ -86,7 +86,8 @@ public record ModelKnowledge(
         responses.sound(charge, outdoorC, wetBulbC, answers);
         double dewK = curve.dewTemperatureK(answers[0] * 1000);
         double bubbleK = curve.bubbleTemperatureK(answers[1] * 1000);
-        return new Expected(answers[2] + ZERO_CELSIUS_K - dewK, bubbleK - answers[3] - ZERO_CELSIUS_K, dewK, bubbleK, answers[4]);
+        return new Expected(
+                answers[2] + ZERO_CELSIUS_K - dewK, bubbleK - answers[3] - ZERO_CELSIUS_K, dewK, bubbleK, answers[4]);
     }
 
     private static ModelKnowledge prepared(UnitModel model) {

@@ -115,7 +115,8 @@ public final class WindowJudge {
     private static Optional<double[][]> margins(SaturationCurve curve, WindowReadings window) {
         int n = window.count();
         BulkAnswers superheats = curve.superheats(
-                column(window, Channel.SUCTION_KPA, 1000, 0), column(window, Channel.SUCTION_LINE_C, 1, ZERO_CELSIUS_K));
+                column(window, Channel.SUCTION_KPA, 1000, 0),
+                column(window, Channel.SUCTION_LINE_C, 1, ZERO_CELSIUS_K));
         BulkAnswers subcoolings = curve.subcoolings(
                 column(window, Channel.LIQUID_KPA, 1000, 0), column(window, Channel.LIQUID_LINE_C, 1, ZERO_CELSIUS_K));
         boolean all = superheats.count(ElementStatus.ANSWERED) == n && subcoolings.count(ElementStatus.ANSWERED) == n;

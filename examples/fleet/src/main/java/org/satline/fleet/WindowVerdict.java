@@ -16,8 +16,8 @@ import org.satline.fleet.ModelKnowledge.Expected;
 import org.satline.measurement.Place;
 import org.satline.measurement.SystemReadings;
 import org.satline.quantity.OutOfValidityException;
-import org.satline.quantity.TemperatureDifference;
 import org.satline.quantity.Temperature;
+import org.satline.quantity.TemperatureDifference;
 
 /**
  * The one place where the library judges a window. What a sound unit of the model shows in this weather is the target

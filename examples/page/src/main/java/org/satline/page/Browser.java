@@ -82,8 +82,7 @@ final class Browser {
     /** Reads the first file that was chosen in an input. */
     @JSBody(
             params = {"input", "handler"},
-            script =
-                    "var file = input.files && input.files[0];"
+            script = "var file = input.files && input.files[0];"
                     + " if (file) { file.text().then(function(t) { handler(t); }); }")
     static native void read(JSObject input, TextHandler handler);
 

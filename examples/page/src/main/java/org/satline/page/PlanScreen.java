@@ -46,8 +46,7 @@ final class PlanScreen {
                     .ifPresent(none -> {
                         screen.add(Node.of("p")
                                 .text(wording.message("finding." + none.reason().word())));
-                        none.parts()
-                                .forEach(part -> screen.add(Node.of("p").text(wording.name(part))));
+                        none.parts().forEach(part -> screen.add(Node.of("p").text(wording.name(part))));
                     });
             return;
         }
