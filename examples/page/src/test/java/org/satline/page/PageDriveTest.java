@@ -34,8 +34,8 @@ class PageDriveTest {
         page.begin(PAGE, language, units);
         picture(language, units, "01-first");
         story(page, language, units);
-        // our own number, no reference: 97 %, and 96 % where the readings are typed in SI to a tenth
-        assertThat(page.answer()).as("what to do, and the charge").containsPattern("9[67] %");
+        // our own number, no reference: 73 %, and 71 % where the readings are typed in SI to a tenth
+        assertThat(page.answer()).as("what to do, and the charge").containsPattern("7[13] %");
         page.go("plan");
         assertThat(page.answer()).as("the lines that matter").contains("lb", "kg");
         picture(language, units, "20-plan");
