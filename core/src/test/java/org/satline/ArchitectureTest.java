@@ -136,6 +136,33 @@ class ArchitectureTest {
     }
 
     @Test
+    void theRootOfAllPackagesKnowsNone() {
+        noClasses()
+                .that()
+                .resideInAPackage("org.satline")
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(later(-1)))
+                .check(CORE);
+    }
+
+    /** A broken file and a question without an answer are nobody's argument and nobody's state; all others are one of them. */
+    @Test
+    void everyPublicExceptionHasTheRootAndTheClassThatAProgramExpects() {
+        List<JavaClass> exceptions = CORE.stream()
+                .filter(type -> type.isAssignableTo(Throwable.class))
+                .filter(type -> type.getModifiers().contains(JavaModifier.PUBLIC))
+                .toList();
+        assertThat(exceptions)
+                .hasSizeGreaterThanOrEqualTo(15)
+                .allMatch(type -> type.isAssignableTo(SatlineException.class), "has the root");
+        assertThat(exceptions.stream()
+                        .filter(type -> !type.isAssignableTo(IllegalArgumentException.class)
+                                && !type.isAssignableTo(IllegalStateException.class))
+                        .map(JavaClass::getSimpleName))
+                .containsExactlyInAnyOrder("ResourceFormatException", "ConvergenceException", "NoSteadyStateException");
+    }
+
+    @Test
     void dutiesKnowNeitherTransferNorChargeAndTheLedgerNoCharge() {
         noClasses()
                 .that()

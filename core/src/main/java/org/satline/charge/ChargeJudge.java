@@ -19,6 +19,7 @@ import org.satline.explanation.Subject;
 import org.satline.measurement.Place;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.TemperatureDifference;
+import org.satline.refrigerant.DataVersion;
 
 /**
  * Judges the charge of a running system by superheat or subcooling against its target, and says where something else
@@ -128,7 +129,8 @@ public final class ChargeJudge {
     private Judgement withoutDeviation(
             ChargeCase it, Margins margins, List<Gate> gates, List<Finding> why, List<Step> steps) {
         Weighed weighed = Weighing.of(it, Clues.of(it, margins, Optional.empty(), expected), Optional.empty());
-        Judgement.Evidence evidence = new Judgement.Evidence(margins, Optional.empty(), gates, weighed, why, steps);
+        Judgement.Evidence evidence =
+                new Judgement.Evidence(margins, Optional.empty(), gates, weighed, why, steps, DataVersion.current());
         return new NotMet(it, evidence)
                 .judgement()
                 .orElseGet(() -> new Judgement.Undecided(Optional.empty(), Optional.empty(), evidence));

@@ -20,9 +20,19 @@ import org.satline.saturation.SaturationLines;
  * }</pre>
  *
  * <p>It is a sieve and no verdict. Superheat, subcooling, deviation and probabilities are those of {@link ChargeJudge}, and readings that
- * cannot be, contradict each other or are taken in the cold give no level. The level is that of the one margin; no
- * fault is weighed, nor airflow, nor the condensing temperature, nor how long the system ran, so the judge may come to another. Nobody adds
- * or takes out refrigerant by it: the judge judges the rows that stand out ({@link ChargeRow#chargeCase}), and a licensed person decides.
+ * cannot be, contradict each other or are taken in the cold give no level. No fault is weighed, nor airflow, nor the condensing
+ * temperature, nor how long the system ran. What holds between the two, with the same accepted risks:
+ *
+ * <ul>
+ *   <li>where both give a level it is the same one;
+ *   <li>where the screen gives a level the judge may give none: undecided, or another fault first;
+ *   <li>the judge, who weighs all readings, may give a level where the screen leaves it open, where an expansion valve's suction line is
+ *       not surely dry ({@link ScreenReason#CONDITION_NOT_MET}), and where a contradiction lies within the doubt of the readings ({@link
+ *       ScreenReason#CONTRADICTED}).
+ * </ul>
+ *
+ * <p>Nobody adds or takes out refrigerant by it: the judge judges the rows that stand out ({@link ChargeRow#chargeCase}), and a licensed
+ * person decides.
  */
 public final class ChargeScreen {
     private final SaturationLines curve;

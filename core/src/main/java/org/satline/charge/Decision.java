@@ -15,6 +15,7 @@ import org.satline.explanation.Subject;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Temperature;
+import org.satline.refrigerant.DataVersion;
 
 /**
  * The last part of judging: from a deviation, the conditions and what all readings together say to one outcome. A
@@ -276,7 +277,8 @@ record Decision(
     }
 
     private Judgement.Evidence evidence(List<Finding> findings) {
-        return new Judgement.Evidence(margins, Optional.of(deviation), gates, weighed, findings, steps);
+        return new Judgement.Evidence(
+                margins, Optional.of(deviation), gates, weighed, findings, steps, DataVersion.current());
     }
 
     private static Finding of(ChargeCode code, Severity severity, FaultLikelihood fault) {

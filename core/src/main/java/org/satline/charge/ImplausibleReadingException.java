@@ -1,9 +1,10 @@
 package org.satline.charge;
 
 import java.util.List;
+import org.satline.SatlineException;
 
 /** Readings that no running system can show, whatever is wrong with it: one of them is read or written down wrongly. */
-public final class ImplausibleReadingException extends IllegalArgumentException {
+public final class ImplausibleReadingException extends IllegalArgumentException implements SatlineException {
     private static final long serialVersionUID = 1L;
 
     /** A list that can be serialised, as an exception has to. */
@@ -21,5 +22,10 @@ public final class ImplausibleReadingException extends IllegalArgumentException 
      */
     public List<String> fields() {
         return List.copyOf(fields);
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.QUESTION;
     }
 }

@@ -8,6 +8,7 @@ import org.satline.charge.margin.Margins;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Step;
 import org.satline.quantity.Parts;
+import org.satline.refrigerant.DataVersion;
 
 /**
  * Outcome of judging a charge: a level with its probability, an undecided answer, or a fault that is not the charge. Immutable,
@@ -37,6 +38,7 @@ public sealed interface Judgement {
      * @param weighed all readings weighed together
      * @param findings why the outcome is what it is, the heaviest first
      * @param steps how the numbers were found
+     * @param data which figures of the library it was judged with
      */
     record Evidence(
             Margins margins,
@@ -44,11 +46,12 @@ public sealed interface Judgement {
             List<Gate> gates,
             Weighed weighed,
             List<Finding> findings,
-            List<Step> steps) {
+            List<Step> steps,
+            DataVersion data) {
         /** {@inheritDoc} */
         public Evidence {
             Parts.required("findings", findings);
-            Parts.required("margins deviation weighed", margins, deviation, weighed);
+            Parts.required("margins deviation weighed data", margins, deviation, weighed, data);
             gates = Parts.list("gates", gates);
             findings = findings.stream()
                     .sorted(Comparator.comparing(Finding::severity))
@@ -69,7 +72,7 @@ public sealed interface Judgement {
         Evidence with(List<Finding> more) {
             List<Finding> all = new ArrayList<>(findings);
             all.addAll(more);
-            return new Evidence(margins, deviation, gates, weighed, all, steps);
+            return new Evidence(margins, deviation, gates, weighed, all, steps, data);
         }
     }
 

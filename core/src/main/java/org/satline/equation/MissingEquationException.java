@@ -1,9 +1,10 @@
 package org.satline.equation;
 
 import java.util.List;
+import org.satline.SatlineException;
 
 /** A refrigerant is known by name, but a substance in it has no equation of state here. */
-public final class MissingEquationException extends IllegalArgumentException {
+public final class MissingEquationException extends IllegalArgumentException implements SatlineException {
     private static final long serialVersionUID = 1L;
 
     private final transient List<String> substances;
@@ -22,5 +23,10 @@ public final class MissingEquationException extends IllegalArgumentException {
      */
     public List<String> substances() {
         return substances;
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.QUESTION;
     }
 }

@@ -1,35 +1,79 @@
 package org.satline.equation;
 
 /**
- * Scratch values: a reduced Helmholtz energy and its derivatives, each multiplied by the variables it was differentiated by. Mutable, for
- * use by one thread at a time; create one for each calculation and fill it again and again.
+ * A reduced Helmholtz energy and its derivatives, each multiplied by the variables it was differentiated by. Only an equation fills it, so
+ * that solvers can be answered again and again without a new object: for one thread at a time, one for each calculation. Programs ask
+ * {@code org.satline.equilibrium.FluidModel} instead, whose states are immutable.
  *
  * <p>All values are dimensionless. The scaled form keeps the property formulas short and well behaved as density goes to zero.
  */
 public final class ReducedHelmholtz {
-    /** {@code alpha}. */
-    public double a;
-
-    /** {@code delta alpha_delta}. */
-    public double ad;
-
-    /** {@code tau alpha_tau}. */
-    public double at;
-
-    /** {@code delta^2 alpha_deltadelta}. */
-    public double add;
-
-    /** {@code delta tau alpha_deltatau}. */
-    public double adt;
-
-    /** {@code tau^2 alpha_tautau}. */
-    public double att;
+    double a;
+    double ad;
+    double at;
+    double add;
+    double adt;
+    double att;
 
     /** Creates a set of zeros. */
     public ReducedHelmholtz() {}
 
+    /**
+     * Returns {@code alpha}.
+     *
+     * @return value, dimensionless; 0 before an equation has filled it
+     */
+    public double a() {
+        return a;
+    }
+
+    /**
+     * Returns {@code delta alpha_delta}.
+     *
+     * @return value, dimensionless; 0 before an equation has filled it
+     */
+    public double ad() {
+        return ad;
+    }
+
+    /**
+     * Returns {@code tau alpha_tau}.
+     *
+     * @return value, dimensionless; 0 before an equation has filled it
+     */
+    public double at() {
+        return at;
+    }
+
+    /**
+     * Returns {@code delta^2 alpha_deltadelta}.
+     *
+     * @return value, dimensionless; 0 before an equation has filled it
+     */
+    public double add() {
+        return add;
+    }
+
+    /**
+     * Returns {@code delta tau alpha_deltatau}.
+     *
+     * @return value, dimensionless; 0 before an equation has filled it
+     */
+    public double adt() {
+        return adt;
+    }
+
+    /**
+     * Returns {@code tau^2 alpha_tautau}.
+     *
+     * @return value, dimensionless; 0 before an equation has filled it
+     */
+    public double att() {
+        return att;
+    }
+
     /** Sets all six values to zero. */
-    public void clear() {
+    void clear() {
         a = 0;
         ad = 0;
         at = 0;
@@ -38,13 +82,8 @@ public final class ReducedHelmholtz {
         att = 0;
     }
 
-    /**
-     * Adds a multiple of other values.
-     *
-     * @param factor the multiple, dimensionless
-     * @param other what is added
-     */
-    public void add(double factor, ReducedHelmholtz other) {
+    /** Adds a multiple of other values. */
+    void add(double factor, ReducedHelmholtz other) {
         a += factor * other.a;
         ad += factor * other.ad;
         at += factor * other.at;

@@ -1,7 +1,9 @@
 package org.satline.equilibrium;
 
+import org.satline.SatlineException;
+
 /** An iteration ended without an answer. The message names the state that was asked for; no number is returned in its place. */
-public final class ConvergenceException extends RuntimeException {
+public final class ConvergenceException extends RuntimeException implements SatlineException {
     private static final long serialVersionUID = 1L;
 
     /**
@@ -11,5 +13,10 @@ public final class ConvergenceException extends RuntimeException {
      */
     public ConvergenceException(String message) {
         super(message);
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.SOLVER;
     }
 }

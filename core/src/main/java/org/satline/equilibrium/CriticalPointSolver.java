@@ -103,7 +103,7 @@ final class CriticalPointSolver {
         equation.evaluate(temperature, partial, state);
         return new CriticalPoint(
                 temperature,
-                molarDensity * equation.gasConstant() * temperature * state.z,
+                molarDensity * equation.gasConstant() * temperature * state.z(),
                 molarDensity,
                 molarDensity * composition.molarMass());
     }
@@ -156,7 +156,7 @@ final class CriticalPointSolver {
         double[][] matrix = new double[n][n];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
-                matrix[i][j] = Math.sqrt(z[i] * z[j]) * state.second[i * n + j] * rho / state.density;
+                matrix[i][j] = Math.sqrt(z[i] * z[j]) * state.second(i * n + j) * rho / state.density();
             }
             matrix[i][i] += z[i] * rho / partial[i];
         }

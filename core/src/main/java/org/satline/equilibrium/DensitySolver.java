@@ -32,8 +32,8 @@ final class DensitySolver {
                 return Double.NaN;
             }
             equation.residual(temperature, rho, values);
-            double z = 1 + values.ad;
-            double slope = 1 + 2 * values.ad + values.add;
+            double z = 1 + values.ad();
+            double slope = 1 + 2 * values.ad() + values.add();
             if (!(slope > 0)) {
                 return Double.NaN;
             }
@@ -100,7 +100,7 @@ final class DensitySolver {
             return Double.NaN;
         }
         equation.residual(temperature, rho, values);
-        return Math.log(rho) + values.a + values.ad;
+        return Math.log(rho) + values.a() + values.ad();
     }
 
     private double pressureAt(double temperature, double rho, double rt) {
@@ -108,6 +108,6 @@ final class DensitySolver {
             return Double.NaN;
         }
         equation.residual(temperature, rho, values);
-        return rho * rt * (1 + values.ad);
+        return rho * rt * (1 + values.ad());
     }
 }

@@ -149,14 +149,14 @@ public record EquationTrial(String designation, List<Part> parts) {
         double thin = IDEAL_DENSITY * equation.reducingDensity();
         double warm = Math.max(temperature, 0.4 * equation.reducingTemperature());
         equation.residual(warm, thin, residual);
-        parts.add(new Part(Kind.IDEAL_GAS, shown(warm, "K"), number(1 + residual.ad), 1, IDEAL_BOUND));
+        parts.add(new Part(Kind.IDEAL_GAS, shown(warm, "K"), number(1 + residual.ad()), 1, IDEAL_BOUND));
         ReducedHelmholtz ideal = new ReducedHelmholtz();
         equation.ideal(temperature, thin, ideal);
         double middle = (LEAST_HEAT_CAPACITY + LARGEST_HEAT_CAPACITY) / 2;
         parts.add(new Part(
                 Kind.IDEAL_HEAT_CAPACITY,
                 shown(temperature, "K"),
-                number(1 - ideal.att),
+                number(1 - ideal.att()),
                 middle,
                 LARGEST_HEAT_CAPACITY - middle));
     }
@@ -208,7 +208,7 @@ public record EquationTrial(String designation, List<Part> parts) {
             double density = liquid * Math.exp(-i * step);
             equation.residual(temperature, density, at);
             // p v, since dv = v d(ln v)
-            double value = equation.gasConstant() * temperature * (1 + at.ad);
+            double value = equation.gasConstant() * temperature * (1 + at.ad());
             sum += value * (i == 0 || i == INTERVALS ? 1 : i % 2 == 1 ? 4 : 2);
         }
         return number(sum * step / 3 / (pressure * (1 / vapour - 1 / liquid)));

@@ -1,9 +1,10 @@
 package org.satline.equilibrium;
 
 import java.util.stream.Collectors;
+import org.satline.SatlineException;
 
 /** An equation of the caller's own does not compute what it should: a coefficient, a sign or a unit is wrong. */
-public final class FailedTrialException extends IllegalArgumentException {
+public final class FailedTrialException extends IllegalArgumentException implements SatlineException {
     private static final long serialVersionUID = 1L;
 
     private final transient EquationTrial trial;
@@ -22,5 +23,10 @@ public final class FailedTrialException extends IllegalArgumentException {
      */
     public EquationTrial trial() {
         return trial;
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.DATA;
     }
 }

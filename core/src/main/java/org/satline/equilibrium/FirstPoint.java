@@ -119,8 +119,8 @@ final class FirstPoint {
             double sum = 0;
             double change = 0;
             for (int i = 0; i < n; i++) {
-                double fugacity = Math.log(feed[i] * densities[0]) + feedState.first[i];
-                double next = Math.exp(fugacity - otherState.first[i]) / densities[1];
+                double fugacity = Math.log(feed[i] * densities[0]) + feedState.first(i);
+                double next = Math.exp(fugacity - otherState.first(i)) / densities[1];
                 change = Math.max(change, Math.abs(Math.log(next / other[i])));
                 other[i] = next;
                 sum += next;

@@ -376,7 +376,7 @@ public final class FluidModel {
                 solved.pressure(),
                 state(composition, solved.temperature(), saturated, solved.pressure()),
                 incipient,
-                solved.incipientState.moleFractions,
+                solved.incipientState.moleFractions(),
                 solved.fugacityResidual(),
                 solved.pressureResidual());
     }

@@ -47,18 +47,18 @@ public final class FluidState {
         double r = equation.gasConstant() / molarMass;
         // one unit in the last place of a cold liquid's density moves its pressure by more than the vapour pressure
         double rt = equation.gasConstant() * temperature;
-        double computed = 1 + residual.ad;
+        double computed = 1 + residual.ad();
         double known = knownPressure / (molarDensity * rt);
         double z = Math.abs(known - computed) < CONVERGED ? known : computed;
-        double thermal = 1 + residual.ad - residual.adt;
-        double stiffness = 1 + 2 * residual.ad + residual.add;
-        double at = ideal.at + residual.at;
-        double cv = -(ideal.att + residual.att);
+        double thermal = 1 + residual.ad() - residual.adt();
+        double stiffness = 1 + 2 * residual.ad() + residual.add();
+        double at = ideal.at() + residual.at();
+        double cv = -(ideal.att() + residual.att());
         double cp = cv + thermal * thermal / stiffness;
         compressibilityFactor = z;
         pressure = z == computed ? molarDensity * rt * z : knownPressure;
         enthalpy = r * temperature * (z + at) + enthalpyOffset;
-        entropy = r * (at - ideal.a - residual.a) + entropyOffset;
+        entropy = r * (at - ideal.a() - residual.a()) + entropyOffset;
         isochoricHeatCapacity = r * cv;
         isobaricHeatCapacity = r * cp;
         speedOfSound = Math.sqrt(r * temperature * (stiffness + thermal * thermal / cv));

@@ -46,7 +46,7 @@ public record Fugacities(List<Double> fugacitiesPa, List<Double> coefficients) {
         List<Double> coefficients = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             double perFraction =
-                    phase.molarDensity() * mixture.gasConstant() * phase.temperatureK() * Math.exp(state.first[i]);
+                    phase.molarDensity() * mixture.gasConstant() * phase.temperatureK() * Math.exp(state.first(i));
             fugacities.add(moleFractions[i] * perFraction);
             coefficients.add(perFraction / phase.pressurePa());
         }

@@ -78,7 +78,7 @@ final class HomogeneousNewton {
             return logRho;
         }
         if (what == Given.PRESSURE) {
-            return Math.log(rho * equation.gasConstant() * temperature * (1 + residual.ad));
+            return Math.log(rho * equation.gasConstant() * temperature * (1 + residual.ad()));
         }
         set(what, 0);
         return miss * (what == Given.ENTROPY ? equation.gasConstant() : equation.gasConstant() * temperature);
@@ -94,14 +94,14 @@ final class HomogeneousNewton {
         double rho = Math.exp(logRho);
         equation.ideal(temperature, rho, ideal);
         equation.residual(temperature, rho, residual);
-        stiffness = 1 + 2 * residual.ad + residual.add;
+        stiffness = 1 + 2 * residual.ad() + residual.add();
     }
 
     private void set(Given what, double value) {
-        double heat = -(ideal.att + residual.att);
-        double energy = ideal.at + residual.at;
-        double z = 1 + residual.ad;
-        double thermal = z - residual.adt;
+        double heat = -(ideal.att() + residual.att());
+        double energy = ideal.at() + residual.at();
+        double z = 1 + residual.ad();
+        double thermal = z - residual.adt();
         double rt = equation.gasConstant() * Math.exp(logT);
         switch (what) {
             case TEMPERATURE -> {
@@ -123,17 +123,17 @@ final class HomogeneousNewton {
             case ENTHALPY -> {
                 miss = energy + z - value / rt;
                 byT = heat + thermal - miss;
-                byRho = residual.adt + residual.ad + residual.add;
+                byRho = residual.adt() + residual.ad() + residual.add();
             }
             case ENTROPY -> {
-                miss = energy - ideal.a - residual.a - value / equation.gasConstant();
+                miss = energy - ideal.a() - residual.a() - value / equation.gasConstant();
                 byT = heat;
                 byRho = -thermal;
             }
             case ENERGY -> {
                 miss = energy - value / rt;
                 byT = heat - miss;
-                byRho = residual.adt;
+                byRho = residual.adt();
             }
             case VAPOUR_FRACTION -> throw new IllegalArgumentException("one phase has no vapour fraction to solve for");
         }

@@ -78,22 +78,22 @@ final class IncipientPhase {
     }
 
     double feedDensity() {
-        return feedState.density;
+        return feedState.density();
     }
 
     double incipientDensity() {
-        return incipientState.density;
+        return incipientState.density();
     }
 
     /** Pressure of the phase whose pressure is well conditioned: the vapour. */
     double pressure() {
         PartialDensityDerivatives vapour = feedIsLiquid ? incipientState : feedState;
-        return vapour.density * equation.gasConstant() * temperature() * vapour.z;
+        return vapour.density() * equation.gasConstant() * temperature() * vapour.z();
     }
 
     /** ln of (liquid density / vapour density): 0 at the critical point, monotone along the line. */
     double logDensityRatio() {
-        double ratio = Math.log(feedState.density / incipientState.density);
+        double ratio = Math.log(feedState.density() / incipientState.density());
         return feedIsLiquid ? ratio : -ratio;
     }
 
@@ -180,31 +180,31 @@ final class IncipientPhase {
         PartialDensityDerivatives v = incipientState;
         for (int i = 0; i < n; i++) {
             double[] row = jacobian[i];
-            residual[i] = logFeed[i] + x[0] + f.first[i] - x[i + 1] - v.first[i];
-            row[0] = f.pressure[i];
+            residual[i] = logFeed[i] + x[0] + f.first(i) - x[i + 1] - v.first(i);
+            row[0] = f.pressure(i);
             for (int j = 0; j < n; j++) {
-                row[j + 1] = -v.moleFractions[j] * v.second[i * n + j];
+                row[j + 1] = -v.moleFraction(j) * v.second(i * n + j);
             }
             row[i + 1] -= 1;
-            row[n + 1] = f.temperature[i] - v.temperature[i];
+            row[n + 1] = f.temperature(i) - v.temperature(i);
         }
         pressureRow(f, v);
         specifiedRow(specified, value);
     }
 
     private void pressureRow(PartialDensityDerivatives f, PartialDensityDerivatives v) {
-        double scale = Math.max(f.density, v.density);
-        double wf = f.density / scale;
-        double wv = v.density / scale;
+        double scale = Math.max(f.density(), v.density());
+        double wf = f.density() / scale;
+        double wv = v.density() / scale;
         double[] row = jacobian[n];
-        residual[n] = wf * f.z - wv * v.z;
+        residual[n] = wf * f.z() - wv * v.z();
         double slope = 0;
         for (int i = 0; i < n; i++) {
-            slope += feed[i] * f.pressure[i];
-            row[i + 1] = -wv * v.moleFractions[i] * v.pressure[i];
+            slope += feed[i] * f.pressure(i);
+            row[i + 1] = -wv * v.moleFraction(i) * v.pressure(i);
         }
         row[0] = wf * slope;
-        row[n + 1] = wf * (f.thermalPressure - f.z) - wv * (v.thermalPressure - v.z);
+        row[n + 1] = wf * (f.thermalPressure() - f.z()) - wv * (v.thermalPressure() - v.z());
     }
 
     private void specifiedRow(Specified specified, double value) {
@@ -224,7 +224,7 @@ final class IncipientPhase {
                 residual[n + 1] = logDensityRatio() - value;
                 row[0] = sign;
                 for (int i = 0; i < n; i++) {
-                    row[i + 1] = -sign * incipientState.moleFractions[i];
+                    row[i + 1] = -sign * incipientState.moleFraction(i);
                 }
             }
         }
@@ -234,10 +234,10 @@ final class IncipientPhase {
     void logPressureGradient(double[] row) {
         PartialDensityDerivatives vapour = feedIsLiquid ? incipientState : feedState;
         Arrays.fill(row, 0);
-        row[n + 1] = vapour.thermalPressure / vapour.z;
+        row[n + 1] = vapour.thermalPressure() / vapour.z();
         double slope = 0;
         for (int i = 0; i < n; i++) {
-            double term = vapour.moleFractions[i] * vapour.pressure[i] / vapour.z;
+            double term = vapour.moleFraction(i) * vapour.pressure(i) / vapour.z();
             slope += term;
             if (feedIsLiquid) {
                 row[i + 1] = term;

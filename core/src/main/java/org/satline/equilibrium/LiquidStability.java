@@ -54,7 +54,7 @@ final class LiquidStability {
      */
     boolean holds(double temperature, double pressure, double density, PartialDensityDerivatives phase) {
         for (int i = 0; i < n; i++) {
-            target[i] = Math.log(feed[i] * density) + phase.first[i];
+            target[i] = Math.log(feed[i] * density) + phase.first(i);
         }
         for (int k = 0; k < n; k++) {
             if (forms(k, temperature, pressure)) {
@@ -87,7 +87,7 @@ final class LiquidStability {
             double sum = 0;
             double change = 0;
             for (int i = 0; i < n; i++) {
-                double logNext = target[i] - Math.log(density) - state.first[i];
+                double logNext = target[i] - Math.log(density) - state.first(i);
                 distance += trial[i] * (Math.log(trial[i]) - logNext);
                 change = Math.max(change, Math.abs(logNext - Math.log(trial[i])));
                 next[i] = Math.exp(logNext);

@@ -15,10 +15,7 @@ final class PhaseHeat {
     private final double[] energy;
     private final double[] helmholtz;
     private final ReducedHelmholtz ideal = new ReducedHelmholtz();
-    private double[] first = {};
-    private double[] crossed = {};
-    private double[] pressure = {};
-    private double[] fractions = {};
+    private PartialDensityDerivatives phase = new PartialDensityDerivatives(0);
     private double u;
     private double s;
     private double h;
@@ -33,23 +30,20 @@ final class PhaseHeat {
 
     /** Takes over a state that the equation has just filled. */
     void evaluate(double temperature, double[] partialDensities, PartialDensityDerivatives state) {
-        fractions = state.moleFractions;
-        first = state.first;
-        crossed = state.temperature;
-        pressure = state.pressure;
-        u = state.residualEnergy;
-        s = state.residualEnergy - state.residualHelmholtz;
-        heat = state.residualHeat;
-        thermal = state.thermalPressure;
+        phase = state;
+        u = state.residualEnergy();
+        s = state.residualEnergy() - state.residualHelmholtz();
+        heat = state.residualHeat();
+        thermal = state.thermalPressure();
         for (int i = 0; i < energy.length; i++) {
             components.get(i).ideal(temperature, partialDensities[i], ideal);
-            energy[i] = ideal.at;
-            helmholtz[i] = ideal.a;
-            u += fractions[i] * ideal.at;
-            s += fractions[i] * (ideal.at - ideal.a);
-            heat -= fractions[i] * ideal.att;
+            energy[i] = ideal.at();
+            helmholtz[i] = ideal.a();
+            u += state.moleFraction(i) * ideal.at();
+            s += state.moleFraction(i) * (ideal.at() - ideal.a());
+            heat -= state.moleFraction(i) * ideal.att();
         }
-        h = u + state.z;
+        h = u + state.z();
     }
 
     double value(Given what) {
@@ -58,11 +52,11 @@ final class PhaseHeat {
 
     /** Derivative by ln of the partial density of component j. */
     double slope(Given what, int j) {
-        double ofEnergy = energy[j] - crossed[j];
-        return fractions[j]
+        double ofEnergy = energy[j] - phase.temperature(j);
+        return phase.moleFraction(j)
                 * switch (what) {
-                    case ENTHALPY -> ofEnergy + pressure[j] - h;
-                    case ENTROPY -> ofEnergy - helmholtz[j] - 1 - first[j] - s;
+                    case ENTHALPY -> ofEnergy + phase.pressure(j) - h;
+                    case ENTROPY -> ofEnergy - helmholtz[j] - 1 - phase.first(j) - s;
                     default -> ofEnergy - u;
                 };
     }

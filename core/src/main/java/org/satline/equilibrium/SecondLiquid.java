@@ -78,7 +78,7 @@ final class SecondLiquid {
             double apart = 0;
             double differ = 0;
             for (int i = 0; i < feed.length; i++) {
-                ratio[i] = Math.exp(Math.log(densityA / densityB) + phaseA.first[i] - phaseB.first[i]);
+                ratio[i] = Math.exp(Math.log(densityA / densityB) + phaseA.first(i) - phaseB.first(i));
                 differ = Math.max(differ, Math.abs(Math.log(ratio[i] * a[i] / b[i])));
                 apart = Math.max(apart, Math.abs(a[i] - b[i]));
             }

@@ -1,9 +1,10 @@
 package org.satline.equilibrium;
 
 import java.util.Locale;
+import org.satline.SatlineException;
 
 /** A state was asked for at which the substance is solid: its pressure lies above the published melting line. */
-public final class SolidStateException extends IllegalArgumentException {
+public final class SolidStateException extends IllegalArgumentException implements SatlineException {
     private static final long serialVersionUID = 1L;
 
     /** Melting pressure at the temperature of the state, Pa. */
@@ -31,5 +32,10 @@ public final class SolidStateException extends IllegalArgumentException {
      */
     public double meltingPressurePa() {
         return meltingPressurePa;
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.QUESTION;
     }
 }

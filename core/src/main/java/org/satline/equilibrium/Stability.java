@@ -55,9 +55,9 @@ final class Stability {
         }
         equation.evaluate(temperature, rho, state);
         for (int i = 0; i < n; i++) {
-            target[i] = Math.log(rho[i]) + state.first[i];
+            target[i] = Math.log(rho[i]) + state.first(i);
         }
-        pressure = molarDensity * state.z;
+        pressure = molarDensity * state.z();
         for (double[] start : starts(ends)) {
             if (forms(start)) {
                 return false;
@@ -108,9 +108,9 @@ final class Stability {
     /** D at a trial phase; leaves derivatives in the state. */
     private double distance(double[] rho) {
         equation.evaluate(temperature, rho, state);
-        double d = pressure - state.density * state.z;
+        double d = pressure - state.density() * state.z();
         for (int i = 0; i < n; i++) {
-            d += rho[i] * (Math.log(rho[i]) + state.first[i] - target[i]);
+            d += rho[i] * (Math.log(rho[i]) + state.first(i) - target[i]);
         }
         return d;
     }
@@ -128,11 +128,11 @@ final class Stability {
             double[][] matrix = new double[n][n];
             double size = 0;
             for (int i = 0; i < n; i++) {
-                double difference = Math.log(rho[i]) + state.first[i] - target[i];
+                double difference = Math.log(rho[i]) + state.first(i) - target[i];
                 gradient[i] = Math.sqrt(rho[i]) * difference;
                 size = Math.max(size, Math.abs(gradient[i]) / Math.sqrt(scale));
                 for (int j = 0; j < n; j++) {
-                    matrix[i][j] = Math.sqrt(rho[i] * rho[j]) * state.second[i * n + j] / state.density;
+                    matrix[i][j] = Math.sqrt(rho[i] * rho[j]) * state.second(i * n + j) / state.density();
                 }
                 matrix[i][i] += 1 + difference / 2;
             }

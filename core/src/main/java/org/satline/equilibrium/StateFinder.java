@@ -348,11 +348,11 @@ public final class StateFinder {
     private PhaseSplit state(Solution solution) {
         TwoPhaseNewton split = solution.split();
         if (split != null) {
-            double[] liquid = split.liquidState.moleFractions.clone();
-            double[] vapour = split.vapourState.moleFractions.clone();
+            double[] liquid = split.liquidState.moleFractions();
+            double[] vapour = split.vapourState.moleFractions();
             return PhaseSplit.twoPhases(
-                    phase(liquid, split, split.liquidState.density),
-                    phase(vapour, split, split.vapourState.density),
+                    phase(liquid, split, split.liquidState.density()),
+                    phase(vapour, split, split.vapourState.density()),
                     Math.max(0, Math.min(1, split.vapourMassFraction())),
                     liquid,
                     vapour);

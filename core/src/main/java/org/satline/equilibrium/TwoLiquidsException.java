@@ -2,9 +2,10 @@ package org.satline.equilibrium;
 
 import java.util.List;
 import java.util.Locale;
+import org.satline.SatlineException;
 
 /** A blend was asked for whose liquid splits in two; such blends are outside the scope. */
-public final class TwoLiquidsException extends IllegalArgumentException {
+public final class TwoLiquidsException extends IllegalArgumentException implements SatlineException {
     private static final long serialVersionUID = 1L;
 
     private TwoLiquidsException(String message) {
@@ -31,5 +32,10 @@ public final class TwoLiquidsException extends IllegalArgumentException {
                 String.join(" + ", substances),
                 temperatureK,
                 pressurePa / 1e6));
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.QUESTION;
     }
 }

@@ -72,17 +72,17 @@ final class TwoPhaseNewton {
     }
 
     double pressure() {
-        return vapourState.density * equation.gasConstant() * temperature() * vapourState.z;
+        return vapourState.density() * equation.gasConstant() * temperature() * vapourState.z();
     }
 
     double vapourMassFraction() {
-        return vapourMoleFraction() * molarMassOf(vapourState.moleFractions) / meanMolarMass;
+        return vapourMoleFraction() * molarMassOf(vapourState) / meanMolarMass;
     }
 
-    private double molarMassOf(double[] moleFractions) {
+    private double molarMassOf(PartialDensityDerivatives phase) {
         double mean = 0;
         for (int i = 0; i < n; i++) {
-            mean += moleFractions[i] * molarMass[i];
+            mean += phase.moleFraction(i) * molarMass[i];
         }
         return mean;
     }
@@ -108,7 +108,7 @@ final class TwoPhaseNewton {
                 return false;
             }
             if (equilibrium < RESIDUAL_LIMIT && balance < BALANCE_LIMIT && largest < STEP_LIMIT * 1e3) {
-                return Math.log(liquidState.density / vapourState.density) > 1e-4;
+                return Math.log(liquidState.density() / vapourState.density()) > 1e-4;
             }
             double damping = damping(largest);
             for (int i = 0; i < x.length; i++) {
@@ -122,7 +122,7 @@ final class TwoPhaseNewton {
     private double damping(double largest) {
         double liquidStep = 0;
         for (int i = 0; i < n; i++) {
-            liquidStep += liquidState.moleFractions[i] * step[i];
+            liquidStep += liquidState.moleFraction(i) * step[i];
         }
         double damping = largest > LARGEST_STEP ? LARGEST_STEP / largest : 1;
         double liquidSize = Math.abs(liquidStep) * damping;
@@ -162,53 +162,53 @@ final class TwoPhaseNewton {
         PartialDensityDerivatives v = vapourState;
         for (int i = 0; i < n; i++) {
             double[] row = jacobian[i];
-            residual[i] = x[i] + l.first[i] - x[n + i] - v.first[i];
+            residual[i] = x[i] + l.first(i) - x[n + i] - v.first(i);
             for (int j = 0; j < n; j++) {
-                row[j] = l.moleFractions[j] * l.second[i * n + j];
-                row[n + j] = -v.moleFractions[j] * v.second[i * n + j];
+                row[j] = l.moleFraction(j) * l.second(i * n + j);
+                row[n + j] = -v.moleFraction(j) * v.second(i * n + j);
             }
             row[i] += 1;
             row[n + i] -= 1;
-            row[2 * n + 1] = l.temperature[i] - v.temperature[i];
+            row[2 * n + 1] = l.temperature(i) - v.temperature(i);
         }
     }
 
     private void pressures() {
         PartialDensityDerivatives l = liquidState;
         PartialDensityDerivatives v = vapourState;
-        double ratio = v.density / l.density;
+        double ratio = v.density() / l.density();
         double[] row = jacobian[n];
-        residual[n] = l.z - ratio * v.z;
+        residual[n] = l.z() - ratio * v.z();
         for (int j = 0; j < n; j++) {
-            row[j] = l.moleFractions[j] * l.pressure[j];
-            row[n + j] = -ratio * v.moleFractions[j] * v.pressure[j];
+            row[j] = l.moleFraction(j) * l.pressure(j);
+            row[n + j] = -ratio * v.moleFraction(j) * v.pressure(j);
         }
-        row[2 * n + 1] = l.thermalPressure - l.z - ratio * (v.thermalPressure - v.z);
+        row[2 * n + 1] = l.thermalPressure() - l.z() - ratio * (v.thermalPressure() - v.z());
     }
 
     /** n - 1 balances, since mole fractions of a phase add up to 1 by themselves, and the volumes. */
     private void materialBalance() {
         double beta = vapourMoleFraction();
-        double[] xl = liquidState.moleFractions;
-        double[] yv = vapourState.moleFractions;
+        PartialDensityDerivatives l = liquidState;
+        PartialDensityDerivatives v = vapourState;
         for (int i = 0; i < n - 1; i++) {
             double[] row = jacobian[n + 1 + i];
-            residual[n + 1 + i] = (1 - beta) * xl[i] + beta * yv[i] - z[i];
+            residual[n + 1 + i] = (1 - beta) * l.moleFraction(i) + beta * v.moleFraction(i) - z[i];
             for (int j = 0; j < n; j++) {
-                row[j] = -(1 - beta) * xl[i] * xl[j];
-                row[n + j] = -beta * yv[i] * yv[j];
+                row[j] = -(1 - beta) * l.moleFraction(i) * l.moleFraction(j);
+                row[n + j] = -beta * v.moleFraction(i) * v.moleFraction(j);
             }
-            row[i] += (1 - beta) * xl[i];
-            row[n + i] += beta * yv[i];
-            row[2 * n] = yv[i] - xl[i];
+            row[i] += (1 - beta) * l.moleFraction(i);
+            row[n + i] += beta * v.moleFraction(i);
+            row[2 * n] = v.moleFraction(i) - l.moleFraction(i);
         }
-        double liquidVolume = density() / liquidState.density;
-        double vapourVolume = density() / vapourState.density;
+        double liquidVolume = density() / liquidState.density();
+        double vapourVolume = density() / vapourState.density();
         double[] row = jacobian[2 * n];
         residual[2 * n] = (1 - beta) * liquidVolume + beta * vapourVolume - 1;
         for (int j = 0; j < n; j++) {
-            row[j] = -(1 - beta) * liquidVolume * xl[j];
-            row[n + j] = -beta * vapourVolume * yv[j];
+            row[j] = -(1 - beta) * liquidVolume * l.moleFraction(j);
+            row[n + j] = -beta * vapourVolume * v.moleFraction(j);
         }
         row[2 * n] = vapourVolume - liquidVolume;
         row[2 * n + 2] = (1 - beta) * liquidVolume + beta * vapourVolume;
@@ -225,21 +225,20 @@ final class TwoPhaseNewton {
             case PRESSURE -> {
                 residual[k] = Math.log(pressure()) - value;
                 for (int j = 0; j < n; j++) {
-                    row[n + j] = v.moleFractions[j] * v.pressure[j] / v.z;
+                    row[n + j] = v.moleFraction(j) * v.pressure(j) / v.z();
                 }
-                row[2 * n + 1] = v.thermalPressure / v.z;
+                row[2 * n + 1] = v.thermalPressure() / v.z();
             }
             case DENSITY -> {
                 residual[k] = x[2 * n + 2] - value;
                 row[2 * n + 2] = 1;
             }
             case VAPOUR_FRACTION -> {
-                double vapourMass = molarMassOf(v.moleFractions);
+                double vapourMass = molarMassOf(v);
                 residual[k] = vapourMassFraction() - value;
                 row[2 * n] = vapourMass / meanMolarMass;
                 for (int j = 0; j < n; j++) {
-                    row[n + j] =
-                            vapourMoleFraction() * v.moleFractions[j] * (molarMass[j] - vapourMass) / meanMolarMass;
+                    row[n + j] = vapourMoleFraction() * v.moleFraction(j) * (molarMass[j] - vapourMass) / meanMolarMass;
                 }
             }
             case ENTHALPY, ENTROPY, ENERGY -> caloric(k, what, value);

@@ -1,9 +1,10 @@
 package org.satline.equilibrium;
 
 import java.util.Locale;
+import org.satline.SatlineException;
 
 /** A one-phase state was asked for where liquid and vapour are both present. */
-public final class TwoPhaseStateException extends IllegalArgumentException {
+public final class TwoPhaseStateException extends IllegalArgumentException implements SatlineException {
     private static final long serialVersionUID = 1L;
 
     /** Dew pressure at the temperature asked for, Pa. */
@@ -44,5 +45,10 @@ public final class TwoPhaseStateException extends IllegalArgumentException {
      */
     public double bubblePressurePa() {
         return bubblePressurePa;
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.QUESTION;
     }
 }

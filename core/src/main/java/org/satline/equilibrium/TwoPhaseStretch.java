@@ -160,12 +160,12 @@ final class TwoPhaseStretch {
 
     /** ln of (density of a denser root with a lower Gibbs energy / present density); 0 if there is none. */
     private double towardsStableLiquid(TwoPhaseNewton solver) {
-        double present = solver.liquidState.density;
+        double present = solver.liquidState.density();
         double temperature = solver.temperature();
-        if (present > SURELY_LIQUID * expectedLiquid(solver.liquidState.moleFractions)) {
+        if (present > SURELY_LIQUID * expectedLiquid(solver.liquidState.moleFractions())) {
             return 0;
         }
-        FixedComposition liquid = composition.mixture().at(solver.liquidState.moleFractions);
+        FixedComposition liquid = composition.mixture().at(solver.liquidState.moleFractions());
         DensitySolver densities = new DensitySolver(liquid);
         double gibbs = densities.gibbs(temperature, present);
         for (double factor : DENSER) {

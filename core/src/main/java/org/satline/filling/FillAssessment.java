@@ -9,6 +9,7 @@ import org.satline.filling.FillRule.Basis;
 import org.satline.filling.RuleOutcome.MassLimit;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Parts;
+import org.satline.refrigerant.DataVersion;
 
 /**
  * How much a cylinder may hold: allowed up to a limit, refused, or open until something is supplied. Made by {@link FillAssessor}.
@@ -28,11 +29,12 @@ public sealed interface FillAssessment {
      * @param question what was asked
      * @param outcomes what each rule says about each refrigerant that may be inside
      * @param cautions what to know
+     * @param data which figures of the library they were found with
      */
-    record Answers(FillQuestion question, List<CandidateOutcome> outcomes, List<Finding> cautions) {
+    record Answers(FillQuestion question, List<CandidateOutcome> outcomes, List<Finding> cautions, DataVersion data) {
         /** {@inheritDoc} */
         public Answers {
-            Parts.required("question", question);
+            Parts.required("question data", question, data);
             outcomes = Parts.list("outcomes", outcomes);
             cautions = Parts.list("cautions", cautions);
         }

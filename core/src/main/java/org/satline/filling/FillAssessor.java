@@ -21,6 +21,7 @@ import org.satline.filling.FillQuestion.Purpose;
 import org.satline.filling.RuleOutcome.MassLimit;
 import org.satline.filling.RuleOutcome.Reason;
 import org.satline.quantity.PressureDifference;
+import org.satline.refrigerant.DataVersion;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
 
@@ -72,7 +73,7 @@ public final class FillAssessor {
         outcomes.stream()
                 .filter(each -> question.rules().contains(each.outcome().rule()))
                 .forEach(each -> found.addAll(byRule(question, each)));
-        Optional<MassLimit> governing = new Answers(question, outcomes, List.of())
+        Optional<MassLimit> governing = new Answers(question, outcomes, List.of(), DataVersion.current())
                 .limits(EnumSet.allOf(FillRule.Basis.class)).stream().findFirst();
         if (governing.isEmpty() && !question.contents().isEmpty()) {
             found.add(finding(
@@ -81,7 +82,7 @@ public final class FillAssessor {
                     FillingCode.NO_LIMIT,
                     Figure.of("rules", question.jurisdiction().name())));
         }
-        Answers answers = new Answers(question, outcomes, weighing(found, Severity.CAUTION));
+        Answers answers = new Answers(question, outcomes, weighing(found, Severity.CAUTION), DataVersion.current());
         List<Finding> forbidding = weighing(found, Severity.FORBIDS);
         List<Finding> missing = weighing(found, Severity.MUST_BE_SUPPLIED);
         if (!forbidding.isEmpty() || governing.isEmpty()) {

@@ -1,7 +1,9 @@
 package org.satline.json;
 
+import org.satline.SatlineException;
+
 /** A library that this package needs, and that a program must bring itself, is not there. */
-public final class MissingLibraryException extends IllegalStateException {
+public final class MissingLibraryException extends IllegalStateException implements SatlineException {
     private static final long serialVersionUID = 1L;
 
     /** Maven coordinates. */
@@ -23,5 +25,10 @@ public final class MissingLibraryException extends IllegalStateException {
      */
     public String library() {
         return library;
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.INSTALLATION;
     }
 }

@@ -1,10 +1,11 @@
 package org.satline.json;
 
 import java.util.Objects;
+import org.satline.SatlineException;
 import org.satline.quantity.PlainText;
 
 /** JSON that is not what was asked for; says where in the document and what was expected there. */
-public final class UnreadableJsonException extends IllegalArgumentException {
+public final class UnreadableJsonException extends IllegalArgumentException implements SatlineException {
     private static final long serialVersionUID = 1L;
 
     /** Where in the document. */
@@ -35,5 +36,10 @@ public final class UnreadableJsonException extends IllegalArgumentException {
      */
     public String place() {
         return place;
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.QUESTION;
     }
 }

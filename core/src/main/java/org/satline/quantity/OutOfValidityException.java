@@ -3,9 +3,10 @@ package org.satline.quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Objects;
+import org.satline.SatlineException;
 
 /** A value outside the range in which a source, an equation or a rule holds. The message names the range and whose it is. */
-public final class OutOfValidityException extends IllegalArgumentException {
+public final class OutOfValidityException extends IllegalArgumentException implements SatlineException {
     /** As many as tell one state from another; the accessors give all of them. */
     private static final int FEWEST_DIGITS = 7;
 
@@ -154,5 +155,10 @@ public final class OutOfValidityException extends IllegalArgumentException {
      */
     public String advice() {
         return advice;
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.QUESTION;
     }
 }

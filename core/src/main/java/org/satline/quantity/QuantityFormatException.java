@@ -2,9 +2,10 @@ package org.satline.quantity;
 
 import java.util.List;
 import java.util.Objects;
+import org.satline.SatlineException;
 
 /** A text that is not a quantity of the kind asked for; says what is wrong with it and which units are accepted. */
-public final class QuantityFormatException extends IllegalArgumentException {
+public final class QuantityFormatException extends IllegalArgumentException implements SatlineException {
     private static final long serialVersionUID = 1L;
 
     /** Kind of quantity that was expected. */
@@ -47,5 +48,10 @@ public final class QuantityFormatException extends IllegalArgumentException {
      */
     public List<String> acceptedUnits() {
         return List.of(acceptedUnits);
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.QUESTION;
     }
 }

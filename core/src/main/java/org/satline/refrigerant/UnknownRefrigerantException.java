@@ -1,10 +1,11 @@
 package org.satline.refrigerant;
 
 import java.util.List;
+import org.satline.SatlineException;
 import org.satline.quantity.PlainText;
 
 /** A name is not in the catalogue, or stands for more than one entry. */
-public final class UnknownRefrigerantException extends IllegalArgumentException {
+public final class UnknownRefrigerantException extends IllegalArgumentException implements SatlineException {
     private static final long serialVersionUID = 1L;
 
     /** Designations, nearest first. */
@@ -25,5 +26,10 @@ public final class UnknownRefrigerantException extends IllegalArgumentException 
      */
     public List<String> suggestions() {
         return List.of(suggestions);
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.QUESTION;
     }
 }

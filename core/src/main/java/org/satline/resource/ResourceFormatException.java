@@ -1,13 +1,14 @@
 package org.satline.resource;
 
 import java.util.Objects;
+import org.satline.SatlineException;
 import org.satline.quantity.PlainText;
 
 /**
  * A data file is missing or does not have the documented form. The message starts with file and line, as in {@code
  * blends.csv:17: mass_percent "1,0" is not a number; use a point as decimal mark}.
  */
-public final class ResourceFormatException extends RuntimeException {
+public final class ResourceFormatException extends RuntimeException implements SatlineException {
     private static final long serialVersionUID = 1L;
 
     /** Name of the file. */
@@ -48,5 +49,10 @@ public final class ResourceFormatException extends RuntimeException {
      */
     public int line() {
         return line;
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.DATA;
     }
 }

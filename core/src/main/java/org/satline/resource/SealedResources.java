@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.SortedMap;
+import java.util.function.Predicate;
 import java.util.zip.CRC32;
 import org.jspecify.annotations.Nullable;
 
@@ -211,6 +212,23 @@ public final class SealedResources {
             paths.add(new String(lines, at + PATH_AT, length, StandardCharsets.ISO_8859_1));
         }
         return List.copyOf(paths);
+    }
+
+    /**
+     * One figure for many files: it changes where one of them does, is added or goes.
+     *
+     * @param counts which files, by path in the jar
+     * @return CRC-32 of their lines in the manifest, 8 hexadecimal digits
+     */
+    public String digest(Predicate<String> counts) {
+        CRC32 crc = new CRC32();
+        for (int at : starts) {
+            int length = (int) figure(at + LENGTH_AT, LENGTH_DIGITS);
+            if (counts.test(new String(lines, at + PATH_AT, length, StandardCharsets.ISO_8859_1))) {
+                crc.update(lines, at, PATH_AT + length);
+            }
+        }
+        return hexadecimal((int) crc.getValue(), CRC_DIGITS);
     }
 
     /**

@@ -1,7 +1,9 @@
 package org.satline.simulation;
 
+import org.satline.SatlineException;
+
 /** A simulated system finds no steady state: in life it would trip, starve or flood. The message says what could not be balanced. */
-public final class NoSteadyStateException extends RuntimeException {
+public final class NoSteadyStateException extends RuntimeException implements SatlineException {
     private static final long serialVersionUID = 1L;
 
     /**
@@ -11,5 +13,10 @@ public final class NoSteadyStateException extends RuntimeException {
      */
     public NoSteadyStateException(String message) {
         super(message);
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.QUESTION;
     }
 }

@@ -1,9 +1,10 @@
 package org.satline.visit;
 
+import org.satline.SatlineException;
 import org.satline.quantity.Parts;
 
 /** A field of a visit file that cannot be used: which one, what stands there, what is allowed. */
-public final class FieldException extends IllegalArgumentException {
+public final class FieldException extends IllegalArgumentException implements SatlineException {
     private static final long serialVersionUID = 1L;
 
     /** The field, with dots. */
@@ -28,5 +29,10 @@ public final class FieldException extends IllegalArgumentException {
      */
     public String path() {
         return path;
+    }
+
+    @Override
+    public Origin origin() {
+        return Origin.QUESTION;
     }
 }

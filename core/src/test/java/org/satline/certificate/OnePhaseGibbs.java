@@ -67,15 +67,15 @@ public final class OnePhaseGibbs {
 
     private double excess(double rho) {
         equation.residual(temperature, rho, values);
-        return rho * equation.gasConstant() * temperature * (1 + values.ad) - pressure;
+        return rho * equation.gasConstant() * temperature * (1 + values.ad()) - pressure;
     }
 
     /** J/kg from the zero of the equation. */
     private double gibbs(double rho) {
         equation.residual(temperature, rho, values);
-        double residual = 1 + values.ad + values.a;
+        double residual = 1 + values.ad() + values.a();
         equation.ideal(temperature, rho, values);
-        return equation.gasConstant() * temperature / equation.molarMass() * (residual + values.a);
+        return equation.gasConstant() * temperature / equation.molarMass() * (residual + values.a());
     }
 
     /** From the zero of the equation to the reference state, read off one thin gas that nothing has to be solved for. */

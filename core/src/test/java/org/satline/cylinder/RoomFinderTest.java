@@ -17,6 +17,7 @@ import org.satline.filling.Stamp;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
+import org.satline.refrigerant.DataVersion;
 
 class RoomFinderTest {
     private static final Mass LIMIT = Mass.ofKilograms(15);
@@ -131,7 +132,8 @@ class RoomFinderTest {
         FillQuestion question = FillQuestion.of(stamps, Samples.curve("R-410A"));
         FillRule rule = question.jurisdiction().rules().get(0);
         MassLimit limit = new MassLimit(rule, LIMIT, List.of(), List.of());
-        FillAssessment.Answers answers = new FillAssessment.Answers(question, List.of(), List.of());
+        FillAssessment.Answers answers =
+                new FillAssessment.Answers(question, List.of(), List.of(), DataVersion.current());
         return RoomFinder.find(new FillAssessment.Allowed(limit, answers), weighing, hoseContents);
     }
 

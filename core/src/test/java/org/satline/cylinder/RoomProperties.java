@@ -16,13 +16,14 @@ import org.satline.filling.Stamp;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Mass;
 import org.satline.quantity.MassDifference;
+import org.satline.refrigerant.DataVersion;
 
 class RoomProperties {
     private static final CylinderStamps STAMPS = Samples.recovery().with(Stamp.TARE, Mass.ofKilograms(12));
     private static final FillQuestion QUESTION = FillQuestion.of(STAMPS, Samples.curve("R-410A"));
     private static final FillAssessment.Allowed ALLOWED = new FillAssessment.Allowed(
             new MassLimit(QUESTION.jurisdiction().rules().get(0), Mass.ofKilograms(15), List.of(), List.of()),
-            new FillAssessment.Answers(QUESTION, List.of(), List.of()));
+            new FillAssessment.Answers(QUESTION, List.of(), List.of(), DataVersion.current()));
 
     @Property(tries = 300)
     void roomAndContentsTogetherNeverPassTheLimit(

@@ -48,7 +48,7 @@ class LiquidSplitTest {
     private static double[] logFugacities(MixtureEquation mixture, double temperature, double[] x, double density) {
         PartialDensityDerivatives out = new PartialDensityDerivatives(2);
         mixture.evaluate(temperature, new double[] {x[0] * density, x[1] * density}, out);
-        return new double[] {Math.log(x[0] * density) + out.first[0], Math.log(x[1] * density) + out.first[1]};
+        return new double[] {Math.log(x[0] * density) + out.first(0), Math.log(x[1] * density) + out.first(1)};
     }
 
     /** From high density down to the first one whose pressure is not above the wanted one, then halved. */
@@ -75,7 +75,7 @@ class LiquidSplitTest {
     private static double pressureAt(
             MixtureEquation mixture, PartialDensityDerivatives out, double[] x, double density, double temperature) {
         mixture.evaluate(temperature, new double[] {x[0] * density, x[1] * density}, out);
-        return density * mixture.gasConstant() * temperature * out.z;
+        return density * mixture.gasConstant() * temperature * out.z();
     }
 
     @ParameterizedTest

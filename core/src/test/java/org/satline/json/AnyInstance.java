@@ -43,6 +43,7 @@ import org.satline.quantity.Quantity;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Composition;
+import org.satline.refrigerant.DataVersion;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.safety.CautionId;
 import org.satline.saturation.SaturationCurve;
@@ -108,6 +109,7 @@ final class AnyInstance {
         put(SystemReadings.class, this::readings);
         put(CylinderStamps.class, this::stamps);
         put(FindingCode.class, this::code);
+        put(DataVersion.class, () -> new DataVersion(of(String.class), String.format("%08x", random.nextInt())));
         put(
                 SystemDesign.class,
                 () -> SystemDesign.typical(

@@ -22,6 +22,8 @@ final class ResultTypes {
             "cylinder.RoomFinder",
             "duty.EvacuationLevels",
             "duty.TransferRules",
+            // exceptions are thrown and not kept
+            "SatlineException",
             "equation.EquationLibrary",
             "equation.FixedComposition",
             "equation.HelmholtzEquation",

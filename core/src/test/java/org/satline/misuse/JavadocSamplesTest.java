@@ -62,7 +62,6 @@ class JavadocSamplesTest {
             return walk.filter(path -> path.endsWith("package-info.java"))
                     .map(path -> SOURCES.relativize(path).getParent().toString().replace('\\', '/'))
                     .filter(name -> name.contains("/"))
-                    .filter(name -> !name.equals("org/satline"))
                     .sorted()
                     .map(name -> "import " + name.replace('/', '.') + ".*;\n")
                     .collect(Collectors.joining("", "import java.time.*;\nimport java.util.*;\n", ""));

@@ -7,7 +7,6 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.ReferenceState;
-import org.satline.refrigerant.Composition.Component;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurves;
 import org.satline.saturation.SaturationProperty;
@@ -36,14 +35,10 @@ final class TableBuilder {
             Column same = pure ? sameOnBubbleLine(columns, property) : null;
             columns.put(property, same != null ? same : column(property, property.onBubbleLine() ? bubble : dew));
         }
-        List<TableData.Part> parts = new ArrayList<>();
-        for (Component component : refrigerant.composition().components()) {
-            parts.add(new TableData.Part(component.substance().designation(), component.massFraction()));
-        }
         return new TableData(
                 refrigerant.designation(),
                 refrigerant.dataVersion(),
-                parts,
+                TableData.partsOf(refrigerant),
                 SaturationCurves.solving(model).source(),
                 reference(),
                 bubble.facts(),

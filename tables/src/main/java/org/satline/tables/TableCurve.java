@@ -42,7 +42,13 @@ final class TableCurve implements SaturationCurve {
     private final UniformNonic vapourHeatCapacity;
     private volatile @Nullable SaturationCurve solving;
 
+    /** The equation is that of the library. */
     TableCurve(Refrigerant refrigerant, TableData data) {
+        this(refrigerant, data, null);
+    }
+
+    TableCurve(Refrigerant refrigerant, TableData data, @Nullable SaturationCurve solving) {
+        this.solving = solving;
         this.refrigerant = refrigerant;
         this.data = data;
         Map<SaturationProperty, Column> columns = data.columns();

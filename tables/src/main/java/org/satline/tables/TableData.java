@@ -2,6 +2,7 @@ package org.satline.tables;
 
 import java.util.List;
 import java.util.Map;
+import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationProperty;
 
 /** What a table file holds. */
@@ -14,6 +15,19 @@ record TableData(
         LineFacts bubble,
         LineFacts dew,
         Map<SaturationProperty, Column> columns) {
+    /** Whether it is the table of that designation and of that composition. */
+    boolean isOf(Refrigerant refrigerant) {
+        return designation.equals(refrigerant.designation())
+                && refrigerant.hasComposition()
+                && parts.equals(partsOf(refrigerant));
+    }
+
+    static List<Part> partsOf(Refrigerant refrigerant) {
+        return refrigerant.composition().components().stream()
+                .map(each -> new Part(each.substance().designation(), each.massFraction()))
+                .toList();
+    }
+
     /** A component and its mass fraction. */
     record Part(String designation, double massFraction) {}
 

@@ -21,10 +21,7 @@ import org.satline.saturation.SaturationProperty;
  * Makes tables and certificates from the equations of core and writes them where they differ from what is there. On one JDK the files come
  * out the same to the last bit. It prints nothing.
  */
-public final class TableGenerator {
-    /** Random states of each line in each region. */
-    static final int CERTIFIED_STATES = 200;
-
+final class TableGenerator {
     private final Path directory;
 
     private TableGenerator(Path directory) {
@@ -39,7 +36,7 @@ public final class TableGenerator {
      * @param told receives one line for each, as soon as it is done, from any thread
      * @throws IOException if the directory cannot be made
      */
-    public static void generate(Path directory, List<Refrigerant> wanted, Consumer<String> told) throws IOException {
+    static void generate(Path directory, List<Refrigerant> wanted, Consumer<String> told) throws IOException {
         TableGenerator generator = new TableGenerator(Files.createDirectories(directory));
         wanted.parallelStream().map(generator::generate).forEach(told);
     }
@@ -50,18 +47,15 @@ public final class TableGenerator {
             return name + ": no table, it has no fixed composition";
         }
         try {
-            FluidModel model = FluidModel.of(refrigerant);
-            TableBuilder builder = new TableBuilder(model);
-            byte[] table = TableWriter.write(builder.build());
-            TableData read = TableReader.read(name, table);
-            Certificate certificate = new Certificate(
-                    name, Certificate.checksumText(table), new Certifier(model, read, CERTIFIED_STATES).measure());
-            String difference = write(TableFormat.fileName(name), table, read);
+            GeneratedTable made = GeneratedTable.of(FluidModel.of(refrigerant));
+            byte[] table = made.toBytes();
+            Certificate certificate = made.certificate();
+            String difference = write(TableFormat.fileName(name), table, made.data());
             Files.write(
                     directory.resolve(Certificate.fileName(name)),
                     certificate.toCsv().getBytes(StandardCharsets.UTF_8));
             return name + ": " + table.length + " bytes, " + difference + missed(certificate)
-                    + (builder.shortOfBound().isEmpty() ? "" : "; aims missed: " + builder.shortOfBound());
+                    + (made.shortOfBound().isEmpty() ? "" : "; aims missed: " + made.shortOfBound());
         } catch (MissingEquationException | ConvergenceException | IllegalStateException e) {
             return name + ": no table, " + e.getMessage();
         } catch (IOException e) {

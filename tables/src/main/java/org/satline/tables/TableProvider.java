@@ -1,10 +1,8 @@
 package org.satline.tables;
 
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
-import org.satline.refrigerant.Composition.Component;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.resource.OnDemand;
 import org.satline.resource.ResourceFormatException;
@@ -53,8 +51,7 @@ public final class TableProvider implements SaturationCurveProvider {
             return null;
         }
         TableData data = TableReader.read(name, bytes, RESOURCES.get().lists(TableProvider.class, name));
-        if (!data.designation().equals(listed.designation())
-                || !sameParts(data.parts(), listed.composition().components())) {
+        if (!data.isOf(listed)) {
             return null; // a blend of the caller's own that borrows the name
         }
         if (!data.dataVersion().equals(refrigerant.dataVersion())) {
@@ -79,20 +76,5 @@ public final class TableProvider implements SaturationCurveProvider {
 
     static byte @Nullable [] bytes(String name) {
         return RESOURCES.get().find(TableProvider.class, name);
-    }
-
-    private static boolean sameParts(List<TableData.Part> parts, List<Component> components) {
-        if (parts.size() != components.size()) {
-            return false;
-        }
-        for (int i = 0; i < parts.size(); i++) {
-            TableData.Part part = parts.get(i);
-            Component component = components.get(i);
-            if (!part.designation().equals(component.substance().designation())
-                    || Double.compare(part.massFraction(), component.massFraction()) != 0) {
-                return false;
-            }
-        }
-        return true;
     }
 }

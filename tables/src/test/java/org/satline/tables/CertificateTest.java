@@ -40,7 +40,7 @@ class CertificateTest {
     void certificateRepeats(Refrigerant refrigerant) {
         Certificate stored = Certificate.of(refrigerant).orElseThrow();
         TableCurve table = TableProvider.table(refrigerant).orElseThrow();
-        int states = ALL ? TableGenerator.CERTIFIED_STATES : SAMPLED_STATES;
+        int states = ALL ? GeneratedTable.CERTIFIED_STATES : SAMPLED_STATES;
         List<Certificate.Entry> measured = new Certifier(FluidModel.of(refrigerant), table.data(), states).measure();
         for (Certificate.Entry entry : measured) {
             Certificate.Entry same = stored.entries().stream()

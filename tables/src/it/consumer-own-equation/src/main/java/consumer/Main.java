@@ -16,6 +16,7 @@ import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
+import org.satline.tables.GeneratedTable;
 
 /**
  * A program of somebody else with an equation of its own: that of Tillner-Roth and Yokozeki (J. Phys. Chem. Ref. Data 26 (1997)
@@ -38,10 +39,16 @@ public final class Main {
             }
         }
         EquationLibrary library = EquationLibrary.standard().with(files);
-        SaturationCurve curve = SaturationCurves.solving(FluidModel.of(own, library));
+        FluidModel model = FluidModel.of(own, library);
+        SaturationCurve curve = SaturationCurves.solving(model);
         // 813.1 kPa at 0 degC, as widely printed tables based on this equation have it (from memory)
         Pressure pressure = curve.bubblePressure(Temperature.ofCelsius(0));
         check(Math.abs(pressure.kilopascals() - 813.1) < 0.5, "pressure " + pressure);
+        byte[] kept = GeneratedTable.of(model).toBytes();
+        SaturationCurve table = GeneratedTable.read(model, "own.saturation", kept).curve();
+        check(table.engine().name().equals("TABLE"), "engine " + table.engine());
+        // twice the bound of a table
+        check(Math.abs(table.bubblePressurePa(273.15) / pressure.pascals() - 1) < 2e-8, "table " + table);
         Catalogue catalogue = Catalogue.standard()
                 .with(List.of(own))
                 .withBlends(

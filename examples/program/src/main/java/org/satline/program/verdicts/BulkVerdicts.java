@@ -23,6 +23,7 @@ import org.satline.measurement.Reading;
 import org.satline.measurement.StandardUncertainty;
 import org.satline.measurement.SystemReadings;
 import org.satline.measurement.ThermometerClass;
+import org.satline.program.verdicts.VerdictQuery.Cell;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -79,14 +80,14 @@ public final class BulkVerdicts {
         boolean orifice = criterion == Criterion.SUPERHEAT;
         ChargeQuestion question = new ChargeQuestion(
                 metering,
-                difference(orifice ? query.targetSuperheatK() : query.targetSubcoolingK()),
-                difference(query.toleranceK()));
+                difference(orifice ? query.get(Cell.TARGET_SUPERHEAT) : query.get(Cell.TARGET_SUBCOOLING)),
+                difference(query.get(Cell.TOLERANCE)));
         OperatingConditions conditions = query.outdoorMinimumMet()
                 .map(met -> OperatingConditions.unknown().withOutdoorMinimumMet(met))
                 .orElseGet(OperatingConditions::unknown);
         Judgement found = expecting(
                         orifice ? Symptom.SUBCOOLING : Symptom.SUPERHEAT,
-                        orifice ? query.targetSubcoolingK() : query.targetSuperheatK())
+                        orifice ? query.get(Cell.TARGET_SUBCOOLING) : query.get(Cell.TARGET_SUPERHEAT))
                 .judge(new ChargeCase(curve, readings(query), question, conditions));
         return VerdictAnswer.of(query.id(), criterion, found, note(query, found, curve));
     }
@@ -98,17 +99,20 @@ public final class BulkVerdicts {
 
     private static SystemReadings readings(VerdictQuery query) {
         SystemReadings.Builder builder = SystemReadings.builder();
-        pressure(query, query.suctionPressurePa(), "suction gauge", DigitalGauge.ra32SuctionLine())
+        pressure(query, query.get(Cell.SUCTION_PRESSURE), "suction gauge", DigitalGauge.ra32SuctionLine())
                 .ifPresent(reading -> builder.put(Place.SUCTION_PRESSURE, reading));
-        pressure(query, query.liquidPressurePa(), "liquid gauge", DigitalGauge.ra32LiquidLine())
+        pressure(query, query.get(Cell.LIQUID_PRESSURE), "liquid gauge", DigitalGauge.ra32LiquidLine())
                 .ifPresent(reading -> builder.put(Place.LIQUID_PRESSURE, reading));
-        temperature(query, query.suctionLineK(), Place.SUCTION_LINE, "suction-line thermometer", builder);
-        temperature(query, query.liquidLineK(), Place.LIQUID_LINE, "liquid-line thermometer", builder);
-        temperature(query, query.returnWetBulbK(), Place.RETURN_WET_BULB, "return wet-bulb thermometer", builder);
-        temperature(query, query.returnDryBulbK(), Place.RETURN_DRY_BULB, "return dry-bulb thermometer", builder);
-        temperature(query, query.supplyDryBulbK(), Place.SUPPLY_DRY_BULB, "supply dry-bulb thermometer", builder);
-        temperature(query, query.condenserAirK(), Place.OUTDOOR_AIR, "condenser-air thermometer", builder);
-        temperature(query, query.dischargeLineK(), Place.DISCHARGE_LINE, "discharge-line thermometer", builder);
+        temperature(query, query.get(Cell.SUCTION_LINE), Place.SUCTION_LINE, "suction-line thermometer", builder);
+        temperature(query, query.get(Cell.LIQUID_LINE), Place.LIQUID_LINE, "liquid-line thermometer", builder);
+        temperature(
+                query, query.get(Cell.RETURN_WET_BULB), Place.RETURN_WET_BULB, "return wet-bulb thermometer", builder);
+        temperature(
+                query, query.get(Cell.RETURN_DRY_BULB), Place.RETURN_DRY_BULB, "return dry-bulb thermometer", builder);
+        temperature(
+                query, query.get(Cell.SUPPLY_DRY_BULB), Place.SUPPLY_DRY_BULB, "supply dry-bulb thermometer", builder);
+        temperature(query, query.get(Cell.CONDENSER_AIR), Place.OUTDOOR_AIR, "condenser-air thermometer", builder);
+        temperature(query, query.get(Cell.DISCHARGE_LINE), Place.DISCHARGE_LINE, "discharge-line thermometer", builder);
         return builder.build();
     }
 
@@ -117,7 +121,7 @@ public final class BulkVerdicts {
         return pascals.stream()
                 .mapToObj(pa -> Reading.of(
                         Pressure.ofPascals(pa),
-                        query.pressureStandardUncertaintyPa()
+                        query.get(Cell.PRESSURE_UNCERTAINTY)
                                 .orElseGet(() ->
                                         StandardUncertainty.ofLimits(assumed.permittedError(GaugePressure.ofPascals(0))
                                                 .pascals())),
@@ -133,7 +137,7 @@ public final class BulkVerdicts {
                     place,
                     Reading.of(
                             value,
-                            query.temperatureStandardUncertaintyK()
+                            query.get(Cell.TEMPERATURE_UNCERTAINTY)
                                     .orElseGet(() ->
                                             StandardUncertainty.ofLimits(ThermometerClass.named("california-ra3.2")
                                                     .permittedErrorK(value))),
@@ -156,8 +160,8 @@ public final class BulkVerdicts {
         if (found instanceof Judgement.OtherFault other) {
             parts.add(WORDING.message("charge.faultAdvice." + other.fault().word()));
         }
-        if (query.pressureStandardUncertaintyPa().isEmpty()
-                || query.temperatureStandardUncertaintyK().isEmpty()) {
+        if (query.get(Cell.PRESSURE_UNCERTAINTY).isEmpty()
+                || query.get(Cell.TEMPERATURE_UNCERTAINTY).isEmpty()) {
             parts.add("uncertainty not stated: permitted errors of RA3.2 taken");
         }
         parts.addAll(curve.warnings());

@@ -12,6 +12,7 @@ import org.satline.program.file.CsvAnswer;
 import org.satline.program.file.CsvRow;
 import org.satline.program.file.Shown;
 import org.satline.program.page.Printed;
+import org.satline.program.verdicts.VerdictQuery.Cell;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.SaturationCurve;
@@ -80,29 +81,13 @@ public final class VerdictRows {
     }
 
     private static VerdictQuery query(CsvRow row) {
-        return new VerdictQuery(
-                row.raw("id"),
-                row.required("refrigerant"),
-                row.required("metering"),
-                number(row, "suction_pressure_Pa"),
-                number(row, "suction_line_K"),
-                number(row, "liquid_pressure_Pa"),
-                number(row, "liquid_line_K"),
-                number(row, "return_wet_bulb_K"),
-                number(row, "condenser_air_K"),
-                number(row, "target_superheat_K"),
-                number(row, "target_subcooling_K"),
-                number(row, "pressure_standard_uncertainty_Pa"),
-                number(row, "temperature_standard_uncertainty_K"),
-                number(row, "tolerance_K"),
-                number(row, "return_dry_bulb_K"),
-                number(row, "supply_dry_bulb_K"),
-                number(row, "discharge_line_K"),
-                flag(row, "outdoor_minimum_met"));
-    }
-
-    private static OptionalDouble number(CsvRow row, String column) {
-        return row.number(column).stream().mapToDouble(Double::doubleValue).findFirst();
+        VerdictQuery.Builder query =
+                VerdictQuery.of(row.raw("id"), row.required("refrigerant"), row.required("metering"));
+        for (Cell cell : Cell.values()) {
+            row.number(cell.column()).ifPresent(figure -> query.with(cell, figure));
+        }
+        flag(row, "outdoor_minimum_met").ifPresent(query::outdoorMinimumMet);
+        return query.build();
     }
 
     private static Optional<Boolean> flag(CsvRow row, String column) {

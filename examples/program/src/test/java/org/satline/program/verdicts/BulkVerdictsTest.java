@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.satline.charge.ChargeJudge;
+import org.satline.program.verdicts.VerdictQuery.Cell;
 import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
@@ -51,29 +52,23 @@ class BulkVerdictsTest {
         double liquidPa = 2_618_000;
         SaturationCurve curve = curve("R-410A");
         boolean orifice = metering.equals("fixed-orifice");
-        return new VerdictQuery(
-                "a",
-                "R-410A",
-                metering,
-                OptionalDouble.of(suctionPa),
-                OptionalDouble.of(curve.dewTemperatureK(suctionPa) + superheatF / 1.8),
-                OptionalDouble.of(liquidPa),
-                OptionalDouble.of(curve.bubbleTemperatureK(liquidPa) - subcoolingF / 1.8),
-                OptionalDouble.of(Temperature.ofFahrenheit(64).kelvins()),
-                OptionalDouble.of(Temperature.ofFahrenheit(85).kelvins()),
-                OptionalDouble.empty(),
-                orifice ? OptionalDouble.empty() : OptionalDouble.of(10 / 1.8),
-                OptionalDouble.of(0),
-                OptionalDouble.of(uK),
-                OptionalDouble.empty(),
-                OptionalDouble.of(Temperature.ofFahrenheit(76).kelvins()),
-                supplyF.stream()
-                        .map(f -> Temperature.ofFahrenheit(f).kelvins())
-                        .boxed()
-                        .mapToDouble(d -> d)
-                        .findFirst(),
-                OptionalDouble.empty(),
-                outdoorMinimumMet);
+        VerdictQuery.Builder query = VerdictQuery.of("a", "R-410A", metering)
+                .with(Cell.SUCTION_PRESSURE, suctionPa)
+                .with(Cell.SUCTION_LINE, curve.dewTemperatureK(suctionPa) + superheatF / 1.8)
+                .with(Cell.LIQUID_PRESSURE, liquidPa)
+                .with(Cell.LIQUID_LINE, curve.bubbleTemperatureK(liquidPa) - subcoolingF / 1.8)
+                .with(Cell.RETURN_WET_BULB, Temperature.ofFahrenheit(64).kelvins())
+                .with(Cell.CONDENSER_AIR, Temperature.ofFahrenheit(85).kelvins())
+                .with(Cell.PRESSURE_UNCERTAINTY, 0)
+                .with(Cell.TEMPERATURE_UNCERTAINTY, uK)
+                .with(Cell.RETURN_DRY_BULB, Temperature.ofFahrenheit(76).kelvins());
+        if (!orifice) {
+            query.with(Cell.TARGET_SUBCOOLING, 10 / 1.8);
+        }
+        supplyF.ifPresent(f ->
+                query.with(Cell.SUPPLY_DRY_BULB, Temperature.ofFahrenheit(f).kelvins()));
+        outdoorMinimumMet.ifPresent(query::outdoorMinimumMet);
+        return query.build();
     }
 
     /** With u = 0.3 K = 0.54 degF the guard band is 0.89 degF: on target to 2.1 degF, low or high from 3.9 degF. */
@@ -153,25 +148,19 @@ class BulkVerdictsTest {
     /** Subcooling alone never condemns another part: condensing temperature 9 K over ambient speaks against a fouled condenser. */
     @Test
     void aFaultWithoutAReadingOfItsOwnDoesNotReplaceTheCharge() {
-        VerdictAnswer answer = BULK.answer(new VerdictQuery(
-                "b",
-                "R-407C",
-                "expansion-valve",
-                OptionalDouble.of(550_000),
-                OptionalDouble.of(287),
-                OptionalDouble.of(1_800_000),
-                OptionalDouble.of(314),
-                OptionalDouble.of(291),
-                OptionalDouble.of(305),
-                OptionalDouble.empty(),
-                OptionalDouble.of(5.6),
-                OptionalDouble.of(7000),
-                OptionalDouble.of(0.5),
-                OptionalDouble.empty(),
-                OptionalDouble.of(298),
-                OptionalDouble.of(287),
-                OptionalDouble.empty(),
-                Optional.empty()));
+        VerdictAnswer answer = BULK.answer(VerdictQuery.of("b", "R-407C", "expansion-valve")
+                .with(Cell.SUCTION_PRESSURE, 550_000)
+                .with(Cell.SUCTION_LINE, 287)
+                .with(Cell.LIQUID_PRESSURE, 1_800_000)
+                .with(Cell.LIQUID_LINE, 314)
+                .with(Cell.RETURN_WET_BULB, 291)
+                .with(Cell.CONDENSER_AIR, 305)
+                .with(Cell.TARGET_SUBCOOLING, 5.6)
+                .with(Cell.PRESSURE_UNCERTAINTY, 7000)
+                .with(Cell.TEMPERATURE_UNCERTAINTY, 0.5)
+                .with(Cell.RETURN_DRY_BULB, 298)
+                .with(Cell.SUPPLY_DRY_BULB, 287)
+                .build());
         assertThat(answer.level()).as(answer.note()).isEqualTo("low");
     }
 
