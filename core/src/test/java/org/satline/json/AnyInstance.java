@@ -109,7 +109,10 @@ final class AnyInstance {
         put(SystemReadings.class, this::readings);
         put(CylinderStamps.class, this::stamps);
         put(FindingCode.class, this::code);
-        put(DataVersion.class, () -> new DataVersion(of(String.class), String.format("%08x", random.nextInt())));
+        put(
+                DataVersion.class,
+                () -> new DataVersion(
+                        of(String.class), Integer.toHexString(0x1000_0000 | random.nextInt(0x1000_0000))));
         put(
                 SystemDesign.class,
                 () -> SystemDesign.typical(
