@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 
 /** Nothing is public for nobody: each public type of core and tables has a user in another package, or a line in the tour. */
 class PublicTypesTest {
-    private static final Path ROOT = Path.of("").toAbsolutePath().getParent();
+    private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
     private static final Path TOUR = ROOT.resolve("core/src/main/java/org/satline/package-info.java");
     private static final Pattern COMMENT_OR_TEXT =
             Pattern.compile("(?s)//[^\\n]*|/\\*.*?\\*/|\"\"\".*?\"\"\"|\"(?:\\\\.|[^\"\\\\])*+\"");

@@ -20,7 +20,7 @@ class SourceFormTest {
     private static final int LINES_OF_A_FILE = 400;
     private static final Pattern COMMENT_OR_TEXT = Pattern.compile(
             "(?s)//[^\\n]*|/\\*.*?\\*/|\"\"\".*?\"\"\"" + "|\"(?:\\\\.|[^\"\\\\])*+\"|'(?:\\\\.|[^'\\\\])*+'");
-    private static final Path ROOT = Path.of("").toAbsolutePath().getParent();
+    private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
 
     /** Split by subject as soon as the work on them is done. */
     private static final Set<String> TO_BE_SPLIT = Set.of("FluidModel.java", "HookUpPlannerTest.java");
