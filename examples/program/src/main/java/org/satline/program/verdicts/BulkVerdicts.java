@@ -160,7 +160,7 @@ public final class BulkVerdicts {
                 || query.temperatureStandardUncertaintyK().isEmpty()) {
             parts.add("uncertainty not stated: permitted errors of RA3.2 taken");
         }
-        parts.addAll(curve.warnings());
+        curve.warnings().forEach(warning -> parts.add(WORDING.of(warning)));
         return String.join("; ", parts);
     }
 }
