@@ -103,7 +103,7 @@ public final class ClosedVessel {
      * @throws org.satline.quantity.OutOfValidityException if the temperature is outside the range of the equation
      */
     public VesselCondition at(Temperature temperature, Optional<Pressure> servicePressure) {
-        PhaseSplit split = model.splitAtDensity(temperature.kelvins(), density);
+        PhaseSplit split = model.states().atTemperatureAndDensity(temperature.kelvins(), density);
         boolean both = split.phases() == Phases.LIQUID_AND_VAPOUR;
         Optional<Double> level =
                 split.phases() == Phases.SUPERCRITICAL ? Optional.empty() : Optional.of(split.liquidVolumeFraction());
@@ -204,7 +204,7 @@ public final class ClosedVessel {
     }
 
     private double pressureAt(double temperatureK) {
-        return model.splitAtDensity(temperatureK, density).pressurePa();
+        return model.states().atTemperatureAndDensity(temperatureK, density).pressurePa();
     }
 
     /**

@@ -5,7 +5,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.satline.explanation.Coded;
+import org.satline.explanation.Figure;
+import org.satline.explanation.Finding;
+import org.satline.explanation.Severity;
+import org.satline.explanation.Subject;
 import org.satline.quantity.Parts;
+import org.satline.quantity.TemperatureDifference;
 import org.satline.resource.CsvResource;
 import org.satline.resource.CsvResource.Row;
 import org.satline.resource.OnDemand;
@@ -20,38 +26,23 @@ import org.satline.resource.OnDemand;
  */
 public record KnownDifference(OptionalDouble bubbleK, OptionalDouble dewK, Cause cause, String evidence) {
     /** What may carry a difference. */
-    public enum Cause {
+    public enum Cause implements Coded {
         /** A pair that stands at the default rule. */
-        DEFAULTED_PAIR("defaulted pair"),
+        DEFAULTED_PAIR,
         /** A pair of undocumented origin. */
-        ESTIMATED_PAIR("estimated pair"),
+        ESTIMATED_PAIR,
         /** A pair adjusted in this project that does not meet this point. */
-        ADJUSTED_PAIR("adjusted pair"),
+        ADJUSTED_PAIR,
         /** A published fit that does not meet this point. */
-        FITTED_PAIR("published fit of a pair"),
+        FITTED_PAIR,
         /** Printed figures contradict each other. */
-        CONFLICTING_TABLES("printed figures contradict each other"),
+        CONFLICTING_TABLES,
         /** Blends of the same substances that the model meets contradict the printed point. */
-        NEIGHBOURS_DISAGREE("printed point out of line with blends of the same substances"),
+        NEIGHBOURS_DISAGREE,
         /** The tolerance of the composition moves the point by as much. */
-        COMPOSITION("within the tolerance of the composition"),
+        COMPOSITION,
         /** Printed to a whole kelvin. */
-        ROUNDED("printed to a whole kelvin");
-
-        private final String words;
-
-        Cause(String words) {
-            this.words = words;
-        }
-
-        /**
-         * Returns words to print.
-         *
-         * @return the cause in lower case
-         */
-        public String words() {
-            return words;
-        }
+        ROUNDED;
 
         private static Cause of(Row row) {
             for (Cause cause : values()) {
@@ -99,22 +90,22 @@ public record KnownDifference(OptionalDouble bubbleK, OptionalDouble dewK, Cause
         return Optional.ofNullable(BY_BLEND.get().get(designation));
     }
 
-    /**
-     * Returns a line that warns of the difference.
-     *
-     * @return differences and cause, in lower case
-     */
-    public String warning() {
-        String both = bubbleK.isPresent() && dewK.isPresent()
-                ? String.format(
-                        Locale.ROOT,
-                        "bubble and dew point at 101.325 kPa lie %+.1f and %+.1f K from the published ones",
-                        bubbleK.getAsDouble(),
-                        dewK.getAsDouble())
-                : String.format(
-                        Locale.ROOT,
-                        "boiling point at 101.325 kPa lies %+.1f K from the published one",
-                        bubbleK.orElse(dewK.orElse(0)));
-        return "computed " + both + " (" + cause.words() + ")";
+    Finding warning(String designation) {
+        Figure why = Figure.of("cause", cause.word());
+        Subject subject = new Subject(Subject.Kind.REFRIGERANT, designation);
+        return bubbleK.isPresent() && dewK.isPresent()
+                ? Finding.of(
+                        Severity.CAUTION,
+                        ModelCode.SATURATION_POINTS_DIFFER,
+                        subject,
+                        Figure.of("bubble", TemperatureDifference.ofKelvins(bubbleK.getAsDouble())),
+                        Figure.of("dew", TemperatureDifference.ofKelvins(dewK.getAsDouble())),
+                        why)
+                : Finding.of(
+                        Severity.CAUTION,
+                        ModelCode.BOILING_POINT_DIFFERS,
+                        subject,
+                        Figure.of("difference", TemperatureDifference.ofKelvins(bubbleK.orElse(dewK.orElse(0)))),
+                        why);
     }
 }

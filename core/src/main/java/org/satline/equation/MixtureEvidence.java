@@ -5,6 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.satline.explanation.Figure;
+import org.satline.explanation.Finding;
+import org.satline.explanation.Severity;
+import org.satline.explanation.Subject;
 import org.satline.quantity.Parts;
 import org.satline.refrigerant.Refrigerant;
 
@@ -88,28 +92,31 @@ public record MixtureEvidence(
      * Returns what every result of this refrigerant should say: the known difference; for a blend without published points to be held
      * against, the pairs that no paper fitted.
      *
-     * @return lines to print, each without a full stop; none if there is nothing to warn of
+     * @return cautions with a {@link ModelCode}; none if there is nothing to warn of
      */
-    public List<String> warnings() {
-        List<String> warnings = new ArrayList<>();
-        knownDifference.ifPresent(difference -> warnings.add("mixture model: " + difference.warning()));
+    public List<Finding> warnings() {
+        List<Finding> warnings = new ArrayList<>();
+        knownDifference.ifPresent(difference ->
+                warnings.add(difference.warning(refrigerant.asListed().designation())));
         boolean checked = refrigerant.asListed().published().bubblePoint().isPresent();
         if (!checked) {
-            unfounded(PairStatus.DEFAULTED, "expect errors of one to several kelvin")
-                    .ifPresent(warnings::add);
-            unfounded(PairStatus.ESTIMATED, "origin not documented").ifPresent(warnings::add);
+            unfounded(PairStatus.DEFAULTED, ModelCode.PAIRS_DEFAULTED).ifPresent(warnings::add);
+            unfounded(PairStatus.ESTIMATED, ModelCode.PAIRS_ESTIMATED).ifPresent(warnings::add);
         }
         return List.copyOf(warnings);
     }
 
-    private Optional<String> unfounded(PairStatus status, String consequence) {
+    private Optional<Finding> unfounded(PairStatus status, ModelCode code) {
         String names = pairs.stream()
                 .filter(p -> p.status() == status)
                 .map(p -> p.first() + " + " + p.second())
                 .collect(Collectors.joining(", "));
         return names.isEmpty()
                 ? Optional.empty()
-                : Optional.of("mixture model: " + names + " " + status.word() + ", no published point to check it on; "
-                        + consequence);
+                : Optional.of(Finding.of(
+                        Severity.CAUTION,
+                        code,
+                        new Subject(Subject.Kind.REFRIGERANT, refrigerant.designation()),
+                        Figure.of("pairs", names)));
     }
 }

@@ -42,17 +42,7 @@ public record PairInteraction(
 
     static PairInteraction defaulted(String first, String second) {
         return new PairInteraction(
-                first,
-                second,
-                1,
-                1,
-                1,
-                1,
-                0,
-                Optional.empty(),
-                PairStatus.DEFAULTED,
-                DEFAULT_RULE,
-                "expect errors of one to several kelvin in bubble and dew temperatures");
+                first, second, 1, 1, 1, 1, 0, Optional.empty(), PairStatus.DEFAULTED, DEFAULT_RULE, "none");
     }
 
     /** The same pair named the other way round: beta turns into its reciprocal, gamma stays. */

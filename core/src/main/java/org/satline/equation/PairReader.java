@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.satline.resource.CsvResource;
 import org.satline.resource.CsvResource.Row;
 
@@ -23,10 +24,17 @@ final class PairReader {
     private static final double LARGEST_PARAMETER = 10;
     private static final double LARGEST_FACTOR = 10;
 
+    private static final String[] PARAMETERS = {"first", "second", "betaT", "gammaT", "betaV", "gammaV", "F"};
+    private static final String[] OWN = columns(PARAMETERS, "departure", "status", "source", "remark");
+
     private final EquationFiles files;
 
     PairReader(EquationFiles files) {
         this.files = files;
+    }
+
+    private static String[] columns(String[] first, String... more) {
+        return Stream.concat(Stream.of(first), Stream.of(more)).toArray(String[]::new);
     }
 
     /** Pairs of a model by {@link PairInteraction#key}. */
@@ -41,22 +49,8 @@ final class PairReader {
     private Map<String, PairInteraction> published() {
         Map<String, String> citations = citations();
         Map<String, PairInteraction> pairs = new HashMap<>();
-        for (Row row : files.table(
-                        PUBLISHED,
-                        "first",
-                        "second",
-                        "betaT",
-                        "gammaT",
-                        "betaV",
-                        "gammaV",
-                        "F",
-                        "departure",
-                        "status",
-                        "source",
-                        "remark",
-                        "xi_K",
-                        "zeta_m3_per_mol")
-                .rows()) {
+        for (Row row :
+                files.table(PUBLISHED, columns(OWN, "xi_K", "zeta_m3_per_mol")).rows()) {
             boolean printedOtherwise = !row.isEmpty("xi_K");
             if (printedOtherwise == row.isEmpty("zeta_m3_per_mol")) {
                 throw row.fault("xi_K and zeta_m3_per_mol stand together or not at all");
@@ -65,15 +59,7 @@ final class PairReader {
                 row.number("xi_K");
                 row.number("zeta_m3_per_mol");
             }
-            put(
-                    pairs,
-                    row,
-                    pair(
-                            row,
-                            row.isEmpty("departure") ? Optional.empty() : Optional.of(row.text("departure")),
-                            status(row),
-                            known(row, citations),
-                            row.cell("remark")));
+            put(pairs, row, fitted(row, known(row, citations)));
         }
         return pairs;
     }
@@ -81,32 +67,15 @@ final class PairReader {
     /** Pairs of a caller's own, by {@link PairInteraction#key}; each row cites its source itself. */
     static Map<String, PairInteraction> own(String name, byte[] utf8) {
         Map<String, PairInteraction> pairs = new HashMap<>();
-        for (Row row : CsvResource.parse(
-                        name,
-                        utf8,
-                        "first",
-                        "second",
-                        "betaT",
-                        "gammaT",
-                        "betaV",
-                        "gammaV",
-                        "F",
-                        "departure",
-                        "status",
-                        "source",
-                        "remark")
-                .rows()) {
-            put(
-                    pairs,
-                    row,
-                    pair(
-                            row,
-                            row.isEmpty("departure") ? Optional.empty() : Optional.of(row.text("departure")),
-                            status(row),
-                            row.text("source"),
-                            row.cell("remark")));
+        for (Row row : CsvResource.parse(name, utf8, OWN).rows()) {
+            put(pairs, row, fitted(row, row.text("source")));
         }
         return pairs;
+    }
+
+    private static PairInteraction fitted(Row row, String source) {
+        Optional<String> departure = row.isEmpty("departure") ? Optional.empty() : Optional.of(row.text("departure"));
+        return pair(row, departure, status(row), source, row.cell("remark"));
     }
 
     private static PairStatus status(Row row) {
@@ -121,26 +90,22 @@ final class PairReader {
         Map<String, PairInteraction> pairs = new HashMap<>();
         for (Row row : files.table(
                         ADJUSTED,
-                        "first",
-                        "second",
-                        "betaT",
-                        "gammaT",
-                        "betaV",
-                        "gammaV",
-                        "F",
-                        "replaces",
-                        "recommendation",
-                        "in_default_model",
-                        "fitted_to",
-                        "checked_on",
-                        "remark")
+                        columns(
+                                PARAMETERS,
+                                "replaces",
+                                "recommendation",
+                                "in_default_model",
+                                "fitted_to",
+                                "checked_on",
+                                "remark"))
                 .rows()) {
             row.text("recommendation");
+            String source = "adjusted in this project; stands in for a " + row.text("replaces") + " pair";
             PairInteraction pair = pair(
                     row,
                     Optional.empty(),
                     PairStatus.ADJUSTED,
-                    "adjusted in this project; stands in for a " + row.text("replaces") + " pair",
+                    source,
                     "fitted to: " + row.text("fitted_to") + "; checked on: " + row.text("checked_on")
                             + (row.isEmpty("remark") ? "" : "; " + row.cell("remark")));
             switch (row.text("in_default_model")) {

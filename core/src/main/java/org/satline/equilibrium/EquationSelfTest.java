@@ -68,9 +68,10 @@ public record EquationSelfTest(EquationCheck check, double computed) {
                 model.bubbleAtPressure(check.pressurePa().orElseThrow()).temperatureK();
             case SATURATION -> saturated(model, check, check.temperatureK().orElseThrow());
             case ONE_PHASE -> {
-                PhaseSplit split = model.splitAtDensity(
-                        check.temperatureK().orElseThrow(),
-                        check.densityKgPerM3().orElseThrow());
+                PhaseSplit split = model.states()
+                        .atTemperatureAndDensity(
+                                check.temperatureK().orElseThrow(),
+                                check.densityKgPerM3().orElseThrow());
                 yield onePhase(split.liquid().or(split::vapour).orElseThrow(), check);
             }
         };

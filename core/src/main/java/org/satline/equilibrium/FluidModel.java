@@ -304,54 +304,6 @@ public final class FluidModel {
                 : line.end().pressurePa();
     }
 
-    /**
-     * Finds the state of a closed vessel: phases, pressure and liquid level at a temperature and an overall density.
-     *
-     * @param temperatureK T, K
-     * @param density mass of contents over volume, kg/m3
-     * @return the state
-     * @throws OutOfValidityException outside the equation's range, or in the narrow region beside the critical point where the lines end
-     */
-    public PhaseSplit splitAtDensity(double temperatureK, double density) {
-        return states.atTemperatureAndDensity(temperatureK, density);
-    }
-
-    /**
-     * Finds the two-phase state at a pressure and vapour fraction.
-     *
-     * @param pressurePa p, Pa, within both pressure ranges
-     * @param vapourFraction vapour mass fraction in [0, 1]
-     * @return the state
-     * @throws OutOfValidityException outside those ranges
-     */
-    public PhaseSplit splitAtVapourFraction(double pressurePa, double vapourFraction) {
-        return states.atPressureAndVapourFraction(pressurePa, vapourFraction);
-    }
-
-    /**
-     * Finds the state at a pressure and specific enthalpy, one phase or two: a throttled liquid, for instance.
-     *
-     * @param pressurePa p, Pa
-     * @param specificEnthalpy h, J/kg, from this model's reference state
-     * @return the state
-     * @throws OutOfValidityException outside the equation's range
-     */
-    public PhaseSplit splitAtEnthalpy(double pressurePa, double specificEnthalpy) {
-        return states.atPressureAndEnthalpy(pressurePa, specificEnthalpy);
-    }
-
-    /**
-     * Finds the state at a pressure and specific entropy, one phase or two.
-     *
-     * @param pressurePa p, Pa
-     * @param specificEntropy s, J/(kg K), from this model's reference state
-     * @return the state
-     * @throws OutOfValidityException outside the equation's range
-     */
-    public PhaseSplit splitAtEntropy(double pressurePa, double specificEntropy) {
-        return states.atPressureAndEntropy(pressurePa, specificEntropy);
-    }
-
     /** {@return what finds the state at any of the usual pairs of quantities} */
     public StateFinder states() {
         return states;

@@ -147,7 +147,7 @@ public final class Withdrawal {
     /** Mass fractions of the phase that leaves. */
     private double[] drawn(double[] w, Drawn drawn, double gone) {
         FluidModel now = model(w);
-        PhaseSplit split = now.splitAtDensity(temperature, density * (1 - gone));
+        PhaseSplit split = now.states().atTemperatureAndDensity(temperature, density * (1 - gone));
         if (split.phases() != PhaseSplit.Phases.LIQUID_AND_VAPOUR) {
             throw OutOfValidityException.of(
                     "share withdrawn",

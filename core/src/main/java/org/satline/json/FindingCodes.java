@@ -6,6 +6,7 @@ import java.util.Map;
 import org.satline.charge.ChargeCode;
 import org.satline.cylinder.CylinderCode;
 import org.satline.duty.DutyCode;
+import org.satline.equation.ModelCode;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.FindingCode;
 import org.satline.filling.FillingCode;
@@ -27,6 +28,7 @@ final class FindingCodes {
         Map<String, FindingCode> codes = new LinkedHashMap<>();
         for (FindingCode[] room : List.<FindingCode[]>of(
                 CommonCode.values(),
+                ModelCode.values(),
                 FillingCode.values(),
                 CylinderCode.values(),
                 DutyCode.values(),

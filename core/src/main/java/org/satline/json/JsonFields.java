@@ -1,20 +1,15 @@
 package org.satline.json;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParseException;
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.SerializationFeature;
-import com.fasterxml.jackson.databind.json.JsonMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.BooleanNode;
-import com.fasterxml.jackson.databind.node.DoubleNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.LongNode;
-import com.fasterxml.jackson.databind.node.NullNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.node.TextNode;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -26,11 +21,8 @@ import org.satline.visit.file.FieldValue;
 
 /** Plain fields of a visit file or report as JSON and back. Stateless, thread-safe. */
 public final class JsonFields {
-    private static final JsonMapper MAPPER = JsonMapper.builder(JsonText.boundedFactory())
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-            .enable(SerializationFeature.INDENT_OUTPUT)
-            .build();
+    /** Token by token, not as a tree: the tree's library alone would cost a visit of the command line a tenth of its time. */
+    private static final JsonFactory FACTORY = JsonText.boundedFactory();
 
     private static final String REPORT_SCHEMA = "visit-report.schema.json";
 
@@ -45,16 +37,22 @@ public final class JsonFields {
      */
     public static FieldValue.Fields read(String json) {
         Objects.requireNonNull(json, "json");
-        try {
-            JsonNode node = MAPPER.readTree(json);
-            if (node == null || !node.isObject()) {
+        try (JsonParser parser = FACTORY.createParser(json)) {
+            parser.enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION);
+            if (parser.nextToken() != JsonToken.START_OBJECT) {
                 throw new UnreadableJsonException(Place.ROOT, "a JSON object is expected: { \"site\": ... }");
             }
-            return (FieldValue.Fields) value(node);
+            FieldValue.Fields fields = fields(parser);
+            if (parser.nextToken() != null) {
+                throw new JsonParseException(parser, "something follows the end of the object");
+            }
+            return fields;
         } catch (JsonProcessingException e) {
             JsonLocation at = e.getLocation();
             String where = at == null ? "" : "line " + at.getLineNr() + ", column " + at.getColumnNr() + ": ";
             throw new UnreadableJsonException(Place.ROOT, where + "broken JSON: " + firstLine(e));
+        } catch (IOException e) {
+            throw new UncheckedIOException("reading from memory", e);
         }
     }
 
@@ -73,11 +71,13 @@ public final class JsonFields {
      */
     public static String write(FieldValue.Fields fields) {
         Objects.requireNonNull(fields, "fields");
-        try {
-            return MAPPER.writeValueAsString(node(fields));
-        } catch (JsonProcessingException e) {
-            throw new IllegalStateException("fields without a form in JSON", e);
+        StringWriter text = new StringWriter();
+        try (JsonGenerator generator = FACTORY.createGenerator(text).useDefaultPrettyPrinter()) {
+            write(fields, generator);
+        } catch (IOException e) {
+            throw new UncheckedIOException("writing to memory", e);
         }
+        return text.toString();
     }
 
     /**
@@ -89,40 +89,65 @@ public final class JsonFields {
         return new String(SealedResources.core().bytes(JsonFields.class, REPORT_SCHEMA), StandardCharsets.UTF_8);
     }
 
-    private static FieldValue value(JsonNode node) {
-        if (node.isObject()) {
-            Map<String, FieldValue> fields = new LinkedHashMap<>();
-            node.properties().forEach(each -> fields.put(each.getKey(), value(each.getValue())));
-            return new FieldValue.Fields(fields);
-        } else if (node.isArray()) {
-            List<FieldValue> items = new ArrayList<>();
-            node.forEach(each -> items.add(value(each)));
-            return new FieldValue.Items(items);
-        } else if (node.isTextual()) {
-            return new FieldValue.Text(node.textValue());
-        } else if (node.isBoolean()) {
-            return new FieldValue.Flag(node.booleanValue());
+    private static FieldValue.Fields fields(JsonParser parser) throws IOException {
+        Map<String, FieldValue> fields = new LinkedHashMap<>();
+        while (parser.nextToken() != JsonToken.END_OBJECT) {
+            String name = parser.currentName();
+            parser.nextToken();
+            fields.put(name, value(parser));
         }
-        return node.isNumber() ? new FieldValue.Plain(node.doubleValue()) : new FieldValue.Nothing();
+        return new FieldValue.Fields(fields);
     }
 
-    private static JsonNode node(FieldValue value) {
-        if (value instanceof FieldValue.Fields fields) {
-            ObjectNode node = JsonNodeFactory.instance.objectNode();
-            fields.values().forEach((name, each) -> node.set(name, node(each)));
-            return node;
-        } else if (value instanceof FieldValue.Items items) {
-            ArrayNode node = JsonNodeFactory.instance.arrayNode();
-            items.values().forEach(each -> node.add(node(each)));
-            return node;
-        } else if (value instanceof FieldValue.Text text) {
-            return TextNode.valueOf(text.value());
-        } else if (value instanceof FieldValue.Flag flag) {
-            return BooleanNode.valueOf(flag.value());
-        } else if (value instanceof FieldValue.Plain number) {
-            boolean whole = number.value() == Math.rint(number.value()) && Math.abs(number.value()) < 1e15;
-            return whole ? LongNode.valueOf((long) number.value()) : DoubleNode.valueOf(number.value());
+    private static FieldValue value(JsonParser parser) throws IOException {
+        return switch (parser.currentToken()) {
+            case START_OBJECT -> fields(parser);
+            case START_ARRAY -> items(parser);
+            case VALUE_STRING -> new FieldValue.Text(parser.getText());
+            case VALUE_TRUE, VALUE_FALSE -> new FieldValue.Flag(parser.getBooleanValue());
+            case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new FieldValue.Plain(parser.getDoubleValue());
+            default -> new FieldValue.Nothing();
+        };
+    }
+
+    private static FieldValue.Items items(JsonParser parser) throws IOException {
+        List<FieldValue> items = new ArrayList<>();
+        while (parser.nextToken() != JsonToken.END_ARRAY) {
+            items.add(value(parser));
         }
-        return NullNode.instance;
+        return new FieldValue.Items(items);
+    }
+
+    private static void write(FieldValue value, JsonGenerator generator) throws IOException {
+        if (value instanceof FieldValue.Fields fields) {
+            generator.writeStartObject();
+            for (Map.Entry<String, FieldValue> each : fields.values().entrySet()) {
+                generator.writeFieldName(each.getKey());
+                write(each.getValue(), generator);
+            }
+            generator.writeEndObject();
+        } else if (value instanceof FieldValue.Items items) {
+            generator.writeStartArray();
+            for (FieldValue each : items.values()) {
+                write(each, generator);
+            }
+            generator.writeEndArray();
+        } else if (value instanceof FieldValue.Text text) {
+            generator.writeString(text.value());
+        } else if (value instanceof FieldValue.Flag flag) {
+            generator.writeBoolean(flag.value());
+        } else if (value instanceof FieldValue.Plain number) {
+            write(number.value(), generator);
+        } else {
+            generator.writeNull();
+        }
+    }
+
+    private static void write(double number, JsonGenerator generator) throws IOException {
+        if (number == Math.rint(number) && Math.abs(number) < 1e15) {
+            generator.writeNumber((long) number);
+        } else {
+            generator.writeNumber(number);
+        }
     }
 }

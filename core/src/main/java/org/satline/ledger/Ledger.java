@@ -58,7 +58,7 @@ public final class Ledger {
          *
          * @param cause what sort of contradiction
          * @param masses the two masses that contradict each other, where masses do
-         * @param reason what contradicts what, with the figures, and what to do
+         * @param reason what contradicts what, with the figures, and what to do, as the message of an exception would say it
          * @param entries the numbers of the entries that it contradicts
          */
         record Refused(Cause cause, Optional<Masses> masses, String reason, List<Long> entries) implements Decision {
@@ -124,11 +124,8 @@ public final class Ledger {
     /** What entering an entry would answer; enters nothing. */
     Decision decide(LedgerEntry entry) {
         if (entries.size() >= MOST_ENTRIES) {
-            return new Decision.Refused(
-                    Cause.FULL,
-                    Optional.empty(),
-                    "the ledger has " + entries.size() + " entries, its limit; start a new one from weighings",
-                    List.of());
+            String fault = "the ledger has " + entries.size() + " entries, its limit; start a new one from weighings";
+            return new Decision.Refused(Cause.FULL, Optional.empty(), fault, List.of());
         }
         return accounts.contradiction(entry)
                 .<Decision>map(refused -> refused)

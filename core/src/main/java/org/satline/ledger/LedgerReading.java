@@ -22,7 +22,7 @@ public record LedgerReading(Ledger ledger, List<Damage> damages, boolean tornTai
      *
      * @param line its number, counted from 1
      * @param kind what sort of damage
-     * @param reason what is wrong with it
+     * @param reason what is wrong with it, as the message of an exception would say it
      */
     public record Damage(long line, Kind kind, String reason) {
         /** Sorts of damage. */
@@ -99,22 +99,23 @@ public record LedgerReading(Ledger ledger, List<Damage> damages, boolean tornTai
             Ledger.Numbered numbered = decoded.numbered();
             // behind an unreadable line there is no digest to compare with, and that line is reported already
             if (before.isPresent() && !before.get().equals(decoded.before())) {
-                damage(Damage.Kind.BROKEN_CHAIN, "does not carry the digest of the line before it");
+                String fault = "does not carry the digest of the line before it";
+                damage(Damage.Kind.BROKEN_CHAIN, fault);
             }
             before = Optional.of(decoded.digest());
             long expected = next;
             next = numbered.number() + 1;
             if (numbered.number() != expected) {
-                damage(
-                        Damage.Kind.OUT_OF_ORDER,
-                        "holds entry " + numbered.number() + " where entry " + expected
-                                + " belongs: entries are missing, doubled or moved");
+                String fault = "holds entry " + numbered.number() + " where entry " + expected
+                        + " belongs: entries are missing, doubled or moved";
+                damage(Damage.Kind.OUT_OF_ORDER, fault);
                 if (numbered.number() <= ledger.lastNumber()) {
                     return;
                 }
             }
             if (ledger.decide(numbered.entry()) instanceof Ledger.Decision.Refused refused) {
-                damage(Damage.Kind.CONTRADICTION, "contradicts the entries before it: " + refused.reason());
+                String fault = "contradicts the entries before it: " + refused.reason();
+                damage(Damage.Kind.CONTRADICTION, fault);
                 return;
             }
             ledger.post(numbered.number(), numbered.entry());

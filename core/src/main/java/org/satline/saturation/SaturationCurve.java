@@ -3,6 +3,7 @@ package org.satline.saturation;
 import java.util.List;
 import org.satline.equation.MixtureEvidence;
 import org.satline.equilibrium.ReferenceState;
+import org.satline.explanation.Finding;
 
 /**
  * Bubble and dew lines of one refrigerant with the saturated liquid of the bubble line and the saturated vapour of the dew line.
@@ -24,9 +25,9 @@ public interface SaturationCurve extends SaturationQuantities {
      * Returns what every result of this curve should say about the mixture model behind it, such as a known difference from published
      * points. Looked up when asked for: it reads the equations, which a first answer from a table does not need.
      *
-     * @return lines to print, each without a full stop; none if there is nothing to warn of
+     * @return cautions with a {@link org.satline.equation.ModelCode}; none if there is nothing to warn of
      */
-    default List<String> warnings() {
+    default List<Finding> warnings() {
         return MixtureEvidence.of(refrigerant()).warnings();
     }
 

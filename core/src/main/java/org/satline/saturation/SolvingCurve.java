@@ -6,12 +6,13 @@ import org.satline.equation.MixtureEvidence;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
 import org.satline.equilibrium.ReferenceState;
+import org.satline.explanation.Finding;
 import org.satline.refrigerant.Refrigerant;
 
 /** Solves each answer from the equation of state. */
 final class SolvingCurve implements SaturationCurve {
     private final FluidModel model;
-    private final List<String> warnings;
+    private final List<Finding> warnings;
 
     SolvingCurve(FluidModel model) {
         this.model = model;
@@ -40,7 +41,7 @@ final class SolvingCurve implements SaturationCurve {
     }
 
     @Override
-    public List<String> warnings() {
+    public List<Finding> warnings() {
         return warnings;
     }
 

@@ -3,6 +3,7 @@ package org.satline.visit;
 import java.util.List;
 import org.satline.equation.MixtureEvidence;
 import org.satline.equation.PairInteraction;
+import org.satline.explanation.Finding;
 import org.satline.quantity.Parts;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.saturation.Engine;
@@ -22,7 +23,7 @@ public record PropertySource(
         String equations,
         Engine engine,
         List<PairInteraction> interactions,
-        List<String> warnings) {
+        List<Finding> warnings) {
     /** {@inheritDoc} */
     public PropertySource {
         Parts.required("refrigerant equations engine", refrigerant, equations, engine);

@@ -15,11 +15,16 @@ import org.satline.equation.PairInteraction;
 import org.satline.equation.PairStatus;
 import org.satline.equilibrium.FluidModel;
 import org.satline.quantity.Temperature;
+import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 /** Computed against published bubble and dew points at 101.325 kPa, with the standing of every pair. */
 final class PublishedBoilingPoints {
+    private static final Wording WORDS = Wording.of(Language.ENGLISH, UnitSystem.SI);
+
     private static final double ATMOSPHERE_PA = 101325;
     private static final double NOTABLE_K = 0.5;
 
@@ -92,10 +97,14 @@ final class PublishedBoilingPoints {
         return lines;
     }
 
+    private static String words(KnownDifference.Cause cause) {
+        return WORDS.message("word." + cause.word());
+    }
+
     private static String cause(Refrigerant blend) {
         return MixtureEvidence.of(blend)
                 .knownDifference()
-                .map(d -> d.cause().words())
+                .map(d -> words(d.cause()))
                 .orElse("");
     }
 
@@ -108,8 +117,7 @@ final class PublishedBoilingPoints {
             if (blend.hasComposition() && SolvedStates.hasEquations(blend)) {
                 MixtureEvidence.of(blend).knownDifference().ifPresent(d -> {
                     counts.merge(d.cause(), 1, Integer::sum);
-                    evidence.add(
-                            "- **" + blend.designation() + "** " + d.cause().words() + ": " + d.evidence() + ".");
+                    evidence.add("- **" + blend.designation() + "** " + words(d.cause()) + ": " + d.evidence() + ".");
                 });
             }
         }
@@ -118,7 +126,7 @@ final class PublishedBoilingPoints {
         lines.add("");
         lines.add("How often each cause stands: "
                 + counts.entrySet().stream()
-                        .map(e -> e.getKey().words() + " " + e.getValue())
+                        .map(e -> words(e.getKey()) + " " + e.getValue())
                         .collect(Collectors.joining(", "))
                 + ". Every result of these blends carries the difference as a warning, and its stated uncertainty counts it. What could be mended from"
                 + " published figures is mended by the adjusted pairs of the default model; what stays rests on figures that contradict each other or on a"

@@ -123,7 +123,7 @@ final class SolvedStates {
         double density = logarithmic
                 ? Math.exp(Math.log(vapour) + share * Math.log(liquid / vapour))
                 : vapour + share * (liquid - vapour);
-        PhaseSplit split = model.splitAtDensity(temperature, density);
+        PhaseSplit split = model.states().atTemperatureAndDensity(temperature, density);
         states++;
         double[] z = model.equation().moleFractions();
         double[] x = split.liquidMoleFractions();

@@ -5,6 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.satline.explanation.Figure;
+import org.satline.explanation.Finding;
+import org.satline.explanation.Severity;
+import org.satline.explanation.Subject;
+import org.satline.quantity.TemperatureDifference;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Composition;
 import org.satline.refrigerant.Refrigerant;
@@ -37,11 +42,14 @@ class MixtureEvidenceTest {
         // R-401A: -34.4 and -28.8 degC in ASHRAE Handbook Fundamentals 2021, ch. 29, table 2
         MixtureEvidence evidence = MixtureEvidence.of(r("R-401A"));
         assertThat(evidence.weakest()).contains(PairStatus.DEFAULTED);
-        assertThat(evidence.warnings())
-                .singleElement()
-                .asString()
-                .contains("+1.2 and +1.7 K")
-                .contains("contradict");
+        Finding warning = Finding.of(
+                Severity.CAUTION,
+                ModelCode.SATURATION_POINTS_DIFFER,
+                new Subject(Subject.Kind.REFRIGERANT, "R-401A"),
+                Figure.of("bubble", TemperatureDifference.ofKelvins(1.23)),
+                Figure.of("dew", TemperatureDifference.ofKelvins(1.72)),
+                Figure.of("cause", KnownDifference.Cause.CONFLICTING_TABLES.word()));
+        assertThat(evidence.warnings()).containsExactly(warning);
         assertThat(MixtureEvidence.of(r("R-401A"), InteractionModel.PUBLISHED_ONLY)
                         .knownDifference())
                 .isEmpty();
@@ -61,9 +69,10 @@ class MixtureEvidenceTest {
         fractions.put(r("R-124"), 0.5);
         Refrigerant blend = Refrigerant.blend("shop mix", Composition.ofMassFractions(fractions));
         assertThat(MixtureEvidence.of(blend).warnings())
-                .singleElement()
-                .asString()
-                .contains("R-22 + R-124")
-                .contains("defaulted");
+                .containsExactly(Finding.of(
+                        Severity.CAUTION,
+                        ModelCode.PAIRS_DEFAULTED,
+                        new Subject(Subject.Kind.REFRIGERANT, "shop mix"),
+                        Figure.of("pairs", "R-22 + R-124")));
     }
 }

@@ -99,7 +99,8 @@ class LiquidSplitTest {
                 .hasMessageContaining("R-509A")
                 .hasMessageContaining("split in two");
         assertThatThrownBy(() -> model.stateAt(begin - 1, 1e6)).hasMessageContaining("split in two");
-        assertThatThrownBy(() -> model.splitAtDensity(begin - 1, 500)).isInstanceOf(OutOfValidityException.class);
+        assertThatThrownBy(() -> model.states().atTemperatureAndDensity(begin - 1, 500))
+                .isInstanceOf(OutOfValidityException.class);
         assertThatThrownBy(
                         () -> model.bubbleAtPressure(model.bubblePressureRange().low() * 0.9))
                 .hasMessageContaining("split in two");

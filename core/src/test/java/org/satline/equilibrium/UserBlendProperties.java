@@ -100,8 +100,9 @@ class UserBlendProperties {
         }
         double liquid = bubble.saturated().density();
         double vapour = dew.saturated().density();
-        PhaseSplit split = model.splitAtDensity(
-                temperature, Math.exp(Math.log(vapour) + random.nextDouble() * Math.log(liquid / vapour)));
+        PhaseSplit split = model.states()
+                .atTemperatureAndDensity(
+                        temperature, Math.exp(Math.log(vapour) + random.nextDouble() * Math.log(liquid / vapour)));
         double[] z = model.equation().moleFractions();
         double[] x = split.liquidMoleFractions();
         double[] y = split.vapourMoleFractions();
@@ -124,8 +125,8 @@ class UserBlendProperties {
                 model.bubblePressureRange().low(), model.dewPressureRange().low());
         double pressure = Math.max(low, before.pressurePa() * 0.4);
         if (pressure < before.pressurePa()) {
-            PhaseSplit after =
-                    model.splitAtEnthalpy(pressure, before.saturated().specificEnthalpy());
+            PhaseSplit after = model.states()
+                    .atPressureAndEnthalpy(pressure, before.saturated().specificEnthalpy());
             // round-off of an entropy near 1 kJ/(kg K)
             assertThat(after.specificEntropy()).isGreaterThan(before.saturated().specificEntropy() - 1e-7);
         }

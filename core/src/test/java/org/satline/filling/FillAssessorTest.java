@@ -346,7 +346,8 @@ class FillAssessorTest {
         double density =
                 governing.maximumContents().kilograms() / stamps.volume().cubicMetres();
         double pascals = FluidModel.of(curve("R-23").refrigerant())
-                .splitAtDensity(Temperature.ofCelsius(55).kelvins(), density)
+                .states()
+                .atTemperatureAndDensity(Temperature.ofCelsius(55).kelvins(), density)
                 .pressurePa();
         assertThat(Pressure.ofPascals(pascals).psia()).isCloseTo(1.25 * 1800 + 14.696, within(0.01));
     }

@@ -221,12 +221,12 @@ class MisuseTest {
                 .refuses("state at 0 K", outside, () -> MODEL.stateAt(0, 1e5))
                 .refuses("state at -1 Pa", outside, () -> MODEL.stateAt(300, -1))
                 .refuses("state at 2000 K", outside, () -> MODEL.stateAt(2000, 1e5))
-                .refuses("split at no density", () -> MODEL.splitAtDensity(300, 0))
-                .refuses("split at a density of NaN", () -> MODEL.splitAtDensity(300, NAN))
-                .refuses("vapour fraction 50", outside, () -> MODEL.splitAtVapourFraction(1e6, 50.0))
-                .refuses("vapour fraction NaN", outside, () -> MODEL.splitAtVapourFraction(1e6, NAN))
-                .refuses("enthalpy of NaN", () -> MODEL.splitAtEnthalpy(1e6, NAN))
-                .refuses("entropy of NaN", () -> MODEL.splitAtEntropy(1e6, NAN))
+                .refuses("split at no density", () -> MODEL.states().atTemperatureAndDensity(300, 0))
+                .refuses("split at a density of NaN", () -> MODEL.states().atTemperatureAndDensity(300, NAN))
+                .refuses("vapour fraction 50", outside, () -> MODEL.states().atPressureAndVapourFraction(1e6, 50.0))
+                .refuses("vapour fraction NaN", outside, () -> MODEL.states().atPressureAndVapourFraction(1e6, NAN))
+                .refuses("enthalpy of NaN", () -> MODEL.states().atPressureAndEnthalpy(1e6, NAN))
+                .refuses("entropy of NaN", () -> MODEL.states().atPressureAndEntropy(1e6, NAN))
                 .refuses("uncertainty above the line", outside, () -> doubt.bubblePressure(Temperature.ofCelsius(90)))
                 .all();
     }

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.satline.equation.EquationLibrary;
 import org.satline.equation.MixtureEvidence;
+import org.satline.explanation.Finding;
 import org.satline.resource.ResourceFormatException;
 
 /** Entries of a caller's own, and blends known by their composition. */
@@ -49,7 +50,7 @@ class OwnEntriesTest {
                 .allMatch(part ->
                         EquationLibrary.standard().hasEquation(part.substance().designation()));
         if (computable) {
-            List<String> warnings = MixtureEvidence.of(own.asListed()).warnings();
+            List<Finding> warnings = MixtureEvidence.of(own.asListed()).warnings();
             // a pair is named in the order of the components
             assertThat(MixtureEvidence.of(own).warnings()).hasSameSizeAs(warnings);
             assertThat(MixtureEvidence.of(own).knownDifference())

@@ -4,8 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import org.satline.explanation.Finding;
 import org.satline.quantity.Temperature;
+import org.satline.quantity.UnitSystem;
 import org.satline.saturation.SaturationCurve;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 /**
  * A saturation table for people: rows at even steps of temperature, as CSV or as aligned text, with source, reference state and certificate
@@ -96,7 +100,11 @@ public final class TablePage {
         head.add(curve.refrigerant().designation() + ", saturation, "
                 + curve.engine().words() + ", data " + curve.refrigerant().dataVersion());
         head.add("source: " + curve.source());
-        curve.warnings().forEach(warning -> head.add("warning: " + warning));
+        List<Finding> warnings = curve.warnings();
+        if (!warnings.isEmpty()) {
+            Wording words = Wording.of(Language.ENGLISH, units == PageUnits.SI ? UnitSystem.SI : UnitSystem.US);
+            warnings.forEach(warning -> head.add("warning: " + words.of(warning)));
+        }
         head.add("reference: " + curve.referenceState().description());
         head.add("pressures are absolute; liquid at the bubble line, vapour at the dew line");
         return head;

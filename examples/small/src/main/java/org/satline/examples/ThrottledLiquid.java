@@ -20,7 +20,7 @@ public final class ThrottledLiquid {
         double enthalpy = model.bubbleAtTemperature(Temperature.ofCelsius(20).kelvins())
                 .saturated()
                 .specificEnthalpy(); // J/kg
-        PhaseSplit after = model.splitAtEnthalpy(132_730, enthalpy);
+        PhaseSplit after = model.states().atPressureAndEnthalpy(132_730, enthalpy);
         System.out.printf(
                 Locale.ROOT,
                 "%s at %.2f degC, vapour fraction %.4f%n",

@@ -119,7 +119,7 @@ public final class FillAnswers {
         List<String> cells =
                 new ArrayList<>(rule.isPresent() ? ofRule(number, rule.get(), chosen) : governing(number, chosen));
         List<String> notes = new ArrayList<>(List.of(cells.get(cells.size() - 1)));
-        notes.addAll(curve(row.required("refrigerant")).warnings());
+        curve(row.required("refrigerant")).warnings().forEach(warning -> notes.add(WORDS.of(warning)));
         OptionalDouble allowed = allowed(fill, rule);
         if (allowed.isEmpty()) {
             fill.objections().stream()

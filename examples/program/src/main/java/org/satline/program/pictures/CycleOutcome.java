@@ -83,7 +83,7 @@ sealed interface CycleOutcome {
             throw new IllegalArgumentException(
                     "the liquid line is not colder than the bubble point at its pressure, so that the readings do not say how much of it is vapour");
         }
-        PhaseSplit throttled = model.splitAtEnthalpy(evaporating, liquid.specificEnthalpy());
+        PhaseSplit throttled = model.states().atPressureAndEnthalpy(evaporating, liquid.specificEnthalpy());
         return List.of(
                 new CycleCorner("suction line", true, "read", low, suction.temperatureK(), suction.specificEnthalpy()),
                 discharge(model, readings, suction, condensing),
@@ -111,7 +111,7 @@ sealed interface CycleOutcome {
                     line,
                     state.specificEnthalpy());
         }
-        PhaseSplit least = model.splitAtEntropy(condensingPa, suction.specificEntropy());
+        PhaseSplit least = model.states().atPressureAndEntropy(condensingPa, suction.specificEntropy());
         return new CycleCorner(
                 "discharge line",
                 false,

@@ -113,7 +113,7 @@ final class Isotherms {
             for (int i = 1; i < INSIDE; i++) {
                 double volume = liquid + (vapour - liquid) * i / INSIDE;
                 try {
-                    PhaseSplit split = model.splitAtDensity(kelvins, 1 / volume);
+                    PhaseSplit split = model.states().atTemperatureAndDensity(kelvins, 1 / volume);
                     points.add(units.enthalpy(split.specificEnthalpy()), units.pressure(split.pressurePa()));
                 } catch (IllegalArgumentException | ConvergenceException e) {
                     points.gap();

@@ -13,11 +13,16 @@ import org.satline.program.file.CsvAnswer;
 import org.satline.program.file.CsvRow;
 import org.satline.program.file.Shown;
 import org.satline.program.page.Printed;
+import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.Engine;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 /** Answers rows of {@code points}. A row that cannot be computed is answered with the reason; nothing is thrown. Thread-safe. */
 public final class PointAnswers {
+    private static final Wording WORDS = Wording.of(Language.ENGLISH, UnitSystem.SI);
+
     /** Columns of the input. */
     public static final List<String> INPUT = List.of("id", "refrigerant", "quantity", "temperature_K", "pressure_Pa");
 
@@ -123,7 +128,9 @@ public final class PointAnswers {
         }
         notes.addAll(warnings.computeIfAbsent(
                 model.refrigerant().designation(),
-                name -> MixtureEvidence.of(model.refrigerant()).warnings()));
+                name -> MixtureEvidence.of(model.refrigerant()).warnings().stream()
+                        .map(WORDS::of)
+                        .toList()));
         return List.of(value, quantity.unit(), String.join("; ", notes));
     }
 

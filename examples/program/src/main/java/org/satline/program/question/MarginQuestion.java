@@ -83,7 +83,7 @@ public final class MarginQuestion {
                 + " (California Energy Code, RA3.2) and a pipe clamp of thermocouple K, class 1;"
                 + " the command visit takes your instruments");
         notes.add("gauge pressure counts from " + air.description());
-        notes.addAll(curve.warnings());
+        curve.warnings().forEach(warning -> notes.add(wording.of(warning)));
         return new Reply(
                 true,
                 List.of(lead),

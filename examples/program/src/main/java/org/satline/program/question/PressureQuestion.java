@@ -48,7 +48,7 @@ public final class PressureQuestion {
                 "holds while there is liquid in it, all of it at one temperature; a gauge that stands higher tells of air or of another"
                         + " refrigerant inside",
                 "gauge pressure counts from " + air.description()));
-        notes.addAll(curve.warnings());
+        curve.warnings().forEach(warning -> notes.add(wording.of(warning)));
         return new Reply(
                 true, lines, numbers, Map.of("refrigerant", curve.refrigerant().designation()), steps, notes);
     }

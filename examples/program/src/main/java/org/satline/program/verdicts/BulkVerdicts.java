@@ -164,7 +164,7 @@ public final class BulkVerdicts {
                 || query.get(Cell.TEMPERATURE_UNCERTAINTY).isEmpty()) {
             parts.add("uncertainty not stated: permitted errors of RA3.2 taken");
         }
-        parts.addAll(curve.warnings());
+        curve.warnings().forEach(warning -> parts.add(WORDING.of(warning)));
         return String.join("; ", parts);
     }
 }

@@ -80,7 +80,7 @@ final class FullPage {
         PropertySource source = report.properties();
         row("page.properties", source.engine().words() + "; " + source.equations());
         row("page.data", source.refrigerant().dataVersion());
-        source.warnings().forEach(warning -> row("page.warning", warning));
+        source.warnings().forEach(warning -> row("page.warning", wording.of(warning)));
         for (PairInteraction pair : source.interactions()) {
             row(
                     "page.pair",

@@ -35,7 +35,9 @@ public final class VisitPage {
         section("page.supply", lines.supply(), wording, page);
         section("page.because", lines.because(), wording, page);
         if (detail == Detail.SHORT) {
-            report.properties().warnings().forEach(warning -> page.row(wording.message("page.warning"), warning));
+            report.properties()
+                    .warnings()
+                    .forEach(warning -> page.row(wording.message("page.warning"), wording.of(warning)));
             page.add(new Block.Place(Block.Spot.SYSTEM)).add(new Block.Place(Block.Spot.CYLINDER));
         } else {
             new FullPage(report, wording, detail, page).write();

@@ -114,7 +114,10 @@ class PictureTest {
         int checked = 0;
         for (int i = 0; i < h.length; i += 7) {
             if (!Double.isNaN(p[i])) {
-                double t = model.splitAtEnthalpy(p[i] * 1000, h[i] * 1000).temperatureK() - ZERO_CELSIUS_K;
+                double t = model.states()
+                                .atPressureAndEnthalpy(p[i] * 1000, h[i] * 1000)
+                                .temperatureK()
+                        - ZERO_CELSIUS_K;
                 // every 20 degrees; flat lines near the critical point leave the solver some 1e-4 K
                 assertThat(t / 20).isCloseTo(Math.rint(t / 20), within(1e-3));
                 checked++;
