@@ -55,9 +55,9 @@
  *       {@link org.satline.saturation.SaturationQuantities};
  *   <li>how far to trust a refrigerant: {@link org.satline.refrigerant.PublishedFacts}, {@link org.satline.equation.KnownDifference}, and
  *       for an equation of your own {@link org.satline.equilibrium.EquationTrial};
- *   <li>why a judgement is what it is: {@link org.satline.charge.Weighed} with each {@link org.satline.charge.WeighedChoice}, the
- *       {@link org.satline.charge.DecidingInstrument}, airflow by {@link org.satline.charge.TargetTemperatureSplit}; why a screened row has
- *       no level, {@link org.satline.charge.ScreenReason};
+ *   <li>why a judgement is what it is: {@link org.satline.charge.belief.Weighed} with each
+ *       {@link org.satline.charge.belief.WeighedChoice}, the {@link org.satline.charge.margin.DecidingInstrument}, airflow by
+ *       {@link org.satline.charge.TargetTemperatureSplit}; why a screened row has no level, {@link org.satline.charge.ScreenReason};
  *   <li>why a cylinder is not what its stamps say, {@link org.satline.cylinder.ContentsFinding}; what each act of a plan does and breaks,
  *       {@link org.satline.transfer.simulator.Effects} and {@link org.satline.transfer.simulator.Violation};
  *   <li>how deep to evacuate before work, {@link org.satline.duty.EvacuationLevels} by {@link org.satline.duty.ApplianceClass}; the book of

@@ -47,6 +47,7 @@ class ArchitectureTest {
             "transfer",
             "ledger",
             "charge.margin",
+            "charge.belief",
             "charge",
             "step",
             "simulation",

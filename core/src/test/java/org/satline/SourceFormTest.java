@@ -7,7 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -24,6 +26,13 @@ class SourceFormTest {
 
     /** Split by subject as soon as the work on them is done. */
     private static final Set<String> TO_BE_SPLIT = Set.of("HookUpPlannerTest.java");
+
+    private static final int LINES_OF_A_PACKAGE = 3000;
+
+    /** An equation of state and the value types are each one subject, however long. */
+    private static final Set<String> ONE_SUBJECT = Set.of("equilibrium", "quantity");
+
+    private static final Set<String> PACKAGES_TO_BE_SPLIT = Set.of("planner");
 
     private static List<Path> sources;
 
@@ -66,6 +75,24 @@ class SourceFormTest {
             }
         }
         assertThat(tooLong).isEmpty();
+    }
+
+    @Test
+    void packagesOfCoreKeepTo3000Lines() throws IOException {
+        Map<Path, Long> lines = new TreeMap<>();
+        for (Path file : sources) {
+            if (file.startsWith(ROOT.resolve("core/src/main"))) {
+                lines.merge(file.getParent(), Files.readString(file).lines().count(), Long::sum);
+            }
+        }
+        assertThat(lines).hasSizeGreaterThan(20);
+        lines.keySet().removeIf(each -> {
+            String room = each.getFileName().toString();
+            return ONE_SUBJECT.contains(room) || PACKAGES_TO_BE_SPLIT.contains(room);
+        });
+        assertThat(lines)
+                .allSatisfy((room, count) ->
+                        assertThat(count).as(room.getFileName().toString()).isLessThanOrEqualTo(LINES_OF_A_PACKAGE));
     }
 
     @Test

@@ -8,7 +8,7 @@ import java.util.Locale;
 import org.satline.charge.ChargeJudge;
 import org.satline.charge.ChargeRow;
 import org.satline.charge.ChargeScreen;
-import org.satline.charge.ImplausibleReadingException;
+import org.satline.charge.margin.ImplausibleReadingException;
 
 /**
  * Question: what processor time and how many bytes does a row of a service cost, judged and screened, in one run? Least of many rounds,

@@ -1,5 +1,7 @@
 package org.satline.charge;
 
+import java.util.Optional;
+import org.satline.charge.belief.RestEvidence;
 import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Parts;
 import org.satline.saturation.SaturationCurve;
@@ -17,5 +19,12 @@ public record ChargeCase(
     /** {@inheritDoc} */
     public ChargeCase {
         Parts.required("curve readings question conditions", curve, readings, question, conditions);
+    }
+
+    /** What the pressure at rest says, where it was read. */
+    Optional<RestEvidence> rest() {
+        return conditions
+                .standing()
+                .map(standing -> RestEvidence.of(curve, standing.pressure(), standing.temperature()));
     }
 }

@@ -7,7 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.charge.belief.Symptom;
+import org.satline.charge.belief.Weighed;
 import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.DecisionRule;
+import org.satline.charge.margin.Deviation;
+import org.satline.charge.margin.ImplausibleReadingException;
 import org.satline.charge.margin.LineMargin;
 import org.satline.charge.margin.Margins;
 import org.satline.explanation.CommonCode;
@@ -35,9 +40,9 @@ public final class ChargeJudge {
     private static final String MAKERS_SOURCE = "maker's charging data of this system";
 
     private final DecisionRule rule;
-    private final Map<Symptom, Expected> expected;
+    private final Map<Symptom, Weighed.Expected> expected;
 
-    private ChargeJudge(DecisionRule rule, Map<Symptom, Expected> expected) {
+    private ChargeJudge(DecisionRule rule, Map<Symptom, Weighed.Expected> expected) {
         this.rule = rule;
         this.expected = expected;
     }
@@ -77,13 +82,9 @@ public final class ChargeJudge {
      */
     public ChargeJudge expecting(Symptom symptom, double kelvins, double standardUncertaintyK) {
         Objects.requireNonNull(symptom, "symptom");
-        if (!(Double.isFinite(kelvins) && standardUncertaintyK >= 0 && standardUncertaintyK < 1e6)) {
-            throw new IllegalArgumentException("expected " + symptom.word() + " " + kelvins + " K with u = "
-                    + standardUncertaintyK + " K is not usable; give finite numbers");
-        }
-        Map<Symptom, Expected> more = new EnumMap<>(Symptom.class);
+        Map<Symptom, Weighed.Expected> more = new EnumMap<>(Symptom.class);
         more.putAll(expected);
-        more.put(symptom, new Expected(kelvins, standardUncertaintyK));
+        more.put(symptom, new Weighed.Expected(kelvins, standardUncertaintyK));
         return new ChargeJudge(rule, Collections.unmodifiableMap(more));
     }
 
@@ -97,7 +98,11 @@ public final class ChargeJudge {
      */
     public Judgement judge(ChargeCase it) {
         Objects.requireNonNull(it, "case");
-        Margins margins = Plausibility.checked(it);
+        Margins margins = Margins.checked(
+                it.curve(),
+                it.readings(),
+                it.question().metering(),
+                it.question().makersTarget());
         List<Step> steps = new ArrayList<>();
         margins.superheat().ifPresent(m -> steps.addAll(m.steps()));
         margins.subcooling().ifPresent(m -> steps.addAll(m.steps()));
@@ -117,23 +122,36 @@ public final class ChargeJudge {
                 criterion,
                 measured.get().value(),
                 found.value(),
-                it.question().tolerance().orElse(PublishedLimits.tolerance(criterion)),
+                it.question().band(),
                 measured.get().budget().minus(found.budget()));
-        steps.add(deviation.step());
-        Clues clues = Clues.of(it, margins, Optional.of(found), expected);
-        Weighed weighed = Weighing.of(it, clues, Optional.of(deviation));
+        steps.add(deviation.step(PublishedLimits.SOURCE));
+        Weighed weighed = weighed(it, margins, Optional.of(deviation), found.budget());
         return new Decision(it, rule, margins, deviation, gates, weighed, steps).made();
     }
 
     /** A condition that is not met says so even where there is nothing to judge by. */
     private Judgement withoutDeviation(
             ChargeCase it, Margins margins, List<Gate> gates, List<Finding> why, List<Step> steps) {
-        Weighed weighed = Weighing.of(it, Clues.of(it, margins, Optional.empty(), expected), Optional.empty());
+        Weighed weighed = weighed(it, margins, Optional.empty(), UncertaintyBudget.none());
         Judgement.Evidence evidence =
                 new Judgement.Evidence(margins, Optional.empty(), gates, weighed, why, steps, DataVersion.current());
         return new NotMet(it, evidence)
                 .judgement()
                 .orElseGet(() -> new Judgement.Undecided(Optional.empty(), Optional.empty(), evidence));
+    }
+
+    private Weighed weighed(ChargeCase it, Margins margins, Optional<Deviation> deviation, UncertaintyBudget target) {
+        return Weighed.of(new Weighed.Observed(
+                it.curve(),
+                it.readings(),
+                margins,
+                it.question().metering(),
+                deviation,
+                target,
+                it.question().band(),
+                it.rest(),
+                it.conditions().airflow().isPresent(),
+                expected));
     }
 
     private static List<Finding> notRead(Criterion criterion) {

@@ -40,6 +40,11 @@ public record ChargeQuestion(
         return new ChargeQuestion(metering, makersTarget, Optional.empty());
     }
 
+    /** Half-width of the band around the target: the caller's own, else the published one. */
+    TemperatureDifference band() {
+        return tolerance.orElseGet(() -> PublishedLimits.tolerance(metering.judgedBy()));
+    }
+
     /**
      * Returns the published half-width of the band around the target for the installer: 5 degF of superheat, 3 degF of subcooling
      * (California Energy Code, RA3.2, 2008).

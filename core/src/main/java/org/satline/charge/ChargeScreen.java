@@ -3,6 +3,7 @@ package org.satline.charge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.satline.charge.margin.DecisionRule;
 import org.satline.saturation.SaturationLines;
 
 /**

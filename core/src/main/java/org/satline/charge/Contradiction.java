@@ -1,6 +1,8 @@
 package org.satline.charge;
 
 import java.util.Optional;
+import org.satline.charge.margin.ChargeLevel;
+import org.satline.charge.margin.Deviation;
 import org.satline.charge.margin.LineMargin;
 import org.satline.charge.margin.Margins;
 import org.satline.charge.margin.MeteringDevice;

@@ -3,6 +3,8 @@ package org.satline.charge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.satline.charge.belief.Fault;
+import org.satline.charge.margin.ChargeLevel;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
@@ -87,9 +89,7 @@ record NotMet(ChargeCase it, Judgement.Evidence evidence) {
 
     /** Foreign gas adds to the pressure at rest and never takes from it. */
     private boolean above() {
-        return RestEvidence.of(it.curve(), it.conditions())
-                .filter(rest -> rest.excessK() > 0)
-                .isPresent();
+        return it.rest().filter(rest -> rest.excessK() > 0).isPresent();
     }
 
     private double probability(Fault fault) {

@@ -2,6 +2,7 @@ package org.satline.charge;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.satline.charge.margin.ChargeLevel;
 import org.satline.measurement.Place;
 import org.satline.quantity.Parts;
 

@@ -2,12 +2,13 @@ package org.satline.charge;
 
 import org.jspecify.annotations.Nullable;
 import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.Margins;
 import org.satline.measurement.Place;
 import org.satline.measurement.UncertaintyBudget;
 
 /**
- * The checks of {@link Plausibility} in doubles: which reading no running system can show, without a message. Both ask the same questions
- * with the same room for error; a test holds one against the other.
+ * The checks of {@link Margins#checked} in doubles: which reading no running system can show, without a message. Both
+ * ask the same questions with the same room for error; a test holds one against the other.
  */
 final class ScreenedPlausibility {
     private final ChargeRow row;
@@ -29,7 +30,7 @@ final class ScreenedPlausibility {
         if (row.isRead(Place.RETURN_WET_BULB) && row.isRead(Place.RETURN_DRY_BULB)) {
             double u = Math.hypot(row.uncertainty(Place.RETURN_WET_BULB), row.uncertainty(Place.RETURN_DRY_BULB));
             double excess = row.si(Place.RETURN_WET_BULB) - row.si(Place.RETURN_DRY_BULB);
-            return excess > Plausibility.BEYOND * u + 0.05 ? Place.RETURN_WET_BULB : null;
+            return excess > Margins.BEYOND * u + 0.05 ? Place.RETURN_WET_BULB : null;
         }
         return null;
     }
@@ -52,13 +53,12 @@ final class ScreenedPlausibility {
         if (suctionLineTooWarm()) {
             return Place.SUCTION_LINE;
         }
-        if (suction != null
-                && suction.marginK < -Plausibility.ALLOWANCE_K - Plausibility.BEYOND * suction.marginDoubtK) {
+        if (suction != null && suction.marginK < -Margins.ALLOWANCE_K - Margins.BEYOND * suction.marginDoubtK) {
             return Place.SUCTION_LINE;
         }
         return liquid != null
                         && liquid.marginK
-                                < -(Plausibility.CURVE_K
+                                < -(Margins.CURVE_K
                                         + (liquid.dewK - liquid.bubbleK)
                                         + UncertaintyBudget.USUAL_COVERAGE_FACTOR * liquid.marginDoubtK)
                 ? Place.LIQUID_LINE
@@ -102,6 +102,6 @@ final class ScreenedPlausibility {
     }
 
     private double doubtK(double uK, Place other) {
-        return Plausibility.ALLOWANCE_K + Plausibility.BEYOND * Math.hypot(uK, row.uncertainty(other));
+        return Margins.ALLOWANCE_K + Margins.BEYOND * Math.hypot(uK, row.uncertainty(other));
     }
 }

@@ -1,7 +1,7 @@
 package org.satline.step;
 
 import java.util.Locale;
-import org.satline.charge.ChargeEstimate;
+import org.satline.charge.belief.ChargeEstimate;
 import org.satline.charge.margin.MeteringDevice;
 
 /**

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.math3.distribution.NormalDistribution;
-import org.satline.charge.ChargeEstimate;
+import org.satline.charge.belief.ChargeEstimate;
 import org.satline.charge.margin.Criterion;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.explanation.Figure;

@@ -2,8 +2,8 @@ package org.satline.visit;
 
 import java.util.List;
 import java.util.Optional;
-import org.satline.charge.ChargeLevel;
 import org.satline.charge.Judgement;
+import org.satline.charge.margin.ChargeLevel;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.Role;
 import org.satline.saturation.SaturationCurve;

@@ -10,10 +10,10 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.satline.charge.ChargeCase;
 import org.satline.charge.ChargeJudge;
-import org.satline.charge.ChargeLevel;
 import org.satline.charge.ChargeQuestion;
 import org.satline.charge.Judgement;
 import org.satline.charge.OperatingConditions;
+import org.satline.charge.margin.ChargeLevel;
 import org.satline.charge.margin.Criterion;
 import org.satline.charge.margin.LineMargin;
 import org.satline.charge.margin.Margins;
@@ -46,7 +46,7 @@ public final class VisitReporter {
      *
      * @param visit what was found on site
      * @return the report
-     * @throws org.satline.charge.ImplausibleReadingException if the readings contradict physics
+     * @throws org.satline.charge.margin.ImplausibleReadingException if the readings contradict physics
      * @throws IllegalArgumentException if the facts of the visit contradict each other
      */
     public static VisitReport report(Visit visit) {

@@ -13,7 +13,11 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.satline.charge.belief.Fault;
+import org.satline.charge.margin.ChargeLevel;
 import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.DecisionRule;
+import org.satline.charge.margin.Deviation;
 import org.satline.charge.margin.Margins;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.explanation.CommonCode;
@@ -22,6 +26,7 @@ import org.satline.explanation.Severity;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
+import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
@@ -169,10 +174,12 @@ class ChargeJudgeTest {
         double share = now.deciding().orElseThrow().largestShare();
         Deviation deviation = now.evidence().deviation().orElseThrow();
         DecisionRule rule = DecisionRule.usual();
-        assertThat(rule.decide(deviation.withStandardUncertainty(uK * (share - 1e-6))))
-                .contains(ChargeLevel.HIGH);
-        assertThat(rule.decide(deviation.withStandardUncertainty(uK * (share + 1e-6))))
-                .isEmpty();
+        assertThat(rule.decide(withUncertainty(deviation, uK * (share - 1e-6)))).contains(ChargeLevel.HIGH);
+        assertThat(rule.decide(withUncertainty(deviation, uK * (share + 1e-6)))).isEmpty();
+    }
+
+    private static Deviation withUncertainty(Deviation d, double uK) {
+        return new Deviation(d.criterion(), d.measured(), d.target(), d.tolerance(), UncertaintyBudget.of("all", uK));
     }
 
     @Test

@@ -11,6 +11,8 @@ import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.satline.charge.belief.Fault;
+import org.satline.charge.margin.ChargeLevel;
 import org.satline.charge.margin.Criterion;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.DigitalGauge;

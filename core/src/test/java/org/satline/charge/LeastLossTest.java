@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.satline.charge.belief.Choice;
+import org.satline.charge.belief.Fault;
+import org.satline.charge.belief.Symptom;
+import org.satline.charge.margin.ChargeLevel;
 import org.satline.measurement.Place;
 import org.satline.quantity.TemperatureDifference;
 
@@ -86,13 +90,5 @@ class LeastLossTest {
                 .belief()
                 .probability(Fault.CONDENSER_FOULING);
         assertThat(hot).isGreaterThan(usual);
-    }
-
-    /** The shares of the field survey are those that the priors hold. */
-    @Test
-    void priorsAreThoseOfTheSurvey() {
-        assertThat(Priors.value("under")).isEqualTo(0.34);
-        assertThat(Priors.value("over")).isEqualTo(0.28);
-        assertThat(Priors.value("right")).isEqualTo(0.38);
     }
 }

@@ -8,6 +8,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.satline.charge.margin.ChargeLevel;
+import org.satline.charge.margin.ImplausibleReadingException;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;

@@ -10,6 +10,8 @@ import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.satline.charge.margin.ChargeLevel;
+import org.satline.charge.margin.Deviation;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;

@@ -10,7 +10,7 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
-import org.satline.charge.Fault;
+import org.satline.charge.belief.Fault;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.PressureDifference;

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.satline.charge.ChargeEstimate;
+import org.satline.charge.belief.ChargeEstimate;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Mass;
 

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.satline.charge.ImplausibleReadingException;
+import org.satline.charge.margin.ImplausibleReadingException;
 import org.satline.visit.file.AVisit;
 
 /** Readings by which no refrigerant may move. Heat flows from warm to cold (physics); the rest common practice, no source. */

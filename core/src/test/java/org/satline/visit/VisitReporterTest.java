@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.satline.charge.ChargeLevel;
+import org.satline.charge.margin.ChargeLevel;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.ContentsFinding;

@@ -29,6 +29,13 @@ import org.satline.saturation.SaturationLines;
  * @param subcooling liquid subcooling, if pressure and line temperature were read
  */
 public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subcooling) {
+    /** Room for pressure drop between port and sensor and for a clamp's contact error, K; common practice, no source. */
+    public static final double ALLOWANCE_K = 2;
+    /** Standard uncertainties beyond which a reading counts as impossible; our choice. */
+    public static final double BEYOND = 3;
+    /** Uncertainty of the saturation line itself, which the reading's own does not hold, K. */
+    public static final double CURVE_K = 0.1;
+
     /** Relative step of the difference quotient for dT/dp; its error is below 1E-6 of the slope. */
     private static final double STEP = 1e-3;
 
@@ -58,6 +65,25 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
                 readings.pressure(Place.LIQUID_PRESSURE)
                         .flatMap(pressure -> readings.temperature(Place.LIQUID_LINE)
                                 .map(line -> subcooling(curve, pressure, line, readings.drop(Place.LIQUID_DROP)))));
+    }
+
+    /**
+     * Computes what these readings give, and refuses readings that no running system can show.
+     *
+     * @param curve saturation curve of the refrigerant in the system
+     * @param readings what was read
+     * @param metering what meters the refrigerant
+     * @param target the maker's target of the quantity that it is judged by, where there is one
+     * @return superheat and subcooling
+     * @throws ImplausibleReadingException if the readings contradict physics
+     * @throws org.satline.quantity.OutOfValidityException if a pressure is outside the saturation curve
+     */
+    public static Margins checked(
+            SaturationCurve curve,
+            SystemReadings readings,
+            MeteringDevice metering,
+            Optional<TemperatureDifference> target) {
+        return Plausibility.checked(curve, readings, metering, target);
     }
 
     /**

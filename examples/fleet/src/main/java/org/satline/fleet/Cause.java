@@ -1,6 +1,6 @@
 package org.satline.fleet;
 
-import org.satline.charge.Fault;
+import org.satline.charge.belief.Fault;
 
 /** What an alarm is about; at most one alarm for each stands at a time on a unit. */
 public enum Cause {

@@ -3,7 +3,7 @@ package org.satline.fleet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.satline.charge.ChargeEstimate;
+import org.satline.charge.belief.ChargeEstimate;
 import org.satline.charge.margin.Margins;
 import org.satline.fleet.ModelKnowledge.Expected;
 import org.satline.measurement.Place;

@@ -1,15 +1,14 @@
 package org.satline.program;
 
-import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.satline.program.points.PointAnswers;
 import org.satline.saturation.Engine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import picocli.CommandLine.TypeConversionException;
 
@@ -48,15 +47,8 @@ final class PointsCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "IN.csv", description = "The rows to answer.")
-    private Path in = Path.of("");
-
-    @Option(
-            names = "--out",
-            required = true,
-            paramLabel = "OUT.csv",
-            description = "Where the answers go; replaced if it exists.")
-    private Path out = Path.of("");
+    @Mixin
+    private BulkFiles files = new BulkFiles();
 
     @Option(
             names = "--engine",
@@ -72,7 +64,13 @@ final class PointsCommand implements Callable<Integer> {
     public Integer call() {
         PointAnswers answers = new PointAnswers(engine);
         return BulkRun.of(
-                spec, in, out, PointAnswers.INPUT, PointAnswers.OPTIONAL, PointAnswers.OUTPUT, answers::answer);
+                spec,
+                files.in(),
+                files.out(),
+                PointAnswers.INPUT,
+                PointAnswers.OPTIONAL,
+                PointAnswers.OUTPUT,
+                answers::answer);
     }
 
     /** Reads the name of an engine. */

@@ -1,12 +1,10 @@
 package org.satline.program;
 
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.satline.program.verdicts.VerdictRows;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Judges charges in bulk. */
@@ -30,15 +28,8 @@ final class VerdictsCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Parameters(paramLabel = "IN.csv", description = "The rows to judge.")
-    private Path in = Path.of("");
-
-    @Option(
-            names = "--out",
-            required = true,
-            paramLabel = "OUT.csv",
-            description = "Where the answers go; replaced if it exists.")
-    private Path out = Path.of("");
+    @Mixin
+    private BulkFiles files = new BulkFiles();
 
     /** Made by the command line library. */
     VerdictsCommand() {}
@@ -46,6 +37,13 @@ final class VerdictsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         VerdictRows rows = new VerdictRows();
-        return BulkRun.of(spec, in, out, VerdictRows.INPUT, VerdictRows.OPTIONAL, VerdictRows.OUTPUT, rows::answer);
+        return BulkRun.of(
+                spec,
+                files.in(),
+                files.out(),
+                VerdictRows.INPUT,
+                VerdictRows.OPTIONAL,
+                VerdictRows.OUTPUT,
+                rows::answer);
     }
 }

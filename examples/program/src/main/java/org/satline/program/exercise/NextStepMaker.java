@@ -2,7 +2,7 @@ package org.satline.program.exercise;
 
 import java.util.List;
 import java.util.Optional;
-import org.satline.charge.ChargeLevel;
+import org.satline.charge.margin.ChargeLevel;
 import org.satline.charge.margin.Criterion;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.program.exercise.RunningSystems.Running;

@@ -3,7 +3,7 @@ package org.satline.program.exercise;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
-import org.satline.charge.ChargeLevel;
+import org.satline.charge.margin.ChargeLevel;
 import org.satline.program.exercise.RunningSystems.Running;
 import org.satline.program.page.Printed;
 import org.satline.quantity.Mass;

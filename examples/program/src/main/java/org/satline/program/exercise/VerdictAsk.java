@@ -2,9 +2,9 @@ package org.satline.program.exercise;
 
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.satline.charge.ChargeLevel;
-import org.satline.charge.Deviation;
+import org.satline.charge.margin.ChargeLevel;
 import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.Deviation;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.explanation.Finding;
 import org.satline.quantity.TemperatureDifference;

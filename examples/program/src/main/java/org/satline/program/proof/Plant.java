@@ -1,6 +1,6 @@
 package org.satline.program.proof;
 
-import org.satline.charge.ChargeEstimate.Constants;
+import org.satline.charge.belief.ChargeEstimate.Constants;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Mass;
 import org.satline.step.StepReading;

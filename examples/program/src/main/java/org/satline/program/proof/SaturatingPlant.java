@@ -1,8 +1,8 @@
 package org.satline.program.proof;
 
 import java.util.Random;
-import org.satline.charge.ChargeEstimate.Constants;
 import org.satline.charge.ChargeQuestion;
+import org.satline.charge.belief.ChargeEstimate.Constants;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Mass;
 import org.satline.step.StepReading;

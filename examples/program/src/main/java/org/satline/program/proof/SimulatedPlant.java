@@ -1,9 +1,9 @@
 package org.satline.program.proof;
 
 import java.util.Random;
-import org.satline.charge.ChargeEstimate;
-import org.satline.charge.ChargeEstimate.Constants;
 import org.satline.charge.ChargeQuestion;
+import org.satline.charge.belief.ChargeEstimate;
+import org.satline.charge.belief.ChargeEstimate.Constants;
 import org.satline.charge.margin.Margins;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.quantity.Mass;

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.satline.charge.ChargeBelief;
 import org.satline.charge.ChargeCase;
 import org.satline.charge.ChargeJudge;
-import org.satline.charge.ChargeLevel;
-import org.satline.charge.Fault;
-import org.satline.charge.ImplausibleReadingException;
 import org.satline.charge.Judgement;
+import org.satline.charge.belief.ChargeBelief;
+import org.satline.charge.belief.Fault;
+import org.satline.charge.margin.ChargeLevel;
+import org.satline.charge.margin.ImplausibleReadingException;
 import org.satline.program.page.Printed;
 import org.satline.quantity.OutOfValidityException;
 

@@ -1,10 +1,10 @@
 package org.satline.program.proof;
 
 import java.util.Optional;
-import org.satline.charge.ChargeLevel;
 import org.satline.charge.ChargeQuestion;
-import org.satline.charge.Fault;
 import org.satline.charge.OperatingConditions;
+import org.satline.charge.belief.Fault;
+import org.satline.charge.margin.ChargeLevel;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.SystemReadings;
 import org.satline.saturation.SaturationCurve;

@@ -12,7 +12,7 @@ import org.satline.charge.ChargeQuestion;
 import org.satline.charge.Gate;
 import org.satline.charge.Judgement;
 import org.satline.charge.OperatingConditions;
-import org.satline.charge.Symptom;
+import org.satline.charge.belief.Symptom;
 import org.satline.charge.margin.Criterion;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.equilibrium.ConvergenceException;

@@ -1,10 +1,10 @@
 package org.satline.program.verdicts;
 
 import java.util.OptionalDouble;
-import org.satline.charge.ChargeLevel;
-import org.satline.charge.Deviation;
 import org.satline.charge.Judgement;
+import org.satline.charge.margin.ChargeLevel;
 import org.satline.charge.margin.Criterion;
+import org.satline.charge.margin.Deviation;
 import org.satline.quantity.Parts;
 
 /**

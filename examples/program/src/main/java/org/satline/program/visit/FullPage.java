@@ -1,9 +1,9 @@
 package org.satline.program.visit;
 
 import java.util.List;
-import org.satline.charge.FaultLikelihood;
 import org.satline.charge.Gate;
 import org.satline.charge.Judgement;
+import org.satline.charge.belief.FaultLikelihood;
 import org.satline.charge.margin.LineMargin;
 import org.satline.equation.PairInteraction;
 import org.satline.explanation.Figure;

@@ -17,7 +17,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import org.satline.charge.ChargeLevel;
+import org.satline.charge.margin.ChargeLevel;
 import org.satline.program.file.BadInputException;
 import org.satline.quantity.MassDifference;
 import org.satline.visit.VisitReport;

@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.charge.belief;
 
 import java.util.Collections;
 import java.util.Comparator;
@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.satline.charge.margin.ChargeLevel;
 import org.satline.quantity.Parts;
 
 /**
@@ -66,23 +67,35 @@ public record ChargeBelief(
         return faults.getOrDefault(fault, 0.0);
     }
 
-    /** Every fault, the likeliest first. */
-    List<FaultLikelihood> ranked() {
+    /**
+     * Returns every fault.
+     *
+     * @return the likeliest first
+     */
+    public List<FaultLikelihood> ranked() {
         return faults.entrySet().stream()
                 .map(each -> new FaultLikelihood(each.getKey(), each.getValue()))
                 .sorted(Comparator.comparingDouble(FaultLikelihood::probability).reversed())
                 .toList();
     }
 
-    /** The likeliest of the three levels. */
-    ChargeLevel likeliest() {
+    /**
+     * Returns the likeliest of the three levels.
+     *
+     * @return the level
+     */
+    public ChargeLevel likeliest() {
         return low > onTarget && low >= high
                 ? ChargeLevel.LOW
                 : high > onTarget ? ChargeLevel.HIGH : ChargeLevel.ON_TARGET;
     }
 
-    /** The likeliest fault that is no error of the charge. */
-    Optional<Fault> likeliestOther() {
+    /**
+     * Returns the likeliest fault that is no error of the charge.
+     *
+     * @return the fault
+     */
+    public Optional<Fault> likeliestOther() {
         return List.of(Fault.values()).stream()
                 .filter(fault -> !fault.ofCharge())
                 .max(Comparator.comparingDouble(this::probability));

@@ -1,10 +1,12 @@
-package org.satline.charge;
+package org.satline.charge.belief;
 
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.satline.charge.margin.ChargeLevel;
+import org.satline.charge.margin.Deviation;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.UncertaintyBudget;
 
@@ -86,7 +88,7 @@ final class Weighing {
      * scatters less: by the doubt of what is known
      * and by a share of the scatter, since units differ in their answer to faults too.
      */
-    private void known(int i, Optional<Expected> sound) {
+    private void known(int i, Optional<Weighed.Expected> sound) {
         share[i] = 1;
         sound.ifPresent(unit -> {
             Behaviour.Cell usual = behaviour.sound();
@@ -105,16 +107,15 @@ final class Weighing {
     }
 
     /** What is believed, what each choice costs, and what would change it. */
-    static Weighed of(ChargeCase it, Clues clues, Optional<Deviation> deviation) {
-        MeteringDevice metering = it.question().metering();
-        Weighing weighing = new Weighing(
-                Behaviour.of(metering), clues, it.conditions().airflow().isPresent());
+    static Weighed of(Weighed.Observed it) {
+        Clues clues = Clues.of(it);
+        Weighing weighing = new Weighing(Behaviour.of(it.metering()), clues, it.airflowMeasured());
         double[] posterior = weighing.posterior();
-        ChargeBelief belief = weighing.belief(metering, deviation, posterior);
+        ChargeBelief belief = weighing.belief(it, posterior);
         return new Weighed(
                 belief,
-                deviation.isPresent() ? Losses.weigh(belief) : List.of(),
-                weighing.mostTelling(posterior, clues).flatMap(clue -> clue.missing(it)),
+                it.deviation().isPresent() ? Losses.weigh(belief) : List.of(),
+                weighing.mostTelling(posterior, clues).flatMap(clue -> clue.missing(it.readings())),
                 weighing.nearest <= FARTHEST[weighing.used.length]);
     }
 
@@ -211,7 +212,9 @@ final class Weighing {
      * it, with the response of a typical system. So it does where the judged quantity stands at zero and follows the
      * charge no longer.
      */
-    private ChargeBelief belief(MeteringDevice metering, Optional<Deviation> deviation, double[] posterior) {
+    private ChargeBelief belief(Weighed.Observed observed, double[] posterior) {
+        MeteringDevice metering = observed.metering();
+        Optional<Deviation> deviation = observed.deviation();
         double sound = 0;
         double low = 0;
         double high = 0;
@@ -224,11 +227,7 @@ final class Weighing {
                         || it.target().kelvins() <= it.tolerance().kelvins()
                         || it.likeliest() != ChargeLevel.ON_TARGET)
                 .isPresent();
-        double band = deviation
-                        .map(Deviation::tolerance)
-                        .orElseGet(() -> ChargeQuestion.publishedTolerance(metering.judgedBy()))
-                        .kelvins()
-                / Priors.responseK(metering);
+        double band = observed.tolerance().kelvins() / Priors.responseK(metering);
         for (int i = 0; i < posterior.length; i++) {
             Behaviour.Cell cell = behaviour.cells().get(i);
             double p = posterior[i];

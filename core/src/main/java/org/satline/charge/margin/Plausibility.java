@@ -1,8 +1,6 @@
-package org.satline.charge;
+package org.satline.charge.margin;
 
 import java.util.Optional;
-import org.satline.charge.margin.Criterion;
-import org.satline.charge.margin.Margins;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
@@ -15,12 +13,9 @@ import org.satline.saturation.SaturationCurve;
  * Refuses readings that no running system can show, whatever is wrong with it. Heat flows from warm to cold; pressure falls along the flow.
  */
 final class Plausibility {
-    /** Room for pressure drop between port and sensor and for a clamp's contact error, K; common practice, no source. */
-    static final double ALLOWANCE_K = 2;
-    /** Standard uncertainties beyond which a reading counts as impossible; our choice. */
-    static final double BEYOND = 3;
-    /** Uncertainty of the saturation line itself, which the reading's own does not hold, K. */
-    static final double CURVE_K = 0.1;
+    private static final double ALLOWANCE_K = Margins.ALLOWANCE_K;
+    private static final double BEYOND = Margins.BEYOND;
+    private static final double CURVE_K = Margins.CURVE_K;
 
     private final SaturationCurve curve;
     private final SystemReadings readings;
@@ -38,15 +33,19 @@ final class Plausibility {
     }
 
     /** Superheat and subcooling of readings that a running system can show. */
-    static Margins checked(ChargeCase it) {
-        pressures(it.readings());
-        wetBulb(it.readings());
-        Plausibility plausibility = new Plausibility(it.curve(), it.readings());
+    static Margins checked(
+            SaturationCurve curve,
+            SystemReadings readings,
+            MeteringDevice metering,
+            Optional<TemperatureDifference> target) {
+        pressures(readings);
+        wetBulb(readings);
+        Plausibility plausibility = new Plausibility(curve, readings);
         plausibility.coils();
         plausibility.lines();
-        Margins margins = Margins.of(it.curve(), it.readings());
+        Margins margins = Margins.of(curve, readings);
         plausibility.margins(margins);
-        plausibility.target(it.question());
+        plausibility.target(metering.judgedBy(), target);
         return margins;
     }
 
@@ -205,9 +204,8 @@ final class Plausibility {
     }
 
     /** A condenser cools its liquid to its air at most, an evaporator warms its vapour to its air at most. */
-    private void target(ChargeQuestion question) {
-        Optional<TemperatureDifference> target = question.makersTarget();
-        boolean subcooled = question.metering().judgedBy() == Criterion.SUBCOOLING;
+    private void target(Criterion judged, Optional<TemperatureDifference> target) {
+        boolean subcooled = judged == Criterion.SUBCOOLING;
         Optional<Coil> coil = subcooled ? condensing : evaporating;
         Place place = subcooled ? Place.OUTDOOR_AIR : Place.RETURN_DRY_BULB;
         if (target.isEmpty() || coil.isEmpty()) {
@@ -221,7 +219,7 @@ final class Plausibility {
                     doubtK(subcooled ? coil.get().bubbleDoubtK() : coil.get().dewDoubtK(), air);
             if (!(target.get().kelvins() <= most + doubtK)) {
                 throw new ImplausibleReadingException(
-                        "target " + question.metering().judgedBy().label() + " " + target.get()
+                        "target " + judged.label() + " " + target.get()
                                 + " is more than saturation and air allow here, "
                                 + TemperatureDifference.ofKelvins(most)
                                 + "; read the plate again, and mind degC and degF",

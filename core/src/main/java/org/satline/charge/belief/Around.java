@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.charge.belief;
 
 /**
  * What the clues depend on beside charge and faults, with where it usually lies; the doubt stands in where it was not

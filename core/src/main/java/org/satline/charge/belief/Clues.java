@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.charge.belief;
 
 import java.util.EnumMap;
 import java.util.Map;
@@ -22,7 +22,7 @@ final class Clues {
     private static final double FARTHEST_REST_K = 15;
 
     private final Map<Symptom, Clued> clues = new EnumMap<>(Symptom.class);
-    private final Map<Symptom, Expected> sound = new EnumMap<>(Symptom.class);
+    private final Map<Symptom, Weighed.Expected> sound = new EnumMap<>(Symptom.class);
     private final Map<Around, Clued> around = new EnumMap<>(Around.class);
 
     /** A value with the errors in it, K. */
@@ -33,26 +33,19 @@ final class Clues {
     /**
      * Takes the clues.
      *
-     * @param target of the judged quantity, where there is one
-     * @param expected what is known of the unit while nothing is wrong with it
      */
-    static Clues of(
-            ChargeCase it, Margins margins, Optional<ChargeTarget.Found> target, Map<Symptom, Expected> expected) {
+    static Clues of(Weighed.Observed it) {
         Clues clues = new Clues();
-        Criterion judged = it.question().metering().judgedBy();
-        target.ifPresent(found -> {
-            clues.around.put(Around.TARGET, new Clued(found.value().kelvins(), found.budget()));
-            margins.get(judged)
-                    .ifPresent(m -> clues.put(
-                            clue(judged),
-                            m.value().kelvins() - found.value().kelvins(),
-                            m.budget().minus(found.budget())));
+        Criterion judged = it.metering().judgedBy();
+        it.deviation().ifPresent(off -> {
+            clues.around.put(Around.TARGET, new Clued(off.target().kelvins(), it.targetBudget()));
+            clues.put(clue(judged), off.value().kelvins(), off.budget());
         });
         clues.air(it.readings(), Around.OUTDOOR, Place.OUTDOOR_AIR);
         clues.air(it.readings(), Around.WET_BULB, Place.RETURN_WET_BULB);
         clues.air(it.readings(), Around.DRY_BULB, Place.RETURN_DRY_BULB);
         Criterion other = judged == Criterion.SUPERHEAT ? Criterion.SUBCOOLING : Criterion.SUPERHEAT;
-        margins.get(other).ifPresent(m -> clues.put(clue(other), m.value().kelvins() - USUAL_OTHER_K, m.budget()));
+        it.margins().get(other).ifPresent(m -> clues.put(clue(other), m.value().kelvins() - USUAL_OTHER_K, m.budget()));
         clues.coils(it.curve(), it.readings());
         clues.discharge(it.curve(), it.readings());
         it.readings()
@@ -63,18 +56,17 @@ final class Clues {
                                 Symptom.EVAPORATOR_AIR_DROP,
                                 returned.value().minus(supply.value()).kelvins(),
                                 returned.budget().minus(supply.budget()))));
-        RestEvidence.of(it.curve(), it.conditions())
+        it.rest()
                 .ifPresent(rest -> clues.put(
                         Symptom.AT_REST,
                         Math.max(-FARTHEST_REST_K, Math.min(FARTHEST_REST_K, rest.excessK())),
                         rest.budget()));
-        expected.forEach((symptom, known) -> clues.expect(it, symptom, known, judged, target));
+        it.sound().forEach((symptom, known) -> clues.expect(it, symptom, known, judged));
         return clues;
     }
 
     /** The fault-free value in the terms of the clue. */
-    private void expect(
-            ChargeCase it, Symptom symptom, Expected known, Criterion judged, Optional<ChargeTarget.Found> target) {
+    private void expect(Weighed.Observed it, Symptom symptom, Weighed.Expected known, Criterion judged) {
         Optional<Clued> clued = get(symptom);
         if (clued.isEmpty()) {
             return;
@@ -83,9 +75,10 @@ final class Clues {
         double inTerms = switch (symptom) {
             case SUPERHEAT, SUBCOOLING ->
                 kelvins
-                        - (symptom == clue(judged) && target.isPresent()
-                                ? target.get().value().kelvins()
-                                : USUAL_OTHER_K);
+                        - it.deviation()
+                                .filter(off -> symptom == clue(judged))
+                                .map(off -> off.target().kelvins())
+                                .orElse(USUAL_OTHER_K);
             case EVAPORATING -> kelvins + around(Around.DRY_BULB).kelvins();
             case DISCHARGE ->
                 clued.get().kelvins()
@@ -96,11 +89,11 @@ final class Clues {
                         + kelvins;
             case CONDENSING, EVAPORATOR_AIR_DROP, AT_REST -> kelvins;
         };
-        sound.put(symptom, new Expected(inTerms, known.standardUncertaintyK()));
+        sound.put(symptom, new Weighed.Expected(inTerms, known.standardUncertaintyK()));
     }
 
     /** What the clue is while nothing is wrong, where that is known of the unit. */
-    Optional<Expected> sound(Symptom symptom) {
+    Optional<Weighed.Expected> sound(Symptom symptom) {
         return Optional.ofNullable(sound.get(symptom));
     }
 

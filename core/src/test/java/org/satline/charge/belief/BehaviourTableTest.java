@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.charge.belief;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -25,6 +25,6 @@ class BehaviourTableTest {
                 "# all in K. basis: org.satline.simulation; spread.csv adds what measured machines show beyond it.",
                 "metering,fault,charge_error,share,mean,slopes,scatter"));
         lines.addAll(new BehaviourWriter(new DrawnSystems(SEED).draw(SYSTEMS)).rows());
-        Files.write(Path.of("src/main/resources/org/satline/charge/behaviour.csv"), lines);
+        Files.write(Path.of("src/main/resources/org/satline/charge/belief/behaviour.csv"), lines);
     }
 }

@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.charge.belief;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +13,7 @@ import org.apache.commons.math3.ml.clustering.CentroidCluster;
 import org.apache.commons.math3.ml.clustering.DoublePoint;
 import org.apache.commons.math3.ml.clustering.KMeansPlusPlusClusterer;
 import org.apache.commons.math3.random.Well19937c;
-import org.satline.charge.DrawnSystems.Drawn;
+import org.satline.charge.belief.DrawnSystems.Drawn;
 import org.satline.charge.margin.MeteringDevice;
 
 /**

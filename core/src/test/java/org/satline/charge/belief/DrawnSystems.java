@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.charge.belief;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import org.satline.charge.ChargeQuestion;
+import org.satline.charge.margin.Deviation;
+import org.satline.charge.margin.ImplausibleReadingException;
 import org.satline.charge.margin.Margins;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.Reading;
@@ -122,14 +125,27 @@ final class DrawnSystems {
         SaturationCurve curve = curve(plate);
         SystemReadings readings = state.exactReadings(air);
         Pressure atRest = system.standingPressure(charge, air.outdoor(), air, imposed);
-        OperatingConditions conditions = OperatingConditions.unknown()
-                .withStanding(new OperatingConditions.Standing(Reading.exact(atRest), Reading.exact(air.outdoor())));
-        ChargeQuestion question =
-                ChargeQuestion.of(plate.design().metering(), Optional.of(TemperatureDifference.ofKelvins(target)));
-        ChargeCase it = new ChargeCase(curve, readings, question, conditions);
-        ChargeTarget.Found found =
-                new ChargeTarget.Found(TemperatureDifference.ofKelvins(target), UncertaintyBudget.none(), List.of());
-        Clues clues = Clues.of(it, Margins.of(curve, readings), Optional.of(found), Map.of());
+        MeteringDevice metering = plate.design().metering();
+        TemperatureDifference tolerance = ChargeQuestion.publishedTolerance(metering.judgedBy());
+        Margins margins = Margins.of(curve, readings);
+        Optional<Deviation> deviation = margins.get(metering.judgedBy())
+                .map(margin -> new Deviation(
+                        metering.judgedBy(),
+                        margin.value(),
+                        TemperatureDifference.ofKelvins(target),
+                        tolerance,
+                        margin.budget()));
+        Clues clues = Clues.of(new Weighed.Observed(
+                curve,
+                readings,
+                margins,
+                metering,
+                deviation,
+                UncertaintyBudget.none(),
+                tolerance,
+                Optional.of(RestEvidence.of(curve, Reading.exact(atRest), Reading.exact(air.outdoor()))),
+                false,
+                Map.of()));
         double[] values = new double[Behaviour.CLUES];
         for (Symptom clue : Symptom.values()) {
             if (clues.get(clue).isEmpty()) {

@@ -1,6 +1,7 @@
-package org.satline.charge;
+package org.satline.charge.belief;
 
 import org.apache.commons.math3.distribution.NormalDistribution;
+import org.satline.charge.margin.Deviation;
 import org.satline.charge.margin.MeteringDevice;
 
 /**

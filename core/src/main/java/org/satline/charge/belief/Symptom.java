@@ -1,9 +1,10 @@
-package org.satline.charge;
+package org.satline.charge.belief;
 
 import java.util.List;
 import java.util.Optional;
 import org.satline.explanation.Coded;
 import org.satline.measurement.Place;
+import org.satline.measurement.SystemReadings;
 
 /**
  * A quantity whose departure from the fault-free value speaks for or against a fault, and what has to be read for it.
@@ -32,12 +33,12 @@ public enum Symptom implements Coded {
     }
 
     /** Path of the first field that is missing for it. */
-    Optional<String> missing(ChargeCase it) {
+    Optional<String> missing(SystemReadings readings) {
         if (this == AT_REST) {
             return Optional.of("conditions.standingPressure");
         }
         return places.stream()
-                .filter(place -> !it.readings().all().containsKey(place))
+                .filter(place -> !readings.all().containsKey(place))
                 .map(Place::path)
                 .findFirst();
     }

@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.charge.belief;
 
 import java.util.Optional;
 import org.satline.quantity.Parts;

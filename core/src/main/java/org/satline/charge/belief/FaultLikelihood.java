@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.charge.belief;
 
 import java.util.Objects;
 import org.satline.quantity.Parts;

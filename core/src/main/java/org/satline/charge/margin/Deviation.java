@@ -1,8 +1,7 @@
-package org.satline.charge;
+package org.satline.charge.margin;
 
 import java.util.List;
 import org.apache.commons.math3.distribution.NormalDistribution;
-import org.satline.charge.margin.Criterion;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.measurement.UncertaintyBudget;
@@ -95,8 +94,12 @@ public record Deviation(
         return new Deviation(criterion, measured, target, tolerance, UncertaintyBudget.of("all", kelvins));
     }
 
-    /** The likeliest of the three levels. */
-    ChargeLevel likeliest() {
+    /**
+     * Returns the likeliest of the three levels.
+     *
+     * @return the level; on target where two are alike
+     */
+    public ChargeLevel likeliest() {
         ChargeLevel best = ChargeLevel.ON_TARGET;
         for (ChargeLevel level : ChargeLevel.values()) {
             if (probability(level) > probability(best)) {
@@ -106,15 +109,25 @@ public record Deviation(
         return best;
     }
 
-    /** The three probabilities, unrounded. */
-    List<Figure> probabilities() {
+    /**
+     * Returns the three probabilities, unrounded.
+     *
+     * @return low, on target, high
+     */
+    public List<Figure> probabilities() {
         return List.of(
                 Figure.of("low", probability(ChargeLevel.LOW), "1"),
                 Figure.of("onTarget", probability(ChargeLevel.ON_TARGET), "1"),
                 Figure.of("high", probability(ChargeLevel.HIGH), "1"));
     }
 
-    Step step() {
+    /**
+     * Returns the derivation.
+     *
+     * @param source where target and tolerance stand
+     * @return the difference with its parts
+     */
+    public Step step(String source) {
         return new Step(
                 criterion == Criterion.SUPERHEAT ? "superheatLessTarget" : "subcoolingLessTarget",
                 "d = measured - target",
@@ -124,6 +137,6 @@ public record Deviation(
                         Figure.of("tolerance", tolerance),
                         Figure.of("u", TemperatureDifference.ofKelvins(standardUncertaintyK()))),
                 Figure.of("d", value()),
-                PublishedLimits.SOURCE + "; probabilities by JCGM 106:2012");
+                source + "; probabilities by JCGM 106:2012");
     }
 }

@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.charge.margin;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -24,7 +24,14 @@ public record DecidingInstrument(List<String> origins, double largestShare) {
         }
     }
 
-    static DecidingInstrument of(Deviation deviation, DecisionRule rule) {
+    /**
+     * Finds what would decide.
+     *
+     * @param deviation measured less target, undecided by the rule
+     * @param rule when a probability is enough
+     * @return the instruments
+     */
+    public static DecidingInstrument of(Deviation deviation, DecisionRule rule) {
         double needed = rule.neededUncertaintyK(deviation);
         List<Map.Entry<String, Double>> bySize =
                 new ArrayList<>(deviation.budget().contributions().entrySet());

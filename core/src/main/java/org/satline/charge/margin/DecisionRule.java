@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.charge.margin;
 
 import java.util.Locale;
 import java.util.Optional;
@@ -14,7 +14,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param producersRisk largest accepted probability of touching a sound charge; in (0, 0.5)
  * @param consumersRisk largest accepted probability of leaving a wrong charge; in (0, 0.5)
  */
-record DecisionRule(double producersRisk, double consumersRisk) {
+public record DecisionRule(double producersRisk, double consumersRisk) {
     /** Leaves 1E-15 of the first interval. */
     private static final int HALVINGS = 50;
 
@@ -73,8 +73,13 @@ record DecisionRule(double producersRisk, double consumersRisk) {
         return decided;
     }
 
-    /** The least probability that makes a level of it. */
-    double wanted(ChargeLevel level) {
+    /**
+     * Returns the least probability that makes a level of it.
+     *
+     * @param level the level
+     * @return in (0.5, 1)
+     */
+    public double wanted(ChargeLevel level) {
         return 1 - (level == ChargeLevel.ON_TARGET ? consumersRisk : producersRisk);
     }
 

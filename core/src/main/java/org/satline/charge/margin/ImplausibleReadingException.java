@@ -1,4 +1,4 @@
-package org.satline.charge;
+package org.satline.charge.margin;
 
 import java.util.List;
 import org.satline.SatlineException;
