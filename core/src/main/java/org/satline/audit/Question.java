@@ -105,6 +105,11 @@ record Question(AuditedQuantity quantity, OptionalDouble temperatureK, OptionalD
         };
     }
 
+    /** Where on its curve it lies: the temperature, K, or without one the logarithm of the pressure. */
+    double place() {
+        return temperatureK.orElseGet(() -> Math.log(pressurePa.orElseThrow()));
+    }
+
     /** The question in words and numbers. */
     String words() {
         StringBuilder text = new StringBuilder();
