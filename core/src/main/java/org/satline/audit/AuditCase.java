@@ -84,7 +84,7 @@ record AuditCase(
 
     /** Answer to another question, in another unit, of the same fluid. */
     Expected expected(Question other, AnswerUnit otherUnit) {
-        double si = other.answer(fluid.model());
+        double si = other.answer(fluid.points());
         return new Expected(
                 otherUnit.fromSi(si),
                 tolerance(row.tolerance(), fluid, other, otherUnit, si, rounding)
@@ -99,7 +99,7 @@ record AuditCase(
 
     /** The same row had it asked something else. */
     AuditCase asked(Question other) {
-        double si = other.answer(fluid.model());
+        double si = other.answer(fluid.points());
         return answered(other, si, tolerance(row.tolerance(), fluid, other, unit, si, rounding));
     }
 

@@ -143,7 +143,7 @@ public final class Auditor {
             question.check();
             return question;
         });
-        double ours = tried(Reason.OUTSIDE_RANGE, () -> finite(question, question.answer(fluid.model())));
+        double ours = tried(Reason.OUTSIDE_RANGE, () -> finite(question, question.answer(fluid.points())));
         double rounding = printed.ulp().doubleValue() / 2;
         AuditTolerance tolerance = tried(
                 Reason.OUTSIDE_RANGE,

@@ -53,6 +53,7 @@ final class StatedUncertainty {
         }
     };
 
+    private final Points points;
     private final FluidModel model;
     private final SaturationUncertainty saturation;
     private final Range range;
@@ -76,8 +77,9 @@ final class StatedUncertainty {
         }
     }
 
-    StatedUncertainty(FluidModel model) {
-        this.model = model;
+    StatedUncertainty(Points points) {
+        this.points = points;
+        this.model = points.model();
         this.saturation = SaturationUncertainty.of(model);
         this.range = saturation.temperatureRange();
         this.criticalDensity =
@@ -127,7 +129,7 @@ final class StatedUncertainty {
             return property("heat_capacity", DISTANCE_BASIS).times(Math.abs(answer - reference));
         }
         BoundaryPoint vapour = dew.get();
-        FluidState liquid = model.bubbleAtTemperature(vapour.temperatureK()).saturated();
+        FluidState liquid = points.bubbleAtTemperature(vapour.temperatureK()).saturated();
         double perHeat = question.quantity().dimension() == Dimension.ENTROPY ? 1 / vapour.temperatureK() : 1;
         Figure whole = property("heat_capacity", DISTANCE_BASIS)
                 .times(Math.abs(value.applyAsDouble(liquid) - reference))
@@ -142,14 +144,14 @@ final class StatedUncertainty {
     /** The dew point of a vapour; empty for a liquid, and above the critical pressure. */
     private Optional<BoundaryPoint> dewBelow(Question question) {
         if (question.quantity().onOneLine()) {
-            return question.quantity().onBubbleLine() ? Optional.empty() : Optional.of(question.point(model));
+            return question.quantity().onBubbleLine() ? Optional.empty() : Optional.of(question.point(points));
         }
         double p = question.pressurePa().orElseThrow();
         Range pressures = model.dewPressureRange();
         if (!(p >= pressures.low() && p <= pressures.high())) {
             return Optional.empty();
         }
-        BoundaryPoint dew = model.dewAtPressure(p);
+        BoundaryPoint dew = points.dewAtPressure(p);
         return question.temperatureK().orElseThrow() >= dew.temperatureK() ? Optional.of(dew) : Optional.empty();
     }
 
@@ -181,7 +183,7 @@ final class StatedUncertainty {
             return own.times(answer);
         }
         // the density of a dew vapour follows its pressure
-        Figure line = pressure(false, question.point(model).temperatureK());
+        Figure line = pressure(false, question.point(points).temperatureK());
         return own.and(new Figure(line.width, "dew pressure: " + line.basis, line.origin))
                 .times(answer);
     }
@@ -189,9 +191,9 @@ final class StatedUncertainty {
     /** Bubble and dew temperature are wrong together where a component or a pair is. */
     private Figure glide(double pressurePa) {
         SaturationBudget bubble =
-                temperatureBudget(true, model.bubbleAtPressure(pressurePa).temperatureK());
+                temperatureBudget(true, points.bubbleAtPressure(pressurePa).temperatureK());
         SaturationBudget dew =
-                temperatureBudget(false, model.dewAtPressure(pressurePa).temperatureK());
+                temperatureBudget(false, points.dewAtPressure(pressurePa).temperatureK());
         Map<String, Double> shared = new ConcurrentHashMap<>();
         double squares = 0;
         for (UncertaintyContribution part : counted(bubble)) {
@@ -245,9 +247,9 @@ final class StatedUncertainty {
         double at = onGrid(temperatureK);
         return bubble
                 ? saturation.bubbleTemperature(
-                        Pressure.ofPascals(model.bubbleAtTemperature(at).pressurePa()))
+                        Pressure.ofPascals(points.bubbleAtTemperature(at).pressurePa()))
                 : saturation.dewTemperature(
-                        Pressure.ofPascals(model.dewAtTemperature(at).pressurePa()));
+                        Pressure.ofPascals(points.dewAtTemperature(at).pressurePa()));
     }
 
     private static Figure without(SaturationBudget budget) {

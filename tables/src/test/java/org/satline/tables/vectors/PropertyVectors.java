@@ -72,7 +72,13 @@ final class PropertyVectors {
             add(name, AuditedQuantity.DEW_TEMPERATURE, OptionalDouble.empty(), p, "degC", 0);
         }
         for (double altitude : ALTITUDES_M) {
-            add(name, AuditedQuantity.BUBBLE_PRESSURE, OptionalDouble.of(283.15), OptionalDouble.empty(), "psig", altitude);
+            add(
+                    name,
+                    AuditedQuantity.BUBBLE_PRESSURE,
+                    OptionalDouble.of(283.15),
+                    OptionalDouble.empty(),
+                    "psig",
+                    altitude);
         }
         for (double[] state : STATES) {
             OptionalDouble t = OptionalDouble.of(state[0]);

@@ -87,7 +87,8 @@ class TestVectorsTest {
     @Test
     void json() throws IOException {
         ObjectMapper mapper = new ObjectMapper();
-        ObjectNode all = mapper.createObjectNode().put("data", Catalogue.standard().dataVersion());
+        ObjectNode all =
+                mapper.createObjectNode().put("data", Catalogue.standard().dataVersion());
         for (String name : List.of("properties", "refusals", "fills", "refused-fills", "verdicts")) {
             List<String> lines = Files.readAllLines(FOLDER.resolve(name + ".csv"));
             List<String> columns = List.of(lines.get(0).split(",", -1));
@@ -112,9 +113,15 @@ class TestVectorsTest {
         for (String name : List.of("properties", "refusals", "fills", "refused-fills", "verdicts")) {
             JsonNode row = schema.path("properties").path(name).path("items");
             for (JsonNode each : published.path(name)) {
-                each.fieldNames().forEachRemaining(field ->
-                        assertThat(row.path("properties").has(field)).as(field).isTrue());
-                row.path("required").forEach(field -> assertThat(each.has(field.asText())).as("%s", field).isTrue());
+                each.fieldNames()
+                        .forEachRemaining(
+                                field -> assertThat(row.path("properties").has(field))
+                                        .as(field)
+                                        .isTrue());
+                row.path("required")
+                        .forEach(field -> assertThat(each.has(field.asText()))
+                                .as("%s", field)
+                                .isTrue());
             }
         }
     }

@@ -44,7 +44,7 @@ public final class AuditPage {
             page.row(
                     "note",
                     "ids that more than one row has, so that a cause may name the wrong one: "
-                            + ids(met.repeatedIds()));
+                            + ids(met.repeatedIds(), met.repeatedIds().size()));
         }
         causes(page, summary);
         worst(page, summary);
@@ -66,7 +66,7 @@ public final class AuditPage {
                                     + (cause.withinTolerance()
                                             ? " within tolerance that differ by more than their digits and"
                                             : " outside")
-                                    + " to which it could apply: " + ids(cause.ids())
+                                    + " to which it could apply: " + ids(cause.ids(), cause.explained())
                                     + "; chance of coincidence "
                                     + chance(cause.coincidence()));
             for (Mistake other : cause.alternatives()) {
@@ -108,9 +108,9 @@ public final class AuditPage {
         return chance < 1e-4 ? "below 1 in 10000" : Printed.figure("about %.2g", chance);
     }
 
-    private static String ids(List<String> ids) {
+    private static String ids(List<String> ids, int all) {
         String first = String.join(", ", ids.subList(0, Math.min(MOST_IDS, ids.size())));
-        return Shown.line(ids.size() > MOST_IDS ? first + " and " + (ids.size() - MOST_IDS) + " more" : first);
+        return Shown.line(all > MOST_IDS ? first + " and " + (all - MOST_IDS) + " more" : first);
     }
 
     private static void worst(Page page, AuditSummary summary) {
