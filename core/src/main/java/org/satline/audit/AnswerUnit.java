@@ -102,6 +102,12 @@ final class AnswerUnit {
         return gauge;
     }
 
+    /** Whether nothing is zero in it, so that ratios mean something. */
+    boolean hasTrueZero(Dimension dimension) {
+        boolean scale = dimension == Dimension.TEMPERATURE && !"K".equals(spelling);
+        return !gauge && !scale && !dimension.countsFromReference();
+    }
+
     /** Value in this unit; also of pressures below vacuum, which only mistakes lead to. */
     double fromSi(double si) {
         return si >= lowest ? exact.applyAsDouble(si) : atLow + (si - LOW) * slope;

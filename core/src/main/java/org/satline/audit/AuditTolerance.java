@@ -15,6 +15,10 @@ public record AuditTolerance(double width, List<Share> shares) {
     public enum Origin implements Coded {
         /** Stated uncertainty of the equations or of the mixture model: expanded, coverage factor 2. */
         EQUATION,
+        /** The same, as remembered: the statement was not read again. */
+        FROM_MEMORY,
+        /** Assumed: no statement of the equation's uncertainty was read. */
+        ASSUMED,
         /** Rounding of the answer: half of its last digit. */
         PRINTED_DIGITS,
         /** The person who asks; nothing is added to it. */

@@ -5,19 +5,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
-import org.satline.audit.AuditOutcome.Compared;
 import org.satline.audit.AuditOutcome.NotComparable;
 import org.satline.audit.AuditOutcome.Reason;
 import org.satline.equation.MissingEquationException;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.ReferenceState;
-import org.satline.explanation.Figure;
-import org.satline.explanation.Step;
 import org.satline.quantity.Atmosphere;
-import org.satline.quantity.Pressure;
-import org.satline.quantity.Temperature;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.refrigerant.UnknownRefrigerantException;
@@ -31,10 +28,11 @@ import org.satline.refrigerant.UnknownRefrigerantException;
  * both calculators mean the nominal blend. Gauge answers count from the atmosphere of ISO 2533 at the altitude of the row, sea level where
  * it gives none.
  *
- * <p>Causes are searched on at most 120 of the rows outside of each refrigerant, evenly spaced in quantity and temperature or pressure, and
- * what is found there is tested and counted on all of them. A mistake is named if it explains at least three rows and a third of those left
- * to which it could apply, with a chance of coincidence of at most 5 %, or fewer rows with one of at most 1 in 10000; see
- * {@link LikelyCause#coincidence()}.
+ * <p>Causes are searched on at most 120 of the rows outside of each refrigerant and 120 of those within, evenly spaced in quantity and
+ * temperature or pressure; what is found there is counted on all of them. A mistake is named if it explains at least three rows and a third
+ * of those left to which it could apply, with a chance of coincidence of at most 3 % (1 % where two are made at once, or for another
+ * refrigerant), or fewer rows with one of at most 1 in 10000; see {@link LikelyCause#coincidence()}. Where no row is outside, yet all differ
+ * in the way of a mistake by more than their digits, it is named with a chance of at most 1 in 1000.
  */
 public final class Auditor {
     private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d++(?:\\.\\d*+)?|\\.\\d++)([eE][+-]?\\d{1,3})?");
@@ -78,11 +76,30 @@ public final class Auditor {
      */
     public AuditReport audit(List<AuditRow> rows) {
         List<AuditOutcome> outcomes = new ArrayList<>();
-        List<AuditCase> cases = new ArrayList<>();
-        for (AuditRow row : rows) {
-            outcomes.add(outcome(row, cases));
-        }
-        return new AuditReport(outcomes, SummaryMaker.summary(outcomes, cases, causes));
+        AuditSummary summary = audit(
+                taker -> rows.forEach(row -> taker.accept(new AuditSource.Entry(row, Optional.empty()))),
+                audited -> outcomes.add(audited.outcome()));
+        return new AuditReport(outcomes, summary);
+    }
+
+    /**
+     * Compares rows that need not fit into memory and looks for the causes of differences. Of each row a few sums are kept and of each
+     * refrigerant some hundred rows. The rows are read twice, on all processors.
+     *
+     * @param source the rows
+     * @param taker takes each row with what became of it, in order, once all have been read
+     * @return a summary that does not depend on the order
+     */
+    public AuditSummary audit(AuditSource source, Consumer<AuditedRow> taker) {
+        Objects.requireNonNull(source, "source");
+        Objects.requireNonNull(taker, "taker");
+        Gathering gathering = new Gathering();
+        Pass.over(source, this::heard, gathering::add);
+        Tally tally = gathering.searched(causes);
+        Pass.Counting counting = new Pass.Counting(tally, taker);
+        Pass.over(source, this::heard, counting::add);
+        counting.finish();
+        return gathering.summary(tally);
     }
 
     /**
@@ -92,16 +109,19 @@ public final class Auditor {
      * @return what became of it
      */
     public AuditOutcome compare(AuditRow row) {
-        return outcome(Objects.requireNonNull(row, "row"), new ArrayList<>());
+        return heard(new AuditSource.Entry(row, Optional.empty())).outcome();
     }
 
-    private AuditOutcome outcome(AuditRow row, List<AuditCase> cases) {
+    private Heard heard(AuditSource.Entry entry) {
+        AuditRow row = entry.row();
+        if (entry.fault().isPresent()) {
+            return Heard.refused(
+                    new NotComparable(row, Reason.ROW_UNREADABLE, entry.fault().get()));
+        }
         try {
-            AuditCase made = understood(row);
-            cases.add(made);
-            return new Compared(row, made.fluid().model().refrigerant().designation(), made.comparison(), steps(made));
+            return Heard.of(understood(row));
         } catch (Obstacle e) {
-            return new NotComparable(row, e.reason, String.valueOf(e.getMessage()));
+            return Heard.refused(new NotComparable(row, e.reason, String.valueOf(e.getMessage())));
         }
     }
 
@@ -123,7 +143,7 @@ public final class Auditor {
             question.check();
             return question;
         });
-        double ours = tried(Reason.OUTSIDE_RANGE, () -> finite(question, question.answer(fluid.model())));
+        double ours = tried(Reason.OUTSIDE_RANGE, () -> finite(question, question.answer(fluid.points())));
         double rounding = printed.ulp().doubleValue() / 2;
         AuditTolerance tolerance = tried(
                 Reason.OUTSIDE_RANGE,
@@ -131,7 +151,8 @@ public final class Auditor {
         double inUnit = unit.fromSi(ours);
         double answer = printed.doubleValue();
         Comparison comparison = new Comparison(answer, inUnit, answer - inUnit, tolerance, unit.spelling());
-        return new AuditCase(row, fluid, question, unit, atmosphere, rounding, ours, comparison);
+        return new AuditCase(
+                row, fluid, question, unit, atmosphere, rounding, ours, comparison, AuditCase.Neighbours.NONE);
     }
 
     private Fluid fluid(String name) {
@@ -181,65 +202,6 @@ public final class Auditor {
                     + question.words() + "; ask for another state");
         }
         return value;
-    }
-
-    private static List<Step> steps(AuditCase made) {
-        Comparison c = made.comparison();
-        AuditedQuantity quantity = made.question().quantity();
-        List<Step> steps = new ArrayList<>();
-        boolean line = quantity.given() != AuditedQuantity.Given.TEMPERATURE_AND_PRESSURE;
-        steps.add(new Step(
-                "auditAnswer",
-                line ? "f_i(liquid) = f_i(vapour)" : "p(T, rho) = p",
-                given(made),
-                Figure.of("ours", made.ours(), quantity.siUnit()),
-                made.fluid().source()));
-        if (made.unit().isGauge()) {
-            steps.add(new Step(
-                    "gaugeReading",
-                    "p_gauge = p - p_atmosphere",
-                    List.of(
-                            Figure.of("p", made.ours(), "Pa"),
-                            Figure.of("p_atmosphere", made.atmosphere().pressure())),
-                    Figure.of("p_gauge", c.ours(), c.unit()),
-                    made.atmosphere().description()));
-        }
-        if (quantity.dimension().countsFromReference()) {
-            steps.add(new Step(
-                    "referenceState",
-                    "",
-                    List.of(),
-                    Figure.of("state", made.fluid().model().referenceState().description()),
-                    "convention"));
-        }
-        for (AuditTolerance.Share share : c.tolerance().shares()) {
-            steps.add(new Step(
-                    "toleranceShare",
-                    "",
-                    List.of(Figure.of("origin", share.origin().word())),
-                    Figure.of("width", share.width(), c.unit()),
-                    share.basis()));
-        }
-        steps.add(new Step(
-                "auditDifference",
-                "difference = answer - ours <= tolerance",
-                List.of(
-                        Figure.of("answer", c.answer(), c.unit()),
-                        Figure.of("ours", c.ours(), c.unit()),
-                        Figure.of("tolerance", c.tolerance().width(), c.unit())),
-                Figure.of("difference", c.difference(), c.unit()),
-                "arithmetic"));
-        return steps;
-    }
-
-    private static List<Figure> given(AuditCase made) {
-        Question question = made.question();
-        List<Figure> given = new ArrayList<>();
-        given.add(Figure.of("quantity", question.quantity().label()));
-        given.add(Figure.of("refrigerant", made.fluid().model().refrigerant().designation()));
-        question.temperatureK().ifPresent(kelvins -> given.add(Figure.of("T", Temperature.ofKelvins(kelvins))));
-        question.pressurePa().ifPresent(pascals -> given.add(Figure.of("p", Pressure.ofPascals(pascals))));
-        return given;
     }
 
     private interface Attempt<T> {

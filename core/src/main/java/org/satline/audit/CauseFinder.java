@@ -14,9 +14,9 @@ import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 
 /**
- * Finds mistakes that explain the rows outside of one refrigerant. Each hypothesis is tried on each row of an evenly spaced sample; that
- * which explains most is held against all rows and taken, then the next for the rows that are left. One that may well fit by chance is not
- * named. Thread-safe.
+ * Finds mistakes that explain the rows outside of one refrigerant, or how all of its rows within tolerance differ. Each hypothesis is tried
+ * on each row of a sample; that which explains most is taken, then the next for the rows that are left. One that may well fit by chance is
+ * not named. Thread-safe.
  */
 final class CauseFinder {
 
@@ -29,10 +29,15 @@ final class CauseFinder {
         this.reference = reference;
     }
 
-    /** Causes of the rows outside of one refrigerant, not none; the order of the rows does not matter. */
-    List<LikelyCause> causes(List<AuditCase> rows) {
-        String own = rows.get(0).fluid().model().refrigerant().designation();
-        return new CauseSearch(rows, () -> others(own)).causes();
+    /**
+     * Causes of the differences of one refrigerant.
+     *
+     * @param designation the refrigerant
+     * @param outside some of its rows outside
+     * @param within some of its rows within tolerance
+     */
+    CauseSearch.Findings search(String designation, List<AuditCase> outside, List<AuditCase> within) {
+        return new CauseSearch(outside, within, () -> others(designation)).findings();
     }
 
     private List<Hypothesis> others(String own) {

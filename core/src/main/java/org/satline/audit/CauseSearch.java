@@ -1,7 +1,6 @@
 package org.satline.audit;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -15,86 +14,121 @@ import org.satline.audit.LikelyCause.Kind;
 import org.satline.explanation.Figure;
 
 /**
- * The search for the causes of the rows outside of one refrigerant; keeps what each mistake makes of the rows of the sample. For one
- * thread, used once.
+ * The search for the causes of the differences of one refrigerant; keeps what each mistake makes of the rows of the sample. For one thread,
+ * used once.
  */
 final class CauseSearch {
-    /** Rows of one refrigerant that are searched; what is found there is then held against all of them. */
-    private static final int ROWS_SEARCHED = 120;
-
     /** Rows by which it is decided whether another refrigerant is tried on the sample at all, and how many of them it has to explain. */
     private static final int ROWS_TO_CHOOSE_BY = 12;
 
     private static final int FEWEST_TO_CHOOSE = 2;
     private static final int FEWEST_ROWS_OF_AN_OFFSET = 3;
     private static final int MOST_ALTERNATIVES = 4;
+    private static final int MOST_UNPROVEN = 2;
 
-    private static final Comparator<AuditCase> BY_CONTENT = Comparator.comparing(
-                    (AuditCase c) -> c.question().quantity())
-            .thenComparingDouble(c -> c.question().temperatureK().orElse(0))
-            .thenComparingDouble(c -> c.question().pressurePa().orElse(0))
-            .thenComparing(c -> c.row().unit())
-            .thenComparingDouble(c -> c.comparison().answer())
-            .thenComparing(c -> c.row().id());
+    /** Rows that agree are searched where their mean differs from zero by so many of its standard uncertainties. */
+    private static final double SIGNIFICANT = 5;
 
     private static final List<Slip.OfCase> QUESTIONS = Mistakes.ofQuestions();
     private static final List<Slip.OfCase> VALUES = Mistakes.ofValues();
     private static final List<Slip.OfNumber> NUMBERS = NumberMistakes.all();
 
-    private final List<AuditCase> all;
     private final List<AuditCase> left;
-    private final List<AuditCase> sample;
+    private final List<AuditCase> within;
+    private final boolean allWithin;
     private final List<Hypothesis> simple = new ArrayList<>();
     private List<Hypothesis> pairs = List.of();
     private final Supplier<List<Hypothesis>> refrigerants;
     private List<Hypothesis> others = List.of();
-    private final Map<Hypothesis, Map<AuditCase, Optional<Expected>>> known = new HashMap<>();
+    private final Map<Hypothesis, Map<AuditCase, Optional<Expected>>> known = new IdentityHashMap<>();
+
+    /**
+     * A mistake that was found.
+     *
+     * @param hypothesis the mistake
+     * @param allWithin whether no row is outside
+     * @param speaking rows of the sample that speak for it
+     * @param coincidence chance that any mistake fits so well by chance
+     * @param alternatives other mistakes that fit the same rows of the sample
+     */
+    record Finding(
+            Hypothesis hypothesis, boolean allWithin, int speaking, double coincidence, List<Mistake> alternatives) {}
+
+    /** What was found: causes in the order in which they are taken, and mistakes that fit but may be chance. */
+    record Findings(List<Finding> causes, List<Finding> unproven) {}
 
     /**
      * Sets out.
      *
-     * @param rows rows outside, in the order of their file
+     * @param outside rows outside
+     * @param within rows within tolerance
      * @param refrigerants mistakes to try where none of those explains everything; costly to make
      */
-    CauseSearch(List<AuditCase> rows, Supplier<List<Hypothesis>> refrigerants) {
-        this.all = rows.stream().sorted(BY_CONTENT).toList();
-        this.left = new ArrayList<>(all);
-        this.sample = new ArrayList<>(spread(all, ROWS_SEARCHED));
+    CauseSearch(List<AuditCase> outside, List<AuditCase> within, Supplier<List<Hypothesis>> refrigerants) {
+        this.left = new ArrayList<>(outside);
+        this.within = within;
+        this.allWithin = outside.isEmpty();
         Stream.of(QUESTIONS, VALUES, NUMBERS)
                 .flatMap(List::stream)
                 .forEach(slip -> simple.add(new Hypothesis(slip.mistake(), false, slip::alone)));
-        simple.addAll(RowMistakes.of(rows));
+        simple.addAll(RowMistakes.of(outside));
         this.refrigerants = refrigerants;
     }
 
-    /** Trials of one round that convince, best first, and how many mistakes were tried. */
-    private record Round(List<Trial> convincing, int tries) {}
+    /** Trials of one round, those that convince, best first, and how many mistakes were tried that might have fitted. */
+    private record Round(List<Trial> trials, List<Trial> convincing, int tries) {}
 
     /** Takes the mistake that explains most, then the next for the rows that are left, until none convinces. */
-    List<LikelyCause> causes() {
-        List<LikelyCause> found = new ArrayList<>();
-        for (int number = 1; !sample.isEmpty(); number++) {
+    Findings findings() {
+        Optional<Trial> pattern = PatternMistakes.of(new Trial.Rows(left, within));
+        if (pattern.isPresent()) {
+            return new Findings(List.of(finding(pattern.get(), new Round(List.of(), List.of(), 1))), List.of());
+        }
+        List<Finding> found = new ArrayList<>();
+        if (allWithin && !differs()) {
+            return new Findings(found, List.of());
+        }
+        List<Finding> unproven = List.of();
+        for (int number = 1; number == 1 || !left.isEmpty(); number++) {
             Round round = round(number);
-            Optional<Trial> best = Optional.empty();
-            for (Trial trial : round.convincing) {
-                Trial confirmed = Trial.of(trial.hypothesis(), left, fitted(trial.hypothesis()), this::expected);
-                if (confirmed.convincing(round.tries)) {
-                    best = Optional.of(confirmed);
-                    found.add(cause(confirmed, trial, round));
-                    break;
-                }
-            }
-            if (best.isEmpty()) {
+            if (round.convincing.isEmpty()) {
+                unproven = number == 1 && !allWithin ? unproven(round) : unproven;
                 break;
             }
-            Set<AuditCase> explained = Trial.setOf(best.get().explained());
+            Trial best = round.convincing.get(0);
+            found.add(finding(best, round));
+            Set<AuditCase> explained = Trial.setOf(best.explained());
             left.removeIf(explained::contains);
-            sample.removeIf(explained::contains);
         }
-        return found;
+        return new Findings(found, unproven);
     }
 
-    private static List<AuditCase> spread(List<AuditCase> rows, int most) {
+    /** Whether the rows of any column differ on the whole by more than their digits allow. */
+    private boolean differs() {
+        Map<String, double[]> columns = new HashMap<>();
+        for (AuditCase row : within) {
+            double[] sums = columns.computeIfAbsent(row.column(), key -> new double[2]);
+            sums[0] += row.comparison().difference();
+            sums[1] += row.rounding() * row.rounding() / 3;
+        }
+        return columns.values().stream().anyMatch(sums -> Math.abs(sums[0]) > SIGNIFICANT * Math.sqrt(sums[1]));
+    }
+
+    /** Those that explain every row to the digit, though it may be chance. */
+    private List<Finding> unproven(Round round) {
+        return Trial.bestFirst(round.trials.stream()
+                        .filter(trial -> trial.enough()
+                                && trial.exact()
+                                && trial.explained().size() == left.size()
+                                && trial.hypothesis().besides().isEmpty())
+                        .toList())
+                .stream()
+                .limit(MOST_UNPROVEN)
+                .map(trial -> finding(trial, round))
+                .toList();
+    }
+
+    static List<AuditCase> spread(List<AuditCase> rows, int most) {
         List<AuditCase> spread = new ArrayList<>();
         int count = Math.min(most, rows.size());
         for (int i = 0; i < count; i++) {
@@ -111,22 +145,27 @@ final class CauseSearch {
         }
         offset(Dimension.ENTHALPY).ifPresent(trials::add);
         offset(Dimension.ENTROPY).ifPresent(trials::add);
-        trials.removeIf(trial -> trial.applicable() == 0);
-        int tries = number * trials.size();
-        List<Trial> convincing = convincing(trials, tries);
-        if (convincing.stream().noneMatch(trial -> trial.explained().size() == sample.size())) {
+        List<Trial> convincing = convincing(trials, number);
+        if (convincing.stream().noneMatch(this::explainsAll)) {
             others = others.isEmpty() ? refrigerants.get() : others;
-            tries = number * (trials.size() + others.size());
             trials.addAll(promising(others));
-            convincing = convincing(trials, tries);
+            convincing = convincing(trials, number);
         }
-        if (convincing.isEmpty()) {
+        if (convincing.stream().noneMatch(this::explainsAll)) {
             pairs = pairs.isEmpty() ? pairs() : pairs;
-            tries += number * pairs.size();
-            trials.addAll(promising(pairs));
-            convincing = convincing(trials, tries);
+            List<Trial> more = new ArrayList<>(trials);
+            more.addAll(promising(pairs));
+            List<Trial> both = convincing(more, number);
+            if (convincing.isEmpty() || (!both.isEmpty() && explainsAll(both.get(0)))) {
+                trials = more;
+                convincing = both;
+            }
         }
-        return new Round(convincing, tries);
+        return new Round(trials, convincing, tries(trials, number));
+    }
+
+    private boolean explainsAll(Trial trial) {
+        return trial.explained().size() >= left.size();
     }
 
     /** Two mistakes in the same rows: each pair of a mistake and one that is made later on the way from question to number. */
@@ -138,6 +177,8 @@ final class CauseSearch {
                 List<Slip> later = new ArrayList<>(NUMBERS);
                 if (first == QUESTIONS) {
                     later.addAll(VALUES);
+                } else {
+                    VALUES.stream().filter(value -> later(slip, value)).forEach(later::add);
                 }
                 for (Slip second : later) {
                     made.add(new Hypothesis(
@@ -151,19 +192,24 @@ final class CauseSearch {
         return made;
     }
 
-    private static List<Trial> convincing(List<Trial> trials, int tries) {
-        return trials.stream()
-                .filter(trial -> trial.convincing(tries))
-                .sorted(Trial.BEST_FIRST)
-                .toList();
+    /** A table is read before an atmosphere is taken off. */
+    private static boolean later(Slip first, Slip second) {
+        return first.mistake().kind() == Kind.COARSE_TABLE && second.mistake().kind() == Kind.GAUGE_OR_ABSOLUTE;
+    }
+
+    private static int tries(List<Trial> trials, int number) {
+        return number * Math.max(1, (int) trials.stream().filter(Trial::near).count());
+    }
+
+    private List<Trial> convincing(List<Trial> trials, int number) {
+        int tries = tries(trials, number);
+        return Trial.bestFirst(trials.stream()
+                .filter(trial -> trial.convincing(tries, allWithin))
+                .toList());
     }
 
     private Trial trial(Hypothesis hypothesis) {
-        return Trial.of(hypothesis, sample, fitted(hypothesis), this::expected);
-    }
-
-    private static int fitted(Hypothesis hypothesis) {
-        return hypothesis.fitted() ? 1 : 0;
+        return Trial.of(hypothesis, new Trial.Rows(left, within), this::expected);
     }
 
     private Optional<Expected> expected(Hypothesis hypothesis, AuditCase row) {
@@ -173,7 +219,7 @@ final class CauseSearch {
 
     /** A zero that is not among the usual ones: the same difference in all rows of enthalpy, or of entropy. */
     private Optional<Trial> offset(Dimension dimension) {
-        List<Double> offsets = sample.stream()
+        List<Double> offsets = left.stream()
                 .filter(row -> row.question().quantity().dimension() == dimension)
                 .map(row -> row.unit().differenceToSi(row.comparison().difference()))
                 .sorted()
@@ -195,41 +241,38 @@ final class CauseSearch {
 
     /** Those that explain something of a few rows, tried on the whole sample. */
     private List<Trial> promising(List<Hypothesis> many) {
-        List<AuditCase> few = spread(sample, ROWS_TO_CHOOSE_BY);
+        List<AuditCase> few = spread(allWithin ? within : left, ROWS_TO_CHOOSE_BY);
         int fewest = Math.min(FEWEST_TO_CHOOSE, few.size());
         return many.stream()
-                .filter(each ->
-                        Trial.of(each, few, 0, this::expected).explained().size() >= fewest)
+                .filter(each -> fits(each, few) >= fewest)
                 .map(this::trial)
                 .toList();
     }
 
-    private LikelyCause cause(Trial confirmed, Trial onSample, Round round) {
-        Set<AuditCase> rows = Trial.setOf(onSample.explained());
+    private long fits(Hypothesis hypothesis, List<AuditCase> few) {
+        return few.stream()
+                .filter(row -> expected(hypothesis, row)
+                        .filter(there -> there.holds(row))
+                        .isPresent())
+                .count();
+    }
+
+    private static Finding finding(Trial best, Round round) {
+        Set<AuditCase> rows = Trial.setOf(best.explained());
         List<Mistake> alternatives = round.convincing.stream()
                 .filter(trial -> trial.hypothesis().besides().isEmpty()
-                        && !trial.hypothesis().equals(onSample.hypothesis())
+                        && !trial.hypothesis().fitted()
+                        && !trial.hypothesis().equals(best.hypothesis())
+                        && trial.alike(best)
                         && rows.equals(Trial.setOf(trial.explained())))
                 .limit(MOST_ALTERNATIVES)
                 .map(trial -> trial.hypothesis().mistake())
                 .toList();
-        Set<AuditCase> open = Trial.setOf(left);
-        int before = (int) all.stream()
-                .filter(row -> !open.contains(row)
-                        && expected(confirmed.hypothesis(), row).isPresent())
-                .count();
-        AuditCase first = confirmed.explained().get(0);
-        return new LikelyCause(
-                first.fluid().model().refrigerant().designation(),
-                confirmed.hypothesis().mistake(),
-                confirmed.hypothesis().besides(),
-                confirmed.explained().size(),
-                before + confirmed.applicable(),
-                confirmed.explained().stream()
-                        .map(row -> row.row().id())
-                        .sorted()
-                        .toList(),
-                confirmed.chanceIn(round.tries),
+        return new Finding(
+                best.hypothesis(),
+                best.explained().stream().allMatch(row -> row.comparison().agrees()),
+                best.speaking(),
+                best.chanceIn(round.tries),
                 alternatives);
     }
 }

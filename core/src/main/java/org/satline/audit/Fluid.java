@@ -9,12 +9,14 @@ import org.satline.refrigerant.Refrigerant;
 /** One refrigerant, prepared once for all of its rows. Thread-safe. */
 final class Fluid {
     private final FluidModel model;
+    private final Points points;
     private final StatedUncertainty uncertainty;
     private final String source;
 
     private Fluid(FluidModel model) {
         this.model = model;
-        this.uncertainty = new StatedUncertainty(model);
+        this.points = Points.kept(model);
+        this.uncertainty = new StatedUncertainty(points);
         this.source = model.equation().mixture().components().stream()
                 .map(component -> component.source().citation())
                 .distinct()
@@ -29,6 +31,10 @@ final class Fluid {
 
     FluidModel model() {
         return model;
+    }
+
+    Points points() {
+        return points;
     }
 
     StatedUncertainty uncertainty() {

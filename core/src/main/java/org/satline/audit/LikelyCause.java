@@ -12,12 +12,15 @@ import org.satline.quantity.Parts;
  * @param refrigerant designation of the refrigerant of the rows
  * @param mistake the mistake, with what fits best
  * @param besides the other mistake where two were made in the same rows
- * @param explained rows that were outside and agree under it
- * @param candidates rows outside to which it could apply: of this refrigerant, with a fitting quantity and unit
- * @param ids ids of the rows explained
+ * @param explained rows that were outside and agree under it; where none is outside, rows that differ by more than their digits
+ * @param candidates such rows to which it could apply: of this refrigerant, with a fitting quantity and unit
+ * @param ids ids of the rows explained, in alphabetical order, the first {@link #MOST_IDS} of them
+ * @param withinTolerance whether none of the rows to which it could apply is outside: the answers agree, yet all differ in its way
+ * @param speaking rows that speak for it of those searched: those explained, and those within tolerance where it fits them all
  * @param coincidence about how likely it is that any of the mistakes tried fits so well by chance (Bonferroni): the number of mistakes
- *     tried, once more for each cause found before, times the larger of (2 misfit / difference, root mean square)^n, n at most two rows for
- *     each quantity, and the binomial chance that so many of the rows to which it could apply fit; at most 1
+ *     tried that lead about as far as the answers lie, once more for each cause found before, times the larger of two chances: that a wrong
+ *     curve has the level, slope and bends of the answers, each as well as it is known from so many rows; and the binomial chance that so
+ *     many of the rows to which it could apply fit; at most 1
  * @param alternatives other explanations that fit the same rows of the sample that is searched, such as refrigerants that cannot be told
  *     apart
  */
@@ -28,8 +31,13 @@ public record LikelyCause(
         int explained,
         int candidates,
         List<String> ids,
+        boolean withinTolerance,
+        int speaking,
         double coincidence,
         List<Mistake> alternatives) {
+    /** How many ids are kept. */
+    public static final int MOST_IDS = 1000;
+
     /** Kinds of mistakes, those that happen most first; of two that explain the same rows the first is named. */
     public enum Kind implements Coded {
         /** A gauge pressure taken for an absolute one, or the other way round. */
@@ -54,6 +62,8 @@ public record LikelyCause(
         PLACE_IN_TABLE,
         /** Straight lines between the rows of a coarse table. */
         COARSE_TABLE,
+        /** A formula that does not hold over the whole range. */
+        FORMULA,
         /** The figures of another refrigerant. */
         OTHER_REFRIGERANT
     }

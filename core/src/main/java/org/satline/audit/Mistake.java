@@ -78,7 +78,11 @@ public record Mistake(LikelyCause.Kind kind, Code code, List<Figure> figures) {
         /** The figure {@code number} stands in every row. */
         STUCK,
         /** A straight line between the rows of a table, the figure {@code spacing} apart. */
-        STRAIGHT_LINE
+        STRAIGHT_LINE,
+        /** The digits were cut off where they should have been rounded. */
+        DIGITS_CUT,
+        /** A fitted formula that runs away at the ends of the range. */
+        RUNS_AWAY
     }
 
     /** {@inheritDoc} */

@@ -169,7 +169,7 @@ final class Mistakes {
                                 .map(twin -> c.answered((c.ours()
                                                 + c.question()
                                                         .of(twin)
-                                                        .answer(c.fluid().model()))
+                                                        .answer(c.fluid().points()))
                                         / 2))
                         : Optional.empty());
     }
@@ -253,6 +253,6 @@ final class Mistakes {
     }
 
     private static double at(AuditCase c, double kelvins) {
-        return c.question().atTemperature(kelvins).answer(c.fluid().model());
+        return c.question().atTemperature(kelvins).answer(c.fluid().points());
     }
 }

@@ -67,13 +67,18 @@ record Question(AuditedQuantity quantity, OptionalDouble temperatureK, OptionalD
 
     /** Our answer, SI. */
     double answer(FluidModel model) {
+        return answer(Points.solved(model));
+    }
+
+    /** Our answer, SI. */
+    double answer(Points model) {
         if (quantity == AuditedQuantity.GLIDE) {
             double p = pressurePa.orElseThrow();
             return model.dewAtPressure(p).temperatureK()
                     - model.bubbleAtPressure(p).temperatureK();
         }
         if (quantity.given() == AuditedQuantity.Given.TEMPERATURE_AND_PRESSURE) {
-            return of(model.stateAt(temperatureK.orElseThrow(), pressurePa.orElseThrow()));
+            return of(model.model().stateAt(temperatureK.orElseThrow(), pressurePa.orElseThrow()));
         }
         BoundaryPoint point = point(model);
         return switch (quantity.dimension()) {
@@ -84,7 +89,7 @@ record Question(AuditedQuantity quantity, OptionalDouble temperatureK, OptionalD
     }
 
     /** The point of the line that was asked about. */
-    BoundaryPoint point(FluidModel model) {
+    BoundaryPoint point(Points model) {
         boolean bubble = quantity.onBubbleLine();
         if (temperatureK.isPresent()) {
             double t = temperatureK.getAsDouble();
@@ -103,6 +108,11 @@ record Question(AuditedQuantity quantity, OptionalDouble temperatureK, OptionalD
             case SPEED -> state.speedOfSound();
             default -> throw new IllegalStateException(quantity.label() + " is not a property of one phase");
         };
+    }
+
+    /** Where on its curve it lies: the temperature, K, or without one the logarithm of the pressure. */
+    double place() {
+        return temperatureK.orElseGet(() -> Math.log(pressurePa.orElseThrow()));
     }
 
     /** The question in words and numbers. */

@@ -2,11 +2,12 @@ package org.satline.audit;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.satline.audit.AuditCase.Expected;
+import org.satline.audit.AuditCase.Neighbours;
 import org.satline.audit.LikelyCause.Kind;
 import org.satline.audit.Mistake.Code;
 import org.satline.explanation.Figure;
@@ -20,25 +21,17 @@ final class RowMistakes {
     /**
      * Makes them.
      *
-     * @param rows rows of one refrigerant in the order of their file
+     * @param rows rows of one refrigerant
      */
     static List<Hypothesis> of(List<AuditCase> rows) {
-        IdentityHashMap<AuditCase, AuditCase> before = new IdentityHashMap<>();
-        IdentityHashMap<AuditCase, AuditCase> after = new IdentityHashMap<>();
-        Map<String, AuditCase> last = new HashMap<>();
         Map<String, Map<Double, Integer>> numbers = new HashMap<>();
         for (AuditCase row : rows) {
-            AuditCase previous = last.put(column(row), row);
-            if (previous != null) {
-                before.put(row, previous);
-                after.put(previous, row);
-            }
-            numbers.computeIfAbsent(column(row), key -> new HashMap<>())
+            numbers.computeIfAbsent(row.column(), key -> new HashMap<>())
                     .merge(row.comparison().answer(), 1, Integer::sum);
         }
         List<Hypothesis> found = new ArrayList<>();
-        found.add(shifted(Code.ROW_BEFORE, before));
-        found.add(shifted(Code.ROW_AFTER, after));
+        found.add(shifted(Code.ROW_BEFORE, Neighbours::before));
+        found.add(shifted(Code.ROW_AFTER, Neighbours::after));
         numbers.forEach((column, counts) -> counts.entrySet().stream()
                 .max(Map.Entry.<Double, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
                 .filter(most -> most.getValue() >= FEWEST_STUCK)
@@ -46,15 +39,9 @@ final class RowMistakes {
         return found;
     }
 
-    private static String column(AuditCase row) {
-        return row.question().quantity().label() + " " + row.comparison().unit();
-    }
-
-    private static Hypothesis shifted(Code code, IdentityHashMap<AuditCase, AuditCase> neighbours) {
+    private static Hypothesis shifted(Code code, Function<Neighbours, Optional<Expected>> which) {
         return new Hypothesis(
-                new Mistake(Kind.PLACE_IN_TABLE, code, List.of()),
-                false,
-                row -> Optional.ofNullable(neighbours.get(row)).map(AuditCase::plain));
+                new Mistake(Kind.PLACE_IN_TABLE, code, List.of()), false, row -> which.apply(row.neighbours()));
     }
 
     /** Rows that differ by less than their tolerances show nothing of it: the number itself is matched, to its digits. */
@@ -62,7 +49,7 @@ final class RowMistakes {
         return new Hypothesis(
                 new Mistake(Kind.PLACE_IN_TABLE, Code.STUCK, List.of(Figure.of("number", Numbers.plain(number)))),
                 true,
-                row -> column(row).equals(column)
+                row -> row.column().equals(column)
                         ? Optional.of(new Expected(number, row.rounding()))
                         : Optional.empty());
     }

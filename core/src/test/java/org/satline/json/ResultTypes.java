@@ -13,6 +13,7 @@ final class ResultTypes {
     /** Public types without a form, each with the reason. Whatever is not named here must have one. */
     static final Set<String> WITHOUT_FORM = Set.of(
             // they compute or look up
+            "audit.AuditSource",
             "audit.Auditor",
             "charge.ChargeJudge",
             "charge.ChargeScreen",

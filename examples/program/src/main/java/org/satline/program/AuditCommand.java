@@ -1,23 +1,19 @@
 package org.satline.program;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import org.satline.audit.AuditReport;
 import org.satline.audit.AuditSummary;
 import org.satline.audit.Auditor;
 import org.satline.equilibrium.ReferenceState;
-import org.satline.json.SatlineJson;
-import org.satline.program.audit.AuditCells;
+import org.satline.program.audit.AuditFile;
+import org.satline.program.audit.AuditOutputs;
 import org.satline.program.audit.AuditPage;
-import org.satline.program.audit.AuditRows;
-import org.satline.program.file.BadInputException;
-import org.satline.program.file.CsvReport;
-import org.satline.program.file.CsvRows;
-import org.satline.program.file.WholeFile;
+import org.satline.program.audit.RowNotes;
+import org.satline.program.file.Progress;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -88,24 +84,23 @@ final class AuditCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        AuditReport report = audited();
-        if (csv != null) {
-            BulkRun.tellQuoted(spec, csv, CsvReport.write(file, csv, AuditCells.OUTPUT, AuditCells.of(report)));
-        }
-        if (json != null) {
-            writeJson(json, report);
-        }
         PrintWriter out = spec.commandLine().getOut();
-        out.print(AuditPage.of(file.toString(), report));
+        RowNotes notes = new RowNotes();
+        AuditSummary summary = audited(notes);
+        out.print(AuditPage.of(file.toString(), summary, notes));
         out.flush();
-        return status(report.summary());
+        return status(summary);
     }
 
-    private AuditReport audited() {
-        try (CsvRows rows = CsvRows.of(file, AuditRows.REQUIRED, AuditRows.OPTIONAL)) {
-            return AuditRows.audited(file.toString(), rows, Auditor.of(zero.state()));
-        } catch (IOException e) {
-            throw new BadInputException(file + ": cannot be closed");
+    private AuditSummary audited(RowNotes notes) {
+        AuditFile rows = new AuditFile(file, new Progress(spec.commandLine().getErr()));
+        try (AuditOutputs outputs = AuditOutputs.of(file, Optional.ofNullable(csv), Optional.ofNullable(json))) {
+            AuditSummary summary = Auditor.of(zero.state()).audit(rows, row -> {
+                notes.add(row);
+                outputs.add(row);
+            });
+            outputs.commit(summary).ifPresent(count -> BulkRun.tellQuoted(spec, Objects.requireNonNull(csv), count));
+            return summary;
         }
     }
 
@@ -114,14 +109,5 @@ final class AuditCommand implements Callable<Integer> {
             return ExitStatus.ANSWERS_OUTSIDE;
         }
         return summary.notComparable() > 0 ? ExitStatus.SOME_ROWS_REFUSED : ExitStatus.DONE;
-    }
-
-    private void writeJson(Path out, AuditReport report) {
-        try (WholeFile whole = WholeFile.besides(file, out)) {
-            whole.stream().write((new SatlineJson().write(report) + "\n").getBytes(StandardCharsets.UTF_8));
-            whole.commit();
-        } catch (IOException e) {
-            throw new BadInputException(out + ": cannot be written");
-        }
     }
 }

@@ -2,18 +2,27 @@ package org.satline.program;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.satline.audit.AuditReport;
+import org.satline.audit.AuditSummary;
 import org.satline.audit.LikelyCause;
 import org.satline.audit.LikelyCause.Kind;
 import org.satline.json.SatlineJson;
+import org.satline.program.audit.AuditJson;
 
 /** The sample of planted mistakes, made with {@code points} and altered by hand as its ids say, and files that cannot be used. */
 class AuditCommandTest {
@@ -33,9 +42,15 @@ class AuditCommandTest {
         ProgramRun run = ProgramRun.of("audit", SAMPLE, "--json", json);
         assertThat(run.err()).isEmpty();
         assertThat(run.status()).isEqualTo(ExitStatus.ANSWERS_OUTSIDE);
-        AuditReport report = new SatlineJson().read(Files.readString(json), AuditReport.class);
-        Map<String, Kind> causes = report.summary().causes().stream()
-                .collect(Collectors.toMap(LikelyCause::refrigerant, LikelyCause::kind));
+        AuditSummary summary = new SatlineJson()
+                .read(
+                        new ObjectMapper()
+                                .readTree(Files.readString(json))
+                                .path("summary")
+                                .toString(),
+                        AuditSummary.class);
+        Map<String, Kind> causes =
+                summary.causes().stream().collect(Collectors.toMap(LikelyCause::refrigerant, LikelyCause::kind));
         assertThat(causes)
                 .isEqualTo(Map.of(
                         "R-134a", Kind.GAUGE_OR_ABSOLUTE,
@@ -44,9 +59,9 @@ class AuditCommandTest {
                         "R-32", Kind.CELSIUS_OR_FAHRENHEIT,
                         "R-290", Kind.REFERENCE_STATE,
                         "R-404A", Kind.OTHER_REFRIGERANT));
-        assertThat(report.summary().unexplained()).isZero();
-        assertThat(report.summary().within()).isEqualTo(6);
-        assertThat(report.summary().notComparable()).isEqualTo(3);
+        assertThat(summary.unexplained()).isZero();
+        assertThat(summary.within()).isEqualTo(6);
+        assertThat(summary.notComparable()).isEqualTo(3);
         assertThat(run.out()).contains("the answers are those of R-507A", "35: 6 within tolerance, 26 outside");
     }
 
@@ -60,6 +75,30 @@ class AuditCommandTest {
         assertThat(rows.get(rows.size() - 2))
                 .startsWith("comma,R-22,dew_pressure,283.15,,\"6,8\",bar,not-comparable,,,,,,")
                 .contains("is not a decimal number");
+    }
+
+    @Test
+    void theJsonFollowsItsSchemaAndHoldsEachSourceOnce() throws IOException {
+        Path out = folder.resolve("out.json");
+        ProgramRun.of("audit", SAMPLE, "--json", out);
+        String text = Files.readString(out);
+        JsonNode json = new ObjectMapper().readTree(text);
+        JsonNode schema;
+        try (InputStream stream = AuditJson.class.getResourceAsStream("audit.schema.json")) {
+            schema = new ObjectMapper().readTree(stream);
+        }
+        JsonSchema checker =
+                JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012).getSchema(schema);
+        assertThat(checker.validate(json)).isEmpty();
+        assertThat(json.path("rows")).hasSize(35);
+        assertThat(json.path("citations")).isNotEmpty();
+        for (JsonNode citation : json.path("citations")) {
+            assertThat(text.split(Pattern.quote(citation.asText()), -1).length - 1)
+                    .as("%s", citation)
+                    .isEqualTo(1);
+        }
+        ((ObjectNode) json.path("rows").get(0)).remove("answer");
+        assertThat(checker.validate(json)).hasSize(1);
     }
 
     @Test

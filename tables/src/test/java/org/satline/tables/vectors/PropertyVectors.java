@@ -25,6 +25,11 @@ final class PropertyVectors {
     private static final double[] TEMPERATURES = {243.15, 263.15, 283.15, 298.15};
     private static final double[] PRESSURES = {400e3, 1000e3, 2000e3};
     private static final double ALTITUDE_M = 1600;
+    private static final double[] ALTITUDES_M = {500, 3000};
+    /** States of one phase, K and Pa: vapours, a dense gas and liquids. */
+    private static final double[][] STATES = {{320, 100e3}, {350, 1e6}, {400, 3e6}, {260, 3e6}, {285, 8e6}};
+
+    static final String REFUSALS = "id,refrigerant,quantity,temperature_K,pressure_Pa,unit,error";
     private static final MathContext TEN_DIGITS = new MathContext(10);
 
     private final Auditor auditor = Auditor.standard();
@@ -56,15 +61,82 @@ final class PropertyVectors {
             add(name, AuditedQuantity.BUBBLE_LIQUID_ENTHALPY, t, none, "kJ/kg", 0);
             add(name, AuditedQuantity.DEW_VAPOUR_ENTHALPY, t, none, "kJ/kg", 0);
             add(name, AuditedQuantity.DEW_VAPOUR_ENTROPY, t, none, "kJ/(kg K)", 0);
+            add(name, AuditedQuantity.BUBBLE_LIQUID_ISOBARIC_HEAT_CAPACITY, t, none, "kJ/(kg K)", 0);
+            add(name, AuditedQuantity.DEW_VAPOUR_ISOBARIC_HEAT_CAPACITY, t, none, "kJ/(kg K)", 0);
+            add(name, AuditedQuantity.BUBBLE_LIQUID_SPEED_OF_SOUND, t, none, "m/s", 0);
+            add(name, AuditedQuantity.DEW_VAPOUR_SPEED_OF_SOUND, t, none, "m/s", 0);
         }
         for (double pressure : PRESSURES) {
             OptionalDouble p = OptionalDouble.of(pressure);
             add(name, AuditedQuantity.BUBBLE_TEMPERATURE, OptionalDouble.empty(), p, "degC", 0);
             add(name, AuditedQuantity.DEW_TEMPERATURE, OptionalDouble.empty(), p, "degC", 0);
         }
-        OptionalDouble warm = OptionalDouble.of(320);
-        add(name, AuditedQuantity.ENTHALPY, warm, OptionalDouble.of(100e3), "kJ/kg", 0);
-        add(name, AuditedQuantity.DENSITY, warm, OptionalDouble.of(100e3), "kg/m3", 0);
+        for (double altitude : ALTITUDES_M) {
+            add(
+                    name,
+                    AuditedQuantity.BUBBLE_PRESSURE,
+                    OptionalDouble.of(283.15),
+                    OptionalDouble.empty(),
+                    "psig",
+                    altitude);
+        }
+        for (double[] state : STATES) {
+            OptionalDouble t = OptionalDouble.of(state[0]);
+            OptionalDouble p = OptionalDouble.of(state[1]);
+            add(name, AuditedQuantity.DENSITY, t, p, "kg/m3", 0);
+            add(name, AuditedQuantity.ENTHALPY, t, p, "kJ/kg", 0);
+            add(name, AuditedQuantity.ENTROPY, t, p, "kJ/(kg K)", 0);
+            add(name, AuditedQuantity.ISOBARIC_HEAT_CAPACITY, t, p, "kJ/(kg K)", 0);
+            add(name, AuditedQuantity.SPEED_OF_SOUND, t, p, "m/s", 0);
+        }
+    }
+
+    /** Questions without an answer, each with what stands in its way. */
+    static List<String> refusals() {
+        PropertyVectors made = new PropertyVectors();
+        for (String name : List.of("R-22", "R-134a", "R-744", "R-410A", "R-407C")) {
+            made.refuse(name, AuditedQuantity.DEW_PRESSURE, 500, 0, "kPa");
+            made.refuse(name, AuditedQuantity.BUBBLE_PRESSURE, 20, 0, "kPa");
+            made.refuse(name, AuditedQuantity.BUBBLE_TEMPERATURE, 0, 100e6, "degC");
+            made.refuse(name, AuditedQuantity.DEW_TEMPERATURE, 0, -1, "degC");
+            made.refuse(name, AuditedQuantity.DEW_VAPOUR_DENSITY, 280, 400e3, "kg/m3");
+            made.refuse(name, AuditedQuantity.DENSITY, 280, 0, "kg/m3");
+            made.refuse(name, AuditedQuantity.DEW_PRESSURE, 280, 0, "psi");
+        }
+        made.refuse("R-9999", AuditedQuantity.DEW_PRESSURE, 280, 0, "kPa");
+        return made.lines;
+    }
+
+    private void refuse(String name, AuditedQuantity quantity, double temperature, double pressure, String unit) {
+        OptionalDouble t = temperature == 0 ? OptionalDouble.empty() : OptionalDouble.of(temperature);
+        OptionalDouble p = pressure == 0 ? OptionalDouble.empty() : OptionalDouble.of(pressure);
+        AuditOutcome outcome = auditor.compare(row(name, quantity, t, p, unit));
+        if (!(outcome instanceof AuditOutcome.NotComparable refused)) {
+            throw new IllegalStateException(name + " " + quantity + " has an answer");
+        }
+        lines.add(String.join(
+                ",",
+                "r" + (lines.size() + 1),
+                name,
+                quantity.label(),
+                cell(t),
+                cell(p),
+                unit,
+                refused.reason().name().toLowerCase(Locale.ROOT).replace('_', '-')));
+    }
+
+    private static AuditRow row(
+            String name, AuditedQuantity quantity, OptionalDouble temperature, OptionalDouble pressure, String unit) {
+        return new AuditRow(
+                "",
+                name,
+                quantity.label(),
+                temperature,
+                pressure,
+                "0.0000000000",
+                unit,
+                java.util.Optional.empty(),
+                OptionalDouble.empty());
     }
 
     private void add(
@@ -74,17 +146,7 @@ final class PropertyVectors {
             OptionalDouble pressure,
             String unit,
             double altitude) {
-        AuditRow row = new AuditRow(
-                        "",
-                        name,
-                        quantity.label(),
-                        temperature,
-                        pressure,
-                        "0.0000000000",
-                        unit,
-                        java.util.Optional.empty(),
-                        OptionalDouble.empty())
-                .at(Length.ofMetres(altitude));
+        AuditRow row = row(name, quantity, temperature, pressure, unit).at(Length.ofMetres(altitude));
         if (!(auditor.compare(row) instanceof AuditOutcome.Compared compared)) {
             return; // a state that the refrigerant does not have
         }

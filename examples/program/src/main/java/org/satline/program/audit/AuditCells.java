@@ -1,20 +1,16 @@
 package org.satline.program.audit;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.satline.audit.AuditOutcome;
 import org.satline.audit.AuditOutcome.Compared;
 import org.satline.audit.AuditOutcome.NotComparable;
-import org.satline.audit.AuditReport;
 import org.satline.audit.AuditRow;
 import org.satline.audit.AuditTolerance.Share;
+import org.satline.audit.AuditedRow;
 import org.satline.audit.Comparison;
-import org.satline.audit.LikelyCause;
 import org.satline.program.file.CsvAnswer;
 import org.satline.program.file.Shown;
 import org.satline.program.page.Printed;
@@ -41,26 +37,13 @@ public final class AuditCells {
     private AuditCells() {}
 
     /**
-     * Returns the rows of a report.
+     * Returns a row of the output.
      *
-     * @param report the report
-     * @return cells for the columns of {@link #OUTPUT}, in the order of the rows
+     * @param audited the row
+     * @return cells for the columns of {@link #OUTPUT}
      */
-    public static Stream<CsvAnswer> of(AuditReport report) {
-        Map<String, String> causes = new HashMap<>();
-        for (LikelyCause cause : report.summary().causes()) {
-            for (String id : cause.ids()) {
-                causes.putIfAbsent(key(id, cause.refrigerant()), AuditWords.of(cause));
-            }
-        }
-        return report.outcomes().stream().map(outcome -> of(outcome, causes));
-    }
-
-    private static String key(String id, String designation) {
-        return id + '\n' + designation;
-    }
-
-    private static CsvAnswer of(AuditOutcome outcome, Map<String, String> causes) {
+    public static CsvAnswer of(AuditedRow audited) {
+        AuditOutcome outcome = audited.outcome();
         AuditRow row = outcome.row();
         List<String> cells = new ArrayList<>(List.of(
                 row.id(),
@@ -78,7 +61,7 @@ public final class AuditCells {
                     figure(c.difference()),
                     figure(c.tolerance().width()),
                     c.tolerance().shares().stream().map(AuditCells::share).collect(Collectors.joining("; ")),
-                    compared.within() ? "" : causes.getOrDefault(key(row.id(), compared.designation()), ""),
+                    AuditWords.of(audited.mistakes()),
                     ""));
             return new CsvAnswer(cells, true);
         }

@@ -1,16 +1,13 @@
 package org.satline.program.audit;
 
-import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.StringJoiner;
 import org.satline.audit.AuditOutcome.Compared;
 import org.satline.audit.AuditOutcome.NotComparable;
-import org.satline.audit.AuditReport;
 import org.satline.audit.AuditRow;
 import org.satline.audit.AuditSummary;
 import org.satline.audit.AuditSummary.Bias;
+import org.satline.audit.AuditSummary.Constant;
 import org.satline.audit.Comparison;
 import org.satline.audit.LikelyCause;
 import org.satline.audit.Mistake;
@@ -23,7 +20,6 @@ import org.satline.refrigerant.Catalogue;
 /** An audit as a page of text: what probably went wrong first, then the rows farthest off. */
 public final class AuditPage {
     private static final int MOST_IDS = 8;
-    private static final int MOST_REFUSED = 10;
 
     private AuditPage() {}
 
@@ -31,44 +27,34 @@ public final class AuditPage {
      * Returns the page of a report.
      *
      * @param file name of the file that was audited
-     * @param report the report
+     * @param summary the summary
+     * @param met what was met on the way
      * @return the page
      */
-    public static String of(String file, AuditReport report) {
+    public static String of(String file, AuditSummary summary, RowNotes met) {
         Page page = new Page().title("Answers compared with the equations");
-        AuditSummary summary = report.summary();
+        int rows = summary.within() + summary.outside() + summary.notComparable();
         page.row("file", file)
                 .row("data", Catalogue.standard().dataVersion())
                 .row(
                         "rows",
-                        report.outcomes().size() + ": " + summary.within() + " within tolerance, " + summary.outside()
-                                + " outside, " + summary.notComparable() + " not comparable");
-        repeatedIds(page, report);
-        causes(page, summary, report);
-        worst(page, summary);
-        biases(page, summary);
-        refused(page, report);
-        return PageText.of(page.blocks());
-    }
-
-    private static void repeatedIds(Page page, AuditReport report) {
-        Set<String> seen = new HashSet<>();
-        Set<String> twice = new LinkedHashSet<>();
-        report.outcomes().stream().map(outcome -> outcome.row().id()).forEach(id -> {
-            if (!id.isBlank() && !seen.add(id)) {
-                twice.add(id);
-            }
-        });
-        if (!twice.isEmpty()) {
+                        rows + ": " + summary.within() + " within tolerance, " + summary.outside() + " outside, "
+                                + summary.notComparable() + " not comparable");
+        if (!met.repeatedIds().isEmpty()) {
             page.row(
                     "note",
                     "ids that more than one row has, so that a cause may name the wrong one: "
-                            + ids(List.copyOf(twice)));
+                            + ids(met.repeatedIds(), met.repeatedIds().size()));
         }
+        causes(page, summary);
+        worst(page, summary);
+        biases(page, summary);
+        refused(page, summary, met);
+        return PageText.of(page.blocks());
     }
 
-    private static void causes(Page page, AuditSummary summary, AuditReport report) {
-        if (summary.outside() == 0) {
+    private static void causes(Page page, AuditSummary summary) {
+        if (summary.outside() == 0 && summary.causes().isEmpty()) {
             return;
         }
         page.heading("Likely causes");
@@ -77,27 +63,37 @@ public final class AuditPage {
                     .row(
                             "",
                             "explains " + cause.explained() + " of " + rows(cause.candidates())
-                                    + " outside to which it could apply: " + ids(cause.ids())
+                                    + (cause.withinTolerance()
+                                            ? " within tolerance that differ by more than their digits and"
+                                            : " outside")
+                                    + " to which it could apply: " + ids(cause.ids(), cause.explained())
                                     + "; chance of coincidence "
                                     + chance(cause.coincidence()));
             for (Mistake other : cause.alternatives()) {
                 page.row("", "fits as many: " + AuditWords.of(other));
             }
         }
-        for (ConstantRatio each : ConstantRatio.of(report)) {
+        for (LikelyCause cause : summary.unproven()) {
             page.row(
-                    each.refrigerant(),
-                    each.quantity() + " in " + each.unit() + ": constant ratio "
-                            + Printed.figure("%.4g", each.ratio()) + " of answer to ours over all "
-                            + rows(each.rows()) + " outside; no mistake that is tried makes it");
+                    cause.refrigerant(),
+                    "fits, but these digits cannot prove it: " + AuditWords.of(cause) + " (" + cause.explained()
+                            + " of "
+                            + rows(cause.candidates()) + " outside; chance of coincidence "
+                            + chance(cause.coincidence())
+                            + "); more digits or more rows would tell");
         }
-        for (ConstantDifference each : ConstantDifference.of(report)) {
+        for (Constant each : summary.constants()) {
+            boolean ratio = each.kind() == Constant.Kind.RATIO;
             page.row(
                     each.refrigerant(),
-                    each.quantity() + ": constant difference "
-                            + Printed.figure("%+.3g ", each.difference()) + each.unit()
-                            + " of answer less ours over all " + rows(each.rows())
-                            + " compared; no mistake that is tried makes it");
+                    each.quantity().label()
+                            + (ratio ? " in " + each.unit() + ": constant ratio " : ": constant difference ")
+                            + (ratio
+                                    ? Printed.figure("%.4g", each.value()) + " of answer to ours over all "
+                                    : Printed.figure("%+.3g ", each.value()) + each.unit()
+                                            + " of answer less ours over all ")
+                            + rows(each.rows()) + (ratio ? " outside" : " compared")
+                            + "; no mistake that is tried makes it");
         }
         if (summary.unexplained() > 0) {
             page.row("no cause", rows(summary.unexplained()) + " outside fit no mistake that is tried");
@@ -112,9 +108,9 @@ public final class AuditPage {
         return chance < 1e-4 ? "below 1 in 10000" : Printed.figure("about %.2g", chance);
     }
 
-    private static String ids(List<String> ids) {
+    private static String ids(List<String> ids, int all) {
         String first = String.join(", ", ids.subList(0, Math.min(MOST_IDS, ids.size())));
-        return Shown.line(ids.size() > MOST_IDS ? first + " and " + (ids.size() - MOST_IDS) + " more" : first);
+        return Shown.line(all > MOST_IDS ? first + " and " + (all - MOST_IDS) + " more" : first);
     }
 
     private static void worst(Page page, AuditSummary summary) {
@@ -150,27 +146,32 @@ public final class AuditPage {
         for (Bias bias : summary.biases()) {
             page.row(
                     bias.refrigerant(),
-                    bias.quantity().label() + ": " + figure(bias.meanDifference()) + " " + bias.unit() + ", "
+                    bias.quantity().label() + ": " + figure(bias.meanDifference()) + " +/- "
+                            + Printed.figure("%.2g", bias.uncertainty()) + " " + bias.unit() + ", "
                             + tenths(bias.meanInTolerances())
-                            + " times the tolerance, over "
+                            + " times the tolerance"
+                            + bias.ratio().map(AuditPage::ratio).orElse("")
+                            + ", over "
                             + rows(bias.rows()));
         }
     }
 
-    private static void refused(Page page, AuditReport report) {
-        List<NotComparable> refused = report.outcomes().stream()
-                .filter(NotComparable.class::isInstance)
-                .map(NotComparable.class::cast)
-                .toList();
-        if (refused.isEmpty()) {
+    private static String ratio(AuditSummary.Ratio ratio) {
+        return "; ratio " + Printed.figure("%.6g", ratio.mean()) + " +/- "
+                + Printed.figure("%.2g", ratio.uncertainty());
+    }
+
+    private static void refused(Page page, AuditSummary summary, RowNotes met) {
+        if (met.refused().isEmpty()) {
             return;
         }
         page.heading("Not comparable");
-        for (NotComparable row : refused.subList(0, Math.min(MOST_REFUSED, refused.size()))) {
+        for (NotComparable row : met.refused()) {
             page.row(Shown.line(row.row().id()), Shown.line(row.explanation()));
         }
-        if (refused.size() > MOST_REFUSED) {
-            page.line(rows(refused.size() - MOST_REFUSED) + " more; --csv lists them all");
+        int more = summary.notComparable() - met.refused().size();
+        if (more > 0) {
+            page.line(rows(more) + " more; --csv lists them all");
         }
     }
 

@@ -1,5 +1,8 @@
 package org.satline.program.audit;
 
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.satline.audit.AuditTolerance;
 import org.satline.audit.LikelyCause;
 import org.satline.audit.Mistake;
@@ -15,8 +18,13 @@ final class AuditWords {
 
     /** What went wrong; both where two mistakes were made in the same rows. */
     static String of(LikelyCause cause) {
-        return of(cause.mistake())
-                + cause.besides().map(other -> "; and at once " + of(other)).orElse("");
+        return of(Stream.concat(Stream.of(cause.mistake()), cause.besides().stream())
+                .toList());
+    }
+
+    /** The same of mistakes made at once; empty text of none. */
+    static String of(List<Mistake> mistakes) {
+        return mistakes.stream().map(AuditWords::of).collect(Collectors.joining("; and at once "));
     }
 
     /** The kind, then the mistake. */
