@@ -20,7 +20,7 @@ import org.satline.audit.AuditReport;
  * @param difference answer less ours, middle of least and largest
  * @param rows how many rows, those within tolerance included: they must show the difference as well
  */
-record ConstantDifference(String refrigerant, String quantity, String unit, double difference, int rows) {
+public record ConstantDifference(String refrigerant, String quantity, String unit, double difference, int rows) {
     private static final int FEWEST_ROWS = 3;
 
     /** Differences this close together count as one, as a share of them (choice of this program, no source). */
@@ -32,8 +32,13 @@ record ConstantDifference(String refrigerant, String quantity, String unit, doub
     /** What binary arithmetic adds to the spread of differences that differ by one printed digit. */
     private static final double DUST = 1e-6;
 
-    /** Those of refrigerants for which no cause was found. */
-    static List<ConstantDifference> of(AuditReport report) {
+    /**
+     * Finds those of refrigerants for which no cause was found.
+     *
+     * @param report an audit
+     * @return one for each refrigerant, quantity and unit that has it
+     */
+    public static List<ConstantDifference> of(AuditReport report) {
         Set<String> explained = ConstantRatio.explained(report);
         Map<String, List<Compared>> groups = new TreeMap<>();
         report.outcomes().stream()

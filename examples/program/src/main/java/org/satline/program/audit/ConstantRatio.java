@@ -20,7 +20,7 @@ import org.satline.audit.LikelyCause;
  * @param ratio answer over ours, middle of least and largest
  * @param rows how many rows
  */
-record ConstantRatio(String refrigerant, String quantity, String unit, double ratio, int rows) {
+public record ConstantRatio(String refrigerant, String quantity, String unit, double ratio, int rows) {
     private static final int FEWEST_ROWS = 3;
 
     /** Ratios this close together count as one (choice of this program, no source). */
@@ -32,8 +32,13 @@ record ConstantRatio(String refrigerant, String quantity, String unit, double ra
 
     private static final Pattern GAUGE = Pattern.compile("gauge|vacuum|psig|(bar|Pa)g");
 
-    /** Those of refrigerants for which no cause was found. */
-    static List<ConstantRatio> of(AuditReport report) {
+    /**
+     * Finds those of refrigerants for which no cause was found.
+     *
+     * @param report an audit
+     * @return one for each refrigerant, quantity and unit that has it
+     */
+    public static List<ConstantRatio> of(AuditReport report) {
         Set<String> explained = explained(report);
         Map<String, List<Compared>> groups = new TreeMap<>();
         report.outcomes().stream()
