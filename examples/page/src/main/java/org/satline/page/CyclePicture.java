@@ -9,9 +9,11 @@ import org.satline.program.pictures.CycleCorner;
 import org.satline.program.pictures.CycleOutcome;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.SpecificEnthalpy;
+import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.visit.VisitReport;
+import org.satline.wording.Wording;
 
 /** Pressure against specific enthalpy: the saturation lines and the cycle that the readings describe, each corner numbered. */
 final class CyclePicture {
@@ -158,17 +160,29 @@ final class CyclePicture {
         }
     }
 
+    /** Each corner with what it was solved from. */
     private Node corners(List<CycleCorner> corners) {
-        Facts facts = new Facts();
+        Wording wording = page.texts().wording();
+        Node all = Node.of("div");
         for (int i = 0; i < corners.size(); i++) {
-            facts.add(
-                    (i + 1) + " " + page.text("cycle." + CORNERS.get(i)),
-                    page.texts()
-                            .wording()
-                            .numbers()
-                            .print(SpecificEnthalpy.ofJoulesPerKilogram(
-                                    corners.get(i).specificEnthalpy())));
+            CycleCorner corner = corners.get(i);
+            String enthalpy = wording.numbers().print(SpecificEnthalpy.ofJoulesPerKilogram(corner.specificEnthalpy()));
+            Facts facts = new Facts()
+                    .add(page.text("cycle.pressure"), wording.numbers().print(Pressure.ofPascals(corner.pressurePa())))
+                    .add(
+                            page.text("cycle.temperature"),
+                            wording.numbers().print(Temperature.ofKelvins(corner.temperatureK())))
+                    .add(page.text("cycle.state"), page.text(corner.measured() ? "cycle.read" : "cycle.supposed"))
+                    .add(wording.message("page.source"), curve.source());
+            all.add(Node.of("details", "derivation")
+                    .add(
+                            Node.of("summary")
+                                    .add(
+                                            Node.of("span")
+                                                    .text((i + 1) + " " + page.text("cycle." + CORNERS.get(i)) + " "),
+                                            Node.of("b").text(enthalpy)),
+                            facts.node()));
         }
-        return facts.node();
+        return all;
     }
 }

@@ -67,6 +67,8 @@ final class UnitQuestion {
         }
         outcome.add(lines, Node.of("h3").text(page.text("unit.fits")), fits, Node.of("h3").text(page.text("unit.set")));
         outcome.add(wasSet());
+        outcome.add(Node.of("h3").text(wording.message("page.steps")));
+        report.steps().forEach(step -> outcome.add(new Derivation(wording, step).node(false)));
         if (hidden) {
             outcome.add(Node.button("step wide", page.text("unit.reveal"), reveal).set("id", "reveal"));
         }

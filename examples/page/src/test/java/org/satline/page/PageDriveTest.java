@@ -198,6 +198,10 @@ class PageDriveTest {
         page.go("plan");
         assertThat(page.answer()).startsWith("DANGER");
         browser().picture(PICTURES.resolve("danger.png"));
+        page.go("more");
+        page.touch("way-unit");
+        browser().until("document.querySelector('.dials') !== null");
+        assertThat(page.answer()).as("a danger stands beside a model too").contains("DANGER");
         calm();
     }
 
