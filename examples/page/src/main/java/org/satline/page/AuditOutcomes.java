@@ -46,7 +46,9 @@ final class AuditOutcomes {
         biases(all, summary);
         all.add(Node.of("h3").text(page.text("audit.rows")));
         List<AuditOutcome> rows = new ArrayList<>(summary.worst());
-        report.outcomes().stream().filter(each -> isOutside(each) && !rows.contains(each)).forEach(rows::add);
+        report.outcomes().stream()
+                .filter(each -> isOutside(each) && !rows.contains(each))
+                .forEach(rows::add);
         report.outcomes().stream().filter(NotComparable.class::isInstance).forEach(rows::add);
         report.outcomes().stream().filter(each -> !rows.contains(each)).forEach(rows::add);
         rows.subList(0, Math.min(MOST_ROWS, rows.size())).forEach(each -> all.add(row(each)));
@@ -71,10 +73,12 @@ final class AuditOutcomes {
                     .add(
                             Node.of("b").text(cause.refrigerant() + ": "),
                             Node.of("span").text(words(cause.mistake()) + besides),
-                            Node.of("p").text(page.text("audit.explains") + " " + cause.explained() + "/"
-                                    + cause.candidates() + ": " + ids(cause.ids())),
-                            Node.of("p").text(page.text("audit.coincidence") + " "
-                                    + wording.numbers().percent(cause.coincidence())));
+                            Node.of("p")
+                                    .text(page.text("audit.explains") + " " + cause.explained() + "/"
+                                            + cause.candidates() + ": " + ids(cause.ids())),
+                            Node.of("p")
+                                    .text(page.text("audit.coincidence") + " "
+                                            + wording.numbers().percent(cause.coincidence())));
             cause.alternatives()
                     .forEach(other -> item.add(Node.of("p").text(page.text("audit.fitsToo") + " " + words(other))));
             list.add(item);
@@ -118,14 +122,13 @@ final class AuditOutcomes {
     }
 
     private Node row(AuditOutcome outcome) {
-        String sort = outcome instanceof Compared compared
-                ? compared.within() ? "within" : "outside"
-                : "notComparable";
+        String sort = outcome instanceof Compared compared ? compared.within() ? "within" : "outside" : "notComparable";
         Node details = Node.of("details", "derivation audited-" + sort.toLowerCase(Locale.ROOT));
         details.add(Node.of("summary")
                 .add(
                         Node.of("span")
-                                .text(outcome.row().id() + " \u00b7 " + outcome.row().refrigerant() + ", "
+                                .text(outcome.row().id() + " \u00b7 "
+                                        + outcome.row().refrigerant() + ", "
                                         + outcome.row().quantity() + ": "),
                         Node.of("b").text(page.text("audit.is." + sort))));
         if (outcome instanceof NotComparable refused) {

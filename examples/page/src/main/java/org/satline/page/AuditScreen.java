@@ -58,11 +58,16 @@ final class AuditScreen {
                 .set("aria-describedby", "columns problem")
                 .value(pasted);
         input.on("input", () -> pasted = input.value());
-        Node file = Node.of("input").set("type", "file").set("accept", ".csv,text/csv").set("id", "answers-file");
-        file.on("change", () -> Browser.read(file.element(), text -> {
-            pasted = text;
-            input.value(text);
-        }));
+        Node file = Node.of("input")
+                .set("type", "file")
+                .set("accept", ".csv,text/csv")
+                .set("id", "answers-file");
+        file.on(
+                "change",
+                () -> Browser.read(file.element(), text -> {
+                    pasted = text;
+                    input.value(text);
+                }));
         Node zeros = Choices.of(
                 "zero",
                 page.text("audit.zero"),
@@ -81,7 +86,9 @@ final class AuditScreen {
                         Node.of("p").text(page.text("audit.what")),
                         columns,
                         UnitScreen.labelled(page.text("audit.answers"), input),
-                        Node.of("label", "file").text(page.text("file.in") + " ").add(file),
+                        Node.of("label", "file")
+                                .text(page.text("file.in") + " ")
+                                .add(file),
                         Node.of("p", "where").text(page.text("audit.zero")),
                         zeros,
                         Node.of("div", "steps")

@@ -53,7 +53,11 @@ final class BlockNodes {
         }
         Node head = Node.of("tr");
         // a heading without words tells a screen reader nothing
-        table.head().forEach(cell -> head.add(cell.isEmpty() ? Node.of("td") : Node.of("th").set("scope", "col").text(cell)));
+        table.head()
+                .forEach(cell -> head.add(
+                        cell.isEmpty()
+                                ? Node.of("td")
+                                : Node.of("th").set("scope", "col").text(cell)));
         element.add(Node.of("thead").add(head));
         Node body = Node.of("tbody");
         for (List<String> row : table.rows()) {
@@ -70,7 +74,9 @@ final class BlockNodes {
 
     private static Node question(Block.Question question) {
         Node element = Node.of("div", "question")
-                .add(Node.of("b").text(question.letter() + ") "), Node.of("span").text(question.text()));
+                .add(
+                        Node.of("b").text(question.letter() + ") "),
+                        Node.of("span").text(question.text()));
         if (!question.choices().isEmpty()) {
             Node list = Node.of("ul", "boxes");
             question.choices().forEach(choice -> list.add(Node.of("li").text(choice)));

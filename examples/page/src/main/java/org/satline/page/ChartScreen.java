@@ -54,7 +54,11 @@ final class ChartScreen {
 
     private void fact(Facts facts, String name, Quantity<?> value) {
         Wording wording = page.texts().wording();
-        facts.add(page, wording.message("charge.criterion." + name), wording.numbers().print(value), List.of(name));
+        facts.add(
+                page,
+                wording.message("charge.criterion." + name),
+                wording.numbers().print(value),
+                List.of(name));
     }
 
     private void draw(VisitReport report) {

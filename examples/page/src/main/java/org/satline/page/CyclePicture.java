@@ -75,10 +75,13 @@ final class CyclePicture {
     }
 
     private void frame(SystemReadings readings, List<CycleCorner> corners) {
-        double low = readings.pressure(Place.SUCTION_PRESSURE).orElseThrow().value().pascals();
-        double coldest = Math.max(
-                curve.bubbleTemperatureRange().low(), curve.bubbleTemperatureK(low) - 25);
-        double hottest = corners.stream().mapToDouble(CycleCorner::specificEnthalpy).max().orElseThrow();
+        double low =
+                readings.pressure(Place.SUCTION_PRESSURE).orElseThrow().value().pascals();
+        double coldest = Math.max(curve.bubbleTemperatureRange().low(), curve.bubbleTemperatureK(low) - 25);
+        double hottest = corners.stream()
+                .mapToDouble(CycleCorner::specificEnthalpy)
+                .max()
+                .orElseThrow();
         double left = curve.bubbleLiquidEnthalpy(coldest);
         double margin = 0.06 * (hottest - left);
         lowH = left - margin;
@@ -102,7 +105,9 @@ final class CyclePicture {
         int step = si ? 50 : 20;
         for (long each = (long) Math.ceil(lowH / perUnit / step) * step; each * perUnit < highH; each += step) {
             double at = x(each * perUnit);
-            svg.add(ChartScreen.mark("M" + at + " 250 v-236"), ChartScreen.text(at, 266, String.valueOf(each), "middle"));
+            svg.add(
+                    ChartScreen.mark("M" + at + " 250 v-236"),
+                    ChartScreen.text(at, 266, String.valueOf(each), "middle"));
         }
         for (int each : new int[] {10, 20, 50, 100, 200, 500, 1000, 2000, 5000, 10000}) {
             double pascals = si ? each * 1000.0 : Pressure.ofPsia(each).pascals();
@@ -127,7 +132,10 @@ final class CyclePicture {
             double enthalpy = liquid ? curve.bubbleLiquidEnthalpy(kelvins) : curve.dewVapourEnthalpy(kelvins);
             double pascals = liquid ? curve.bubblePressurePa(kelvins) : curve.dewPressurePa(kelvins);
             if (Math.log(pascals) >= lowLog) {
-                path.append(path.length() == 0 ? 'M' : 'L').append(x(enthalpy)).append(' ').append(y(pascals));
+                path.append(path.length() == 0 ? 'M' : 'L')
+                        .append(x(enthalpy))
+                        .append(' ')
+                        .append(y(pascals));
             }
         }
         svg.add(Node.svg("path").set("class", "line " + style).set("d", path.toString()));

@@ -44,18 +44,14 @@ final class CylinderScreen {
         List<String> limits = List.of("largestContents");
         List<String> left = List.of("roomLeft", "scaleMargin");
         checked.contents()
-                .ifPresent(read ->
-                        facts.add(page, wording.message("page.contents"), numbers.print(read.value()), inside));
-        limit(checked)
-                .ifPresent(most -> facts.add(page, wording.message("page.governs"), numbers.down(most), limits));
+                .ifPresent(
+                        read -> facts.add(page, wording.message("page.contents"), numbers.print(read.value()), inside));
+        limit(checked).ifPresent(most -> facts.add(page, wording.message("page.governs"), numbers.down(most), limits));
         checked.room().ifPresent(room -> {
             if (room instanceof Room.Left some) {
                 facts.add(page, wording.message("page.room"), numbers.down(some.room()), left);
                 facts.add(
-                        page,
-                        wording.message("page.neverPass"),
-                        numbers.down(some.neverPass()),
-                        List.of("neverPass"));
+                        page, wording.message("page.neverPass"), numbers.down(some.neverPass()), List.of("neverPass"));
             } else if (room instanceof Room.Overfilled over) {
                 facts.add(
                         page,

@@ -41,7 +41,8 @@ final class PastedRows {
      * @throws HeaderException if the first line lacks a column, has an unknown one or one twice
      */
     static List<CsvRow> of(String text) {
-        List<Line> lines = lines(text);
+        // spreadsheets put a byte order mark before what they save
+        List<Line> lines = lines(text.startsWith("\ufeff") ? text.substring(1) : text);
         if (lines.isEmpty()) {
             throw new HeaderException("audit.missing", AuditRows.REQUIRED.get(0));
         }

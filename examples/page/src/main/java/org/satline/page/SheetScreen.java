@@ -94,8 +94,7 @@ final class SheetScreen {
             String text = word.length() == 1 ? word : page.text("sheet." + name + "." + word);
             select.add(UnitScreen.option(word, text, word.equals(now)));
         }
-        return UnitScreen.labelled(
-                page.text("sheet." + name), select.on("change", () -> chosen.take(select.value())));
+        return UnitScreen.labelled(page.text("sheet." + name), select.on("change", () -> chosen.take(select.value())));
     }
 
     private Node topics() {
@@ -137,11 +136,12 @@ final class SheetScreen {
                 topics.size(),
                 grade.equals(RISING) ? Optional.empty() : Optional.of(Difficulty.ofLabel(grade)),
                 List.copyOf(topics),
-                units.equals(DRAWN) ? Optional.empty() : Optional.of(UnitSystem.valueOf(units.toUpperCase(Locale.ROOT))),
+                units.equals(DRAWN)
+                        ? Optional.empty()
+                        : Optional.of(UnitSystem.valueOf(units.toUpperCase(Locale.ROOT))),
                 SheetOrder.Version.valueOf(version)));
         String wide = page.text("sheet.table");
-        ExerciseSheet.Answering answering =
-                ticked ? ExerciseSheet.Answering.TICKED : ExerciseSheet.Answering.WRITTEN;
+        ExerciseSheet.Answering answering = ticked ? ExerciseSheet.Answering.TICKED : ExerciseSheet.Answering.WRITTEN;
         paper.cleared()
                 .set("lang", "en")
                 .add(BlockNodes.of(sheet.questions(answering), wide))

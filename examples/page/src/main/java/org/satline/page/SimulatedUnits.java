@@ -25,7 +25,10 @@ import org.satline.visit.VisitReporter;
 import org.satline.visit.file.FieldValue;
 import org.satline.visit.file.VisitFile;
 
-/** Simulated units as they are set, and what the library says of their readings. Keeps what is costly to make; for the one thread of a page. */
+/**
+ * Simulated units as they are set, and what the library says of their readings. Keeps what is costly to make; for the one thread of a
+ * page.
+ */
 final class SimulatedUnits {
     private static final Power CAPACITY = Power.ofTonsOfRefrigeration(2);
     /** A plate prints a target within these; outside them the target is left to the chart of the library. */
@@ -57,7 +60,8 @@ final class SimulatedUnits {
 
     private SimulatedSystem built(UnitSetting setting) {
         WorkingFluid fluid = fluids.computeIfAbsent(
-                setting.designation(), name -> WorkingFluid.of(Catalogue.standard().find(name)));
+                setting.designation(),
+                name -> WorkingFluid.of(Catalogue.standard().find(name)));
         return SimulatedSystem.of(SystemDesign.typical(fluid.refrigerant(), setting.metering(), CAPACITY), fluid);
     }
 
@@ -84,11 +88,16 @@ final class SimulatedUnits {
         fields = FieldTree.put(fields, "site.altitude", "0 m");
         fields = FieldTree.put(fields, "system.refrigerant", setting.designation());
         fields = FieldTree.put(fields, "system.metering", setting.metering().label());
-        fields = FieldTree.put(fields, "system.fullCharge", format("%.2f kg", system.ratedCharge().kilograms()));
+        fields = FieldTree.put(
+                fields,
+                "system.fullCharge",
+                format("%.2f kg", system.ratedCharge().kilograms()));
         Optional<TemperatureDifference> target = target(setting);
         if (target.isPresent()) {
             fields = FieldTree.put(
-                    fields, targetField(setting.metering()), format("%.1f K", target.get().kelvins()));
+                    fields,
+                    targetField(setting.metering()),
+                    format("%.1f K", target.get().kelvins()));
         }
         SystemReadings exact = state.exactReadings(setting.air());
         fields = FieldTree.put(fields, "readings.suctionPressure", gauge(state.suctionPressure()));
@@ -104,9 +113,8 @@ final class SimulatedUnits {
     /** What the same unit shows in this weather while it is charged right and nothing is wrong, as its maker would print it. */
     Optional<TemperatureDifference> target(UnitSetting setting) {
         return state(setting.sound())
-                .map(sound -> setting.metering() == MeteringDevice.EXPANSION_VALVE
-                        ? sound.subcooling()
-                        : sound.superheat())
+                .map(sound ->
+                        setting.metering() == MeteringDevice.EXPANSION_VALVE ? sound.subcooling() : sound.superheat())
                 .filter(target -> target.kelvins() >= LEAST_TARGET_K && target.kelvins() <= LARGEST_TARGET_K);
     }
 

@@ -12,8 +12,8 @@ import org.satline.wording.Wording;
 /** What would you do? An answer to choose, held against what the library says of the same readings. */
 final class UnitQuestion {
     private static final int MOST_FAULTS = 3;
-    private static final List<VisitLines.Topic> SHOWN = List.of(
-            VisitLines.Topic.DANGER, VisitLines.Topic.ACTION, VisitLines.Topic.REASON, VisitLines.Topic.LEVEL);
+    private static final List<VisitLines.Topic> SHOWN =
+            List.of(VisitLines.Topic.DANGER, VisitLines.Topic.ACTION, VisitLines.Topic.REASON, VisitLines.Topic.LEVEL);
 
     private final Page page;
     private final SimulatedUnits units;
@@ -51,7 +51,8 @@ final class UnitQuestion {
                 Node.of("p", reply == ours ? "verdict same" : "verdict other")
                         .text(page.text(reply == ours ? "unit.same" : "unit.other")),
                 Node.of("dl", "lines").add(row(page.text("unit.yours"), page.text(reply.key()))),
-                Node.of("h3").text(page.text("unit.library")));
+                Node.of("h3").text(page.text("unit.library")),
+                Node.of("p", "where").text(page.text(ours.key())));
         Node lines = Node.of("dl", "lines");
         for (VisitLines.Line line : VisitLines.of(report, wording).top()) {
             if (SHOWN.contains(line.topic())) {
@@ -65,12 +66,17 @@ final class UnitQuestion {
             fits.add(Node.of("li")
                     .text(wording.name(fault.fault()) + ": " + wording.numbers().percent(fault.probability())));
         }
-        outcome.add(lines, Node.of("h3").text(page.text("unit.fits")), fits, Node.of("h3").text(page.text("unit.set")));
+        outcome.add(
+                lines,
+                Node.of("h3").text(page.text("unit.fits")),
+                fits,
+                Node.of("h3").text(page.text("unit.set")));
         outcome.add(wasSet());
         outcome.add(Node.of("h3").text(wording.message("page.steps")));
         report.steps().forEach(step -> outcome.add(new Derivation(wording, step).node(false)));
         if (hidden) {
-            outcome.add(Node.button("step wide", page.text("unit.reveal"), reveal).set("id", "reveal"));
+            outcome.add(
+                    Node.button("step wide", page.text("unit.reveal"), reveal).set("id", "reveal"));
         }
     }
 
@@ -82,11 +88,13 @@ final class UnitQuestion {
         Node list = Node.of("ul");
         changed.forEach(knob -> list.add(Node.of("li")
                 .text(page.text(knob.key()) + ": "
-                        + knob.printed(setting.get().at(knob), page.texts().wording().numbers()))));
+                        + knob.printed(
+                                setting.get().at(knob), page.texts().wording().numbers()))));
         return list;
     }
 
     private static Node row(String name, String text) {
-        return Node.of("div", "line").add(Node.of("dt").text(name), Node.of("dd").text(text));
+        return Node.of("div", "line")
+                .add(Node.of("dt").text(name), Node.of("dd").text(text));
     }
 }

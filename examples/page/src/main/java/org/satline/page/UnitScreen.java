@@ -58,7 +58,8 @@ final class UnitScreen {
     }
 
     private Node devices() {
-        List<String> words = Stream.of(MeteringDevice.values()).map(MeteringDevice::label).toList();
+        List<String> words =
+                Stream.of(MeteringDevice.values()).map(MeteringDevice::label).toList();
         return Choices.of(
                 "metering",
                 page.text("unit.metering"),
@@ -125,15 +126,19 @@ final class UnitScreen {
             fact(facts, wording.message("charge.criterion.superheat"), each.superheat());
             fact(facts, wording.message("charge.criterion.subcooling"), each.subcooling());
         }
-        fact(facts, page.texts().question("readings.returnDryBulb"), setting.air().returnDryBulb());
-        fact(facts, page.texts().question("readings.returnWetBulb"), setting.air().returnWetBulb());
+        fact(
+                facts,
+                page.texts().question("readings.returnDryBulb"),
+                setting.air().returnDryBulb());
+        fact(
+                facts,
+                page.texts().question("readings.returnWetBulb"),
+                setting.air().returnWetBulb());
         fact(facts, page.texts().question("readings.supplyDryBulb"), each.supplyDryBulb());
         fact(facts, page.texts().question("readings.outdoorAir"), setting.air().outdoor());
         units.target(setting)
-                .ifPresent(target -> fact(
-                        facts,
-                        page.texts().question(SimulatedUnits.targetField(setting.metering())),
-                        target));
+                .ifPresent(target ->
+                        fact(facts, page.texts().question(SimulatedUnits.targetField(setting.metering())), target));
         return facts.node();
     }
 
@@ -180,8 +185,7 @@ final class UnitScreen {
             print.run();
             turn.run();
         });
-        return Node.of("div", "knob")
-                .add(Node.of("label").set("for", id).text(page.text(knob.key())), shown, input);
+        return Node.of("div", "knob").add(Node.of("label").set("for", id).text(page.text(knob.key())), shown, input);
     }
 
     /** A unit whose setting only its number knows: the same for the whole class. */

@@ -58,8 +58,7 @@ record UnitSetting(String designation, MeteringDevice metering, Map<Knob, Double
     /** Return air as at the rating point. */
     AirConditions air() {
         AirConditions rated = AirConditions.rated();
-        return new AirConditions(
-                Temperature.ofCelsius(at(Knob.OUTDOOR)), rated.returnDryBulb(), rated.returnWetBulb());
+        return new AirConditions(Temperature.ofCelsius(at(Knob.OUTDOOR)), rated.returnDryBulb(), rated.returnWetBulb());
     }
 
     ImposedFault fault() {

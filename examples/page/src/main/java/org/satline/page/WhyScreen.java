@@ -32,7 +32,8 @@ final class WhyScreen {
             case STOP_READING -> List.of(ADVICE, "contentsByScale");
             case NEVER_PASS -> List.of("neverPass", "roomLeft");
             case PATH, HOSE -> List.of("drivingPressure");
-            case DANGER -> List.of("contentsByScale", "largestContents", "vesselPressure", "offSaturation");
+            case DANGER ->
+                List.of("contentsByScale", "largestContents", "vesselPressure", "offSaturation", "bubblePoint");
             case SUPPLY, CAUTION -> List.of();
         };
     }
@@ -49,10 +50,7 @@ final class WhyScreen {
         points(screen, page.text("why.because"), lines.because());
         points(screen, wording.message("page.supply"), lines.supply());
         screen.add(Node.of("h3").text(wording.message("page.steps")));
-        report.get()
-                .advice()
-                .filter(each -> !each.reasons().isEmpty())
-                .ifPresent(each -> screen.add(advice(each)));
+        report.get().advice().filter(each -> !each.reasons().isEmpty()).ifPresent(each -> screen.add(advice(each)));
         for (Step step : report.get().steps()) {
             screen.add(new Derivation(wording, step).node(page.touched().contains(step.key())));
         }

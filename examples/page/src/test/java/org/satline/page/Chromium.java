@@ -210,8 +210,8 @@ final class Chromium implements AutoCloseable {
     }
 
     void key(String name, int code) {
-        Map<String, Object> key = new java.util.HashMap<>(
-                Map.of("key", name, "code", name, "windowsVirtualKeyCode", code));
+        Map<String, Object> key =
+                new java.util.HashMap<>(Map.of("key", name, "code", name, "windowsVirtualKeyCode", code));
         if (name.equals("Enter")) {
             key.put("text", "\r");
         }

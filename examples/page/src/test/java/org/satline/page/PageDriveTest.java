@@ -198,6 +198,8 @@ class PageDriveTest {
         page.go("plan");
         assertThat(page.answer()).startsWith("DANGER");
         browser().picture(PICTURES.resolve("danger.png"));
+        browser().touch("document.querySelector('#answer .danger .touch')");
+        browser().until("document.querySelectorAll('.derivation[open]').length > 0");
         page.go("more");
         page.touch("way-unit");
         browser().until("document.querySelector('.dials') !== null");

@@ -83,7 +83,8 @@ final class PageDriver {
     /** The lines of the answer, names and texts one behind the other. */
     String lines() {
         settle();
-        return browser.run("document.querySelector('#answer .lines').textContent").asText();
+        return browser.run("document.querySelector('#answer .lines').textContent")
+                .asText();
     }
 
     /** What the facts under an element say, one a line: name, then value. */

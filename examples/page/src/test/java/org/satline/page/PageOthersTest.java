@@ -27,7 +27,10 @@ import org.satline.simulation.SteadyState;
 import org.satline.wording.Language;
 import org.satline.wording.Wording;
 
-/** What the page offers without a machine, in a browser as a person with a phone uses it. What is expected is what the library says on a JVM. */
+/**
+ * What the page offers without a machine, in a browser as a person with a phone uses it. What is expected is what the library says on a
+ * JVM.
+ */
 class PageOthersTest {
     private static final Path PAGE = Path.of("target", "satline-page.html").toAbsolutePath();
     private static final Path PICTURES = Path.of("target", "pictures");
@@ -73,7 +76,9 @@ class PageOthersTest {
         UnitSetting low = sound.with(Knob.CHARGE, 72);
         page.slide("knob-charge", 72);
         shows(wording, low);
-        assertThat(needle()).as("less charge, less liquid pressure: common practice, no source").isLessThan(before);
+        assertThat(needle())
+                .as("less charge, less liquid pressure: common practice, no source")
+                .isLessThan(before);
         replies(low, "51-unit-low");
         UnitSetting dirty = sound.with(Knob.CONDENSER, 40);
         page.slide("knob-charge", 100);
@@ -166,7 +171,8 @@ class PageOthersTest {
                 Optional.empty(),
                 List.of(Topic.values()),
                 Optional.of(UnitSystem.valueOf(system.toUpperCase(Locale.ROOT)))));
-        assertThat(page.text("paper")).isEqualTo(text(sheet.questions(ExerciseSheet.Answering.WRITTEN)) + text(sheet.key()));
+        assertThat(page.text("paper"))
+                .isEqualTo(text(sheet.questions(ExerciseSheet.Answering.WRITTEN)) + text(sheet.key()));
         System.out.println("page: a sheet of all topics with its key in "
                 + browser.run("Math.round(satlineTimes.sheet)").asInt() + " ms");
         calm();
@@ -212,11 +218,14 @@ class PageOthersTest {
         for (LikelyCause cause : report.summary().causes()) {
             assertThat(said)
                     .contains(cause.refrigerant() + ": " + wording.name(cause.kind()) + ": "
-                            + wording.name(cause.mistake().code(), cause.mistake().figures()));
+                            + wording.name(
+                                    cause.mistake().code(), cause.mistake().figures()));
         }
-        assertThat(browser.run("document.querySelectorAll('.audited-outside').length").asInt())
+        assertThat(browser.run("document.querySelectorAll('.audited-outside').length")
+                        .asInt())
                 .isEqualTo(report.summary().outside());
-        assertThat(browser.run("document.querySelectorAll('.audited-within').length").asInt())
+        assertThat(browser.run("document.querySelectorAll('.audited-within').length")
+                        .asInt())
                 .isEqualTo(report.summary().within());
         browser.run("document.getElementById('audited').scrollIntoView()");
         looked("71-audited");
@@ -249,7 +258,8 @@ class PageOthersTest {
         assertThat(page.clipped()).as(picture).isEmpty();
         browser.run("document.documentElement.style.fontSize = '200%'");
         browser.picture(PICTURES.resolve(name + picture + "-200.png"));
-        assertThat(browser.run("document.documentElement.scrollWidth <= innerWidth").asBoolean())
+        assertThat(browser.run("document.documentElement.scrollWidth <= innerWidth")
+                        .asBoolean())
                 .as(picture + ": text of 200 % needs no scrolling sideways")
                 .isTrue();
         browser.run("document.documentElement.style.fontSize = ''");
