@@ -33,14 +33,16 @@ final class AuditScreen {
 
     /** Where enthalpy and entropy of the answers count from. */
     private enum Zero {
-        IIR(ReferenceState.IIR),
-        MINUS_40(ReferenceState.MINUS_40_CELSIUS),
-        BOILING(ReferenceState.NORMAL_BOILING_POINT);
+        IIR,
+        MINUS_40,
+        BOILING;
 
-        private final ReferenceState state;
-
-        Zero(ReferenceState state) {
-            this.state = state;
+        private ReferenceState state() {
+            return switch (this) {
+                case IIR -> ReferenceState.IIR;
+                case MINUS_40 -> ReferenceState.MINUS_40_CELSIUS;
+                case BOILING -> ReferenceState.NORMAL_BOILING_POINT;
+            };
         }
     }
 
@@ -127,7 +129,7 @@ final class AuditScreen {
         double start = Browser.stopwatch();
         outcome.cleared();
         try {
-            AuditReport report = AuditRows.audited("", rows.iterator(), Auditor.of(zero.state));
+            AuditReport report = AuditRows.audited("", rows.iterator(), Auditor.of(zero.state()));
             outcome.add(new AuditOutcomes(page, report).node());
         } catch (BadInputException e) {
             problem.set("lang", "en").text(String.valueOf(e.getMessage()));
