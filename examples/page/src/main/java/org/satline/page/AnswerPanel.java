@@ -27,11 +27,30 @@ final class AnswerPanel {
                 .set("aria-busy", "false");
         Answer answer = page.answer();
         Optional<VisitReport> report = answer.report();
-        if (report.isPresent()) {
-            lines(panel, VisitLines.of(report.get(), page.texts().wording()).top());
-        } else {
-            lines(panel, VisitLines.dangers(answer.dangers(), page.texts().wording()));
+        List<VisitLines.Line> lines = report.isPresent()
+                ? VisitLines.of(report.get(), page.texts().wording()).top()
+                : VisitLines.dangers(answer.dangers(), page.texts().wording());
+        if (page.isAside()) {
+            aside(panel, lines);
+            return;
+        }
+        panel.without("class");
+        lines(panel, lines);
+        if (report.isEmpty()) {
             panel.add(Node.of("p", "lacking").text(lacking(answer)));
+        }
+    }
+
+    /** Beside what is not about the visit its answer would mislead; a danger stands everywhere. */
+    private void aside(Node panel, List<VisitLines.Line> lines) {
+        Node list = Node.of("dl", "lines");
+        List<VisitLines.Line> dangers = lines.stream()
+                .filter(line -> line.topic() == VisitLines.Topic.DANGER)
+                .toList();
+        dangers.forEach(line -> list.add(row(line, true)));
+        panel.set("class", dangers.isEmpty() ? "nothing" : "aside");
+        if (!dangers.isEmpty()) {
+            panel.add(Node.of("p", "lacking").text(page.text("answer.ofVisit")), list);
         }
     }
 
@@ -72,10 +91,11 @@ final class AnswerPanel {
     }
 
     private Node row(VisitLines.Line line, boolean danger) {
-        String topic = line.topic().name();
-        return Node.of("div", danger ? "line danger" : "line line-" + topic.toLowerCase(java.util.Locale.ROOT))
+        String style = "line-" + line.topic().name().toLowerCase(java.util.Locale.ROOT);
+        List<String> steps = WhyScreen.stepsBehind(line.topic());
+        return Node.of("div", danger ? "line danger" : "line " + style)
                 .add(
                         Node.of("dt").text(line.name()),
-                        Node.of("dd").add(Node.button("touch", line.text(), () -> page.explain(topic))));
+                        Node.of("dd").add(Node.button("touch", line.text(), () -> page.explain(steps))));
     }
 }

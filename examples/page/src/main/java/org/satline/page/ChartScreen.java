@@ -1,5 +1,6 @@
 package org.satline.page;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.satline.equilibrium.Range;
@@ -10,6 +11,7 @@ import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.visit.VisitReport;
+import org.satline.wording.Wording;
 
 /**
  * Saturation of the refrigerant with the readings on it: how far a reading stands from its line is superheat or
@@ -43,18 +45,20 @@ final class ChartScreen {
         }
         draw(report.get());
         screen.add(svg, Node.of("p").text(page.text("chart.key")));
-        Node facts = Node.of("dl", "facts");
+        Facts facts = new Facts();
         var margins = report.get().judgement().evidence().margins();
         margins.superheat().ifPresent(margin -> fact(facts, "superheat", margin.value()));
         margins.subcooling().ifPresent(margin -> fact(facts, "subcooling", margin.value()));
-        return screen.add(facts);
+        return screen.add(facts.node(), new CyclePicture(page, report.get()).node());
     }
 
-    private void fact(Node facts, String name, Quantity<?> value) {
-        facts.add(Node.of("div")
-                .add(
-                        Node.of("dt").text(page.texts().wording().message("charge.criterion." + name)),
-                        Node.of("dd").text(page.texts().wording().numbers().print(value))));
+    private void fact(Facts facts, String name, Quantity<?> value) {
+        Wording wording = page.texts().wording();
+        facts.add(
+                page,
+                wording.message("charge.criterion." + name),
+                wording.numbers().print(value),
+                List.of(name));
     }
 
     private void draw(VisitReport report) {
@@ -138,11 +142,11 @@ final class ChartScreen {
                 text(x(at), pressure == Place.SUCTION_PRESSURE ? height + 20 : height - 10, letter, "middle"));
     }
 
-    private static Node mark(String path) {
+    static Node mark(String path) {
         return Node.svg("path").set("class", "grid").set("d", path);
     }
 
-    private static Node text(double x, double y, String text, String anchor) {
+    static Node text(double x, double y, String text, String anchor) {
         return Node.svg("text")
                 .set("x", x)
                 .set("y", y)

@@ -1,5 +1,6 @@
 package org.satline.page;
 
+import java.util.List;
 import java.util.Optional;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.Room;
@@ -38,31 +39,36 @@ final class CylinderScreen {
         Wording wording = page.texts().wording();
         NumberPrinter numbers = wording.numbers();
         Node part = Node.of("div", "vessel").add(picture(checked));
-        Node facts = Node.of("dl", "facts");
+        Facts facts = new Facts();
+        List<String> inside = List.of("contentsByScale");
+        List<String> limits = List.of("largestContents");
+        List<String> left = List.of("roomLeft", "scaleMargin");
         checked.contents()
-                .ifPresent(read -> fact(facts, wording.message("page.contents"), numbers.print(read.value())));
-        limit(checked).ifPresent(most -> fact(facts, wording.message("page.governs"), numbers.down(most)));
+                .ifPresent(
+                        read -> facts.add(page, wording.message("page.contents"), numbers.print(read.value()), inside));
+        limit(checked).ifPresent(most -> facts.add(page, wording.message("page.governs"), numbers.down(most), limits));
         checked.room().ifPresent(room -> {
-            if (room instanceof Room.Left left) {
-                fact(facts, wording.message("page.room"), numbers.down(left.room()));
-                fact(facts, wording.message("page.neverPass"), numbers.down(left.neverPass()));
+            if (room instanceof Room.Left some) {
+                facts.add(page, wording.message("page.room"), numbers.down(some.room()), left);
+                facts.add(
+                        page, wording.message("page.neverPass"), numbers.down(some.neverPass()), List.of("neverPass"));
             } else if (room instanceof Room.Overfilled over) {
-                fact(facts, page.text("cylinder.over"), numbers.up(over.excess()));
+                facts.add(
+                        page,
+                        page.text("cylinder.over"),
+                        numbers.up(over.excess()),
+                        List.of("contentsByScale", "largestContents"));
             } else {
-                fact(facts, wording.message("page.room"), numbers.print(Mass.ofKilograms(0)));
+                facts.add(page, wording.message("page.room"), numbers.print(Mass.ofKilograms(0)), left);
             }
         });
-        part.add(facts);
+        part.add(facts.node());
         checked.findings()
                 .forEach(finding -> part.add(Node.of("p", "finding")
                         .add(
                                 Node.of("b").text(wording.name(finding.severity()) + ": "),
                                 Node.of("span").text(wording.of(finding)))));
         return part;
-    }
-
-    private static void fact(Node facts, String name, String value) {
-        facts.add(Node.of("div").add(Node.of("dt").text(name), Node.of("dd").text(value)));
     }
 
     private static Optional<Mass> limit(CheckedCylinder checked) {

@@ -19,6 +19,9 @@ final class MoreScreen {
         choice(screen, "language", Look.LANGUAGES, page.look().language(), page.look()::language);
         choice(screen, "units", List.of("us", "si"), page.look().units(), page.look()::units);
         choice(screen, "look", Look.LOOKS, page.look().name(), page.look()::look);
+        screen.add(Node.of("h3").text(page.text("others")));
+        others(screen, "others.teach", Page.Screen.UNIT, Page.Screen.SHEET);
+        others(screen, "others.check", Page.Screen.AUDIT);
         file(screen);
         screen.add(
                 Node.of("h3").text(page.text("about")),
@@ -32,18 +35,23 @@ final class MoreScreen {
     }
 
     private void choice(Node screen, String name, List<String> words, String now, Consumer<String> chosen) {
-        Node group = Node.of("div", "units").set("role", "radiogroup").set("aria-label", page.text(name));
-        for (String word : words) {
-            group.add(Node.button("unit", page.text(name + "." + word), () -> {
-                        chosen.accept(word);
-                        page.restart();
-                        page.go(Page.Screen.MORE);
-                    })
-                    .set("role", "radio")
-                    .set("id", name + "-" + word)
-                    .set("aria-checked", String.valueOf(word.equals(now))));
+        Consumer<String> taken = word -> {
+            chosen.accept(word);
+            page.restart();
+            page.go(Page.Screen.MORE);
+        };
+        screen.add(
+                Node.of("h3").text(page.text(name)),
+                Choices.of(name, page.text(name), words, word -> page.text(name + "." + word), now, taken));
+    }
+
+    private void others(Node screen, String name, Page.Screen... behind) {
+        Node row = Node.of("div", "steps");
+        for (Page.Screen each : behind) {
+            row.add(Node.button("step", page.text(each.key() + ".heading"), () -> page.go(each))
+                    .set("id", "way-" + each.key()));
         }
-        screen.add(Node.of("h3").text(page.text(name)), group);
+        screen.add(Node.of("p", "where").text(page.text(name)), row);
     }
 
     private void file(Node screen) {

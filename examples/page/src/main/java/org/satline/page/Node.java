@@ -98,6 +98,11 @@ final class Node {
         return this;
     }
 
+    /** Scrolls it into sight. */
+    void reach() {
+        reach(element);
+    }
+
     void click() {
         click(element);
     }
@@ -160,6 +165,9 @@ final class Node {
 
     @JSBody(params = "element", script = "element.focus({preventScroll: true});")
     private static native void focus(JSObject element);
+
+    @JSBody(params = "element", script = "element.scrollIntoView({block: 'nearest'});")
+    private static native void reach(JSObject element);
 
     @JSBody(params = "element", script = "element.click();")
     private static native void click(JSObject element);

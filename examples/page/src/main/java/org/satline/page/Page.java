@@ -6,14 +6,22 @@ import java.util.List;
  * The page: the answer on top, one screen below it, the way to the others at the foot. For the one thread of a page.
  */
 final class Page {
-    /** The screens, in the order of their buttons. */
+    /** The screens, in the order of their buttons; those behind {@code MORE} are about no visit. */
     enum Screen {
         ASK,
         PLAN,
         CYLINDER,
         CHART,
         WHY,
-        MORE;
+        MORE,
+        UNIT,
+        SHEET,
+        AUDIT;
+
+        /** Reached from another screen, not from the foot. */
+        boolean isBehindMore() {
+            return this == UNIT || this == SHEET || this == AUDIT;
+        }
 
         String key() {
             return name().toLowerCase(java.util.Locale.ROOT);
@@ -26,11 +34,14 @@ final class Page {
     private final Look look = new Look();
     private final AnswerPanel panel = new AnswerPanel(this);
     private final Ticks ticks = new Ticks();
+    private final UnitScreen unit = new UnitScreen(this);
+    private final SheetScreen sheet = new SheetScreen(this);
+    private final AuditScreen audit = new AuditScreen(this);
     private PageTexts texts;
     private Answer answer;
     private Screen screen = Screen.ASK;
     private String asked = "";
-    private String touched = "";
+    private List<String> touched = List.of();
     private int waiting;
 
     Page() {
@@ -63,8 +74,8 @@ final class Page {
         return ticks;
     }
 
-    /** The topic of the line that was touched last; its derivation stands open. */
-    String touched() {
+    /** The steps behind the number that was touched last; their derivations stand open. */
+    List<String> touched() {
         return touched;
     }
 
@@ -80,6 +91,11 @@ final class Page {
 
     boolean isPlanning() {
         return screen == Screen.PLAN;
+    }
+
+    /** Whether a screen is shown that is not about the visit. */
+    boolean isAside() {
+        return screen.isBehindMore();
     }
 
     /** Shows everything anew. */
@@ -98,19 +114,26 @@ final class Page {
             case CHART -> body.add(new ChartScreen(this).node());
             case WHY -> body.add(new WhyScreen(this).node());
             case MORE -> body.add(new MoreScreen(this).node());
+            case UNIT -> body.add(unit.node());
+            case SHEET -> body.add(sheet.node());
+            case AUDIT -> body.add(audit.node());
         }
         Node foot = Node.known("ways").cleared().set("aria-label", text("ways"));
+        Screen current = isAside() ? Screen.MORE : screen;
         for (Screen each : Screen.values()) {
+            if (each.isBehindMore()) {
+                continue;
+            }
             Node way = Node.button("way", "", () -> go(each))
                     .set("id", "way-" + each.key())
                     .add(Signs.of(each), Node.of("span").text(text("way." + each.key())));
-            foot.add(each == screen ? way.set("aria-current", "page") : way);
+            foot.add(each == current ? way.set("aria-current", "page") : way);
         }
     }
 
     /** Goes to another screen and tells a screen reader so. */
     void go(Screen to) {
-        boolean other = isPlanning() != (to == Screen.PLAN);
+        boolean other = isPlanning() != (to == Screen.PLAN) || isAside() != to.isBehindMore();
         screen = to;
         if (other) {
             panel.show();
@@ -126,9 +149,9 @@ final class Page {
         go(Screen.ASK);
     }
 
-    /** Goes to the derivation of what a line says. */
-    void explain(String topic) {
-        touched = topic;
+    /** Goes to the derivation of a number. */
+    void explain(List<String> steps) {
+        touched = steps;
         go(Screen.WHY);
     }
 

@@ -1,6 +1,7 @@
 package org.satline.page;
 
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
 import org.satline.quantity.UnitSystem;
 import org.satline.resource.TextResource;
@@ -40,6 +41,11 @@ final class PageTexts {
             throw new IllegalArgumentException("the page has no text " + key);
         }
         return found;
+    }
+
+    /** The last part of the key of a constant. */
+    static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** What is asked under a path, without the reason. */

@@ -16,6 +16,16 @@ final class Session {
     private static final List<String> CYLINDER_NEEDS = List.of("valve", "tare", "waterCapacity", "temperature");
     private static final List<String> HOSE_NEEDS = List.of("port", "systemEnd", "cylinderEnd", "length");
 
+    /** Instruments as they are common, of no make. */
+    static final String COMMON_KIT = """
+            { "instruments": {
+              "suctionGauge": { "name": "gauge, low side", "percentOfReading": "0.5 %", "limitOfError": "0.5 psi" },
+              "liquidGauge": { "name": "gauge, high side", "percentOfReading": "0.5 %", "limitOfError": "0.5 psi" },
+              "thermometer": { "name": "thermometer", "accuracyClass": "thermocouple-k-class-1",
+                "resolution": "0.1 K", "pipeContact": "0.5 K" },
+              "scale": { "name": "scale", "resolution": "0.05 lb", "percentOfReading": "0.1 %" } } }
+            """;
+
     private FieldValue.Fields fields;
     private Optional<FieldValue.Fields> earlier;
 
@@ -32,14 +42,7 @@ final class Session {
     }
 
     private static FieldValue.Fields usualKit() {
-        FieldValue.Fields usual = PageJson.read("""
-                { "instruments": {
-                  "suctionGauge": { "name": "gauge, low side", "percentOfReading": "0.5 %", "limitOfError": "0.5 psi" },
-                  "liquidGauge": { "name": "gauge, high side", "percentOfReading": "0.5 %", "limitOfError": "0.5 psi" },
-                  "thermometer": { "name": "thermometer", "accuracyClass": "thermocouple-k-class-1",
-                    "resolution": "0.1 K", "pipeContact": "0.5 K" },
-                  "scale": { "name": "scale", "resolution": "0.05 lb", "percentOfReading": "0.1 %" } } }
-                """);
+        FieldValue.Fields usual = PageJson.read(COMMON_KIT);
         return kept(KIT).map(kit -> FieldTree.merged(usual, kit)).orElse(usual);
     }
 

@@ -24,7 +24,7 @@ final class Signs {
                             // a sum: what goes in, a stroke, what comes out
                             case WHY -> "M5 5h14M5 11h14M3 16h18M9 21h10";
                             // three knobs on their slots
-                            case MORE -> "M3 6h18M3 12h18M3 18h18M8 4v4M15 10v4M10 16v4";
+                            case MORE, UNIT, SHEET, AUDIT -> "M3 6h18M3 12h18M3 18h18M8 4v4M15 10v4M10 16v4";
                         }));
     }
 }

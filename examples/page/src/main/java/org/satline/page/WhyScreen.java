@@ -1,28 +1,41 @@
 package org.satline.page;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.satline.explanation.Step;
+import org.satline.step.StepAdvice;
 import org.satline.visit.VisitReport;
-import org.satline.wording.StepText;
 import org.satline.wording.VisitLines;
 import org.satline.wording.Wording;
 
 /** Why: what decided the action, what is to be supplied, and how each number was found. */
 final class WhyScreen {
-    /** The last step of the derivation of what a line says. */
-    private static final Map<String, List<String>> BEHIND = Map.of(
-            "ACTION", List.of("superheat", "subcooling"),
-            "LEVEL", List.of("superheatLessTarget", "subcoolingLessTarget"),
-            "AMOUNT", List.of("chargeError"),
-            "STOP_READING", List.of("contentsByScale"),
-            "NEVER_PASS", List.of("neverPass", "roomLeft"));
+    /** How large the step is and how long it takes: found by weighing, so that reasons stand in place of a formula. */
+    private static final String ADVICE = "advice";
+
+    private static final List<String> MARGINS = List.of("superheat", "subcooling");
+    private static final List<String> DEVIATIONS = List.of("superheatLessTarget", "subcoolingLessTarget");
 
     private final Page page;
 
     WhyScreen(Page page) {
         this.page = page;
+    }
+
+    /** The last steps of the derivation of what a line on top says. */
+    static List<String> stepsBehind(VisitLines.Topic topic) {
+        return switch (topic) {
+            case ACTION, READ_THEN -> MARGINS;
+            case REASON, LEVEL -> DEVIATIONS;
+            case AMOUNT -> List.of(ADVICE, "chargeError");
+            case WAIT -> List.of(ADVICE);
+            case STOP_READING -> List.of(ADVICE, "contentsByScale");
+            case NEVER_PASS -> List.of("neverPass", "roomLeft");
+            case PATH, HOSE -> List.of("drivingPressure");
+            case DANGER ->
+                List.of("contentsByScale", "largestContents", "vesselPressure", "offSaturation", "bubblePoint");
+            case SUPPLY, CAUTION -> List.of();
+        };
     }
 
     Node node() {
@@ -37,9 +50,9 @@ final class WhyScreen {
         points(screen, page.text("why.because"), lines.because());
         points(screen, wording.message("page.supply"), lines.supply());
         screen.add(Node.of("h3").text(wording.message("page.steps")));
-        List<String> open = BEHIND.getOrDefault(page.touched(), List.of());
+        report.get().advice().filter(each -> !each.reasons().isEmpty()).ifPresent(each -> screen.add(advice(each)));
         for (Step step : report.get().steps()) {
-            screen.add(derivation(wording.of(step), open.contains(step.key())));
+            screen.add(new Derivation(wording, step).node(page.touched().contains(step.key())));
         }
         points(
                 screen,
@@ -57,24 +70,12 @@ final class WhyScreen {
         screen.add(Node.of("h3").text(heading), list);
     }
 
-    private Node derivation(StepText step, boolean open) {
+    private Node advice(StepAdvice advice) {
         Wording wording = page.texts().wording();
+        Node list = Node.of("ul");
+        advice.reasons().forEach(reason -> list.add(Node.of("li").text(wording.of(reason))));
         Node details = Node.of("details", "derivation")
-                .add(Node.of("summary")
-                        .add(
-                                Node.of("span").text(step.name() + " "),
-                                Node.of("b").text(step.result())));
-        Node facts = Node.of("dl", "facts");
-        fact(facts, wording.message("page.formula"), step.formula());
-        fact(facts, wording.message("page.numbers"), String.join(", ", step.given()));
-        fact(facts, wording.message("page.source"), step.source());
-        details.add(facts);
-        return open ? details.set("open", "") : details;
-    }
-
-    private static void fact(Node facts, String name, String value) {
-        if (!value.isEmpty()) {
-            facts.add(Node.of("div").add(Node.of("dt").text(name), Node.of("dd").text(value)));
-        }
+                .add(Node.of("summary").add(Node.of("span").text(page.text("why.advice"))), list);
+        return page.touched().contains(ADVICE) ? details.set("open", "") : details;
     }
 }

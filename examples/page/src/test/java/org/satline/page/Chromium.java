@@ -210,7 +210,11 @@ final class Chromium implements AutoCloseable {
     }
 
     void key(String name, int code) {
-        Map<String, Object> key = Map.of("key", name, "code", name, "windowsVirtualKeyCode", code, "text", "\r");
+        Map<String, Object> key =
+                new java.util.HashMap<>(Map.of("key", name, "code", name, "windowsVirtualKeyCode", code));
+        if (name.equals("Enter")) {
+            key.put("text", "\r");
+        }
         for (String type : List.of("keyDown", "keyUp")) {
             java.util.HashMap<String, Object> event = new java.util.HashMap<>(key);
             event.put("type", type);

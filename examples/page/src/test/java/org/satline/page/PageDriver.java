@@ -80,6 +80,46 @@ final class PageDriver {
         return browser.run("document.getElementById('answer').innerText").asText();
     }
 
+    /** The lines of the answer, names and texts one behind the other. */
+    String lines() {
+        settle();
+        return browser.run("document.querySelector('#answer .lines').textContent")
+                .asText();
+    }
+
+    /** What the facts under an element say, one a line: name, then value. */
+    String text(String id) {
+        return browser.run("document.getElementById('" + id + "').textContent").asText();
+    }
+
+    /** Moves a slider as a finger does: its value, then the event that follows. */
+    void slide(String id, int value) {
+        browser.run("(function() { const e = document.getElementById('" + id + "'); e.value = '" + value
+                + "'; e.dispatchEvent(new Event('input')); })()");
+    }
+
+    void pick(String id, String value) {
+        browser.run("(function() { const e = document.getElementById('" + id + "'); e.value = '" + value
+                + "'; e.dispatchEvent(new Event('change')); })()");
+    }
+
+    void touch(String id) {
+        browser.touch("document.getElementById('" + id + "')");
+    }
+
+    /** What does not fit on the display: a page that scrolls sideways, letters of a picture beyond its edge, cut words in buttons. */
+    JsonNode clipped() {
+        return browser.run("(function() { const out = []; const root = document.documentElement;"
+                + " if (root.scrollWidth > innerWidth) { out.push('page ' + root.scrollWidth + ' of ' + innerWidth); }"
+                + " for (const t of document.querySelectorAll('svg text')) {"
+                + "   const a = t.getBoundingClientRect(), b = t.ownerSVGElement.getBoundingClientRect();"
+                + "   if (a.left < b.left - 1 || a.right > b.right + 1 || a.top < b.top - 1 || a.bottom > b.bottom + 1) {"
+                + "     out.push('letters ' + t.textContent); } }"
+                + " for (const e of document.querySelectorAll('button, label, summary, dd, dt, output')) {"
+                + "   if (e.clientWidth > 0 && e.scrollWidth > e.clientWidth + 1) { out.push('cut ' + e.textContent); } }"
+                + " return out; })()");
+    }
+
     JsonNode accessibility(String axe) {
         browser.run(axe + "; true");
         return browser.run(

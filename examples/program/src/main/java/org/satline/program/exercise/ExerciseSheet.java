@@ -2,6 +2,7 @@ package org.satline.program.exercise;
 
 import java.util.List;
 import java.util.Objects;
+import org.satline.program.page.Block;
 
 /**
  * A sheet of exercises with its key. Immutable, thread-safe.
@@ -62,7 +63,17 @@ public final class ExerciseSheet {
      * @return the whole document
      */
     public String questions(PageForm form, Answering answering) {
-        return form.write(SheetPage.title(this), SheetPage.of(this, answering));
+        return form.write(SheetPage.title(this), questions(answering));
+    }
+
+    /**
+     * The question sheet for whoever lays it out.
+     *
+     * @param answering how answers are given
+     * @return its blocks, in order
+     */
+    public List<Block> questions(Answering answering) {
+        return SheetPage.of(this, answering);
     }
 
     /**
@@ -90,6 +101,15 @@ public final class ExerciseSheet {
      * @return the whole document
      */
     public String key(PageForm form) {
-        return form.write(KeyPage.title(this), KeyPage.of(this));
+        return form.write(KeyPage.title(this), key());
+    }
+
+    /**
+     * The answer key for whoever lays it out.
+     *
+     * @return its blocks, in order
+     */
+    public List<Block> key() {
+        return KeyPage.of(this);
     }
 }

@@ -12,9 +12,10 @@ import java.util.Objects;
  * @param temperatureK T, K
  * @param specificEnthalpy h, J/kg
  */
-record CycleCorner(
+public record CycleCorner(
         String name, boolean measured, String basis, double pressurePa, double temperatureK, double specificEnthalpy) {
-    CycleCorner {
+    /** {@inheritDoc} */
+    public CycleCorner {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(basis, "basis");
     }

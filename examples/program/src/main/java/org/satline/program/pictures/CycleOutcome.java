@@ -13,13 +13,14 @@ import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 
 /** The cycle that the readings of a visit describe, or the reason why they describe none. */
-sealed interface CycleOutcome {
+public sealed interface CycleOutcome {
     /**
      * A cycle.
      *
-     * @param corners suction line, discharge line, liquid line, behind the expansion device
+     * @param corners suction line, discharge line, liquid line, behind the expansion device, in this order
      */
     record Drawn(List<CycleCorner> corners) implements CycleOutcome {
+        /** {@inheritDoc} */
         public Drawn {
             corners = List.copyOf(corners);
         }
@@ -31,6 +32,7 @@ sealed interface CycleOutcome {
      * @param reason why, without a full stop
      */
     record None(String reason) implements CycleOutcome {
+        /** {@inheritDoc} */
         public None {
             Objects.requireNonNull(reason, "reason");
         }
@@ -41,6 +43,13 @@ sealed interface CycleOutcome {
             "Assumed: no heat is lost at the expansion device (constant enthalpy), pressure falls in the coils only as far as stated in"
                     + " the visit, and refrigerant alone flows (no oil)";
 
+    /**
+     * Finds the cycle.
+     *
+     * @param model the refrigerant
+     * @param readings readings on the system
+     * @return four corners, or the reason why there are none
+     */
     static CycleOutcome of(FluidModel model, SystemReadings readings) {
         if (readings.pressure(Place.SUCTION_PRESSURE).isEmpty()
                 || readings.temperature(Place.SUCTION_LINE).isEmpty()
