@@ -51,6 +51,8 @@ final class NextActions {
     private final Optional<CheckedCylinder> connected;
     private final Optional<StepAdvice> advice;
     private final TransferDesk desk;
+    private final BuildRules build;
+    private final FirstFillings filling;
 
     NextActions(
             Visit visit,
@@ -58,13 +60,16 @@ final class NextActions {
             List<CheckedCylinder> cylinders,
             Optional<CheckedCylinder> connected,
             Optional<StepAdvice> advice,
-            TransferDesk desk) {
+            TransferDesk desk,
+            FirstFillings filling) {
         this.visit = visit;
         this.judgement = judgement;
         this.cylinders = cylinders;
         this.connected = connected;
         this.advice = advice;
         this.desk = desk;
+        this.build = new BuildRules(visit);
+        this.filling = filling;
     }
 
     VisitReporter.Decided decided() {
@@ -72,13 +77,14 @@ final class NextActions {
         if (!dangers.isEmpty()) {
             return with(new NextAction.MakeSafe(dangers), List.of(), dangers);
         }
-        List<Finding> judged = judgement.evidence().findings();
-        if (visit.system().mode() == SystemMode.HEATING) {
-            Finding heating = Finding.of(
-                    Severity.FORBIDS,
-                    VisitCode.HEATING_MODE,
-                    Subject.system(visit.system().name()));
-            return hold(ActionKind.READ_AGAIN, List.of(heating), List.of());
+        List<Finding> judged = Stream.concat(judgement.evidence().findings().stream(), build.findings().stream())
+                .distinct()
+                .toList();
+        if (visit.system().build().evacuated()) {
+            return hold(ActionKind.PREPARE, filling.findings(desk), List.of());
+        }
+        if (build.bars()) {
+            return hold(build.kind(), judged, List.of());
         }
         if (judgement instanceof Judgement.OtherFault) {
             return hold(ActionKind.MEND_FIRST, judged, List.of());
@@ -142,6 +148,7 @@ final class NextActions {
                         Severity.FORBIDS,
                         VisitCode.AIR_DRAWN_IN,
                         Subject.system(visit.system().name())));
+        all.addAll(new LeakDuties(visit.system()).findings());
         return hold(ActionKind.MEND_FIRST, all, unread());
     }
 
@@ -154,6 +161,9 @@ final class NextActions {
             context.addAll(judged);
             if (!own && isBelowAtmosphere()) {
                 return airDrawnIn(context);
+            }
+            if (!own) {
+                context.addAll(new LeakDuties(visit.system()).findings());
             }
         } else {
             context.addAll(judged);
