@@ -10,9 +10,11 @@ import java.util.stream.Stream;
 import org.satline.charge.ChargeCode;
 import org.satline.charge.Gate;
 import org.satline.charge.Judgement;
+import org.satline.charge.SystemFeature;
 import org.satline.charge.margin.ChargeLevel;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.Room;
+import org.satline.duty.LeakRate;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
@@ -148,8 +150,19 @@ final class NextActions {
                         Severity.FORBIDS,
                         VisitCode.AIR_DRAWN_IN,
                         Subject.system(visit.system().name())));
-        all.addAll(new LeakDuties(visit.system()).findings());
+        all.addAll(leak());
         return hold(ActionKind.MEND_FIRST, all, unread());
+    }
+
+    private List<Finding> leak() {
+        ServicedSystem system = visit.system();
+        return LeakRate.followUp(
+                system.name(),
+                system.refrigerant(),
+                system.fullCharge(),
+                system.build().features().contains(SystemFeature.LOW_TEMPERATURE_ROOM)
+                        ? LeakRate.Use.COMMERCIAL_REFRIGERATION
+                        : LeakRate.Use.COMFORT_COOLING_AND_OTHER);
     }
 
     private VisitReporter.Decided moving(Direction direction, List<Finding> judged) {
@@ -163,7 +176,7 @@ final class NextActions {
                 return airDrawnIn(context);
             }
             if (!own) {
-                context.addAll(new LeakDuties(visit.system()).findings());
+                context.addAll(leak());
             }
         } else {
             context.addAll(judged);

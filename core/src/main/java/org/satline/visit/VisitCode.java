@@ -26,12 +26,6 @@ public enum VisitCode implements FindingCode {
     CHARGE_BY_WEIGHT,
     /** The superheat at the evaporator that is usual for the application. */
     USUAL_SUPERHEAT,
-    /** How a leak is looked for, and the tightness proved after its repair. */
-    LEAK_TEST,
-    /** The leak rate from which the law asks for repair and tests after it. */
-    LEAK_RATE_LIMIT,
-    /** How often the law asks for a leak check, and when after a repair. */
-    LEAK_CHECK_DUE,
     /** The system is evacuated: its charge is weighed in. */
     FIRST_FILLING,
     /** The source cylinder holds less than the filling takes. */

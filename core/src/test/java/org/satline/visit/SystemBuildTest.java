@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.satline.charge.SystemFeature;
 import org.satline.charge.margin.MeteringDevice;
+import org.satline.duty.LeakCode;
 import org.satline.explanation.Finding;
 import org.satline.explanation.FindingCode;
 import org.satline.quantity.Mass;
@@ -168,17 +169,17 @@ class SystemBuildTest {
     @Test
     void aLeakAsksForItsTestAndWhatTheLawSays() {
         List<FindingCode> small = codes(AVisit.shortOfCharge().report());
-        assertThat(small).contains(VisitCode.LEAK_LIKELY, VisitCode.LEAK_TEST, VisitCode.LEAK_CHECK_DUE);
+        assertThat(small).contains(VisitCode.LEAK_LIKELY, LeakCode.LEAK_TEST, LeakCode.LEAK_CHECK_DUE);
         // 40 CFR 84.106 starts at 15 lb
-        assertThat(small).doesNotContain(VisitCode.LEAK_RATE_LIMIT);
+        assertThat(small).doesNotContain(LeakCode.LEAK_RATE_LIMIT);
         assertThat(codes(AVisit.shortOfCharge()
                         .with("system.fullCharge", "16 lb")
                         .report()))
-                .contains(VisitCode.LEAK_RATE_LIMIT);
+                .contains(LeakCode.LEAK_RATE_LIMIT);
         assertThat(codes(AVisit.shortOfCharge()
                         .with("system.fullCharge", "2.3 kg")
                         .report()))
-                .doesNotContain(VisitCode.LEAK_CHECK_DUE);
+                .doesNotContain(LeakCode.LEAK_CHECK_DUE);
     }
 
     @Test
@@ -187,8 +188,8 @@ class SystemBuildTest {
                 .moved("-0.3 kg", List.of(AVisit.earlier("0 kg", "16.1 degF")))
                 .report()));
         assertThat(codes).contains(VisitCode.OWN_REMOVAL);
-        codes.retainAll(List.of(
-                VisitCode.LEAK_LIKELY, VisitCode.LEAK_TEST, VisitCode.LEAK_RATE_LIMIT, VisitCode.LEAK_CHECK_DUE));
+        codes.retainAll(
+                List.of(VisitCode.LEAK_LIKELY, LeakCode.LEAK_TEST, LeakCode.LEAK_RATE_LIMIT, LeakCode.LEAK_CHECK_DUE));
         assertThat(codes).isEmpty();
     }
 }

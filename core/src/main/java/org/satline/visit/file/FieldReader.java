@@ -117,7 +117,7 @@ final class FieldReader {
         }
         Map<String, E> allowed = choices.stream()
                 .collect(Collectors.toMap(FieldReader::fileWord, each -> each, (a, b) -> a, LinkedHashMap::new));
-        String expected = "a list of words is expected, of " + String.join(", ", allowed.keySet());
+        String expected = "expected a list of " + String.join(", ", allowed.keySet());
         if (!(value.get() instanceof FieldValue.Items items)) {
             throw bad(at(field), "is " + kind(value.get()) + "; " + expected);
         }
