@@ -51,7 +51,7 @@ public final class VisitReporter {
      *
      * @param visit what was found on site
      * @return the report
-     * @throws org.satline.charge.ImplausibleReadingException if the readings contradict physics
+     * @throws org.satline.charge.margin.ImplausibleReadingException if the readings contradict physics
      * @throws IllegalArgumentException if the facts of the visit contradict each other
      */
     public static VisitReport report(Visit visit) {
