@@ -23,11 +23,11 @@ final class Pass {
         source.read(entry -> {
             batch.add(entry);
             if (batch.size() == BATCH) {
-                batch.parallelStream().map(answer).toList().forEach(taker);
+                batch.stream().parallel().map(answer).toList().forEach(taker);
                 batch.clear();
             }
         });
-        batch.parallelStream().map(answer).toList().forEach(taker);
+        batch.stream().parallel().map(answer).toList().forEach(taker);
     }
 
     /** Counts rows and hands them out in order, each as soon as it is known what stands beside it. */

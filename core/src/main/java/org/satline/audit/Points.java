@@ -1,7 +1,7 @@
 package org.satline.audit;
 
-import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.DoubleFunction;
+import org.jspecify.annotations.Nullable;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.FluidModel;
 
@@ -22,11 +22,12 @@ final class Points {
     private record Kept(Asked asked, double at, BoundaryPoint point) {}
 
     private final FluidModel model;
-    private final AtomicReferenceArray<Kept> kept;
+    /** Records are whole wherever they are seen, so threads may write over each other. */
+    private final @Nullable Kept[] kept;
 
     private Points(FluidModel model, int size) {
         this.model = model;
-        this.kept = new AtomicReferenceArray<>(size);
+        this.kept = new Kept[size];
     }
 
     /** Those of a fluid that is asked often. */
@@ -60,18 +61,18 @@ final class Points {
     }
 
     private BoundaryPoint point(Asked asked, double at, DoubleFunction<BoundaryPoint> solve) {
-        if (kept.length() == 0) {
+        if (kept.length == 0) {
             return solve.apply(at);
         }
         long bits =
                 Double.doubleToLongBits(at) * 0x9e3779b97f4a7c15L; // 2^64 over the golden ratio: neighbours far apart
         int place = (int) (bits >>> 52) ^ asked.ordinal();
-        Kept there = kept.get(place);
+        Kept there = kept[place];
         if (there != null && there.asked == asked && there.at == at) {
             return there.point;
         }
         BoundaryPoint point = solve.apply(at);
-        kept.set(place, new Kept(asked, at, point));
+        kept[place] = new Kept(asked, at, point);
         return point;
     }
 }

@@ -6,9 +6,11 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import org.satline.explanation.Figure;
+import org.satline.explanation.Finding;
 import org.satline.explanation.Step;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Parts;
+import org.satline.refrigerant.Refrigerant;
 import org.satline.resource.CsvResource;
 
 /**
@@ -142,6 +144,21 @@ public record LeakRate(double percentPerYear, Mass fullCharge, List<Step> steps)
             }
         }
         return Optional.empty();
+    }
+
+    /**
+     * What a leak asks for: the test, the rate from which the law wants it mended, and when to look again, in the United States and in the
+     * European Union, since the place is not known here.
+     *
+     * @param system the name of the system that leaks
+     * @param refrigerant what is in it
+     * @param fullCharge the charge of its plate, where it is known; above zero
+     * @param use what it is used for
+     * @return what to do, as cautions
+     */
+    public static List<Finding> followUp(String system, Refrigerant refrigerant, Optional<Mass> fullCharge, Use use) {
+        Parts.required("system refrigerant fullCharge use", system, refrigerant, fullCharge, use);
+        return new LeakDuties(system, refrigerant, fullCharge, use).findings();
     }
 
     private static CsvResource thresholds() {

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.satline.charge.ChargeCode;
 import org.satline.cylinder.CylinderCode;
 import org.satline.duty.DutyCode;
+import org.satline.duty.LeakCode;
 import org.satline.equation.ModelCode;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.FindingCode;
@@ -32,6 +33,7 @@ final class FindingCodes {
                 FillingCode.values(),
                 CylinderCode.values(),
                 DutyCode.values(),
+                LeakCode.values(),
                 TransferCode.values(),
                 PlanReason.values(),
                 PlanNote.values(),

@@ -244,21 +244,40 @@ public record LineCharge(Mass mass, List<Finding> cautions, List<Step> steps) {
          */
         public static FirstFilling of(Mass plate, Optional<LineCharge> longerLine, Reading<Mass> scale) {
             Parts.required("plate longerLine scale", plate, longerLine, scale);
+            FirstFilling filling =
+                    of(plate, longerLine, scale.budget(), scale.value().differenceFrom(Mass.ZERO));
+            if (!(filling.weighIn().value().kilograms() < scale.value().kilograms())) {
+                throw new IllegalArgumentException(
+                        "filling of " + filling.weighIn().value() + " is not below what stands on the scale, "
+                                + scale.value() + "; take a fuller cylinder");
+            }
+            return filling;
+        }
+
+        /**
+         * Works out a filling by a scale that may have been zeroed.
+         *
+         * @param plate charge of the plate; above 0
+         * @param longerLine what a line set longer than the plate covers takes more
+         * @param scale uncertainty of a difference of two readings of the scale, kg
+         * @param shown what the scale shows before
+         * @return the filling
+         * @throws IllegalArgumentException if the plate states no charge
+         */
+        public static FirstFilling of(
+                Mass plate, Optional<LineCharge> longerLine, UncertaintyBudget scale, MassDifference shown) {
+            Parts.required("plate longerLine scale shown", plate, longerLine, scale, shown);
             if (!(plate.kilograms() > 0)) {
                 throw new IllegalArgumentException(
                         "charge of the plate " + plate + " is not above 0; read it again, or take the maker's figure");
             }
             Mass more = longerLine.map(LineCharge::mass).orElse(Mass.ZERO);
             Mass sum = plate.plus(more);
-            if (!(sum.kilograms() < scale.value().kilograms())) {
-                throw new IllegalArgumentException("filling of " + sum + " is not below what stands on the scale, "
-                        + scale.value() + "; take a fuller cylinder");
-            }
             UncertaintyBudget budget = UncertaintyBudget.of("plate", PLATE_LIMIT * plate.kilograms() / Math.sqrt(3))
                     .plus(UncertaintyBudget.of("line set", LINE_LIMIT * more.kilograms() / Math.sqrt(3)))
-                    .plus(scale.budget());
+                    .plus(scale);
             Reading<Mass> weighIn = Reading.of(sum, budget.combined(), "charge by weight");
-            MassDifference end = scale.value().differenceFrom(sum);
+            MassDifference end = shown.minus(sum.differenceFrom(Mass.ZERO));
             Step step = new Step(
                     "chargeByWeight",
                     "m = m_plate + m_lines",

@@ -10,9 +10,11 @@ import java.util.stream.Stream;
 import org.satline.charge.ChargeCode;
 import org.satline.charge.Gate;
 import org.satline.charge.Judgement;
+import org.satline.charge.SystemFeature;
 import org.satline.charge.margin.ChargeLevel;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.Room;
+import org.satline.duty.LeakRate;
 import org.satline.explanation.CommonCode;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
@@ -51,6 +53,8 @@ final class NextActions {
     private final Optional<CheckedCylinder> connected;
     private final Optional<StepAdvice> advice;
     private final TransferDesk desk;
+    private final BuildRules build;
+    private final FirstFillings filling;
 
     NextActions(
             Visit visit,
@@ -58,13 +62,16 @@ final class NextActions {
             List<CheckedCylinder> cylinders,
             Optional<CheckedCylinder> connected,
             Optional<StepAdvice> advice,
-            TransferDesk desk) {
+            TransferDesk desk,
+            FirstFillings filling) {
         this.visit = visit;
         this.judgement = judgement;
         this.cylinders = cylinders;
         this.connected = connected;
         this.advice = advice;
         this.desk = desk;
+        this.build = new BuildRules(visit);
+        this.filling = filling;
     }
 
     VisitReporter.Decided decided() {
@@ -72,13 +79,14 @@ final class NextActions {
         if (!dangers.isEmpty()) {
             return with(new NextAction.MakeSafe(dangers), List.of(), dangers);
         }
-        List<Finding> judged = judgement.evidence().findings();
-        if (visit.system().mode() == SystemMode.HEATING) {
-            Finding heating = Finding.of(
-                    Severity.FORBIDS,
-                    VisitCode.HEATING_MODE,
-                    Subject.system(visit.system().name()));
-            return hold(ActionKind.READ_AGAIN, List.of(heating), List.of());
+        List<Finding> judged = Stream.concat(judgement.evidence().findings().stream(), build.findings().stream())
+                .distinct()
+                .toList();
+        if (visit.system().build().evacuated()) {
+            return hold(ActionKind.PREPARE, filling.findings(desk), List.of());
+        }
+        if (build.bars()) {
+            return hold(build.kind(), judged, List.of());
         }
         if (judgement instanceof Judgement.OtherFault) {
             return hold(ActionKind.MEND_FIRST, judged, List.of());
@@ -142,7 +150,19 @@ final class NextActions {
                         Severity.FORBIDS,
                         VisitCode.AIR_DRAWN_IN,
                         Subject.system(visit.system().name())));
+        all.addAll(leak());
         return hold(ActionKind.MEND_FIRST, all, unread());
+    }
+
+    private List<Finding> leak() {
+        ServicedSystem system = visit.system();
+        return LeakRate.followUp(
+                system.name(),
+                system.refrigerant(),
+                system.fullCharge(),
+                system.build().features().contains(SystemFeature.LOW_TEMPERATURE_ROOM)
+                        ? LeakRate.Use.COMMERCIAL_REFRIGERATION
+                        : LeakRate.Use.COMFORT_COOLING_AND_OTHER);
     }
 
     private VisitReporter.Decided moving(Direction direction, List<Finding> judged) {
@@ -154,6 +174,9 @@ final class NextActions {
             context.addAll(judged);
             if (!own && isBelowAtmosphere()) {
                 return airDrawnIn(context);
+            }
+            if (!own) {
+                context.addAll(leak());
             }
         } else {
             context.addAll(judged);

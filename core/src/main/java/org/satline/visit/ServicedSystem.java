@@ -19,6 +19,7 @@ import org.satline.refrigerant.Refrigerant;
  * @param owner the owner, where stated
  * @param lineSet its line set where that is longer than the charge on the plate covers
  * @param mode how it ran
+ * @param build how it is built and held
  */
 public record ServicedSystem(
         String name,
@@ -29,14 +30,15 @@ public record ServicedSystem(
         Optional<Mass> fullCharge,
         Optional<String> owner,
         Optional<LineSet> lineSet,
-        SystemMode mode) {
+        SystemMode mode,
+        SystemBuild build) {
     private static final double LARGEST_CHARGE_KG = 5000;
 
     /** {@inheritDoc} */
     public ServicedSystem {
         Parts.required("name refrigerant metering targetSuperheat", name, refrigerant, metering, targetSuperheat);
         Parts.required("targetSubcooling fullCharge", targetSubcooling, fullCharge);
-        Parts.required("owner lineSet mode", owner, lineSet, mode);
+        Parts.required("owner lineSet mode build", owner, lineSet, mode, build);
         fullCharge.ifPresent(mass -> {
             if (!(mass.kilograms() > 0 && mass.kilograms() <= LARGEST_CHARGE_KG)) {
                 throw new IllegalArgumentException(
@@ -71,6 +73,7 @@ public record ServicedSystem(
                 fullCharge,
                 Optional.empty(),
                 Optional.empty(),
-                SystemMode.COOLING);
+                SystemMode.COOLING,
+                SystemBuild.plain());
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.satline.charge.OperatingConditions;
 import org.satline.cylinder.Cylinder;
+import org.satline.measurement.Place;
 import org.satline.measurement.SystemReadings;
 import org.satline.quantity.Parts;
 import org.satline.quantity.PlainText;
@@ -48,6 +49,12 @@ public record Visit(
         }
         if (cylinders.stream().map(Cylinder::name).distinct().count() < cylinders.size()) {
             throw new IllegalArgumentException("two cylinders have one name; give each a name of its own");
+        }
+        if (system.build().evacuated()
+                && (readings.pressure(Place.SUCTION_PRESSURE).isPresent()
+                        || readings.pressure(Place.LIQUID_PRESSURE).isPresent())) {
+            throw new IllegalArgumentException("system.evacuated is true, and pressures were read while it ran;"
+                    + " leave the readings out before the first filling, or evacuated after it");
         }
         OpenPorts.check(openPorts, readings);
         List<String> names = cylinders.stream().map(Cylinder::name).toList();

@@ -35,6 +35,7 @@ import org.satline.transfer.hookup.HookUpPlan;
  * @param estimate the charge error as a fraction of the full charge, where both margins were read and a level was decided
  * @param advice the next step by the answers so far, where the level is low or high and the full charge is known
  * @param longerLine the charge of a longer line set, where there is one
+ * @param firstFilling what is weighed into an evacuated system, where its charge and the source's weight are known
  * @param cylinders each cylinder, checked once, in the order of the visit
  * @param flows for each open port which way refrigerant would flow to or from the connected cylinder
  * @param permit whether refrigerant may go the way that the charge asks for; nothing where it asks for none
@@ -53,6 +54,7 @@ public record VisitReport(
         Optional<ChargeEstimate> estimate,
         Optional<StepAdvice> advice,
         Optional<LineCharge> longerLine,
+        Optional<LineCharge.FirstFilling> firstFilling,
         List<CheckedCylinder> cylinders,
         List<Flow> flows,
         Optional<Permit> permit,
@@ -65,7 +67,8 @@ public record VisitReport(
     /** {@inheritDoc} */
     public VisitReport {
         Parts.required("visit properties judgement estimate advice", visit, properties, judgement, estimate, advice);
-        Parts.required("longerLine permit hose plan action", longerLine, permit, hose, plan, action);
+        Parts.required("longerLine firstFilling permit", longerLine, firstFilling, permit);
+        Parts.required("hose plan action", hose, plan, action);
         pressures = Parts.list("pressures", pressures);
         cylinders = Parts.list("cylinders", cylinders);
         flows = Parts.list("flows", flows);
@@ -158,6 +161,7 @@ public record VisitReport(
         steps.addAll(judgement.evidence().steps());
         estimate.map(ChargeEstimate::step).ifPresent(steps::add);
         longerLine.map(LineCharge::steps).ifPresent(steps::addAll);
+        firstFilling.map(LineCharge.FirstFilling::steps).ifPresent(steps::addAll);
         for (CheckedCylinder each : cylinders) {
             if (each.fill() instanceof FillAssessment.Allowed allowed) {
                 steps.addAll(allowed.steps());

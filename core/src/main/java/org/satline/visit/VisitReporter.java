@@ -39,6 +39,11 @@ import org.satline.transfer.hookup.HookUpPlan;
 
 /** Puts the rooms of the library together: from what was found on a visit to one action. Stateless, thread-safe. */
 public final class VisitReporter {
+    /** Liquid line of a system in cooling; common practice, no source. */
+    private static final double USUAL_LIQUID_C = 38;
+    /** Its evaporating temperature; common practice, no source. */
+    private static final double USUAL_EVAPORATING_C = 7;
+
     private VisitReporter() {}
 
     /**
@@ -55,8 +60,10 @@ public final class VisitReporter {
         List<CheckedCylinder> cylinders = visit.cylinders().stream()
                 .map(each -> CylinderCheck.of(each, curve, visit.site().atmosphere(), visit.date()))
                 .toList();
-        Judgement judgement = ChargeJudge.usual()
-                .judge(new ChargeCase(curve, visit.readings(), question(visit.system()), settledAgainst(visit, curve)));
+        Judgement judgement = new BuildRules(visit)
+                .applied(ChargeJudge.usual()
+                        .judge(new ChargeCase(
+                                curve, visit.readings(), question(visit.system()), settledAgainst(visit, curve))));
         List<PressureReadout> pressures =
                 new PressureReadouts(curve, visit.site().atmosphere()).of(visit.readings());
         Optional<CheckedCylinder> connected = visit.connected()
@@ -66,7 +73,9 @@ public final class VisitReporter {
         Optional<Steps> steps = Steps.of(visit, judgement);
         Optional<StepAdvice> advice = steps.flatMap(each -> each.advice(connected));
         TransferDesk desk = new TransferDesk(visit, judgement, cylinders, connected, curve);
-        Decided decided = new NextActions(visit, judgement, cylinders, connected, advice, desk).decided();
+        Optional<LineCharge> longerLine = longerLine(visit, curve);
+        FirstFillings filling = new FirstFillings(visit, longerLine, cylinders, connected);
+        Decided decided = new NextActions(visit, judgement, cylinders, connected, advice, desk, filling).decided();
         List<Caution> cautions = cautions(visit, judgement, connected, pressures);
         List<Finding> findings = Stream.concat(
                         decided.findings().stream(), cylinders.stream().flatMap(each -> each.findings().stream()))
@@ -80,7 +89,8 @@ public final class VisitReporter {
                 judgement,
                 steps.flatMap(Steps::estimate),
                 advice,
-                longerLine(visit, curve),
+                longerLine,
+                filling.filling(),
                 cylinders,
                 desk.flows(),
                 desk.permit(),
@@ -156,10 +166,12 @@ public final class VisitReporter {
             Temperature liquid = visit.readings()
                     .temperature(Place.LIQUID_LINE)
                     .map(Reading::value)
+                    .or(() -> atRest(visit, USUAL_LIQUID_C))
                     .orElseThrow(() -> missing(Place.LIQUID_LINE));
             Temperature suction = visit.readings()
                     .pressure(Place.SUCTION_PRESSURE)
                     .map(reading -> curve.dewTemperature(reading.value()))
+                    .or(() -> atRest(visit, USUAL_EVAPORATING_C))
                     .orElseThrow(() -> missing(Place.SUCTION_PRESSURE));
             return LineCharge.additional(
                     lines.liquidLine(),
@@ -169,6 +181,11 @@ public final class VisitReporter {
                     lines.covered(),
                     lines.actual());
         });
+    }
+
+    /** An evacuated system runs only after its filling: what is usual then stands in. */
+    private static Optional<Temperature> atRest(Visit visit, double usualC) {
+        return visit.system().build().evacuated() ? Optional.of(Temperature.ofCelsius(usualC)) : Optional.empty();
     }
 
     private static FieldException missing(Place place) {

@@ -64,6 +64,11 @@ final class Priors {
         return value("response of " + metering.label());
     }
 
+    /** A share that is trusted so far, and what the field says of its level for the rest. */
+    static double mixed(double trust, double share, String level) {
+        return trust * share + (1 - trust) * value(level);
+    }
+
     /**
      * Share of systems in which a charge error shows as more than the tolerance; the response differs by some half
      * either way.

@@ -32,6 +32,7 @@ public record RestEvidence(double excessK, UncertaintyBudget budget) {
      * @throws org.satline.quantity.OutOfValidityException if the pressure is outside the saturation curve
      */
     public static RestEvidence of(SaturationCurve curve, Reading<Pressure> pressure, Reading<Temperature> temperature) {
+        Parts.required("curve pressure temperature", curve, pressure, temperature);
         double pa = pressure.value().pascals();
         double kelvins = temperature.value().kelvins();
         double excess = pa > curve.bubblePressurePa(kelvins)

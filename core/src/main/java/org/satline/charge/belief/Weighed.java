@@ -2,6 +2,7 @@ package org.satline.charge.belief;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.satline.charge.margin.Deviation;
 import org.satline.charge.margin.Margins;
@@ -60,6 +61,7 @@ public record Weighed(
         public Observed {
             Parts.required("curve readings margins metering", curve, readings, margins, metering);
             Parts.required("deviation targetBudget tolerance rest", deviation, targetBudget, tolerance, rest);
+            Parts.required("sound", sound);
             sound = Map.copyOf(sound);
         }
     }
@@ -87,6 +89,6 @@ public record Weighed(
      * @return what is believed and what each choice is expected to cost; no choices without a deviation
      */
     public static Weighed of(Observed it) {
-        return Weighing.of(it);
+        return Weighing.of(Objects.requireNonNull(it, "it"));
     }
 }

@@ -227,6 +227,7 @@ final class Weighing {
                         || it.target().kelvins() <= it.tolerance().kelvins()
                         || it.likeliest() != ChargeLevel.ON_TARGET)
                 .isPresent();
+        double beside = Priors.value("level beside a fault at " + metering.label());
         double band = observed.tolerance().kelvins() / Priors.responseK(metering);
         for (int i = 0; i < posterior.length; i++) {
             Behaviour.Cell cell = behaviour.cells().get(i);
@@ -241,8 +242,9 @@ final class Weighing {
             if (cell.fault().isEmpty() && follows) {
                 sound += p;
             } else {
-                low += p * Priors.beyond(-cell.chargeError(), band);
-                high += p * Priors.beyond(cell.chargeError(), band);
+                double trust = cell.fault().isEmpty() ? 1 : beside;
+                low += p * Priors.mixed(trust, Priors.beyond(-cell.chargeError(), band), "under");
+                high += p * Priors.mixed(trust, Priors.beyond(cell.chargeError(), band), "over");
             }
         }
         if (follows) {

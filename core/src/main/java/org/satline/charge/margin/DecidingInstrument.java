@@ -32,6 +32,7 @@ public record DecidingInstrument(List<String> origins, double largestShare) {
      * @return the instruments
      */
     public static DecidingInstrument of(Deviation deviation, DecisionRule rule) {
+        Parts.required("deviation rule", deviation, rule);
         double needed = rule.neededUncertaintyK(deviation);
         List<Map.Entry<String, Double>> bySize =
                 new ArrayList<>(deviation.budget().contributions().entrySet());

@@ -83,6 +83,7 @@ public record Margins(Optional<LineMargin> superheat, Optional<LineMargin> subco
             SystemReadings readings,
             MeteringDevice metering,
             Optional<TemperatureDifference> target) {
+        Parts.required("curve readings metering target", curve, readings, metering, target);
         return Plausibility.checked(curve, readings, metering, target);
     }
 

@@ -1,10 +1,13 @@
 package org.satline.visit.file;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.satline.explanation.Coded;
 import org.satline.visit.FieldException;
 
@@ -104,6 +107,32 @@ final class FieldReader {
                         .findFirst()
                         .orElseThrow(() -> new IllegalArgumentException(
                                 quoted(text) + " is not known; allowed: " + String.join(", ", words))));
+    }
+
+    /** A list of such words, each once. */
+    <E extends Enum<E> & Coded> List<E> words(String field, List<E> choices) {
+        Optional<FieldValue> value = child(field);
+        if (value.isEmpty()) {
+            return List.of();
+        }
+        Map<String, E> allowed = choices.stream()
+                .collect(Collectors.toMap(FieldReader::fileWord, each -> each, (a, b) -> a, LinkedHashMap::new));
+        String expected = "expected a list of " + String.join(", ", allowed.keySet());
+        if (!(value.get() instanceof FieldValue.Items items)) {
+            throw bad(at(field), "is " + kind(value.get()) + "; " + expected);
+        }
+        List<E> found = new ArrayList<>();
+        for (FieldValue item : items.values()) {
+            if (!(item instanceof FieldValue.Text text) || !allowed.containsKey(text.value())) {
+                throw bad(at(field), "holds " + kind(item) + "; " + expected);
+            }
+            E word = Objects.requireNonNull(allowed.get(text.value()));
+            if (found.contains(word)) {
+                throw bad(at(field), "holds " + kind(item) + " twice; name it once");
+            }
+            found.add(word);
+        }
+        return List.copyOf(found);
     }
 
     <E extends Enum<E> & Coded> E word(String field, List<E> choices) {

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.satline.charge.SystemFeature;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
@@ -22,6 +23,7 @@ import org.satline.visit.Instruments;
 import org.satline.visit.LineSet;
 import org.satline.visit.ServicedSystem;
 import org.satline.visit.Site;
+import org.satline.visit.SystemBuild;
 import org.satline.visit.SystemMode;
 
 /** Reads the parts {@code site}, {@code system} and {@code readings}. */
@@ -36,7 +38,10 @@ final class SystemFields {
             "fullCharge",
             "owner",
             "lineSet",
-            "mode");
+            "mode",
+            "features",
+            "makersTestMode",
+            "evacuated");
     static final List<String> READINGS =
             List.of(Place.values()).stream().map(Place::field).toList();
     private static final List<String> LINE_SET = List.of("liquidTube", "suctionTube", "covered", "actual");
@@ -83,8 +88,12 @@ final class SystemFields {
         Optional<LineSet> lineSet = fields.optionalObject("lineSet", LINE_SET).map(SystemFields::lineSet);
         SystemMode mode =
                 fields.optionalWord("mode", List.of(SystemMode.values())).orElse(SystemMode.COOLING);
-        return fields.made(() ->
-                new ServicedSystem(name, refrigerant, metering, superheat, subcooling, charge, owner, lineSet, mode));
+        SystemBuild build = new SystemBuild(
+                fields.words("features", List.of(SystemFeature.values())),
+                fields.flag("makersTestMode"),
+                fields.flag("evacuated").orElse(false));
+        return fields.made(() -> new ServicedSystem(
+                name, refrigerant, metering, superheat, subcooling, charge, owner, lineSet, mode, build));
     }
 
     private static LineSet lineSet(FieldReader fields) {
