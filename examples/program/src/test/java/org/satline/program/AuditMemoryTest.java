@@ -75,7 +75,8 @@ class AuditMemoryTest {
                 .contains(ROWS + ": " + (ROWS - ROWS / 20) + " within tolerance, " + ROWS / 20 + " outside")
                 .contains("explains " + ROWS / 20 + " of " + ROWS / 20 + " rows outside");
         try (var lines = Files.lines(json)) {
-            assertThat(lines.filter(line -> line.contains("\"outcome\"")).count()).isEqualTo(ROWS);
+            assertThat(lines.filter(line -> line.contains("\"outcome\"")).count())
+                    .isEqualTo(ROWS);
         }
     }
 }

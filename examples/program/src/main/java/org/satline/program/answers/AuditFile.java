@@ -1,4 +1,4 @@
-package org.satline.program.audit;
+package org.satline.program.answers;
 
 import java.io.IOException;
 import java.nio.file.Path;
