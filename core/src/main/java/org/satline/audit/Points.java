@@ -64,9 +64,9 @@ final class Points {
         if (kept.length == 0) {
             return solve.apply(at);
         }
-        long bits =
-                Double.doubleToLongBits(at) * 0x9e3779b97f4a7c15L; // 2^64 over the golden ratio: neighbours far apart
-        int place = (int) (bits >>> 52) ^ asked.ordinal();
+        // 2^64 over the golden ratio puts neighbours far apart
+        long bits = (Double.doubleToLongBits(at) + asked.name().hashCode()) * 0x9e3779b97f4a7c15L;
+        int place = (int) (bits >>> 52);
         Kept there = kept[place];
         if (there != null && there.asked == asked && there.at == at) {
             return there.point;

@@ -22,7 +22,7 @@ import org.satline.audit.AuditSummary;
 import org.satline.audit.LikelyCause;
 import org.satline.audit.LikelyCause.Kind;
 import org.satline.json.SatlineJson;
-import org.satline.program.audit.AuditJson;
+import org.satline.program.audit.AuditPage;
 
 /** The sample of planted mistakes, made with {@code points} and altered by hand as its ids say, and files that cannot be used. */
 class AuditCommandTest {
@@ -84,7 +84,7 @@ class AuditCommandTest {
         String text = Files.readString(out);
         JsonNode json = new ObjectMapper().readTree(text);
         JsonNode schema;
-        try (InputStream stream = AuditJson.class.getResourceAsStream("audit.schema.json")) {
+        try (InputStream stream = AuditPage.class.getResourceAsStream("audit.schema.json")) {
             schema = new ObjectMapper().readTree(stream);
         }
         JsonSchema checker =

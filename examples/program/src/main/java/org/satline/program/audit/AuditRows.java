@@ -38,7 +38,13 @@ public final class AuditRows {
         return new AuditReport(outcomes, summary);
     }
 
-    static Entry entry(CsvRow row) {
+    /**
+     * Reads one row.
+     *
+     * @param row the cells
+     * @return the row, with what cannot be read in it
+     */
+    public static Entry entry(CsvRow row) {
         try {
             row.fault().ifPresent(fault -> {
                 throw new IllegalArgumentException(fault + "; give each cell, empty where it has no value");

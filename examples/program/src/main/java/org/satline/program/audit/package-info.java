@@ -1,4 +1,4 @@
-/** Files and pages of {@code audit}: answers of another calculator in, what became of them out. Start with {@code AuditFile}. */
+/** The page of {@code audit} and the rows of its output. Start with {@code AuditPage}. */
 @NullMarked
 package org.satline.program.audit;
 

@@ -1,9 +1,10 @@
-package org.satline.program.audit;
+package org.satline.program.answers;
 
 import java.nio.file.Path;
 import java.util.Optional;
 import org.satline.audit.AuditSummary;
 import org.satline.audit.AuditedRow;
+import org.satline.program.audit.AuditCells;
 import org.satline.program.file.BadInputException;
 import org.satline.program.file.CsvOutput;
 import org.satline.program.file.CsvReport.Count;

@@ -1,9 +1,10 @@
-package org.satline.program.audit;
+package org.satline.program.answers;
 
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.function.Consumer;
 import org.satline.audit.AuditSource;
+import org.satline.program.audit.AuditRows;
 import org.satline.program.file.BadInputException;
 import org.satline.program.file.CsvRows;
 import org.satline.program.file.Progress;
