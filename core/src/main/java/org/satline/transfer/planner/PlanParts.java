@@ -63,6 +63,10 @@ final class PlanParts {
 
     final int[] chamber;
     final boolean[] isHose;
+    /** The sides of the recovery machine, or {@link #NONE}. */
+    final int machineInlet;
+
+    final int machineOutlet;
     final int lowValve;
     final int highValve;
     /** Valves that may stay open while a phase ends: of ports, hose ends and the charging connection. */
@@ -106,6 +110,8 @@ final class PlanParts {
                 .toArray();
         isHose = new boolean[volumes.size()];
         Arrays.stream(hoseVolume).forEach(volume -> isHose[volume] = true);
+        machineInlet = volumes.indexOf(HookUp.MACHINE_INLET);
+        machineOutlet = volumes.indexOf(HookUp.MACHINE_OUTLET);
         lowValve = valves.indexOf(Manifold.LOW_VALVE);
         highValve = valves.indexOf(Manifold.HIGH_VALVE);
         mayStayOpen = new boolean[valves.size()];

@@ -267,7 +267,7 @@ class HookUpPlannerTest {
     void atRestNothingPushesUnlessTheCylinderIsColdOrEvacuated() {
         rest();
         fixture.recoveryCelsius = 30;
-        refused(fixture.start(), TO_RECOVERY, PlanReason.AT_REST, PlanPart.COLD_CYLINDER);
+        refused(fixture.start(), TO_RECOVERY, PlanReason.AT_REST, PlanPart.RECOVERY_MACHINE);
         fixture.recoveryKilograms = 0;
         HookUpState ready = after(fixture.start(), TO_RECOVERY);
         HookUpState stepped = after(ready, OUT);
@@ -404,7 +404,7 @@ class HookUpPlannerTest {
     @Test
     void carbonDioxideHasNoPlanAboveItsCriticalPressureNorWithLiquidThatMustBeShutIn() {
         fixture.carbonDioxide = true;
-        refused(fixture.start(), TO_RECOVERY, PlanReason.CARBON_DIOXIDE_LIQUID, PlanPart.COLD_CYLINDER);
+        refused(fixture.start(), TO_RECOVERY, PlanReason.CARBON_DIOXIDE_LIQUID, PlanPart.RECOVERY_MACHINE);
         refused(fixture.start(), TO_SOURCE, PlanReason.CARBON_DIOXIDE_LIQUID);
         fixture.liquidBars = 90;
         refused(fixture.start(), TO_RECOVERY, PlanReason.TRANSCRITICAL);

@@ -243,7 +243,9 @@ class BadPlansTest {
     void classThreeCoreOpenedByAHoseEnd() {
         fixture.group = SafetyGroup.A3;
         caughtAtTheEnd(
-                fixture.play().connect(Kind.CONNECT_TIGHT, "low-hose.system", LOW_PORT),
+                fixture.play()
+                        .connect(Kind.CONNECT_TIGHT, "low-hose.cylinder", Manifold.LOW)
+                        .connect(Kind.CONNECT_TIGHT, "low-hose.system", LOW_PORT),
                 Invariant.VENTED_FORBIDDEN_GROUP);
     }
 
