@@ -174,6 +174,11 @@ final class PlanFlows extends PlanContact {
                 && !cold(exitEnd[giver])
                 && !state.liquid(v)
                 && state.content(v) != PlanState.AIR;
+        boolean port = exitEnd[giver] < parts.ports.size() && target <= parts.airLevel;
+        if (port && state.content(v) == PlanState.AIR && state.level(v) == target) {
+            // at the pressure of a port that does not drive it back nothing keeps the air out of it
+            return false;
+        }
         if (state.level(v) == target && !sinksIn) {
             return kind != Act.Kind.WAIT || waited(v, giver);
         }
@@ -239,7 +244,10 @@ final class PlanFlows extends PlanContact {
             if (parts.cylinders.get(cylinder).use() != ServiceCylinder.Use.RECEIVER || !cylinderTakes(v, cylinder)) {
                 return false;
             }
-            state.set(v, state.liquid(v) ? PlanState.PARTLY : PlanState.VAPOUR, target, state.origin(v));
+            // colder than the cylinder's pressure asks for, it does not flash
+            boolean stays = state.content(v) == PlanState.LIQUID && parts.levels[target] >= parts.flashesBelowPa;
+            byte left = stays ? PlanState.LIQUID : state.liquid(v) ? PlanState.PARTLY : PlanState.VAPOUR;
+            state.set(v, left, target, state.origin(v));
             return true;
         }
         if (air || !state.clean(v)) {
@@ -293,7 +301,7 @@ final class PlanFlows extends PlanContact {
         }
         for (int v = 0; v < volumes; v++) {
             if (group[v] == g) {
-                state.set(v, content, liquid ? top : lowest, origin);
+                state.set(v, content, air || liquid ? top : lowest, origin);
             }
         }
         return true;

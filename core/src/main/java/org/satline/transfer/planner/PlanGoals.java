@@ -126,6 +126,11 @@ abstract class PlanGoals {
         return hose < 0 || !state.liquid(parts.hoseVolume[hose]);
     }
 
+    /** With vapour only; a hose without a manifold keeps what its cylinder leaves it, with room above it. */
+    boolean mayNotComeOff(PlanState state, int volume) {
+        return roles.manifold ? state.liquid(volume) : state.content(volume) == PlanState.LIQUID;
+    }
+
     boolean off(PlanState state) {
         if (!quiet(state)) {
             return false;
@@ -137,7 +142,7 @@ abstract class PlanGoals {
             }
         }
         for (int v = 0; v < parts.volumes.size(); v++) {
-            if (state.liquid(v)) {
+            if (mayNotComeOff(state, v)) {
                 return false;
             }
         }

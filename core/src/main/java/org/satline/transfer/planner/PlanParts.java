@@ -55,6 +55,8 @@ final class PlanParts {
     /** Saturation pressure at the temperature of the air around, Pa. */
     final double ambientPa;
 
+    /** Below this every liquid that comes from the system flashes, Pa. */
+    final double flashesBelowPa;
     final boolean ventable;
     final int low;
     final int high;
@@ -124,6 +126,11 @@ final class PlanParts {
         portConnection = ports.stream()
                 .mapToInt(port -> connections.indexOf(port.name()))
                 .toArray();
+        double coldest = hookUp.ports().stream()
+                .filter(SystemPort::liquid)
+                .mapToDouble(port -> port.temperature().kelvins())
+                .reduce(hookUp.ambient().kelvins(), Math::min);
+        flashesBelowPa = hookUp.gas().properties().bubblePressurePa(coldest) * 0.99;
         levels = levels(state);
         airLevel = level(hookUp.atmosphere().pressure().pascals());
         portLevel = ports.stream()

@@ -127,18 +127,23 @@ final class PlanPhases extends PlanMachining {
     }
 
     private @Nullable List<PlanFound> end(PlanState from) {
-        PlanFound end = takenOff(from, emptying(from));
+        List<PlanFound> end = takenOff(from, emptying(from));
         for (String source : end == null && weighsIn() ? sweepingSources(from) : List.<String>of()) {
             int cylinder = parts.behindIndex[parts.connections.indexOf(source)];
             boolean pushes = end == null && parts.certain(from.cylinderLevel(cylinder), parts.portLevel[parts.high]);
             end = pushes ? takenOff(from, pushing(from, source)) : end;
         }
         if (end != null) {
-            return List.of(end);
+            return end;
         }
         PlanFound emptied = emptiedByMachine(from);
         end = emptied == null ? null : takenOff(emptied.end(), emptying(emptied.end()));
-        return emptied == null || end == null ? null : List.of(emptied, end);
+        if (emptied == null || end == null) {
+            return null;
+        }
+        List<PlanFound> all = new ArrayList<>(List.of(emptied));
+        all.addAll(end);
+        return all;
     }
 
     private @Nullable PlanFound oneStep(PlanState from, int cylinder, boolean out) {
@@ -242,7 +247,7 @@ final class PlanPhases extends PlanMachining {
                 .valve(source, Kind.OPEN);
     }
 
-    private @Nullable PlanFound takenOff(PlanState from, PlanScope.Builder builder) {
+    private @Nullable List<PlanFound> takenOff(PlanState from, PlanScope.Builder builder) {
         int centre = PlanRoles.system(roles.centre);
         if (parts.high >= 0) {
             builder.valve(portName(parts.high), Kind.CLOSE);
@@ -260,7 +265,12 @@ final class PlanPhases extends PlanMachining {
         }
         List<PlanMove> moves = new ArrayList<>(node.moves());
         moves.addAll(off.moves());
-        return new PlanFound(HookUpPlan.Phase.Kind.TAKE_OFF, from, moves, off.state());
+        PlanFound both = new PlanFound(HookUpPlan.Phase.Kind.TAKE_OFF, from, moves, off.state());
+        return PlanWriter.acts(both).size() <= HookUpPlan.Phase.MOST_ACTS
+                ? List.of(both)
+                : List.of(
+                        found(HookUpPlan.Phase.Kind.LEAVE, from, node),
+                        new PlanFound(HookUpPlan.Phase.Kind.TAKE_OFF, node.state(), off.moves(), off.state()));
     }
 
     private @Nullable Node takenOff(PlanState from) {
@@ -296,7 +306,7 @@ final class PlanPhases extends PlanMachining {
 
     private boolean noLiquid(PlanState state) {
         for (int v = 0; v < parts.volumes.size(); v++) {
-            if (state.liquid(v)) {
+            if (mayNotComeOff(state, v)) {
                 return false;
             }
         }

@@ -145,9 +145,12 @@ abstract class PlanSweeping extends PlanHooking {
                 }
             }
             node = also(node, Kind.OPEN, parts.valves.indexOf(Manifold.CHARGING_VALVE));
-            node = also(node, Kind.OPEN, parts.highValve);
+            // one joint after the other: what flows to one that is clean is lost
             node = also(node, Kind.OPEN, parts.lowValve);
             node = also(node, Kind.CRACK, parts.valves.indexOf(source));
+            node = also(node, Kind.TIGHTEN, PlanRoles.system(roles.low));
+            node = also(node, Kind.OPEN, parts.highValve);
+            node = also(node, Kind.TIGHTEN, PlanRoles.system(roles.high));
             PlanScope.Builder tightening = new PlanScope.Builder(node.state())
                     .valve(source, Kind.CLOSE)
                     .valve(Manifold.HIGH_VALVE, Kind.CLOSE)

@@ -84,7 +84,8 @@ final class FlowSettler {
         Set<String> names = new HashSet<>();
         group.ends().forEach(edge -> names.add(edge.other()));
         Cell cylinder = names.size() == 1 ? bench.cells.get(names.iterator().next()) : null;
-        if (cylinder == null || !cylinder.holdsRefrigerant()) {
+        // of mixed gas and air nothing comes back: it is what came that is pressed together
+        if (cylinder == null || !cylinder.holdsRefrigerant() || cylinder.holdsAir() || !cylinder.origin.isClean()) {
             return;
         }
         PathEnd end = end(group.ends().get(0));
@@ -294,6 +295,7 @@ final class FlowSettler {
                 .filter(edge -> !edge.other().equals(HookUp.PUMP))
                 .map(this::end)
                 .findFirst();
+        double weight = bench.cell(to.name()).refrigerant;
         for (String node : volumes(inlet)) {
             Cell cell = bench.cell(node);
             bench.move(node, to.name(), cell.refrigerant, cell.air, cell.liquid);
@@ -322,8 +324,10 @@ final class FlowSettler {
         double room = Math.max(0, law.liquidDensity(taker.kelvins) * taker.size - taker.refrigerant);
         boolean air = source.name().equals(HookUp.AIR);
         double usual = HookUpPractice.LIQUID_PER_OPENING_G.value() / 1000;
-        double amount =
-                Math.min(room, act.amount().map(mass -> mass.kilograms()).orElse(usual));
+        // the scale shows what stood in the hoses alike
+        double already = act.amount().isPresent() ? taker.refrigerant - weight : 0;
+        double wanted = act.amount().map(mass -> mass.kilograms()).orElse(usual);
+        double amount = Math.min(room, Math.max(0, wanted - already));
         bench.move(source.name(), to.name(), air ? 0 : amount, air ? amount : 0, source.liquid());
     }
 

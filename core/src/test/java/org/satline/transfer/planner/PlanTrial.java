@@ -150,9 +150,9 @@ final class PlanTrial {
                 };
     }
 
-    /** What comes off holds vapour only, with air or without. */
+    /** What comes off a manifold holds vapour only, with air or without; a hose alone keeps what its cylinder leaves it. */
     private static boolean dry(HookUp hookUp, HookUpState state) {
-        return hookUp.volumes().keySet().stream()
+        return hookUp.manifold().isEmpty() || hookUp.volumes().keySet().stream()
                 .filter(name -> hookUp.cylinder(name).isEmpty())
                 .noneMatch(name -> hookUp.law()
                         .isLiquid(
