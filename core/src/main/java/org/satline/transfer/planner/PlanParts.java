@@ -57,6 +57,7 @@ final class PlanParts {
 
     /** Below this every liquid that comes from the system flashes, Pa. */
     final double flashesBelowPa;
+
     final boolean ventable;
     final int low;
     final int high;

@@ -186,7 +186,11 @@ class HookUpRowsTest {
                         },
                         TO_RECOVERY,
                         "PURGE start pump"),
-                row("push-pull is no step", f -> {}, PlanTask.of(PlanTask.Kind.STEP_IN, RECOVERY), PlanReason.CYLINDER_NOT_SUITED));
+                row(
+                        "push-pull is no step",
+                        f -> {},
+                        PlanTask.of(PlanTask.Kind.STEP_IN, RECOVERY),
+                        PlanReason.CYLINDER_NOT_SUITED));
     }
 
     private static Stream<Arguments> atWork() {
@@ -205,7 +209,6 @@ class HookUpRowsTest {
                         f -> {},
                         END,
                         "LEAVE open recovery-cylinder.vapour"),
-
                 row("first hook-up", f -> {}, TO_RECOVERY, "connectTight low-hose.cylinder"),
                 row("hand valve at the cylinder", f -> {}, TO_SOURCE, "connectTight low-hose.cylinder"),
                 row(
@@ -342,8 +345,8 @@ class HookUpRowsTest {
                     .orElseThrow(() -> new AssertionError("no phase " + expected[0] + " in " + phases));
             Act act = phase.acts().get(0);
             assertThat(act.kind().code() + " " + act.target()).isEqualTo(named ? expected[1] : first);
-            assertThat(HookUpSimulator.violations(new HookUpSimulator(fixture.hookUp())
-                            .play(state, ((HookUpPlan.Planned) plan).acts())))
+            assertThat(HookUpSimulator.violations(
+                            new HookUpSimulator(fixture.hookUp()).play(state, ((HookUpPlan.Planned) plan).acts())))
                     .isEmpty();
         }
     }

@@ -8,7 +8,6 @@ import static org.satline.transfer.simulator.HookUpFixture.RECOVERY_VAPOUR;
 import static org.satline.transfer.simulator.HookUpFixture.SOURCE;
 import static org.satline.transfer.simulator.HookUpFixture.SOURCE_VALVE;
 
-import org.satline.transfer.hookup.EndFitting;
 import org.junit.jupiter.api.Test;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
@@ -16,6 +15,7 @@ import org.satline.quantity.Temperature;
 import org.satline.refrigerant.SafetyGroup;
 import org.satline.transfer.hookup.Act;
 import org.satline.transfer.hookup.Act.Kind;
+import org.satline.transfer.hookup.EndFitting;
 import org.satline.transfer.hookup.GasOrigin;
 import org.satline.transfer.hookup.HookUp;
 import org.satline.transfer.hookup.HookUpState;
