@@ -173,6 +173,10 @@ abstract class PlanThrough extends PlanPaths {
                 || !parts.certain(levelOf(from), parts.portLevel[port])) {
             return false;
         }
+        // at rest nothing draws away what condenses in hoses that are colder than the source
+        if (!parts.hookUp.running() && !weighed && parts.levels[levelOf(from)] > parts.ambientPa) {
+            return false;
+        }
         boolean liquid = exitLiquid[from];
         for (int v : way) {
             if (v < volumes && (state.content(v) == PlanState.AIR || !state.clean(v))) {
