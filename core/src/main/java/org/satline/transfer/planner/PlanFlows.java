@@ -245,7 +245,7 @@ final class PlanFlows extends PlanContact {
                 return false;
             }
             // colder than the cylinder's pressure asks for, it does not flash
-            boolean stays = state.content(v) == PlanState.LIQUID && parts.levels[target] >= parts.flashesBelowPa;
+            boolean stays = state.content(v) == PlanState.LIQUID && parts.levels[target] >= parts.staysLiquidPa;
             byte left = stays ? PlanState.LIQUID : state.liquid(v) ? PlanState.PARTLY : PlanState.VAPOUR;
             state.set(v, left, target, state.origin(v));
             return true;
@@ -254,7 +254,9 @@ final class PlanFlows extends PlanContact {
             return false;
         }
         boolean throttled = throttledIn(group[exitNode[taker]]);
-        if (state.liquid(v) && (to != parts.low || !(metered(throttled) || runsDry(throttled)))) {
+        // what is colder than the suction does not boil away into it
+        boolean stays = state.liquid(v) && parts.levels[target] >= parts.staysLiquidPa;
+        if (stays || (state.liquid(v) && (to != parts.low || !(metered(throttled) || runsDry(throttled))))) {
             return false;
         }
         state.set(v, PlanState.VAPOUR, target, state.origin(v));

@@ -55,8 +55,8 @@ final class PlanParts {
     /** Saturation pressure at the temperature of the air around, Pa. */
     final double ambientPa;
 
-    /** Below this every liquid that comes from the system flashes, Pa. */
-    final double flashesBelowPa;
+    /** From here up liquid that comes from the system certainly does not flash, Pa. */
+    final double staysLiquidPa;
 
     final boolean ventable;
     final int low;
@@ -131,7 +131,7 @@ final class PlanParts {
                 .filter(SystemPort::liquid)
                 .mapToDouble(port -> port.temperature().kelvins())
                 .reduce(hookUp.ambient().kelvins(), Math::min);
-        flashesBelowPa = hookUp.gas().properties().bubblePressurePa(coldest) * 0.99;
+        staysLiquidPa = hookUp.gas().properties().bubblePressurePa(coldest) + HookUp.certainPa();
         levels = levels(state);
         airLevel = level(hookUp.atmosphere().pressure().pascals());
         portLevel = ports.stream()
