@@ -244,9 +244,7 @@ final class PlanFlows extends PlanContact {
             if (parts.cylinders.get(cylinder).use() != ServiceCylinder.Use.RECEIVER || !cylinderTakes(v, cylinder)) {
                 return false;
             }
-            // colder than the cylinder's pressure asks for, it does not flash
-            boolean stays = state.content(v) == PlanState.LIQUID && parts.levels[target] >= parts.staysLiquidPa;
-            byte left = stays ? PlanState.LIQUID : state.liquid(v) ? PlanState.PARTLY : PlanState.VAPOUR;
+            byte left = state.liquid(v) ? PlanState.PARTLY : PlanState.VAPOUR;
             state.set(v, left, target, state.origin(v));
             return true;
         }
