@@ -21,7 +21,7 @@ public sealed interface Flow {
      * @param from the point of higher pressure
      * @param to the point of lower pressure
      * @param medium what leaves the first point
-     * @param driving the pressure difference, above zero
+     * @param driving the pressure difference, above zero; with a recovery machine between them it may be zero or below
      * @param expandedUncertainty of the difference, k = 2
      * @param warnings what is wrong with this direction; empty where it is the wanted one
      * @param steps the derivation

@@ -63,6 +63,29 @@ public final class FlowCheck {
     }
 
     /**
+     * What a recovery machine carries from a port to a cylinder, whichever of them stands higher.
+     *
+     * @param port the port at its inlet
+     * @param cylinder the valve at its outlet
+     * @return the direction; the driving difference is below zero where it works against pressure
+     */
+    static Flow.OneWay pumped(ConnectionPoint port, ConnectionPoint cylinder) {
+        Flow natural = between(port, cylinder);
+        double difference =
+                port.pressure().value().pascals() - cylinder.pressure().value().pascals();
+        double expanded = Math.hypot(
+                port.pressure().expandedUncertainty(), cylinder.pressure().expandedUncertainty());
+        return new Flow.OneWay(
+                port,
+                cylinder,
+                medium(port),
+                PressureDifference.ofPascals(difference),
+                PressureDifference.ofPascals(expanded),
+                List.of(),
+                natural.steps());
+    }
+
+    /**
      * Looks at every pair of points.
      *
      * @param points the points

@@ -66,6 +66,14 @@ public final class PermitOffice {
         hose(request).ifPresent(found::add);
         List<Flow> flows = FlowCheck.ports(candidates(request), cylinder);
         Optional<Flow.OneWay> flow = wanted(request, flows);
+        if (flow.isEmpty() && request.machine() && request.direction() == Direction.OUT) {
+            flow = candidates(request).stream().findFirst().map(port -> FlowCheck.pumped(port, cylinder));
+            flow.ifPresent(way -> found.add(of(
+                    request,
+                    Severity.CAUTION,
+                    TransferCode.BY_MACHINE,
+                    Figure.of("cylinderPressure", cylinder.pressure().value()))));
+        }
         if (flow.isEmpty()) {
             found.add(againstFlow(request, flows, cylinder));
         }

@@ -16,6 +16,8 @@ public enum TransferCode implements FindingCode {
     LIQUID_TO_SUCTION,
     /** A large difference into an evacuated cylinder. */
     FAST_INTO_VACUUM,
+    /** A recovery machine carries it, where the pressures alone would not. */
+    BY_MACHINE,
     /** A vacuum pump would be opened to pressure. */
     PRESSURE_INTO_PUMP,
     /** Flow out of a pump's inlet contradicts what a pump does. */

@@ -45,7 +45,8 @@ record BuildRules(Visit visit) {
         return new Judgement.Undecided(
                 Optional.empty(),
                 Optional.empty(),
-                new Judgement.Evidence(e.margins(), e.deviation(), e.gates(), e.weighed(), findings(), e.steps(), e.data()));
+                new Judgement.Evidence(
+                        e.margins(), e.deviation(), e.gates(), e.weighed(), findings(), e.steps(), e.data()));
     }
 
     /** What each feature asks for, and what is usual for its application. */

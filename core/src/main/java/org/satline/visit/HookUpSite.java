@@ -87,6 +87,10 @@ final class HookUpSite {
                 hose.hose().cylinderEnd(),
                 hose.hose().bore(),
                 hose.hose().length()));
+        if (visit.hookUp().recoveryMachine()) {
+            hoses.add(new ServiceHose(
+                    HookUp.OUTLET_HOSE, EndFitting.PLAIN_FLARE, EndFitting.OPEN_CLOSE_VALVE, USUAL_BORE, USUAL_LENGTH));
+        }
         List<ServiceCylinder> cylinders = new ArrayList<>(List.of(part(CYLINDER, connected)));
         next.ifPresent(each -> cylinders.add(part(NEXT, each)));
         int valves = visit.hookUp()
@@ -190,8 +194,25 @@ final class HookUpSite {
         known.put(hoseName, content(network, hoseName, hose.holds(), hose.origin(), hosePressure()));
         known.put(CYLINDER, held(network, CYLINDER, connected));
         next.ifPresent(each -> known.put(NEXT, held(network, NEXT, each)));
+        if (hangs && throughMachine(network)) {
+            known.put(HookUp.MACHINE_INLET, network.evacuated());
+            known.put(HookUp.MACHINE_OUTLET, network.evacuated());
+            known.put(
+                    HookUp.OUTLET_HOSE,
+                    network.vapour(HookUp.OUTLET_HOSE, known.get(CYLINDER).pressure(), GasOrigin.RECOVERED));
+        }
         HookUpState state = upsideDown(network.before(known));
         return hangs || chambers != VolumeContent.AIR ? joined(state, network, hangs) : state;
+    }
+
+    /** A ready hose goes to a receiver that no port feeds through the recovery machine alone. */
+    private boolean throughMachine(HookUp network) {
+        Optional<Pressure> inside = connected.inside().map(Reading::value);
+        return network.machine()
+                && connected.cylinder().role() == Role.RECEIVER
+                && inside.filter(pressure -> network.ports().stream()
+                                .allMatch(port -> port.pressure().pascals() - pressure.pascals() <= HookUp.certainPa()))
+                        .isPresent();
     }
 
     private static boolean isOpenToPorts(VolumeContent chambers) {
@@ -296,8 +317,15 @@ final class HookUpSite {
      */
     private HookUpState hanging(HookUpState state, HookUp network) {
         String near = manifold ? Manifold.CENTRE : systemConnection();
-        HookUpState hung = state.withJoint(hoseName + ".cylinder", new Joint(cylinderConnection(), true))
+        boolean machine = throughMachine(network);
+        HookUpState hung = state.withJoint(
+                        hoseName + ".cylinder", new Joint(machine ? HookUp.MACHINE_INLET : cylinderConnection(), true))
                 .withJoint(hoseName + ".system", new Joint(near, true));
+        if (machine) {
+            hung = hung.withJoint(HookUp.OUTLET_HOSE + ".system", new Joint(HookUp.MACHINE_OUTLET, true))
+                    .withJoint(HookUp.OUTLET_HOSE + ".cylinder", new Joint(CYLINDER + ".vapour", true))
+                    .withValve(HookUp.OUTLET_HOSE + ".cylinder", Opening.OPEN);
+        }
         boolean source = hose.holds() == VolumeContent.LIQUID && hose.origin() == GasOrigin.SOURCE;
         if (!isOnTheLine(true) && !source) {
             return hung;

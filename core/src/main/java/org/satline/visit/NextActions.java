@@ -40,6 +40,12 @@ import org.satline.transfer.TransferCode;
  */
 final class NextActions {
     /** What the readings say is another fault, though no single one is named. */
+    /**
+     * Below any suction at which a system of these refrigerants is meant to run: R-600a evaporates at -46 degC there, R-123 at -10 degC (from
+     * memory). The compressor runs hot on next to no gas, and each seal draws air. Judgement, no source.
+     */
+    private static final Pressure RUN_DRY = Pressure.ofBars(0.2);
+
     private static final Set<FindingCode> OTHER_FAULTS = Set.of(
             ChargeCode.VALVE_FLOODS,
             ChargeCode.EVAPORATOR_STARVES,
@@ -92,7 +98,7 @@ final class NextActions {
             return hold(ActionKind.MEND_FIRST, judged, List.of());
         }
         if (judgement instanceof Judgement.Undecided) {
-            if (visit.moved().net().kilograms() >= 0 && isBelowAtmosphere()) {
+            if (isRunDry() || (visit.moved().net().kilograms() >= 0 && isBelowAtmosphere())) {
                 return airDrawnIn(judged);
             }
             boolean other = judged.stream().anyMatch(each -> OTHER_FAULTS.contains(each.code()));
@@ -172,7 +178,7 @@ final class NextActions {
             Subject system = Subject.system(visit.system().name());
             context.add(Finding.of(Severity.CAUTION, own ? VisitCode.OWN_REMOVAL : VisitCode.LEAK_LIKELY, system));
             context.addAll(judged);
-            if (!own && isBelowAtmosphere()) {
+            if (isRunDry() || (!own && isBelowAtmosphere())) {
                 return airDrawnIn(context);
             }
             if (!own) {
@@ -235,6 +241,14 @@ final class NextActions {
                         because),
                 List.of(),
                 Stream.concat(because.stream(), granted.findings().stream()).toList());
+    }
+
+    /** A suction pulled down to that counts as evacuated, whoever took the refrigerant: it is stopped, made tight and weighed in. */
+    private boolean isRunDry() {
+        return visit.readings()
+                .pressure(Place.SUCTION_PRESSURE)
+                .filter(read -> read.value().compareTo(RUN_DRY) < 0)
+                .isPresent();
     }
 
     private boolean isBelowAtmosphere() {

@@ -78,7 +78,7 @@ final class TransferDesk {
 
     private Permit ask(Direction direction, Optional<CheckedCylinder> used) {
         return PermitOffice.standard()
-                .ask(new PermitRequest(
+                .ask(asked(new PermitRequest(
                         direction,
                         visit.openPorts(),
                         visit.hookUp().hoses().stream()
@@ -90,7 +90,11 @@ final class TransferDesk {
                         used.map(this::held),
                         findings(direction, used),
                         visit.system().refrigerant().isBlend(),
-                        hose()));
+                        hose())));
+    }
+
+    private PermitRequest asked(PermitRequest bare) {
+        return visit.hookUp().recoveryMachine() ? bare.withMachine() : bare;
     }
 
     Optional<Permit> permit() {

@@ -53,6 +53,9 @@ public record HookUp(
     /** The outlet of the recovery machine: connection, valve and volume. */
     public static final String MACHINE_OUTLET = "machine.outlet";
 
+    /** The hose from the outlet of the recovery machine to the cylinder. */
+    public static final String OUTLET_HOSE = "outlet-hose";
+
     /** {@inheritDoc} */
     public HookUp {
         Parts.required("gas manifold atmosphere ambient", gas, manifold, atmosphere, ambient);

@@ -59,8 +59,9 @@ record FittedHookUp(HookUp hookUp, HookUpState state) {
             case MANIFOLD -> bare.withManifold();
             case COLD_CYLINDER, WARM_SOURCE, OTHER_CYLINDER -> bare.withCylinder(part, task);
             case RUNNING_SYSTEM -> bare.running();
+            case RECOVERY_MACHINE -> bare.withMachine();
             // no order of acts is known for these
-            case RECOVERY_MACHINE, REGULATOR, SERVICE_PORT -> List.of();
+            case REGULATOR, SERVICE_PORT -> List.of();
         };
     }
 
@@ -76,6 +77,30 @@ record FittedHookUp(HookUp hookUp, HookUpState state) {
             hoses.add(hose("pump-hose", EndFitting.PLAIN_FLARE, EndFitting.OPEN_CLOSE_VALVE));
         }
         return List.of(made(copy(hookUp.running(), hookUp.ports(), hookUp.manifold(), hoses, true), Map.of()));
+    }
+
+    /** With the hose from its outlet to the cylinder; what both hold is the last job's. */
+    private List<FittedHookUp> withMachine() {
+        boolean hose = hookUp.hoses().stream().anyMatch(each -> each.name().equals(HookUp.OUTLET_HOSE));
+        if (hookUp.machine() && hose) {
+            return List.of();
+        }
+        List<ServiceHose> hoses = new ArrayList<>(hookUp.hoses());
+        if (!hose) {
+            hoses.add(hose(HookUp.OUTLET_HOSE, EndFitting.PLAIN_FLARE, EndFitting.OPEN_CLOSE_VALVE));
+        }
+        HookUp with = new HookUp(
+                hookUp.gas(),
+                hookUp.running(),
+                hookUp.ports(),
+                hookUp.manifold(),
+                hoses,
+                hookUp.cylinders(),
+                hookUp.pump(),
+                /* machine= */ true,
+                hookUp.atmosphere(),
+                hookUp.ambient());
+        return List.of(made(with, Map.of()));
     }
 
     private List<FittedHookUp> withCoreTools() {
@@ -138,7 +163,8 @@ record FittedHookUp(HookUp hookUp, HookUpState state) {
             for (ServiceHose each : hookUp.hoses()) {
                 boolean side = each.name().startsWith("low")
                         || each.name().startsWith("high")
-                        || each.name().startsWith("pump");
+                        || each.name().startsWith("pump")
+                        || each.name().equals(HookUp.OUTLET_HOSE);
                 hoses.add(side ? each : hose(each.name(), system, EndFitting.OPEN_CLOSE_VALVE));
                 if (!side) {
                     others.add(each.name());

@@ -55,13 +55,15 @@ public final class HookUpPlanner {
         if (found == null) {
             return Optional.empty();
         }
+        if (found.stream().anyMatch(each -> PlanWriter.acts(each).size() > HookUpPlan.Phase.MOST_ACTS)) {
+            return Optional.empty();
+        }
         List<HookUpPlan.Phase> made = new ArrayList<>();
         for (PlanFound each : found) {
             if (!each.acts().isEmpty()) {
                 made.add(PlanWriter.phase(each, task));
             }
         }
-        boolean tooLong = made.stream().anyMatch(phase -> phase.acts().size() > HookUpPlan.Phase.MOST_ACTS);
-        return tooLong ? Optional.empty() : Optional.of(made);
+        return Optional.of(made);
     }
 }

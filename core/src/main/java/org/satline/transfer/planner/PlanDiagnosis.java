@@ -94,16 +94,28 @@ final class PlanDiagnosis {
         if (out) {
             boolean pushed =
                     hookUp.ports().stream().anyMatch(each -> each.pressure().pascals() > parts.feedsPa[index]);
-            return when(!pushed && !running, PlanReason.AT_REST, PlanPart.RECOVERY_MACHINE)
-                    .or(() -> when(!pushed, PlanReason.PRESSURE_NOT_BELOW, PlanPart.COLD_CYLINDER));
+            boolean machineUnknown = hookUp.machine()
+                    && roles.outlet >= 0
+                    && !hookUp.pump()
+                    && state.volume(HookUp.MACHINE_INLET).origin() == GasOrigin.UNKNOWN;
+            return when(!pushed && machineUnknown, PlanReason.UNKNOWN_CONTENTS, PlanPart.VACUUM_PUMP)
+                    .or(() -> notPushed(pushed, running));
         }
         boolean clean =
                 held.origin().isClean() && held.origin() != GasOrigin.NONE && held.content() != VolumeContent.AIR;
         double suction = low.map(each -> each.pressure().pascals()).orElse(0.0);
+        boolean weighed = high.filter(each -> each.role() == SystemPort.Role.LIQUID_LINE)
+                .filter(each -> held.pressure().pascals() - each.pressure().pascals() > HookUp.certainPa())
+                .isPresent();
         boolean above = held.pressure().pascals() - suction > HookUp.certainPa();
         return when(!clean, PlanReason.CYLINDER_NOT_SUITED, PlanPart.OTHER_CYLINDER)
-                .or(() -> when(!running, PlanReason.AT_REST, PlanPart.RUNNING_SYSTEM))
+                .or(() -> when(!running && !weighed, PlanReason.AT_REST, PlanPart.RUNNING_SYSTEM))
                 .or(() -> when(!above, PlanReason.SOURCE_NOT_ABOVE, PlanPart.WARM_SOURCE));
+    }
+
+    private static Optional<Likely> notPushed(boolean pushed, boolean running) {
+        return when(!pushed && !running, PlanReason.AT_REST, PlanPart.RECOVERY_MACHINE)
+                .or(() -> when(!pushed, PlanReason.PRESSURE_NOT_BELOW, PlanPart.COLD_CYLINDER));
     }
 
     private Optional<Likely> contents() {

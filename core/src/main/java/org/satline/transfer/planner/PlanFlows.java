@@ -8,7 +8,7 @@ import org.satline.transfer.hookup.VolumeContent;
  * What the planner expects to happen as things are open, in classes of content and levels of pressure, and what it forbids. It is stricter
  * than nature: what it cannot tell it forbids. Changes the state that it is given. Not thread-safe.
  */
-final class PlanFlows extends PlanThrough {
+final class PlanFlows extends PlanContact {
     /** Pressures are told apart by steps of a few hundred pascals. */
     private static final double SURELY = 0.99;
 
@@ -34,7 +34,7 @@ final class PlanFlows extends PlanThrough {
                 return false;
             }
         }
-        return shutIn(groups);
+        return (!changed.runs(1) || pumpedOver()) && shutIn(groups);
     }
 
     private boolean flow(int g) {
@@ -74,7 +74,7 @@ final class PlanFlows extends PlanThrough {
                 highest = i;
             }
         }
-        if (airAtCylinder(g, highest)) {
+        if (airAtCylinder(g, highest) || mayEnterSource(g)) {
             return false;
         }
         boolean spoilt = spoilt(g, highest);
@@ -144,66 +144,6 @@ final class PlanFlows extends PlanThrough {
         return true;
     }
 
-    /** Air open to a cylinder that does not drive it away wanders in. */
-    private boolean airAtCylinder(int g, int highest) {
-        boolean air = false;
-        for (int v = 0; v < volumes; v++) {
-            air |= group[v] == g && state.content(v) == PlanState.AIR;
-        }
-        for (int i = 0; air && i < exits; i++) {
-            if (group[exitNode[i]] == g
-                    && exitEnd[i] >= CYLINDER_END
-                    && levelOf(i) == levelOf(highest)
-                    && exitEnd[i] != exitEnd[highest]) {
-                return true;
-            }
-            if (group[exitNode[i]] == g && exitEnd[i] >= CYLINDER_END && exitEnd[i] == exitEnd[highest]) {
-                for (int v = 0; v < volumes; v++) {
-                    if (group[v] == g && state.content(v) == PlanState.AIR && state.level(v) >= levelOf(highest)) {
-                        return true;
-                    }
-                }
-            }
-        }
-        return false;
-    }
-
-    private boolean spoilt(int g, int highest) {
-        int top = levelOf(highest);
-        for (int v = 0; v < volumes; v++) {
-            top = group[v] == g ? Math.max(top, state.level(v)) : top;
-        }
-        for (int i = 0; i < exits; i++) {
-            int cylinder = exitEnd[i] - CYLINDER_END;
-            if (group[exitNode[i]] == g
-                    && cylinder >= 0
-                    && state.cylinderOrigin(cylinder) >= PlanState.GAS_RECOVERED
-                    && !parts.certain(top, state.cylinderLevel(cylinder))) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private boolean openToPort(int g) {
-        for (int i = 0; i < exits; i++) {
-            if (group[exitNode[i]] == g && exitEnd[i] < parts.ports.size()) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private boolean holdsCleanHose(int g) {
-        for (int h = 0; h < parts.hoses.size(); h++) {
-            int v = parts.hoseVolume[h];
-            if (group[v] == g && state.holdsRefrigerant(v) && state.content(v) != PlanState.AIR && state.clean(v)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     private int beside(int v, boolean[] onTheWay, int fallback) {
         for (int i = 0; i < links; i++) {
             if (linkA[i] == v || linkB[i] == v) {
@@ -229,7 +169,17 @@ final class PlanFlows extends PlanThrough {
         if (state.level(v) > target) {
             return lower(v, target, taker);
         }
-        if (state.level(v) == target) {
+        boolean sinksIn = giver == taker
+                && exitLiquid[giver]
+                && !cold(exitEnd[giver])
+                && !state.liquid(v)
+                && state.content(v) != PlanState.AIR;
+        boolean port = exitEnd[giver] < parts.ports.size() && target <= parts.airLevel;
+        if (port && state.content(v) == PlanState.AIR && state.level(v) == target) {
+            // at the pressure of a port that does not drive it back nothing keeps the air out of it
+            return false;
+        }
+        if (state.level(v) == target && !sinksIn) {
             return kind != Act.Kind.WAIT || waited(v, giver);
         }
         if (exitEnd[giver] == AIR_END) {
@@ -294,14 +244,17 @@ final class PlanFlows extends PlanThrough {
             if (parts.cylinders.get(cylinder).use() != ServiceCylinder.Use.RECEIVER || !cylinderTakes(v, cylinder)) {
                 return false;
             }
-            state.set(v, state.liquid(v) ? PlanState.PARTLY : PlanState.VAPOUR, target, state.origin(v));
+            byte left = state.liquid(v) ? PlanState.PARTLY : PlanState.VAPOUR;
+            state.set(v, left, target, state.origin(v));
             return true;
         }
         if (air || !state.clean(v)) {
             return false;
         }
         boolean throttled = throttledIn(group[exitNode[taker]]);
-        if (state.liquid(v) && (to != parts.low || !(metered(throttled) || runsDry(throttled)))) {
+        // what is colder than the suction does not boil away into it
+        boolean stays = state.liquid(v) && parts.levels[target] >= parts.staysLiquidPa;
+        if (stays || (state.liquid(v) && (to != parts.low || !(metered(throttled) || runsDry(throttled))))) {
             return false;
         }
         state.set(v, PlanState.VAPOUR, target, state.origin(v));
@@ -348,7 +301,7 @@ final class PlanFlows extends PlanThrough {
         }
         for (int v = 0; v < volumes; v++) {
             if (group[v] == g) {
-                state.set(v, content, liquid ? top : lowest, origin);
+                state.set(v, content, air || liquid ? top : lowest, origin);
             }
         }
         return true;

@@ -1,5 +1,6 @@
 package org.satline.transfer.planner;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.satline.transfer.hookup.Act.Kind;
 import org.satline.transfer.hookup.EndFitting;
@@ -7,6 +8,8 @@ import org.satline.transfer.hookup.HookUp;
 import org.satline.transfer.hookup.HookUpPlan;
 import org.satline.transfer.hookup.HookUpState;
 import org.satline.transfer.hookup.Manifold;
+import org.satline.transfer.hookup.ServiceCylinder;
+import org.satline.transfer.hookup.SystemPort;
 import org.satline.transfer.planner.PlanParts.Behind;
 import org.satline.transfer.planner.PlanSearch.Node;
 
@@ -91,7 +94,7 @@ abstract class PlanGoals {
                 return false;
             }
         }
-        return !state.anyShutIn() && !state.runs(0);
+        return !state.anyShutIn() && !state.runs(0) && !state.runs(1);
     }
 
     boolean ready(PlanState state, int cylinder, String at, boolean out) {
@@ -123,6 +126,11 @@ abstract class PlanGoals {
         return hose < 0 || !state.liquid(parts.hoseVolume[hose]);
     }
 
+    /** With vapour only; a hose without a manifold keeps what its cylinder leaves it, with room above it. */
+    boolean mayNotComeOff(PlanState state, int volume) {
+        return roles.manifold ? state.liquid(volume) : state.content(volume) == PlanState.LIQUID;
+    }
+
     boolean off(PlanState state) {
         if (!quiet(state)) {
             return false;
@@ -134,7 +142,7 @@ abstract class PlanGoals {
             }
         }
         for (int v = 0; v < parts.volumes.size(); v++) {
-            if (state.content(v) == PlanState.LIQUID) {
+            if (mayNotComeOff(state, v)) {
                 return false;
             }
         }
@@ -145,6 +153,17 @@ abstract class PlanGoals {
             }
         }
         return true;
+    }
+
+    /** Whether liquid goes in by weight: at rest, by the liquid line. */
+    boolean weighsIn() {
+        return !parts.hookUp.running()
+                && parts.high >= 0
+                && parts.ports.get(parts.high).role() == SystemPort.Role.LIQUID_LINE;
+    }
+
+    boolean isReceiver(int cylinder) {
+        return parts.cylinders.get(cylinder).use() == ServiceCylinder.Use.RECEIVER;
     }
 
     static PlanFound found(HookUpPlan.Phase.Kind kind, PlanState from, Node node) {
@@ -165,11 +184,21 @@ abstract class PlanGoals {
         return port < 0 ? "" : parts.ports.get(port).name();
     }
 
-    String directPort(PlanState state, boolean out) {
+    /** Where a hose without a manifold may hang: where it hangs, or the liquid line first and the low side where that feeds the cylinder. */
+    List<String> directPorts(PlanState state, int cylinder) {
         int at = state.at(PlanRoles.system(roles.centre));
         if (at >= 0 && parts.behind[at] == Behind.PORT) {
-            return parts.connections.get(at);
+            return List.of(parts.connections.get(at));
         }
-        return portName(out && parts.high >= 0 ? parts.high : parts.low);
+        if (!isReceiver(cylinder)) {
+            return weighsIn() ? List.of(portName(parts.high), portName(parts.low)) : List.of(portName(parts.low));
+        }
+        List<String> ports = new ArrayList<>();
+        for (int port : new int[] {parts.high, parts.low}) {
+            if (port >= 0 && parts.ports.get(port).pressure().pascals() > parts.feedsPa[cylinder]) {
+                ports.add(portName(port));
+            }
+        }
+        return ports;
     }
 }

@@ -142,8 +142,9 @@ final class PlanHand {
     private boolean partsDry(PlanState before, int end, int at, boolean wasTight) {
         int hose = parts.hoseVolume[end / 2];
         boolean open = open(before, end);
-        if (open && before.fitting(end) == EndFitting.OPEN_CLOSE_VALVE && before.holdsRefrigerant(hose)) {
-            // what a hand valve can keep is not let go
+        boolean keeps = before.fitting(end) == EndFitting.OPEN_CLOSE_VALVE || !parts.ventable;
+        if (open && keeps && before.holdsRefrigerant(hose)) {
+            // what a hand valve can keep is not let go, nor any of a gas that is never vented
             return false;
         }
         if ((open && before.liquid(hose)) || (!open && wasTight && before.unknown(hose))) {

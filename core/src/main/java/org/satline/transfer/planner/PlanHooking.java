@@ -32,6 +32,14 @@ abstract class PlanHooking extends PlanGoals {
             return null;
         }
         Predicate<PlanState> goal = state -> hookedUp(state) && endProved(state);
+        PlanFound found = hookUp(from, goal);
+        return found == null ? hookedUpFromSource(from, goal) : found;
+    }
+
+    /** The same by the vapour of a source cylinder. */
+    abstract @Nullable PlanFound hookedUpFromSource(PlanState from, Predicate<PlanState> goal);
+
+    private @Nullable PlanFound hookUp(PlanState from, Predicate<PlanState> goal) {
         PlanScope sweep = hooking(from).build();
         boolean sweeps = portSweeps() || noAir(from);
         Node node = sweeps ? search.find(from, sweep, 14, goal) : null;
@@ -139,44 +147,6 @@ abstract class PlanHooking extends PlanGoals {
         }
         node = also(node, Kind.OPEN, parts.valves.indexOf(Manifold.CHARGING_VALVE), PlanParts.NONE);
         return also(node, Kind.OPEN, parts.valves.indexOf(Manifold.VACUUM_VALVE), PlanParts.NONE);
-    }
-
-    /** The hose to the cylinder evacuated, at its place where the pump has its own connection, otherwise before it goes there. */
-    @Nullable
-    PlanFound evacuatedHose(PlanState from, String at, String valve, Predicate<PlanState> goal) {
-        Node node = new Node(from, null, null, 0);
-        int near = PlanRoles.system(roles.centre);
-        int far = PlanRoles.cylinder(roles.centre);
-        boolean own = pumpHose() == roles.pump;
-        if (own) {
-            node = also(
-                    node,
-                    Kind.CONNECT_TIGHT,
-                    PlanRoles.system(roles.pump),
-                    parts.connections.indexOf(pumpConnection()));
-        }
-        node = also(node, Kind.CONNECT_TIGHT, near, parts.connections.indexOf(at));
-        if (own) {
-            node = also(node, Kind.CONNECT_TIGHT, far, parts.connections.indexOf(valve));
-            node = also(node, Kind.OPEN, parts.endValve[near], PlanParts.NONE);
-            node = also(node, Kind.OPEN, parts.endValve[far], PlanParts.NONE);
-        }
-        node = pumping(node);
-        PlanScope shutting = new PlanScope.Builder(node.state())
-                .valve(Manifold.VACUUM_VALVE, Kind.CLOSE)
-                .hand(pumpHose(), Kind.OPEN, Kind.CLOSE)
-                .takeOff(own ? PlanParts.NONE : far)
-                .pump()
-                .connect(far, valve, true)
-                .valve(valve, Kind.OPEN_SHORT)
-                .build();
-        Node done = search.find(node.state(), shutting, 9, goal);
-        if (done == null) {
-            return null;
-        }
-        List<PlanMove> moves = new ArrayList<>(node.moves());
-        moves.addAll(done.moves());
-        return new PlanFound(HookUpPlan.Phase.Kind.PURGE, from, moves, done.state());
     }
 
     PlanScope.Builder hooking(PlanState from) {

@@ -55,6 +55,9 @@ final class PlanParts {
     /** Saturation pressure at the temperature of the air around, Pa. */
     final double ambientPa;
 
+    /** From here up liquid that comes from the system certainly does not flash, Pa. */
+    final double staysLiquidPa;
+
     final boolean ventable;
     final int low;
     final int high;
@@ -63,6 +66,10 @@ final class PlanParts {
 
     final int[] chamber;
     final boolean[] isHose;
+    /** The sides of the recovery machine, or {@link #NONE}. */
+    final int machineInlet;
+
+    final int machineOutlet;
     final int lowValve;
     final int highValve;
     /** Valves that may stay open while a phase ends: of ports, hose ends and the charging connection. */
@@ -106,6 +113,8 @@ final class PlanParts {
                 .toArray();
         isHose = new boolean[volumes.size()];
         Arrays.stream(hoseVolume).forEach(volume -> isHose[volume] = true);
+        machineInlet = volumes.indexOf(HookUp.MACHINE_INLET);
+        machineOutlet = volumes.indexOf(HookUp.MACHINE_OUTLET);
         lowValve = valves.indexOf(Manifold.LOW_VALVE);
         highValve = valves.indexOf(Manifold.HIGH_VALVE);
         mayStayOpen = new boolean[valves.size()];
@@ -118,6 +127,11 @@ final class PlanParts {
         portConnection = ports.stream()
                 .mapToInt(port -> connections.indexOf(port.name()))
                 .toArray();
+        double coldest = hookUp.ports().stream()
+                .filter(SystemPort::liquid)
+                .mapToDouble(port -> port.temperature().kelvins())
+                .reduce(hookUp.ambient().kelvins(), Math::min);
+        staysLiquidPa = hookUp.gas().properties().bubblePressurePa(coldest) + HookUp.certainPa();
         levels = levels(state);
         airLevel = level(hookUp.atmosphere().pressure().pascals());
         portLevel = ports.stream()

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.satline.transfer.hookup.Act.Kind;
 import org.satline.transfer.hookup.EndFitting;
@@ -18,7 +17,7 @@ import org.satline.transfer.planner.PlanParts.Behind;
 import org.satline.transfer.planner.PlanSearch.Node;
 
 /** The phases of the tasks: what each may touch and where it ends. Used for one plan; not thread-safe. */
-final class PlanPhases extends PlanHooking {
+final class PlanPhases extends PlanMachining {
     private final Map<PlanState, Boolean> proved = new HashMap<>();
 
     PlanPhases(HookUp hookUp, HookUpState state) {
@@ -30,25 +29,27 @@ final class PlanPhases extends PlanHooking {
     @Nullable
     List<PlanFound> connect(String cylinder) {
         int index = index(cylinder);
-        if (!flows(index)) {
-            return null;
+        List<PlanFound> found = flows(index) ? connect(index, false) : null;
+        if (found == null && parts.hookUp.machine()) {
+            found = connect(index, true);
         }
-        List<PlanFound> both = connect(index);
         boolean highFree = roles.high >= 0 && start.at(PlanRoles.system(roles.high)) < 0;
-        if (both != null || !highFree) {
-            return both;
+        if (found != null || !highFree) {
+            return found;
         }
         // the low side alone may do
         roles = roles.withoutHigh();
         proved.clear();
         ends.clear();
-        return connect(index);
+        found = flows(index) ? connect(index, false) : null;
+        return found == null && parts.hookUp.machine() ? connect(index, true) : found;
     }
 
-    private @Nullable List<PlanFound> connect(int index) {
+    private @Nullable List<PlanFound> connect(int index, boolean machine) {
         List<PlanFound> found = new ArrayList<>();
         PlanState from = start;
-        if (roles.manifold && (roles.low >= 0 || roles.high >= 0)) {
+        // what hangs already was not begun by this plan: its end is proved with that of the step
+        if (roles.manifold && (roles.low >= 0 || roles.high >= 0) && !hookedUp(from)) {
             PlanFound hooked = hookUp(from);
             if (hooked == null) {
                 return null;
@@ -56,11 +57,11 @@ final class PlanPhases extends PlanHooking {
             found.add(hooked);
             from = hooked.end();
         }
-        PlanFound purged = purge(from, index);
+        List<PlanFound> purged = machine ? purgeThroughMachine(from, index) : listed(purge(from, index));
         if (purged == null) {
             return null;
         }
-        found.add(purged);
+        found.addAll(purged);
         return found;
     }
 
@@ -74,21 +75,28 @@ final class PlanPhases extends PlanHooking {
             }
             return false;
         }
+        boolean above = false;
+        for (int port : new int[] {parts.low, weighsIn() ? parts.high : PlanParts.NONE}) {
+            above |= port >= 0 && parts.certain(start.cylinderLevel(cylinder), parts.portLevel[port]);
+        }
         // R-744 goes in through a regulator, which is not among the parts
-        return parts.low >= 0
+        return above
                 && !parts.hookUp.gas().carbonDioxide()
-                && parts.certain(start.cylinderLevel(cylinder), parts.portLevel[parts.low])
-                && (parts.hookUp.running() || !parts.hookUp.gas().glide());
+                && (parts.hookUp.running() || weighsIn() || !parts.hookUp.gas().glide());
     }
 
     @Nullable
     List<PlanFound> step(String cylinder, boolean out) {
         int index = index(cylinder);
-        if ((parts.cylinders.get(index).use() == ServiceCylinder.Use.RECEIVER) != out) {
+        boolean unregulated = !out && parts.hookUp.gas().carbonDioxide();
+        if (unregulated || (parts.cylinders.get(index).use() == ServiceCylinder.Use.RECEIVER) != out) {
             return null;
         }
-        PlanFound step = step(start, index, out);
-        return step == null ? null : List.of(step);
+        return listed(oneStep(start, index, out));
+    }
+
+    private static @Nullable List<PlanFound> listed(@Nullable PlanFound found) {
+        return found == null ? null : List.of(found);
     }
 
     @Nullable
@@ -104,59 +112,45 @@ final class PlanPhases extends PlanHooking {
             found.add(left);
             from = left.end();
         }
-        PlanFound purged = flows(index) ? purge(from, index) : null;
+        List<PlanFound> purged = flows(index) ? listed(purge(from, index)) : null;
+        purged = purged == null ? purgeThroughMachine(from, index) : purged;
         if (purged == null) {
             return null;
         }
-        found.add(purged);
+        found.addAll(purged);
         return found;
     }
 
     @Nullable
     List<PlanFound> end() {
-        PlanFound end = end(start);
-        return end == null ? null : List.of(end);
+        return end(start);
+    }
+
+    private @Nullable List<PlanFound> end(PlanState from) {
+        List<PlanFound> end = takenOff(from, emptying(from));
+        for (String source : end == null && weighsIn() ? sweepingSources(from) : List.<String>of()) {
+            int cylinder = parts.behindIndex[parts.connections.indexOf(source)];
+            boolean pushes = end == null && parts.certain(from.cylinderLevel(cylinder), parts.portLevel[parts.high]);
+            end = pushes ? takenOff(from, pushing(from, source)) : end;
+        }
+        if (end != null) {
+            return end;
+        }
+        PlanFound emptied = emptiedByMachine(from);
+        end = emptied == null ? null : takenOff(emptied.end(), emptying(emptied.end()));
+        if (emptied == null || end == null) {
+            return null;
+        }
+        List<PlanFound> all = new ArrayList<>(List.of(emptied));
+        all.addAll(end);
+        return all;
+    }
+
+    private @Nullable PlanFound oneStep(PlanState from, int cylinder, boolean out) {
+        return out && onMachine(from) ? stepThroughMachine(from, cylinder) : step(from, cylinder, out);
     }
 
     // ---------------------------------------------------------------- phases
-
-    private @Nullable PlanFound purge(PlanState from, int cylinder) {
-        boolean out = parts.cylinders.get(cylinder).use() == ServiceCylinder.Use.RECEIVER;
-        String valve = valveOf(cylinder, out);
-        String at = roles.manifold ? Manifold.CENTRE : directPort(from, out);
-        int near = PlanRoles.system(roles.centre);
-        int far = PlanRoles.cylinder(roles.centre);
-        if (near < 0) {
-            return null;
-        }
-        Predicate<PlanState> mixedToo = state -> ready(state, cylinder, at, out) && proved(state, cylinder, out);
-        Predicate<PlanState> clean = state -> pure(state, parts.hoseVolume[roles.centre], true)
-                && pure(state, parts.chamber[PlanParts.CHAMBER_CENTRE], true)
-                && mixedToo.test(state);
-        PlanScope.Builder sweep = new PlanScope.Builder(from)
-                .turn(roles.centre)
-                .connect(near, at, true)
-                .connect(far, valve, true)
-                .handOpening(roles.centre)
-                .opening(Manifold.CHARGING_VALVE)
-                .valve(Manifold.LOW_VALVE, Kind.CRACK, Kind.CLOSE)
-                .valve(valve, Kind.OPEN_SHORT, Kind.CRACK, Kind.CLOSE);
-        if (!roles.manifold) {
-            sweep.valve(at, Kind.OPEN, Kind.CLOSE);
-        }
-        PlanScope sweeps = sweep.build();
-        Node node = search.find(from, sweeps, 12, clean);
-        if (node == null && parts.hookUp.pump() && roles.manifold) {
-            PlanFound evacuated = evacuatedHose(from, at, valve, clean);
-            if (evacuated != null) {
-                return evacuated;
-            }
-        }
-        if (node == null && out) {
-            node = search.find(from, sweeps, 12, mixedToo);
-        }
-        return node == null ? null : found(HookUpPlan.Phase.Kind.PURGE, from, node);
-    }
 
     private @Nullable PlanFound step(PlanState from, int cylinder, boolean out) {
         PlanState fresh = from.copy();
@@ -171,6 +165,9 @@ final class PlanPhases extends PlanHooking {
             builder.invert(cylinder, true).valve(valve, Kind.OPEN, Kind.CLOSE).valve(Manifold.HIGH_VALVE, Kind.CLOSE);
             if (roles.manifold) {
                 builder.valve(Manifold.LOW_VALVE, Kind.OPEN_SHORT, Kind.CLOSE);
+                if (weighsIn()) {
+                    builder.valve(Manifold.HIGH_VALVE, Kind.OPEN_SHORT);
+                }
             }
         }
         if (!roles.manifold) {
@@ -224,12 +221,15 @@ final class PlanPhases extends PlanHooking {
         builder.valve(Manifold.HIGH_VALVE, Kind.OPEN, Kind.CLOSE)
                 .valve(Manifold.LOW_VALVE, Kind.CRACK, Kind.CLOSE)
                 .hand(roles.centre, Kind.CLOSE);
-        if (!roles.manifold) {
-            // the hose is emptied into the cylinder that it is on; cold liquid is not shut in for that even for one act
-            for (ServiceCylinder cylinder : parts.cylinders) {
-                builder.valve(cylinder.connections().get(0), Kind.OPEN_SHORT, Kind.CRACK);
+        for (int i = 0; i < parts.cylinders.size(); i++) {
+            // the hose is emptied into the cylinder that it is on; cold liquid is not shut in for that even for one
+            // act. Hoses of a
+            // manifold at rest dry only into a cylinder that does not make them mixed
+            boolean dries = !parts.hookUp.running() && from.cylinderOrigin(i) < PlanState.GAS_RECOVERED;
+            if (!roles.manifold || dries) {
+                builder.valve(parts.cylinders.get(i).connections().get(0), Kind.OPEN_SHORT, Kind.CRACK)
+                        .waiting();
             }
-            builder.waiting();
         }
         for (int i = 0; i < parts.cylinders.size(); i++) {
             builder.invert(i, false);
@@ -238,9 +238,17 @@ final class PlanPhases extends PlanHooking {
     }
 
     /** First what holds liquid is emptied into the running suction, then everything comes off in a fixed order. */
-    private @Nullable PlanFound end(PlanState from) {
+    /** At rest nothing draws the liquid from the hoses: a source's vapour pushes it in, through the low hose. */
+    private PlanScope.Builder pushing(PlanState from, String source) {
+        return emptying(from)
+                .takeOff(PlanRoles.system(roles.low))
+                .connect(PlanRoles.system(roles.low), source, false)
+                .hand(roles.low, Kind.OPEN, Kind.CLOSE)
+                .valve(source, Kind.OPEN);
+    }
+
+    private @Nullable List<PlanFound> takenOff(PlanState from, PlanScope.Builder builder) {
         int centre = PlanRoles.system(roles.centre);
-        PlanScope.Builder builder = emptying(from);
         if (parts.high >= 0) {
             builder.valve(portName(parts.high), Kind.CLOSE);
         }
@@ -257,7 +265,12 @@ final class PlanPhases extends PlanHooking {
         }
         List<PlanMove> moves = new ArrayList<>(node.moves());
         moves.addAll(off.moves());
-        return new PlanFound(HookUpPlan.Phase.Kind.TAKE_OFF, from, moves, off.state());
+        PlanFound both = new PlanFound(HookUpPlan.Phase.Kind.TAKE_OFF, from, moves, off.state());
+        return PlanWriter.acts(both).size() <= HookUpPlan.Phase.MOST_ACTS
+                ? List.of(both)
+                : List.of(
+                        found(HookUpPlan.Phase.Kind.LEAVE, from, node),
+                        new PlanFound(HookUpPlan.Phase.Kind.TAKE_OFF, node.state(), off.moves(), off.state()));
     }
 
     private @Nullable Node takenOff(PlanState from) {
@@ -293,7 +306,7 @@ final class PlanPhases extends PlanHooking {
 
     private boolean noLiquid(PlanState state) {
         for (int v = 0; v < parts.volumes.size(); v++) {
-            if (state.content(v) == PlanState.LIQUID) {
+            if (mayNotComeOff(state, v)) {
                 return false;
             }
         }
@@ -303,8 +316,9 @@ final class PlanPhases extends PlanHooking {
     // ---------------------------------------------------------------- proofs and names
 
     /** Whether a step and the take-off after it are found from here; a hose that is ready and no step to make has an end all the same. */
-    private boolean proved(PlanState state, int cylinder, boolean out) {
-        return proved.computeIfAbsent(state, each -> step(each, cylinder, out) != null);
+    @Override
+    boolean proved(PlanState state, int cylinder, boolean out) {
+        return proved.computeIfAbsent(state, each -> oneStep(each, cylinder, out) != null);
     }
 
     private final Map<PlanState, Boolean> ends = new HashMap<>();

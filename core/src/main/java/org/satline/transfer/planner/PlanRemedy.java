@@ -38,7 +38,7 @@ final class PlanRemedy {
                 return List.of(part);
             }
         }
-        if (!HARDWARE.contains(likely)) {
+        if (!HARDWARE.contains(likely) && likely != PlanPart.RECOVERY_MACHINE) {
             return List.of();
         }
         for (FittedHookUp with : FittedHookUp.with(likely, hookUp, state, task)) {

@@ -15,6 +15,9 @@ final class PlanRoles {
     final int centre;
 
     final int pump;
+    /** The hose from the outlet of a recovery machine to the cylinder. */
+    final int outlet;
+
     final boolean manifold;
     private final PlanParts parts;
 
@@ -24,6 +27,7 @@ final class PlanRoles {
         low = manifold ? hose(state, "low", List.of(Manifold.LOW)) : PlanParts.NONE;
         high = manifold ? hose(state, "high", List.of(Manifold.HIGH)) : PlanParts.NONE;
         pump = hose(state, "pump", List.of(HookUp.PUMP, Manifold.VACUUM));
+        outlet = hose(state, HookUp.OUTLET_HOSE, List.of(HookUp.MACHINE_OUTLET));
         int named = hose(state, "centre", List.of(Manifold.CENTRE));
         centre = named >= 0 || manifold ? named : other();
     }
@@ -34,6 +38,7 @@ final class PlanRoles {
         high = PlanParts.NONE;
         centre = all.centre;
         pump = all.pump;
+        outlet = all.outlet;
         manifold = all.manifold;
     }
 
@@ -45,7 +50,7 @@ final class PlanRoles {
     private int other() {
         for (int i = 0; i < parts.hoses.size(); i++) {
             String name = parts.hoses.get(i).name();
-            if (i != pump && !name.startsWith("low") && !name.startsWith("high")) {
+            if (i != pump && i != outlet && !name.startsWith("low") && !name.startsWith("high")) {
                 return i;
             }
         }

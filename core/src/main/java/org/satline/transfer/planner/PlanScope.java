@@ -131,7 +131,9 @@ record PlanScope(List<PlanMove> forced, List<PlanMove> turns, List<PlanMove> mov
         }
 
         Builder waiting() {
-            moves.add(PlanGoals.WAIT);
+            if (!moves.contains(PlanGoals.WAIT)) {
+                moves.add(PlanGoals.WAIT);
+            }
             return this;
         }
 

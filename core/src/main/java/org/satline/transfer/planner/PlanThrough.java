@@ -3,6 +3,7 @@ package org.satline.transfer.planner;
 import org.satline.transfer.hookup.Act;
 import org.satline.transfer.hookup.HookUpPractice;
 import org.satline.transfer.hookup.ServiceCylinder;
+import org.satline.transfer.hookup.SystemPort;
 import org.satline.transfer.hookup.VolumeContent;
 
 /** What goes from one end of paths to another, and what of it is forbidden. Not thread-safe. */
@@ -160,12 +161,20 @@ abstract class PlanThrough extends PlanPaths {
     boolean intoPort(int from, int port, int[] way, boolean throttled) {
         int giver = exitEnd[from];
         int cylinder = giver - CYLINDER_END;
-        if (port != parts.low
+        // at rest liquid goes in by weight, into the liquid line alone
+        boolean weighed = !parts.hookUp.running()
+                && port == parts.high
+                && parts.ports.get(port).role() == SystemPort.Role.LIQUID_LINE;
+        if ((port != parts.low && !weighed)
                 || cylinder < 0
                 || state.cylinderOrigin(cylinder) == 0
                 || state.cylinderOrigin(cylinder) >= PlanState.GAS_RECOVERED
                 || state.cylinderHolds(cylinder) == VolumeContent.AIR
                 || !parts.certain(levelOf(from), parts.portLevel[port])) {
+            return false;
+        }
+        // at rest nothing draws away what condenses in hoses that are colder than the source
+        if (!parts.hookUp.running() && !weighed && parts.levels[levelOf(from)] > parts.ambientPa) {
             return false;
         }
         boolean liquid = exitLiquid[from];
@@ -175,7 +184,7 @@ abstract class PlanThrough extends PlanPaths {
             }
             liquid |= v < volumes && state.liquid(v);
         }
-        if (liquid && !metered(throttled)) {
+        if (liquid && !weighed && !metered(throttled)) {
             return false;
         }
         state.moved(exitLiquid[from] ? PlanState.IN_LIQUID : PlanState.IN_VAPOUR);

@@ -15,7 +15,8 @@ import org.satline.transfer.hookup.SystemPort;
 final class PlanWriter {
     private PlanWriter() {}
 
-    static HookUpPlan.Phase phase(PlanFound found, PlanTask task) {
+    /** The acts with what belongs to the end of a job. */
+    static List<Act> acts(PlanFound found) {
         List<Act> acts = new ArrayList<>(found.acts());
         if (found.kind() == HookUpPlan.Phase.Kind.TAKE_OFF) {
             PlanParts parts = found.start().parts;
@@ -26,6 +27,11 @@ final class PlanWriter {
             }
             acts.add(Act.of(Act.Kind.READ_SCALE, "scale"));
         }
+        return acts;
+    }
+
+    static HookUpPlan.Phase phase(PlanFound found, PlanTask task) {
+        List<Act> acts = acts(found);
         task.amount()
                 .ifPresent(most -> acts.replaceAll(
                         act -> act.kind() == Act.Kind.OPEN_SHORT && found.kind() == HookUpPlan.Phase.Kind.STEP

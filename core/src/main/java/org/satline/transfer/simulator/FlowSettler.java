@@ -1,6 +1,7 @@
 package org.satline.transfer.simulator;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -63,6 +64,7 @@ final class FlowSettler {
                 ends.merge(end.name(), end, (a, b) -> b.liquid() && !a.liquid() ? b : a);
             }
             highAndLow(ends.keySet());
+            intoSource(ends.values());
             if (ends.isEmpty()) {
                 evenOut(volumes(group));
             } else {
@@ -74,6 +76,29 @@ final class FlowSettler {
             pumpOver();
             hookUp.cylinders().forEach(cylinder -> bench.settleCylinder(cylinder.name()));
         }
+        paths.groups().forEach(this::risen);
+    }
+
+    /** What a cylinder has taken raises its pressure, and with it that of what is open to it alone. */
+    private void risen(Group group) {
+        Set<String> names = new HashSet<>();
+        group.ends().forEach(edge -> names.add(edge.other()));
+        Cell cylinder = names.size() == 1 ? bench.cells.get(names.iterator().next()) : null;
+        // of mixed gas and air nothing comes back: it is what came that is pressed together
+        if (cylinder == null || !cylinder.holdsRefrigerant() || cylinder.holdsAir() || !cylinder.origin.isClean()) {
+            return;
+        }
+        PathEnd end = end(group.ends().get(0));
+        PathEnd vapour = new PathEnd(end.edge(), end.pascals(), false, end.kelvins());
+        for (String node : volumes(group)) {
+            Cell cell = bench.cell(node);
+            if (cell.pascals < cylinder.pascals - VolumeFiller.EQUAL_PA && cell.liquid) {
+                cell.pascals = cylinder.pascals;
+            } else if (cell.pascals < cylinder.pascals - VolumeFiller.EQUAL_PA) {
+                filler.fill(node, cylinder.pascals, vapour, false);
+            }
+        }
+        bench.settleCylinder(end.name());
     }
 
     private PathEnd end(Edge edge) {
@@ -100,6 +125,21 @@ final class FlowSettler {
                 ends.contains(SystemPort.Role.LIQUID_LINE.code()) || ends.contains(SystemPort.Role.DISCHARGE.code());
         if (hookUp.running() && low && high) {
             bench.breaks(Invariant.HIGH_AND_LOW_JOINED, SystemPort.Role.LOW_SIDE.code());
+        }
+    }
+
+    /** Within the errors of the gauges the system may as well flow into the source. */
+    private void intoSource(Collection<PathEnd> ends) {
+        for (PathEnd source : ends) {
+            boolean gives = parts.cylinder(source.name())
+                    .filter(cylinder -> cylinder.use() != ServiceCylinder.Use.RECEIVER)
+                    .isPresent();
+            boolean close = ends.stream()
+                    .anyMatch(end -> parts.port(end.name()).isPresent()
+                            && Math.abs(end.pascals() - source.pascals()) <= HookUp.certainPa());
+            if (gives && close) {
+                bench.breaks(Invariant.FOREIGN_GAS_INTO_CYLINDER, source.name());
+            }
         }
     }
 
@@ -246,10 +286,16 @@ final class FlowSettler {
             return;
         }
         PathEnd to = into.get();
+        if (act.kind() == Act.Kind.SELF_PURGE
+                && inlet.nodes().size() + inlet.ends().size() > 1) {
+            // with its inlet open it would draw on instead of emptying itself
+            bench.breaks(Invariant.MACHINE_MISUSED, HookUp.MACHINE);
+        }
         Optional<PathEnd> from = inlet.ends().stream()
                 .filter(edge -> !edge.other().equals(HookUp.PUMP))
                 .map(this::end)
                 .findFirst();
+        double weight = bench.cell(to.name()).refrigerant;
         for (String node : volumes(inlet)) {
             Cell cell = bench.cell(node);
             bench.move(node, to.name(), cell.refrigerant, cell.air, cell.liquid);
@@ -269,13 +315,19 @@ final class FlowSettler {
         }
         PathEnd source = from.get();
         volumes(inlet).forEach(node -> filler.fill(node, source.pascals(), source, source.liquid()));
-        volumes(outlet).forEach(node -> filler.fill(node, to.pascals(), source, false));
         Cell taker = bench.cell(to.name());
+        for (String node : volumes(outlet)) {
+            filler.fill(node, to.pascals(), source, false);
+            // what stands open to the cylinder counts as its gas
+            bench.cell(node).origin = bench.cell(node).origin.with(taker.origin);
+        }
         double room = Math.max(0, law.liquidDensity(taker.kelvins) * taker.size - taker.refrigerant);
         boolean air = source.name().equals(HookUp.AIR);
         double usual = HookUpPractice.LIQUID_PER_OPENING_G.value() / 1000;
-        double amount =
-                Math.min(room, act.amount().map(mass -> mass.kilograms()).orElse(usual));
+        // the scale shows what stood in the hoses alike
+        double already = act.amount().isPresent() ? taker.refrigerant - weight : 0;
+        double wanted = act.amount().map(mass -> mass.kilograms()).orElse(usual);
+        double amount = Math.min(room, Math.max(0, wanted - already));
         bench.move(source.name(), to.name(), air ? 0 : amount, air ? amount : 0, source.liquid());
     }
 

@@ -79,6 +79,8 @@ final class HookUpBench {
     private final Set<String> airEntered = new TreeSet<>();
     private double ventedVapour;
     private double ventedLiquid;
+    /** What a coupling spills is all that may be lost of a gas that is never vented. */
+    private boolean parting;
 
     HookUpBench(Layout parts, GasLaw law, HookUpState state) {
         this.parts = parts;
@@ -141,6 +143,9 @@ final class HookUpBench {
         boolean some = refrigerant > NEGLIGIBLE_KG;
         boolean airy = air > NEGLIGIBLE_KG;
         Cell taker = cells.get(to);
+        if (some && parts.hookUp.gas().carbonDioxide() && isSource(from)) {
+            breaks(Invariant.UNREGULATED_CARBON_DIOXIDE, from);
+        }
         if (parts.port(to).isPresent()) {
             if (airy) {
                 breaks(Invariant.AIR_INTO_SYSTEM, to);
@@ -149,11 +154,10 @@ final class HookUpBench {
                 breaks(Invariant.FOREIGN_GAS_INTO_SYSTEM, to);
             }
         } else if (parts.cylinder(to).isPresent() && taker != null) {
-            ServiceCylinder cylinder = parts.cylinder(to).get();
             if (airy) {
                 breaks(Invariant.AIR_INTO_CYLINDER, to);
             }
-            boolean source = cylinder.use() != ServiceCylinder.Use.RECEIVER;
+            boolean source = isSource(to);
             boolean ownAlone = taker.holdsRefrigerant() && taker.origin.isClean();
             boolean foreign = source ? origin != GasOrigin.SOURCE : ownAlone && !origin.isClean();
             if (some && (foreign || origin == GasOrigin.UNKNOWN)) {
@@ -170,6 +174,12 @@ final class HookUpBench {
         }
     }
 
+    private boolean isSource(String volume) {
+        return parts.cylinder(volume)
+                .filter(cylinder -> cylinder.use() != ServiceCylinder.Use.RECEIVER)
+                .isPresent();
+    }
+
     /** Unclean gas comes to a volume. */
     void spoils(String name, Cell cell) {
         if (parts.hose(name).isPresent() && cell.holdsRefrigerant() && !cell.holdsAir() && cell.origin.isClean()) {
@@ -183,11 +193,7 @@ final class HookUpBench {
         } else {
             ventedVapour += refrigerant;
         }
-        double pascals = cells.containsKey(from)
-                ? cell(from).pascals
-                : parts.port(from).map(port -> port.pressure().pascals()).orElse(0.0);
-        double coupling = HookUpPractice.COUPLING_ML.value() * 1e-6 * law.vapourDensity(pascals);
-        if (!parts.hookUp.gas().mayBeVented() && refrigerant > coupling * 1.001) {
+        if (!parts.hookUp.gas().mayBeVented() && !parting) {
             breaks(Invariant.VENTED_FORBIDDEN_GROUP, from);
         }
         // a pump is the way to be rid of a hose of unknown content; the open air is not
@@ -201,7 +207,9 @@ final class HookUpBench {
         double density = liquid ? law.liquidDensity(kelvins) : law.vapourDensity(pascals);
         double spilt = HookUpPractice.COUPLING_ML.value() * 1e-6 * density;
         Cell cell = cells.get(from);
+        parting = true;
         move(from, HookUp.AIR, cell == null ? spilt : Math.min(spilt, cell.refrigerant), 0, liquid);
+        parting = false;
     }
 
     /** The pressure of a cylinder after something went in or out. */

@@ -305,6 +305,10 @@ public final class HookUpSimulator {
             if (liquid) {
                 bench.breaks(Invariant.JOINT_LOOSENED_ON_LIQUID, end);
             }
+            // of these gases a hose comes off with its end shut or empty, however little it holds
+            if (wasTight && inHose.holdsRefrigerant() && !hookUp.gas().mayBeVented()) {
+                bench.breaks(Invariant.VENTED_FORBIDDEN_GROUP, end);
+            }
         } else if (wasTight && inHose.holdsRefrigerant()) {
             bench.spill(hose, liquid, inHose.pascals, inHose.kelvins);
         }

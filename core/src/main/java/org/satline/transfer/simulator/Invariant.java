@@ -24,6 +24,8 @@ public enum Invariant {
     VENTED_ABOVE_LEAST("ventedAboveLeast"),
     /** A refrigerant of group B or class 3 vented, or a bare core of it opened by a hose end. */
     VENTED_FORBIDDEN_GROUP("ventedForbiddenGroup"),
+    /** A source of R-744 opened without a regulator, which is not among the parts of a hook-up. */
+    UNREGULATED_CARBON_DIOXIDE("unregulatedCarbonDioxide"),
     /** A recovery machine started against a shut outlet, or a vacuum pump opened to a system or cylinder with refrigerant. */
     MACHINE_MISUSED("machineMisused");
 

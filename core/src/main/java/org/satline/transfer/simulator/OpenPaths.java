@@ -37,6 +37,8 @@ final class OpenPaths {
     /** Nodes open to each other, in a fixed order, and the ends that they are open to. */
     record Group(Set<String> nodes, List<Edge> ends) {}
 
+    private static final String JOINT = "joint ";
+
     private final Layout parts;
     private final HookUpState state;
     private final Map<String, Opening> valves;
@@ -69,7 +71,12 @@ final class OpenPaths {
     }
 
     static boolean isJoint(String node) {
-        return node.startsWith("joint ");
+        return node.startsWith(JOINT);
+    }
+
+    /** Whether that leak is the end of a hose that hangs free: some twenty times a loosened joint, and nobody screws it on in two seconds. */
+    boolean isOffEnd(String leak) {
+        return wideLeaks.contains(leak) && parts.hoseEnds.contains(leak.substring(JOINT.length()));
     }
 
     /** Whether the air can wander into that joint against no flow: an end or connection that is off. */
@@ -162,7 +169,7 @@ final class OpenPaths {
     }
 
     private String leak(String place, boolean wide) {
-        String leak = "joint " + place;
+        String leak = JOINT + place;
         if (!edges.containsKey(leak)) {
             open(leak, HookUp.AIR, HookUp.AIR, false);
             if (wide) {

@@ -83,7 +83,8 @@ final class ThroughFlow {
                 amount * share + filler.airWith(high, amount),
                 high.liquid());
         if (toAir) {
-            ventedEnough(high, liquid, volumes, dirty && sweeps, amount);
+            boolean atJoint = !paths.isOffEnd(low.edge().node());
+            ventedEnough(high, liquid, volumes, dirty && sweeps && atJoint, amount);
         }
         return nodes;
     }
@@ -105,7 +106,8 @@ final class ThroughFlow {
     private void misuse(PathEnd high, PathEnd low, boolean liquid, boolean throttled) {
         Cell cylinder = bench.cells.get(high.name());
         boolean holds = cylinder == null ? parts.port(high.name()).isPresent() : cylinder.holdsRefrigerant();
-        if (low.name().equals(HookUp.PUMP) && holds) {
+        // a pump that stands still is a way to the air, and no place to blow refrigerant through
+        if (low.edge().connection().equals(HookUp.PUMP) && holds) {
             bench.breaks(Invariant.MACHINE_MISUSED, HookUp.PUMP);
         }
         if (low.name().equals(SystemPort.Role.LOW_SIDE.code()) && liquid) {

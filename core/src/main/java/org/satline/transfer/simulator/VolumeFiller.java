@@ -56,6 +56,13 @@ final class VolumeFiller {
             lower(node, pascals, taker);
         } else if (cell.pascals < pascals - EQUAL_PA) {
             fill(node, pascals, giver, giver.liquid());
+        } else if (giver.equals(taker)
+                && giver.liquid()
+                && !cell.liquid
+                && !cell.holdsAir()
+                && giver.kelvins() >= cell.kelvins) {
+            // at one pressure liquid still comes by its weight, but for a warmer part, where it boils
+            fill(node, pascals, giver, true);
         } else if (act.kind() == Act.Kind.WAIT && cell.holdsRefrigerant()) {
             bench.cell(node).kelvins = law.ambientK();
             afterWait(node, pascals, giver);

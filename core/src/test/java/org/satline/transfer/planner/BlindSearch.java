@@ -11,6 +11,7 @@ import java.util.Set;
 import org.satline.transfer.hookup.Act;
 import org.satline.transfer.hookup.Act.Kind;
 import org.satline.transfer.hookup.HookUp;
+import org.satline.transfer.hookup.HookUpPlan;
 import org.satline.transfer.hookup.HookUpState;
 import org.satline.transfer.hookup.Joint;
 import org.satline.transfer.hookup.Manifold;
@@ -204,7 +205,24 @@ final class BlindSearch {
         PlanTask then = connects
                 ? PlanTask.of(out ? PlanTask.Kind.STEP_OUT : PlanTask.Kind.STEP_IN, task.cylinder())
                 : PlanTask.of(PlanTask.Kind.END_OF_JOB, "");
-        return end || HookUpPlanner.attempt(hookUp, state, then).isPresent();
+        return end
+                || HookUpPlanner.attempt(hookUp, state, then)
+                        .filter(phases -> runs(state, phases))
+                        .isPresent();
+    }
+
+    private boolean runs(HookUpState from, List<HookUpPlan.Phase> phases) {
+        HookUpState state = from;
+        for (HookUpPlan.Phase phase : phases) {
+            for (Act act : phase.acts()) {
+                HookUpSimulator.Outcome outcome = simulator.apply(state, act);
+                if (!outcome.effects().violations().isEmpty()) {
+                    return false;
+                }
+                state = outcome.state();
+            }
+        }
+        return true;
     }
 
     private HookUpState capped(HookUpState state) {

@@ -63,20 +63,14 @@ class HookUpPlansTest {
                         .isEmpty();
     }
 
-    /**
-     * What the planner is known to miss: an evacuated cylinder fed from the low port by a direct hose, a hose emptied into another
-     * cylinder, a hose swept out of its open end as it goes on. Seven at most with this seed.
-     */
-    private static final int KNOWN_TO_MISS = 7;
-
     @Test
-    void whereThereIsNoPlanABlindSearchFindsNextToNoneEither() {
-        BlindTrial trial = new BlindTrial(300);
+    void whereThereIsNoPlanABlindSearchFindsNoneEither() {
+        BlindTrial trial = new BlindTrial(800);
         HookUpCases.some(SEED, 300).forEach(trial::site);
         assertThat(trial.searched).isGreaterThan(500);
-        assertThat(trial.found).as(trial.found.toString()).hasSizeLessThanOrEqualTo(KNOWN_TO_MISS);
+        assertThat(trial.found).as(trial.found.toString()).isEmpty();
         // it finds steps that are there: otherwise it would prove nothing
         assertThat(trial.steps[0]).isGreaterThan(20);
-        assertThat(trial.steps[1] * 3).isGreaterThanOrEqualTo(trial.steps[0]);
+        assertThat(trial.steps[1] * 10).isGreaterThanOrEqualTo(trial.steps[0] * 9);
     }
 }

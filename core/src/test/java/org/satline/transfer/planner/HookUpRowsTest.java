@@ -5,6 +5,7 @@ import static org.satline.transfer.simulator.HookUpFixture.RECOVERY;
 import static org.satline.transfer.simulator.HookUpFixture.SOURCE;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,6 +40,16 @@ class HookUpRowsTest {
         return Arguments.of(name, (Consumer<HookUpFixture>) fixture -> {}, before, then, asked, first);
     }
 
+    private static Arguments row(
+            String name,
+            List<PlanTask> before,
+            Consumer<HookUpFixture> site,
+            Consumer<HookUpFixture> then,
+            PlanTask asked,
+            Object first) {
+        return Arguments.of(name, site, before, then, asked, first);
+    }
+
     private static Arguments row(String name, Consumer<HookUpFixture> site, PlanTask asked, Object first) {
         return Arguments.of(name, site, List.of(), (Consumer<HookUpFixture>) fixture -> {}, asked, first);
     }
@@ -59,8 +70,145 @@ class HookUpRowsTest {
         fixture.liquidBars = fixture.lowBars;
     }
 
+    private static void machine(HookUpFixture fixture) {
+        fixture.recoveryCelsius = 50;
+        fixture.outletHose = true;
+    }
+
+    /** Each case of the practice in its order, some in more than one form. */
     static Stream<Arguments> rows() {
+        return Stream.concat(onTheWay(), atWork());
+    }
+
+    private static Stream<Arguments> onTheWay() {
         return Stream.of(
+                row(
+                        "first hook-up, self-sealing end at the high port",
+                        f -> f.highPortEnd = EndFitting.SELF_SEALING,
+                        TO_RECOVERY,
+                        "connectTight low-hose.cylinder"),
+                row(
+                        "first hook-up, self-sealing end at the high port, no pump",
+                        f -> {
+                            f.highPortEnd = EndFitting.SELF_SEALING;
+                            f.pump = false;
+                        },
+                        TO_RECOVERY,
+                        PlanReason.NO_SWEEP_PATH),
+                row(
+                        "hand valve at the cylinder with contents",
+                        f -> {},
+                        TO_RECOVERY,
+                        "PURGE connectTight centre-hose.system"),
+                row(
+                        "hand valve at the evacuated cylinder",
+                        f -> f.recoveryKilograms = 0,
+                        TO_RECOVERY,
+                        "PURGE connectTight centre-hose.system"),
+                row(
+                        "plain end at the cylinder",
+                        f -> f.centreCylinderEnd = EndFitting.PLAIN_FLARE,
+                        TO_RECOVERY,
+                        "PURGE connectTight centre-hose.system"),
+                row(
+                        "self-sealing end at the cylinder with contents",
+                        f -> f.centreCylinderEnd = EndFitting.SELF_SEALING,
+                        TO_RECOVERY,
+                        "PURGE turnRound centre-hose"),
+                row(
+                        "self-sealing end at the evacuated cylinder",
+                        f -> {
+                            f.centreCylinderEnd = EndFitting.SELF_SEALING;
+                            f.recoveryKilograms = 0;
+                        },
+                        TO_RECOVERY,
+                        "PURGE turnRound centre-hose"),
+                row(
+                        "self-sealing at both ends, air, with a pump",
+                        HookUpRowsTest::seals,
+                        TO_RECOVERY,
+                        "PURGE connectTight centre-hose.system"),
+                row(
+                        "low side below the atmosphere, stems, a source sweeps",
+                        f -> {
+                            f.lowBars = 0.7;
+                            f.pump = false;
+                            stems(f);
+                        },
+                        TO_SOURCE,
+                        "HOOK_UP connectTight low-hose.cylinder"),
+                row(
+                        "low side below the atmosphere, stems, neither pump nor source",
+                        f -> {
+                            f.lowBars = 0.7;
+                            f.pump = false;
+                            stems(f);
+                            f.known.put(SOURCE, f.hookUp().evacuated());
+                        },
+                        TO_RECOVERY,
+                        PlanReason.LOW_SIDE_BELOW_ATMOSPHERE),
+                row(
+                        "toxic, stems and ends that shut",
+                        f -> {
+                            f.group = SafetyGroup.B2L;
+                            f.lowPortEnd = EndFitting.OPEN_CLOSE_VALVE;
+                            stems(f);
+                        },
+                        TO_RECOVERY,
+                        "HOOK_UP connectTight low-hose.cylinder"),
+                row("class 2L", f -> f.group = SafetyGroup.A2L, TO_RECOVERY, "HOOK_UP connectTight low-hose.cylinder"),
+                row(
+                        "cylinder above the liquid line, recovery machine",
+                        HookUpRowsTest::machine,
+                        TO_RECOVERY,
+                        "PURGE start pump"),
+                row(
+                        "recovery machine of unknown content, no pump",
+                        f -> {
+                            machine(f);
+                            f.pump = false;
+                        },
+                        TO_RECOVERY,
+                        PlanReason.UNKNOWN_CONTENTS),
+                row(
+                        "machine at rest, evacuated cylinder",
+                        f -> {
+                            rest(f);
+                            f.recoveryKilograms = 0;
+                        },
+                        TO_RECOVERY,
+                        "HOOK_UP connectTight low-hose.cylinder"),
+                row(
+                        "machine at rest, recovery machine",
+                        f -> {
+                            rest(f);
+                            machine(f);
+                        },
+                        TO_RECOVERY,
+                        "PURGE start pump"),
+                row(
+                        "push-pull is no step",
+                        f -> {},
+                        PlanTask.of(PlanTask.Kind.STEP_IN, RECOVERY),
+                        PlanReason.CYLINDER_NOT_SUITED));
+    }
+
+    private static Stream<Arguments> atWork() {
+        return Stream.of(
+                row(
+                        "recovery machine, one step",
+                        List.of(TO_RECOVERY),
+                        HookUpRowsTest::machine,
+                        f -> {},
+                        OUT,
+                        "STEP open high-valve"),
+                row(
+                        "recovery machine, end of job",
+                        List.of(TO_RECOVERY, OUT),
+                        HookUpRowsTest::machine,
+                        f -> {},
+                        END,
+                        "LEAVE open recovery-cylinder.vapour"),
                 row("first hook-up", f -> {}, TO_RECOVERY, "connectTight low-hose.cylinder"),
                 row("hand valve at the cylinder", f -> {}, TO_SOURCE, "connectTight low-hose.cylinder"),
                 row(
@@ -188,8 +336,18 @@ class HookUpRowsTest {
                             none -> assertThat(none.reason()).isEqualTo(reason));
         } else {
             assertThat(plan).isInstanceOf(HookUpPlan.Planned.class);
-            Act act = ((HookUpPlan.Planned) plan).acts().get(0);
-            assertThat(act.kind().code() + " " + act.target()).isEqualTo(first);
+            String[] expected = first.toString().split(" ", 2);
+            List<HookUpPlan.Phase> phases = ((HookUpPlan.Planned) plan).phases();
+            boolean named = expected[0].equals(expected[0].toUpperCase(Locale.ROOT));
+            HookUpPlan.Phase phase = phases.stream()
+                    .filter(each -> !named || each.kind().name().equals(expected[0]))
+                    .findFirst()
+                    .orElseThrow(() -> new AssertionError("no phase " + expected[0] + " in " + phases));
+            Act act = phase.acts().get(0);
+            assertThat(act.kind().code() + " " + act.target()).isEqualTo(named ? expected[1] : first);
+            assertThat(HookUpSimulator.violations(
+                            new HookUpSimulator(fixture.hookUp()).play(state, ((HookUpPlan.Planned) plan).acts())))
+                    .isEmpty();
         }
     }
 }

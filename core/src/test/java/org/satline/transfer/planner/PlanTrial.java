@@ -145,8 +145,21 @@ final class PlanTrial {
                                 && state.joints().values().stream()
                                         .noneMatch(joint -> hookUp.cylinder(joint.at())
                                                         .isPresent()
-                                                || hookUp.port(joint.at()).isPresent());
+                                                || hookUp.port(joint.at()).isPresent())
+                                && dry(hookUp, state);
                 };
+    }
+
+    /** What comes off a manifold holds vapour only, with air or without; a hose alone keeps what its cylinder leaves it. */
+    private static boolean dry(HookUp hookUp, HookUpState state) {
+        return hookUp.manifold().isEmpty()
+                || hookUp.volumes().keySet().stream()
+                        .filter(name -> hookUp.cylinder(name).isEmpty())
+                        .noneMatch(name -> hookUp.law()
+                                .isLiquid(
+                                        state.volume(name).refrigerant().kilograms(),
+                                        hookUp.size(name),
+                                        state.volume(name).temperature().kelvins()));
     }
 
     private static double gained(HookUpState start, HookUpState state, String cylinder) {

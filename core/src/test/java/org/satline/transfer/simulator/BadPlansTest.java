@@ -15,6 +15,7 @@ import org.satline.quantity.Temperature;
 import org.satline.refrigerant.SafetyGroup;
 import org.satline.transfer.hookup.Act;
 import org.satline.transfer.hookup.Act.Kind;
+import org.satline.transfer.hookup.EndFitting;
 import org.satline.transfer.hookup.GasOrigin;
 import org.satline.transfer.hookup.HookUp;
 import org.satline.transfer.hookup.HookUpState;
@@ -243,7 +244,9 @@ class BadPlansTest {
     void classThreeCoreOpenedByAHoseEnd() {
         fixture.group = SafetyGroup.A3;
         caughtAtTheEnd(
-                fixture.play().connect(Kind.CONNECT_TIGHT, "low-hose.system", LOW_PORT),
+                fixture.play()
+                        .connect(Kind.CONNECT_TIGHT, "low-hose.cylinder", Manifold.LOW)
+                        .connect(Kind.CONNECT_TIGHT, "low-hose.system", LOW_PORT),
                 Invariant.VENTED_FORBIDDEN_GROUP);
     }
 
@@ -270,6 +273,58 @@ class BadPlansTest {
                 .act(Kind.START, HookUp.PUMP)
                 .act(Kind.OPEN, "centre-hose.cylinder")
                 .act(Act.of(Kind.CRACK, Manifold.LOW_VALVE).until(Mass.ofGrams(10)));
+        caughtAtTheEnd(play, Invariant.MACHINE_MISUSED);
+    }
+
+    @Test
+    void hoseBlownThroughAPumpThatStandsStill() {
+        Play play = fixture.play()
+                .connect(Kind.CONNECT_TIGHT, "centre-hose.system", SOURCE_VALVE)
+                .connect(Kind.CONNECT_TIGHT, "centre-hose.cylinder", HookUp.PUMP)
+                .act(Kind.OPEN, "centre-hose.cylinder")
+                .act(Kind.OPEN_SHORT, SOURCE_VALVE);
+        caughtAtTheEnd(play, Invariant.MACHINE_MISUSED);
+    }
+
+    @Test
+    void hoseSweptOutOfAnEndThatHangsFree() {
+        fixture.centreCylinderEnd = EndFitting.PLAIN_FLARE;
+        Play play = fixture.hookedUp()
+                .connect(Kind.CONNECT_TIGHT, "centre-hose.system", Manifold.CENTRE)
+                .act(Kind.CRACK, Manifold.LOW_VALVE);
+        caughtAtTheEnd(play, Invariant.VENTED_ABOVE_LEAST);
+    }
+
+    @Test
+    void carbonDioxideFromASourceWithoutARegulator() {
+        fixture.carbonDioxide = true;
+        Play play = fixture.play()
+                .connect(Kind.CONNECT_TIGHT, "centre-hose.system", SOURCE_VALVE)
+                .connect(Kind.CONNECT_LOOSE, "centre-hose.cylinder", Manifold.CENTRE)
+                .act(Kind.OPEN, "centre-hose.cylinder")
+                .act(Kind.CRACK, SOURCE_VALVE);
+        caughtAtTheEnd(play, Invariant.UNREGULATED_CARBON_DIOXIDE);
+    }
+
+    @Test
+    void machinePurgedWithItsInletOpen() {
+        fixture.outletHose = true;
+        fixture.known.put(HookUp.MACHINE_INLET, fixture.hookUp().evacuated());
+        fixture.known.put(HookUp.MACHINE_OUTLET, fixture.hookUp().evacuated());
+        fixture.known.put(HookUp.OUTLET_HOSE, fixture.hookUp().evacuated());
+        Play play = fixture.hookedUp()
+                .connect(Kind.CONNECT_TIGHT, HookUp.OUTLET_HOSE + ".system", HookUp.MACHINE_OUTLET)
+                .connect(Kind.CONNECT_TIGHT, HookUp.OUTLET_HOSE + ".cylinder", RECOVERY_VAPOUR)
+                .act(Kind.OPEN, HookUp.OUTLET_HOSE + ".cylinder")
+                .centreTo(HookUp.MACHINE_INLET)
+                .act(Kind.CRACK, Manifold.LOW_VALVE)
+                .act(Kind.TIGHTEN, "centre-hose.cylinder")
+                .act(Kind.CLOSE, Manifold.LOW_VALVE)
+                .act(Kind.OPEN, RECOVERY_VAPOUR)
+                .act(Kind.OPEN, HookUp.MACHINE_OUTLET)
+                .act(Kind.START, HookUp.MACHINE)
+                .act(Kind.OPEN, HookUp.MACHINE_INLET)
+                .act(Kind.SELF_PURGE, HookUp.MACHINE);
         caughtAtTheEnd(play, Invariant.MACHINE_MISUSED);
     }
 }

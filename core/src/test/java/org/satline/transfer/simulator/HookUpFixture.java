@@ -77,6 +77,7 @@ public final class HookUpFixture {
     public boolean pump = true;
     public boolean glide;
     public boolean onlyLowPort;
+    public boolean outletHose;
     public final Map<String, VolumeState> known = new HashMap<>();
 
     public HookUp hookUp() {
@@ -85,11 +86,7 @@ public final class HookUpFixture {
                 running,
                 ports(),
                 Optional.of(new Manifold(manifoldValves, 1, Volume.ofLitres(0.010))),
-                List.of(
-                        hose("low-hose", lowPortEnd, EndFitting.PLAIN_FLARE),
-                        hose("high-hose", highPortEnd, EndFitting.PLAIN_FLARE),
-                        hose("centre-hose", centreSystemEnd, centreCylinderEnd),
-                        hose("pump-hose", EndFitting.PLAIN_FLARE, EndFitting.PLAIN_FLARE)),
+                hoses(),
                 List.of(
                         new ServiceCylinder(
                                 RECOVERY,
@@ -105,6 +102,18 @@ public final class HookUpFixture {
                 true,
                 Atmosphere.standard(),
                 Temperature.ofCelsius(ambientCelsius));
+    }
+
+    private List<ServiceHose> hoses() {
+        List<ServiceHose> hoses = new ArrayList<>(List.of(
+                hose("low-hose", lowPortEnd, EndFitting.PLAIN_FLARE),
+                hose("high-hose", highPortEnd, EndFitting.PLAIN_FLARE),
+                hose("centre-hose", centreSystemEnd, centreCylinderEnd),
+                hose("pump-hose", EndFitting.PLAIN_FLARE, EndFitting.PLAIN_FLARE)));
+        if (outletHose) {
+            hoses.add(hose(HookUp.OUTLET_HOSE, EndFitting.PLAIN_FLARE, EndFitting.OPEN_CLOSE_VALVE));
+        }
+        return hoses;
     }
 
     private List<SystemPort> ports() {
