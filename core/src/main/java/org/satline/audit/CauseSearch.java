@@ -40,7 +40,7 @@ final class CauseSearch {
     private List<Hypothesis> pairs = List.of();
     private final Supplier<List<Hypothesis>> refrigerants;
     private List<Hypothesis> others = List.of();
-    private final Map<Hypothesis, Map<AuditCase, Optional<Expected>>> known = new IdentityHashMap<>();
+    private final IdentityHashMap<Hypothesis, Map<AuditCase, Optional<Expected>>> known = new IdentityHashMap<>();
 
     /**
      * A mistake that was found.

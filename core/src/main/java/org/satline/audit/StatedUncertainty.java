@@ -1,6 +1,7 @@
 package org.satline.audit;
 
 import java.util.List;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -68,11 +69,9 @@ final class StatedUncertainty {
 
         /** Both, independent of each other. */
         Figure and(Figure other) {
-            Figure large = width >= other.width ? this : other;
-            Figure small = large == this ? other : this;
             return new Figure(
                     Math.hypot(width, other.width),
-                    large.basis + "; " + small.basis,
+                    width >= other.width ? basis + "; " + other.basis : other.basis + "; " + basis,
                     origin.compareTo(other.origin) >= 0 ? origin : other.origin);
         }
     }
@@ -194,7 +193,7 @@ final class StatedUncertainty {
                 temperatureBudget(true, points.bubbleAtPressure(pressurePa).temperatureK());
         SaturationBudget dew =
                 temperatureBudget(false, points.dewAtPressure(pressurePa).temperatureK());
-        Map<String, Double> shared = new ConcurrentHashMap<>();
+        Map<String, Double> shared = new HashMap<>();
         double squares = 0;
         for (UncertaintyContribution part : counted(bubble)) {
             squares += square(part.standardUncertainty());

@@ -210,17 +210,18 @@ record Trial(
         List<Trial> left = new ArrayList<>(trials);
         List<Trial> sorted = new ArrayList<>();
         while (!left.isEmpty()) {
-            int most = left.stream()
-                    .mapToInt(trial -> trial.explained.size())
-                    .max()
-                    .orElseThrow();
+            int most = 0;
+            for (Trial trial : left) {
+                most = Math.max(most, trial.explained.size());
+            }
+            int largest = most;
             double tightest = left.stream()
-                    .filter(trial -> trial.explained.size() == most)
+                    .filter(trial -> trial.explained.size() == largest)
                     .mapToDouble(Trial::looseness)
                     .min()
                     .orElseThrow();
             Trial next = left.stream()
-                    .filter(trial -> trial.explained.size() == most && trial.looseness <= ALIKE * tightest)
+                    .filter(trial -> trial.explained.size() == largest && trial.looseness <= ALIKE * tightest)
                     .min(SIMPLEST_FIRST)
                     .orElseThrow();
             sorted.add(next);
