@@ -205,23 +205,27 @@ record Trial(
         }
     }
 
+    private static int most(List<Trial> trials) {
+        int most = 0;
+        for (Trial trial : trials) {
+            most = Math.max(most, trial.explained.size());
+        }
+        return most;
+    }
+
     /** Those that explain most and leave least first, of those alike the simplest. */
     static List<Trial> bestFirst(List<Trial> trials) {
         List<Trial> left = new ArrayList<>(trials);
         List<Trial> sorted = new ArrayList<>();
         while (!left.isEmpty()) {
-            int most = 0;
-            for (Trial trial : left) {
-                most = Math.max(most, trial.explained.size());
-            }
-            int largest = most;
+            int most = most(left);
             double tightest = left.stream()
-                    .filter(trial -> trial.explained.size() == largest)
+                    .filter(trial -> trial.explained.size() == most)
                     .mapToDouble(Trial::looseness)
                     .min()
                     .orElseThrow();
             Trial next = left.stream()
-                    .filter(trial -> trial.explained.size() == largest && trial.looseness <= ALIKE * tightest)
+                    .filter(trial -> trial.explained.size() == most && trial.looseness <= ALIKE * tightest)
                     .min(SIMPLEST_FIRST)
                     .orElseThrow();
             sorted.add(next);

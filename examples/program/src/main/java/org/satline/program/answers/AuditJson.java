@@ -125,7 +125,7 @@ public final class AuditJson implements AutoCloseable {
     public void commit(AuditSummary summary) {
         json.endList();
         List<String> citations = sources.values().stream()
-                .flatMap(source -> Stream.of(source.split("; ")))
+                .flatMap(source -> Stream.of(source.split("; ", -1)))
                 .distinct()
                 .toList();
         texts("citations", citations);
@@ -134,7 +134,7 @@ public final class AuditJson implements AutoCloseable {
             json.object();
             json.field("designation", source.getKey());
             json.list("citations");
-            for (String citation : source.getValue().split("; ")) {
+            for (String citation : source.getValue().split("; ", -1)) {
                 json.item(citations.indexOf(citation));
             }
             json.endList();
