@@ -11,6 +11,7 @@ import org.satline.quantity.Mass;
 import org.satline.refrigerant.SafetyGroup;
 import org.satline.transfer.hookup.EndFitting;
 import org.satline.transfer.hookup.HookUp;
+import org.satline.transfer.hookup.HookUpPlan;
 import org.satline.transfer.hookup.HookUpPlan.Phase;
 import org.satline.transfer.hookup.HookUpState;
 import org.satline.transfer.hookup.PlanPart;
@@ -86,8 +87,8 @@ class MachinePlansTest extends PlannedActs {
         fixture.known.put(HookUp.MACHINE_INLET, fixture.hookUp().evacuated());
         fixture.known.put(HookUp.MACHINE_OUTLET, fixture.hookUp().evacuated());
         HookUpState stepped = after(after(fixture.start(), TO_RECOVERY), OUT);
-        for (HookUpState state : List.of(fixture.start(), stepped)) {
-            assertThat(planned(state, state == stepped ? END : TO_RECOVERY).phases())
+        for (HookUpPlan.Planned plan : List.of(planned(fixture.start(), TO_RECOVERY), planned(stepped, END))) {
+            assertThat(plan.phases())
                     .allSatisfy(phase -> assertThat(phase.vented()).isEqualTo(Mass.ZERO));
         }
         after(stepped, END);
