@@ -27,6 +27,8 @@ import org.satline.saturation.UncertaintyContribution.Origin;
  * the nominal blend. Thread-safe.
  */
 final class StatedUncertainty {
+    private static final String ABOVE_DEW_BASIS = "heat capacity above the dew point";
+    private static final String LATENT_BASIS = "heat of vaporization by Clapeyron: ";
     private static final String DISTANCE_BASIS = "heat capacity of the distance from the reference liquid";
 
     /** Budgets are made at whole multiples of this and used near them: they change slowly. */
@@ -136,8 +138,7 @@ final class StatedUncertainty {
         double above = Math.abs(answer - value.applyAsDouble(vapour.saturated()));
         return question.quantity().onOneLine()
                 ? whole
-                : whole.and(property("heat_capacity", "heat capacity above the dew point")
-                        .times(above));
+                : whole.and(property("heat_capacity", ABOVE_DEW_BASIS).times(above));
     }
 
     /** The dew point of a vapour; empty for a liquid, and above the critical pressure. */
@@ -166,7 +167,7 @@ final class StatedUncertainty {
         Figure slope = pressure(false, vapour.temperatureK()).times(1 / (REACH_K * steepness));
         Figure volumes = property("vapour_density", "vapour density").times(volume / rise);
         Figure both = slope.and(volumes).times(heat);
-        return new Figure(both.width, "heat of vaporization by Clapeyron: " + both.basis, both.origin);
+        return new Figure(both.width, LATENT_BASIS + both.basis, both.origin);
     }
 
     private boolean iir() {

@@ -8,22 +8,24 @@ import org.satline.audit.Auditor;
 import org.satline.equilibrium.ReferenceState;
 import org.satline.program.audit.AuditRows;
 import org.satline.program.file.CsvRow;
+import org.satline.quantity.Temperature;
 
 /** For those who check: answers of another calculator, pasted, and what the audit finds. For the one thread of a page. */
 final class AuditScreen {
     /** Invented answers: gauge pressures called absolute, and a comma for a point. */
-    private static final String EXAMPLE = """
+    private static final String EXAMPLE =
+            """
             id,refrigerant,quantity,temperature_K,pressure_Pa,answer,unit,altitude_m
             a-20,R-134a,dew_pressure,253.15,,31.4,kPa,
-            a0,R-134a,dew_pressure,273.15,,191.5,kPa,
+            a0,R-134a,dew_pressure,FREEZING,,191.5,kPa,
             a20,R-134a,dew_pressure,293.15,,470.4,kPa,
             a40,R-134a,dew_pressure,313.15,,915.3,kPa,
-            b0,R-32,dew_pressure,273.15,,813.1,kPa,
+            b0,R-32,dew_pressure,FREEZING,,813.1,kPa,
             b20,R-32,dew_pressure,293.15,,1474.6,kPa,
-            c0,R-600a,bubble_liquid_density,273.15,,580.6,kg/m3,
+            c0,R-600a,bubble_liquid_density,FREEZING,,580.6,kg/m3,
             c20,R-600a,bubble_liquid_density,293.15,,556.9,kg/m3,
             comma,R-22,dew_pressure,283.15,,"6,8",bar,
-            """;
+            """.replace("FREEZING", String.valueOf(Temperature.ofCelsius(0).kelvins()));
 
     private final Page page;
     private final Node outcome = Node.of("div").set("id", "audited").set("role", "status");
