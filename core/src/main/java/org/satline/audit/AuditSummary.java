@@ -41,7 +41,8 @@ public record AuditSummary(
      * @param unit that SI unit
      * @param meanInTolerances mean of the difference over the tolerance, tolerances of 0 left out; below -1 or above 1 the bias alone is
      *     outside
-     * @param uncertainty expanded uncertainty (coverage factor 2) of the mean difference, SI, from the scatter of the rows and the rounding of
+     * @param uncertainty expanded uncertainty (coverage factor 2) of the mean difference, SI, from the scatter of the rows and the
+     *     rounding of
      *     their answers; it falls with the root of their number
      * @param ratio mean of answer over ours; empty where the unit has no true zero
      */

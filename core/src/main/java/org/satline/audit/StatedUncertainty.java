@@ -121,7 +121,8 @@ final class StatedUncertainty {
     }
 
     /**
-     * Enthalpy, or entropy. Of a liquid it lies so far from the reference liquid as its heat capacity says. A vapour lies above the liquid by
+     * Enthalpy, or entropy. Of a liquid it lies so far from the reference liquid as its heat capacity says. A vapour lies above the
+     * liquid by
      * the heat of vaporization, which slope of vapour pressure and volumes fix (Clapeyron), and above its dew point by its heat capacity.
      */
     private Figure caloric(Question question, double answer, double reference, ToDoubleFunction<FluidState> value) {
@@ -156,7 +157,8 @@ final class StatedUncertainty {
     }
 
     /**
-     * Of L = T dp/dT (v" - v'), J/kg. An error in the level of the vapour pressure moves the vapour volume the other way and leaves L; its slope
+     * Of L = T dp/dT (v" - v'), J/kg. An error in the level of the vapour pressure moves the vapour volume the other way and leaves L;
+     * its slope
      * counts. Along the dew line of a blend this holds nearly.
      */
     private Figure latent(BoundaryPoint vapour, FluidState liquid) {

@@ -186,7 +186,8 @@ record Trial(
         }
 
         /**
-         * The chance that at least so many rows fit, if a wrong mistake leads anywhere within the difference with equal likelihood. All rows
+         * The chance that at least so many rows fit, if a wrong mistake leads anywhere within the difference with equal likelihood. All
+         * rows
          * to which it could apply count, each with the misfit that the worst of those explained has, in tolerances.
          */
         double oneByOne(int fitted) {

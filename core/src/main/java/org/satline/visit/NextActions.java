@@ -41,7 +41,8 @@ import org.satline.transfer.TransferCode;
 final class NextActions {
     /** What the readings say is another fault, though no single one is named. */
     /**
-     * Below any suction at which a system of these refrigerants is meant to run: R-600a evaporates at -46 degC there, R-123 at -10 degC (from
+     * Below any suction at which a system of these refrigerants is meant to run: R-600a evaporates at -46 degC there, R-123 at -10 degC
+     * (from
      * memory). The compressor runs hot on next to no gas, and each seal draws air. Judgement, no source.
      */
     private static final Pressure RUN_DRY = Pressure.ofBars(0.2);

@@ -16,6 +16,7 @@ import org.satline.explanation.Step;
 import org.satline.filling.FillAssessment;
 import org.satline.quantity.Parts;
 import org.satline.safety.Caution;
+import org.satline.saturation.PropertySource;
 import org.satline.step.LineCharge;
 import org.satline.step.StepAdvice;
 import org.satline.transfer.Flow;

@@ -30,6 +30,7 @@ import org.satline.quantity.Temperature;
 import org.satline.safety.Caution;
 import org.satline.safety.Cautions;
 import org.satline.safety.Task;
+import org.satline.saturation.PropertySource;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.step.LineCharge;

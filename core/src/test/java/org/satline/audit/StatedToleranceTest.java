@@ -33,7 +33,8 @@ class StatedToleranceTest {
     }
 
     /**
-     * Slope of vapour pressure and volumes fix the heat of vaporization far better than heat capacities do, some per cent of which were allowed
+     * Slope of vapour pressure and volumes fix the heat of vaporization far better than heat capacities do, some per cent of which were
+     * allowed
      * before: one per cent of some 160 to 370 kJ/kg is seen.
      */
     @ParameterizedTest

@@ -184,7 +184,9 @@ abstract class PlanGoals {
         return port < 0 ? "" : parts.ports.get(port).name();
     }
 
-    /** Where a hose without a manifold may hang: where it hangs, or the liquid line first and the low side where that feeds the cylinder. */
+    /**
+     * Where a hose without a manifold may hang: where it hangs, or the liquid line first and the low side where that feeds the cylinder.
+     */
     List<String> directPorts(PlanState state, int cylinder) {
         int at = state.at(PlanRoles.system(roles.centre));
         if (at >= 0 && parts.behind[at] == Behind.PORT) {

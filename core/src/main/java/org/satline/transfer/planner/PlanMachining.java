@@ -15,7 +15,8 @@ import org.satline.transfer.planner.PlanSearch.Node;
 /**
  * A recovery machine in the way to the receiver: the hose to the cylinder goes to its inlet, a hose of its own from its outlet to the
  * cylinder's vapour valve. Cylinder and outlet are open before it starts; the inlet is shut, it runs to its stop, purges itself and stops,
- * then the cylinder is shut. What it and its outlet hose hold is evacuated first: it is the last job's. Common practice, no source. Used for
+ * then the cylinder is shut. What it and its outlet hose hold is evacuated first: it is the last job's. Common practice, no source. Used
+ * for
  * one plan; not thread-safe.
  */
 abstract class PlanMachining extends PlanSweeping {

@@ -114,7 +114,8 @@ abstract class PlanSweeping extends PlanHooking {
     }
 
     /**
-     * Manifold and hoses swept by a source's vapour to the loose joints at the ports, where the low side drives nothing out; the hose to the
+     * Manifold and hoses swept by a source's vapour to the loose joints at the ports, where the low side drives nothing out; the hose to
+     * the
      * cylinder hangs on the source then.
      */
     @Override

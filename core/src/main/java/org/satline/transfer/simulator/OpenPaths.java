@@ -74,7 +74,9 @@ final class OpenPaths {
         return node.startsWith(JOINT);
     }
 
-    /** Whether that leak is the end of a hose that hangs free: some twenty times a loosened joint, and nobody screws it on in two seconds. */
+    /**
+     * Whether that leak is the end of a hose that hangs free: some twenty times a loosened joint, and nobody screws it on in two seconds.
+     */
     boolean isOffEnd(String leak) {
         return wideLeaks.contains(leak) && parts.hoseEnds.contains(leak.substring(JOINT.length()));
     }

@@ -19,7 +19,8 @@ import org.satline.transfer.hookup.PlanReason;
 import org.satline.transfer.hookup.SystemPort;
 
 /**
- * A recovery machine against pressure, and a source's vapour where the low side drives nothing out: swept or evacuated in order, cylinder open
+ * A recovery machine against pressure, and a source's vapour where the low side drives nothing out: swept or evacuated in order, cylinder
+ * open
  * before start, inlet shut, self-purge, stop, cylinder shut. Common practice, no source.
  */
 class MachinePlansTest extends PlannedActs {

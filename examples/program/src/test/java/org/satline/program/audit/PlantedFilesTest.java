@@ -18,7 +18,6 @@ import org.satline.audit.AuditRow;
 import org.satline.audit.Auditor;
 import org.satline.audit.LikelyCause;
 import org.satline.audit.Mistake;
-import org.satline.program.audit.PlantedFiles.PlantedFile;
 import org.satline.quantity.Length;
 
 /** What the audit finds of mistakes that somebody else planted, and that it finds none where there is none. */

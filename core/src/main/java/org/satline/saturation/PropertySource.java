@@ -1,4 +1,4 @@
-package org.satline.visit;
+package org.satline.saturation;
 
 import java.util.List;
 import org.satline.equation.MixtureEvidence;
@@ -6,11 +6,9 @@ import org.satline.equation.PairInteraction;
 import org.satline.explanation.Finding;
 import org.satline.quantity.Parts;
 import org.satline.refrigerant.Refrigerant;
-import org.satline.saturation.Engine;
-import org.satline.saturation.SaturationCurve;
 
 /**
- * Where the properties of a visit come from. Immutable, thread-safe.
+ * Where properties come from. Immutable, thread-safe.
  *
  * @param refrigerant what they are of
  * @param equations the published sources
@@ -31,7 +29,13 @@ public record PropertySource(
         warnings = Parts.list("warnings", warnings);
     }
 
-    static PropertySource of(SaturationCurve curve) {
+    /**
+     * The source of a curve.
+     *
+     * @param curve the curve
+     * @return its source
+     */
+    public static PropertySource of(SaturationCurve curve) {
         return new PropertySource(
                 curve.refrigerant(),
                 curve.source(),
