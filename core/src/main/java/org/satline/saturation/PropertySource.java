@@ -36,6 +36,7 @@ public record PropertySource(
      * @return its source
      */
     public static PropertySource of(SaturationCurve curve) {
+        Parts.required("curve", curve);
         return new PropertySource(
                 curve.refrigerant(),
                 curve.source(),
