@@ -49,8 +49,8 @@ public final class StepAdvisor {
     }
 
     /**
-     * Returns an advisor for a unit that nothing was fitted on: it expects 33.5 K for the whole charge behind an expansion valve and 54 K
-     * at a fixed orifice, with wide doubt, after typical constants of a published charge estimate.
+     * Returns an advisor for a unit that nothing was fitted on: it expects 33.5 K for the whole charge behind an expansion valve and 39 K
+     * at a fixed orifice, with wide doubt; our choice, no source.
      *
      * @param fullCharge full charge, from the plate
      * @param metering metering device
