@@ -22,7 +22,7 @@ final class KeyPage {
         blocks.add(new Block.Paragraph(SheetPage.PRACTICE));
         blocks.add(new Block.Paragraph(
                 "Answers are computed from the readings as the questions print them, with saturation pressures, temperatures and"
-                        + " densities at the very state, unrounded, and without rounding in between. Who goes by the printed rows, with a"
+                        + " densities at the exact state, unrounded, and without rounding in between. Whoever uses the printed rows, with a"
                         + " straight line between them, and by the printed densities, ends at the same answer or within the range to"
                         + " accept that stands behind it. Largest contents, room, weights and steps that have a limit are rounded down, and no"
                         + " answer above them is accepted."));

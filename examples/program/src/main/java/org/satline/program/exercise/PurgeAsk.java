@@ -122,7 +122,7 @@ final class PurgeAsk {
 
     /** The same questions whether there is a way or not, so that they tell nothing. */
     private void ask(String loose, String moves, Answer released) {
-        draft.rule("Reckon that three volumes of the hose leave it before the air is gone (common practice, no source)"
+        draft.rule("Assume that three volumes of the hose leave it before the air is gone (common practice, no source)"
                         + (readout.us()
                                 ? "; 1 ft = 12 in, 1 ft3 = 1728 in3, 1 lb = "
                                         + (massUnit().equals("g") ? "453.59 g." : "16 oz.")

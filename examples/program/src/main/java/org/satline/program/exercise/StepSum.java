@@ -49,7 +49,7 @@ final class StepSum {
         Mass rest = Mass.ofKilograms(Math.abs(restKg));
         double response = readout.number(change) / (Math.signum(netKg) * readout.number(moved));
         draft.rule(Tolerances.shows(before.metering()))
-                .rule("Reckon that equal amounts of refrigerant have equal effects.")
+                .rule("Assume that equal amounts of refrigerant have equal effects.")
                 .part(
                         "response",
                         "By how much does each " + readout.massUnit() + " that is added move the "
