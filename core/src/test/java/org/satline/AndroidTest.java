@@ -7,8 +7,6 @@ import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.Wi
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -19,9 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * has to leave out as a whole. The names are the members of these classes that are newer than Java 8, less those that the pom names.
  */
 class AndroidTest {
-    private static final JavaClasses CORE = new ClassFileImporter()
-            .withImportOption(new ImportOption.DoNotIncludeTests())
-            .importPackages("org.satline");
+    private static final JavaClasses CORE = CoreClasses.all();
 
     static Stream<Arguments> banned() {
         return Stream.of(

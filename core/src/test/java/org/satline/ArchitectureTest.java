@@ -14,8 +14,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaModifier;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -57,9 +55,7 @@ class ArchitectureTest {
             "json",
             "wording");
 
-    private static final JavaClasses CORE = new ClassFileImporter()
-            .withImportOption(new ImportOption.DoNotIncludeTests())
-            .importPackages("org.satline");
+    private static final JavaClasses CORE = CoreClasses.all();
 
     @TestFactory
     Stream<DynamicTest> eachPackageImportsOnlyThoseAboveIt() {

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,9 +22,7 @@ import org.satline.resource.SealedResources;
 class JarHeadersTest {
     private static final Path POM = Path.of("pom.xml");
     private static final Path PARENT = Path.of("..", "pom.xml");
-    private static final JavaClasses CORE = new ClassFileImporter()
-            .withImportOption(new ImportOption.DoNotIncludeTests())
-            .importPackages("org.satline");
+    private static final JavaClasses CORE = CoreClasses.all();
 
     private static String element(Path file, String name) throws IOException {
         Matcher found = Pattern.compile("<" + name + ">([^<]*)</" + name + ">").matcher(Files.readString(file));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.satline.charge.margin.DecisionRule;
+import org.satline.refrigerant.DataVersion;
 import org.satline.saturation.SaturationLines;
 
 /**
@@ -75,6 +76,16 @@ public final class ChargeScreen {
      */
     public SaturationLines curve() {
         return curve;
+    }
+
+    /**
+     * Returns which figures its answers rest on. It stands here and not in each row: keep it once with the rows.
+     *
+     * @return version of the library's figures; those of the caller's own curve are named by {@link #curve()}
+     * @throws org.satline.resource.ResourceFormatException if the manifest of the jar is missing or damaged
+     */
+    public DataVersion dataVersion() {
+        return DataVersion.current();
     }
 
     /**

@@ -2,11 +2,10 @@ package org.satline.json;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaModifier;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import org.satline.CoreClasses;
 
 /** The public types of core, found in its class files, and those of them that hold no result. */
 final class ResultTypes {
@@ -126,13 +125,12 @@ final class ResultTypes {
     }
 
     private static List<Class<?>> found() {
-        return new ClassFileImporter()
-                .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("org.satline").stream()
-                        .filter(ResultTypes::isPublic)
-                        .filter(type -> !type.isAssignableTo(Throwable.class) && !type.isAnnotation())
-                        .sorted(Comparator.comparing(JavaClass::getName))
-                        .<Class<?>>map(JavaClass::reflect)
-                        .toList();
+        return CoreClasses.all().stream()
+                .filter(ResultTypes::isPublic)
+                .filter(type -> !type.isAssignableTo(Throwable.class) && !type.isAnnotation())
+                .sorted(Comparator.comparing(JavaClass::getName))
+                .<Class<?>>map(JavaClass::reflect)
+                .toList();
     }
 
     private static boolean isPublic(JavaClass type) {

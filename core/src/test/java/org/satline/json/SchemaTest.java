@@ -21,7 +21,14 @@ import org.junit.jupiter.api.Test;
 class SchemaTest {
     private static final Path FILE = Path.of("src/main/resources/org/satline/json/satline.schema.json");
 
+    private static final String CURRENT = written();
+
+    /** The schema of the forms as they are. */
     static String current() {
+        return CURRENT;
+    }
+
+    private static String written() {
         try {
             String text = new ObjectMapper()
                     .writerWithDefaultPrettyPrinter()

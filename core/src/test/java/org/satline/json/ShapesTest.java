@@ -3,22 +3,19 @@ package org.satline.json;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.lang.reflect.Modifier;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.satline.CoreClasses;
 import org.satline.quantity.Quantity;
 
 /** What the JSON forms find out about records and sealed interfaces is what the platform itself says of them. */
 class ShapesTest {
     private static Stream<Class<?>> types() {
-        return new ClassFileImporter()
-                .withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("org.satline").stream()
-                        .map(JavaClass::reflect);
+        return CoreClasses.all().stream().map(JavaClass::reflect);
     }
 
     @Test

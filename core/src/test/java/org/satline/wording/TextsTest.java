@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,6 +16,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.satline.CoreClasses;
 import org.satline.charge.Gate;
 import org.satline.charge.belief.Fault;
 import org.satline.charge.margin.ChargeLevel;
@@ -35,9 +34,7 @@ class TextsTest {
     private static final Path FOLDER = Path.of("src/main/resources/org/satline/wording");
 
     private static final Texts ENGLISH = Texts.in(Language.ENGLISH);
-    private static final JavaClasses CORE = new ClassFileImporter()
-            .withImportOption(new ImportOption.DoNotIncludeTests())
-            .importPackages("org.satline");
+    private static final JavaClasses CORE = CoreClasses.all();
 
     /** Literals of main code and of the program: figures, keys of steps and messages are written there. */
     private static final Set<String> WRITTEN = Stream.concat(

@@ -1,7 +1,8 @@
-package org.satline.misuse;
+package org.satline.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.File;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
@@ -9,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -23,13 +25,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.satline.refrigerant.Catalogue;
 
-/** Every sample in the Javadoc compiles as it stands, with the imports that an editor adds and a few things that it takes as given. */
+/**
+ * Every sample in the Javadoc of both libraries compiles as it stands, with the imports that an editor adds and a few things that it takes
+ * as given.
+ */
 class JavadocSamplesTest {
-    private static final Path SOURCES = Path.of("src", "main", "java");
+    private static final List<Path> SOURCES =
+            List.of(Path.of("..", "core", "src", "main", "java"), Path.of("src", "main", "java"));
     private static final Pattern SAMPLE = Pattern.compile("<pre>\\{@code\\n(.*?)\\n\\s*\\* \\}</pre>", Pattern.DOTALL);
     private static final String GIVEN =
             "Refrigerant refrigerant; SaturationCurve curve; double[] pressuresPa; double[] temperaturesK; double sum;"
-                    + " Judgement judgement;";
+                    + " Judgement judgement; Map<String, byte[]> files;";
 
     @TempDir
     private Path classes = Path.of("");
@@ -38,34 +44,38 @@ class JavadocSamplesTest {
 
     private static List<Sample> samples() throws IOException {
         List<Sample> samples = new ArrayList<>();
-        try (Stream<Path> walk = Files.walk(SOURCES)) {
-            for (Path file : walk.filter(path -> path.toString().endsWith(".java"))
-                    .sorted()
-                    .toList()) {
-                Matcher found = SAMPLE.matcher(Files.readString(file));
-                while (found.find()) {
-                    String code = found.group(1)
-                            .lines()
-                            .map(line -> line.replaceFirst("^\\s*\\* ?", ""))
-                            .collect(Collectors.joining("\n"));
-                    if (code.contains(";")) { // a formula is none
-                        samples.add(new Sample(SOURCES.relativize(file).toString(), code));
-                    }
+        for (Path file : files(path -> path.toString().endsWith(".java"))) {
+            Matcher found = SAMPLE.matcher(Files.readString(file));
+            while (found.find()) {
+                String code = found.group(1)
+                        .lines()
+                        .map(line -> line.replaceFirst("^\\s*\\* ?", ""))
+                        .collect(Collectors.joining("\n"));
+                if (code.contains(";")) { // a formula is none
+                    samples.add(new Sample(file.toString(), code));
                 }
             }
         }
         return samples;
     }
 
-    private static String imports() throws IOException {
-        try (Stream<Path> walk = Files.walk(SOURCES)) {
-            return walk.filter(path -> path.endsWith("package-info.java"))
-                    .map(path -> SOURCES.relativize(path).getParent().toString().replace('\\', '/'))
-                    .filter(name -> name.contains("/"))
-                    .sorted()
-                    .map(name -> "import " + name.replace('/', '.') + ".*;\n")
-                    .collect(Collectors.joining("", "import java.time.*;\nimport java.util.*;\n", ""));
+    private static List<Path> files(Predicate<Path> wanted) throws IOException {
+        List<Path> files = new ArrayList<>();
+        for (Path sources : SOURCES) {
+            try (Stream<Path> walk = Files.walk(sources)) {
+                walk.filter(wanted).sorted().forEach(files::add);
+            }
         }
+        return files;
+    }
+
+    private static String imports() throws IOException {
+        String packages = files(path -> path.endsWith("package-info.java")).stream()
+                .map(path -> path.getParent().toString().replace('\\', '/').replaceFirst(".*/java/", ""))
+                .filter(name -> name.contains("/"))
+                .map(name -> "import " + name.replace('/', '.') + ".*;\n")
+                .collect(Collectors.joining());
+        return "import java.time.*;\nimport java.util.*;\n" + packages;
     }
 
     @Test
@@ -81,13 +91,9 @@ class JavadocSamplesTest {
         }
         JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
         DiagnosticCollector<JavaFileObject> said = new DiagnosticCollector<>();
-        String classPath = Path.of(URI.create(Catalogue.class
-                        .getProtectionDomain()
-                        .getCodeSource()
-                        .getLocation()
-                        .toString()))
-                + System.getProperty("path.separator")
-                + System.getProperty("java.class.path");
+        String classPath = Stream.of(location(Catalogue.class), location(GeneratedTable.class))
+                .collect(Collectors.joining(
+                        File.pathSeparator, "", File.pathSeparator + System.getProperty("java.class.path")));
         compiler.getTask(
                         null,
                         null,
@@ -100,6 +106,12 @@ class JavadocSamplesTest {
                         .filter(each -> each.getKind() == Diagnostic.Kind.ERROR)
                         .map(each -> samples.get(number(each)).name() + ": " + each.getMessage(Locale.ROOT)))
                 .isEmpty();
+    }
+
+    private static String location(Class<?> type) {
+        return Path.of(URI.create(
+                        type.getProtectionDomain().getCodeSource().getLocation().toString()))
+                .toString();
     }
 
     private static int number(Diagnostic<? extends JavaFileObject> each) {
