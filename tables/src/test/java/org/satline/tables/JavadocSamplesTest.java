@@ -71,7 +71,8 @@ class JavadocSamplesTest {
 
     private static String imports() throws IOException {
         String packages = files(path -> path.endsWith("package-info.java")).stream()
-                .map(path -> path.getParent().toString().replace('\\', '/').replaceFirst(".*/java/", ""))
+                .map(path -> path.toString().replace('\\', '/').replaceFirst(".*/java/", ""))
+                .map(name -> name.replace("/package-info.java", ""))
                 .filter(name -> name.contains("/"))
                 .map(name -> "import " + name.replace('/', '.') + ".*;\n")
                 .collect(Collectors.joining());

@@ -68,6 +68,7 @@ public final class FleetJob {
                 .uid("event-time")
                 .keyBy(reading -> reading.unit)
                 .window(TumblingEventTimeWindows.of(Duration.ofMinutes(WindowReadings.MINUTES)))
+                .trigger(new AtEndOfWindow())
                 .sideOutputLateData(LATE)
                 .aggregate(new WindowStep.Gather(), new WindowStep.Judge())
                 .name("settled windows")

@@ -28,7 +28,7 @@ public final class Main {
                      days to detection of leaks, false alarms
             calibrate [--units 1000] [--seed 900]
                      false alarms of other limits of the leak test
-            measure  [--most 10000] [--readings 600000]
+            measure  [--most 10000] [--readings 600000] [--repeats 3]
                      throughput and state beside a plain loop
             responses FILE             makes responses.csv anew""";
 
@@ -55,7 +55,11 @@ public final class Main {
             case "study" -> StudyTable.print(options.getLong("seed", 2026), options.getInt("units", 2000), out);
             case "calibrate" -> Calibration.print(options.getLong("seed", 900), options.getInt("units", 1000), out);
             case "measure" ->
-                Measurement.print(options.getLong("most", 10_000), options.getLong("readings", 600_000), out);
+                Measurement.print(
+                        options.getLong("most", 10_000),
+                        options.getLong("readings", 600_000),
+                        options.getInt("repeats", 3),
+                        out);
             case "responses" -> Files.write(Path.of(args[1]), ResponseMaker.lines());
             default -> out.accept(USAGE);
         }

@@ -9,6 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -39,7 +42,8 @@ final class Measurement {
         void run() throws Exception;
     }
 
-    static void print(long mostUnits, long readings, Consumer<String> out) throws Exception {
+    /** Each cost is the median of so many runs: one alone is off by what else the machine does meanwhile. */
+    static void print(long mostUnits, long readings, int repeats, Consumer<String> out) throws Exception {
         SimulatedFleet warm = fleet(1000, readings);
         make(warm);
         new PlainLoop().run(warm);
@@ -50,18 +54,18 @@ final class Measurement {
                 + " | state, B a unit | unit-year, s of a core |");
         out.accept("|---|---|---|---|---|---|---|---|---|---|---|");
         for (long units = 1000; units <= mostUnits; units *= 10) {
-            row(fleet(units, Math.max(readings, units * WindowReadings.MINUTES)), out);
+            row(fleet(units, Math.max(readings, units * WindowReadings.MINUTES)), repeats, out);
         }
     }
 
-    private static void row(SimulatedFleet fleet, Consumer<String> out) throws Exception {
+    private static void row(SimulatedFleet fleet, int repeats, Consumer<String> out) throws Exception {
         double count = fleet.readings();
-        double made = cost(() -> make(fleet)).processorS();
-        Cost loop = cost(() -> new PlainLoop().run(fleet));
+        double made = cost(repeats, () -> make(fleet)).processorS();
+        Cost loop = cost(repeats, () -> new PlainLoop().run(fleet));
         long[] bytes = {0};
-        double start = cost(() -> engine(fleet(100, WindowReadings.MINUTES), 1)).processorS();
-        Cost one = cost(() -> bytes[0] = engine(fleet, 1));
-        Cost two = cost(() -> engine(fleet, 2));
+        double start = cost(repeats, () -> engine(fleet(100, WindowReadings.MINUTES), 1)).processorS();
+        Cost one = cost(repeats, () -> bytes[0] = engine(fleet, 1));
+        Cost two = cost(repeats, () -> engine(fleet, 2));
         double plain = (loop.processorS() - made) / count;
         double engine = (one.processorS() - made - start) / count;
         out.accept(String.format(
@@ -94,13 +98,18 @@ final class Measurement {
         }
     }
 
-    private static Cost cost(Work work) throws Exception {
-        System.gc();
+    private static Cost cost(int repeats, Work work) throws Exception {
         OperatingSystemMXBean machine = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
-        long processor = machine.getProcessCpuTime();
-        long clock = System.nanoTime();
-        work.run();
-        return new Cost((machine.getProcessCpuTime() - processor) / 1e9, (System.nanoTime() - clock) / 1e9);
+        List<Cost> costs = new ArrayList<>();
+        for (int i = 0; i < repeats; i++) {
+            System.gc();
+            long processor = machine.getProcessCpuTime();
+            long clock = System.nanoTime();
+            work.run();
+            costs.add(new Cost((machine.getProcessCpuTime() - processor) / 1e9, (System.nanoTime() - clock) / 1e9));
+        }
+        costs.sort(Comparator.comparingDouble(Cost::processorS));
+        return costs.get(repeats / 2);
     }
 
     /** Runs the job; returns the bytes of its largest checkpoint. */
