@@ -8,13 +8,19 @@ import java.util.Optional;
 import org.satline.equation.FixedComposition;
 import org.satline.resource.CsvResource;
 import org.satline.resource.CsvResource.Row;
+import org.satline.resource.OnDemand;
 
 /**
  * Published melting lines of pure substances: at a pressure above the line the substance is solid. Where none is on
  * record solid states are not told apart from liquid ones. Immutable and thread-safe.
  */
 final class MeltingLine {
-    private static final Map<String, MeltingLine> BY_SUBSTANCE = read();
+    private static final OnDemand<Map<String, MeltingLine>> BY_SUBSTANCE = new OnDemand<>() {
+        @Override
+        protected Map<String, MeltingLine> read() {
+            return lines();
+        }
+    };
     /** A state on the line itself is liquid. */
     private static final double ROUND_OFF = 1e-9;
 
@@ -44,8 +50,14 @@ final class MeltingLine {
 
     static Optional<MeltingLine> of(FixedComposition composition) {
         return composition.mixture().size() == 1
-                ? Optional.ofNullable(BY_SUBSTANCE.get(
-                        composition.mixture().components().get(0).constants().designation()))
+                ? Optional.ofNullable(BY_SUBSTANCE
+                        .get()
+                        .get(composition
+                                .mixture()
+                                .components()
+                                .get(0)
+                                .constants()
+                                .designation()))
                 : Optional.empty();
     }
 
@@ -74,7 +86,7 @@ final class MeltingLine {
         }
     }
 
-    private static Map<String, MeltingLine> read() {
+    private static Map<String, MeltingLine> lines() {
         Map<String, List<Piece>> found = new HashMap<>();
         for (Row row : CsvResource.read(
                         MeltingLine.class,

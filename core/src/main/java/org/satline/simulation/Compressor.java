@@ -6,19 +6,16 @@ package org.satline.simulation;
  *
  * @param displacement swept volume flow, m3/s
  * @param isentropicEfficiency isentropic efficiency
+ * @param assumed figures that are assumed
  */
-record Compressor(double displacement, double isentropicEfficiency) {
-    private static final double CLEARANCE = 0.03;
-    private static final double EXPONENT = 1.1;
-    /** Share of the work spent on gas that leaks back which stays in the gas; the rest leaves by the shell. Our choice, no source. */
-    private static final double LEAKED_WORK_KEPT = 0.15;
-
-    static double volumetricEfficiency(double suctionPa, double dischargePa) {
-        return Math.max(0.05, 1 - CLEARANCE * (Math.pow(dischargePa / suctionPa, 1 / EXPONENT) - 1));
+record Compressor(double displacement, double isentropicEfficiency, Assumptions assumed) {
+    static double volumetricEfficiency(double suctionPa, double dischargePa, Assumptions assumed) {
+        return Math.max(
+                0.05, 1 - assumed.clearance * (Math.pow(dischargePa / suctionPa, 1 / assumed.clearanceExponent) - 1));
     }
 
     double flow(double suctionPa, double dischargePa, double suctionDensity, double leakage) {
-        return displacement * volumetricEfficiency(suctionPa, dischargePa) * suctionDensity * (1 - leakage);
+        return displacement * volumetricEfficiency(suctionPa, dischargePa, assumed) * suctionDensity * (1 - leakage);
     }
 
     /** Enthalpy of the gas that leaves, J/kg. */
@@ -32,7 +29,7 @@ record Compressor(double displacement, double isentropicEfficiency) {
             ideal = fluid.vapourEnthalpy(dischargePa, 0) - fluid.dewK(dischargePa) * (dewEntropy - suction.entropy());
         }
         double work = (ideal - suction.enthalpy()) / isentropicEfficiency;
-        return suction.enthalpy() + work * (1 + LEAKED_WORK_KEPT * leakage / (1 - leakage));
+        return suction.enthalpy() + work * (1 + assumed.leakedWorkKept * leakage / (1 - leakage));
     }
 
     /** What the compressor draws. */

@@ -77,7 +77,7 @@ record Cycle(
         double share = flow / parts.ratedFlow();
         double inletPa = dischargePa
                 - fault.restriction().pascals() * share * share * parts.ratedLiquidDensity() / liquidDensity;
-        double driving = Metering.driving(fluid, inletPa, condensingPa, condenser.enthalpyOut(), evaporatingPa);
+        double driving = parts.metering().driving(fluid, inletPa, condensingPa, condenser.enthalpyOut(), evaporatingPa);
         double metered = parts.metering().flow(parts.metering().opening(superheatK), driving);
         double charge = parts.condenserVolume() * condenser.meanDensity()
                 + parts.evaporatorVolume() * evaporator.meanDensity()

@@ -3,26 +3,18 @@ package org.satline.simulation;
 /**
  * What leaves the evaporator and what it holds: two-phase zone, then vapour zone. The two-phase zone is taken as wholly wet or wholly dry,
  * whichever moves more heat; wet by the enthalpy effectiveness of Braun, Klein and Mitchell 1989, Effectiveness models for cooling towers
- * and cooling coils, ASHRAE Transactions 95(2) (from memory). The vapour zone is dry. Behind the coil the blower warms the air.
+ * and cooling coils, ASHRAE Transactions 95(2). The vapour zone is dry. Behind the coil the blower warms the air.
  */
 record Evaporator(
         double enthalpyOut, double twoPhaseShare, double meanDensity, double meanK, boolean wet, double heatPerShare) {
 
-    /**
-     * Power of the blower, all of it heat in the air: 365 W for 1000 cfm, as 10 CFR 430, subpart B, appendix M counts it (from memory).
-     * J/m3.
-     */
-    static final double BLOWER_WORK = 365 / (1000 * 0.000471947);
-
-    private static final double BLOWER_RISE_K = BLOWER_WORK / (MoistAir.DENSITY * MoistAir.HEAT_CAPACITY);
-
     /** Return air, prepared. */
     record ReturnAir(double dryBulbK, double celsius, double wetBulb, double humidity, double enthalpy) {
-        static ReturnAir of(AirConditions air) {
+        static ReturnAir of(AirConditions air, MoistAir moist) {
             double t = air.returnDryBulb().celsius();
             double wb = air.returnWetBulb().celsius();
-            double w = MoistAir.humidity(t, wb);
-            return new ReturnAir(air.returnDryBulb().kelvins(), t, wb, w, MoistAir.enthalpy(t, w));
+            double w = moist.humidity(t, wb);
+            return new ReturnAir(air.returnDryBulb().kelvins(), t, wb, w, moist.enthalpy(t, w));
         }
     }
 
@@ -60,9 +52,10 @@ record Evaporator(
         if (!(air.wetBulb > meanCelsius + 0.05)) {
             return 0;
         }
-        double saturated = MoistAir.saturatedEnthalpy(meanCelsius);
-        double slope = (MoistAir.saturatedEnthalpy(air.wetBulb) - saturated) / (air.wetBulb - meanCelsius);
-        double outer = coil.outerConductance(airShare) / MoistAir.HEAT_CAPACITY;
+        MoistAir moist = coil.assumed().air;
+        double saturated = moist.saturatedEnthalpy(meanCelsius);
+        double slope = (moist.saturatedEnthalpy(air.wetBulb) - saturated) / (air.wetBulb - meanCelsius);
+        double outer = coil.outerConductance(airShare) / moist.heatCapacity();
         double overall = outer / (1 + slope * outer / coil.innerConductance(flow));
         double airFlow = coil.airFlow(airShare);
         return airFlow * -Math.expm1(-overall / airFlow) * (air.enthalpy - saturated);
@@ -70,17 +63,20 @@ record Evaporator(
 
     /** Dry bulb of the air behind coil and blower, degC. */
     double supplyCelsius(WorkingFluid fluid, Coil coil, double airShare, ReturnAir air, double flow, double pa) {
-        return leavingCelsius(fluid, coil, airShare, air, flow, pa) + BLOWER_RISE_K;
+        MoistAir moist = coil.assumed().air;
+        double rise = coil.assumed().blowerWork / (moist.density() * moist.heatCapacity());
+        return leavingCelsius(fluid, coil, airShare, air, flow, pa) + rise;
     }
 
     private double leavingCelsius(
             WorkingFluid fluid, Coil coil, double airShare, ReturnAir air, double flow, double pa) {
         double airFlow = coil.airFlow(airShare);
-        double capacity = airFlow * MoistAir.HEAT_CAPACITY;
+        MoistAir moist = coil.assumed().air;
+        double capacity = airFlow * moist.heatCapacity();
         double cold;
         if (wet) {
             double passing = Math.exp(-coil.outerConductance(airShare) / capacity);
-            double surface = MoistAir.saturationTemperature(air.enthalpy - heatPerShare / airFlow / (1 - passing));
+            double surface = moist.saturationTemperature(air.enthalpy - heatPerShare / airFlow / (1 - passing));
             cold = surface + (air.celsius - surface) * passing;
         } else {
             cold = air.celsius - heatPerShare / capacity;

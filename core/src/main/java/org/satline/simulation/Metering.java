@@ -5,25 +5,20 @@ import org.satline.charge.margin.MeteringDevice;
 /**
  * Flow through expansion valve or orifice: {@code m = A sqrt(2 rho (p1 - pf))} with {@code A} the effective area. The jet flashes:
  * downstream it does not fall below {@code pf}, a share of the bubble pressure of the entering liquid, so that subcooling raises the flow
- * (form after the short-tube literature, share our choice). Vapour at the inlet counts with the homogeneous density. The valve opens in
+ * (form after the short-tube literature). Vapour at the inlet counts with the homogeneous density. The valve opens in
  * proportion to superheat above its static setting until it is wide open.
  *
  * @param device kind
  * @param area effective area wide open, m2
  * @param ratedSuperheatK superheat at the rating point, K
+ * @param assumed figures that are assumed
  */
-record Metering(MeteringDevice device, double area, double ratedSuperheatK) {
-    private static final double FLASH_SHARE = 0.75;
-    /** Static superheat and span to wide open as shares of the rated superheat; at the rating point the valve is 5/9 open. Our choice. */
-    private static final double STATIC_SHARE = 0.5;
-
-    private static final double SPAN_SHARE = 0.9;
-
+record Metering(MeteringDevice device, double area, double ratedSuperheatK, Assumptions assumed) {
     double opening(double superheatK) {
         if (device == MeteringDevice.FIXED_ORIFICE) {
             return 1;
         }
-        double opening = (superheatK / ratedSuperheatK - STATIC_SHARE) / SPAN_SHARE;
+        double opening = (superheatK / ratedSuperheatK - assumed.staticShare) / assumed.spanShare;
         return Math.min(1, Math.max(0, opening));
     }
 
@@ -32,8 +27,7 @@ record Metering(MeteringDevice device, double area, double ratedSuperheatK) {
     }
 
     /** {@code sqrt(2 rho (p1 - pf))} of what arrives at the inlet, kg/(m2 s). */
-    static double driving(
-            WorkingFluid fluid, double inletPa, double condensingPa, double enthalpy, double evaporatingPa) {
+    double driving(WorkingFluid fluid, double inletPa, double condensingPa, double enthalpy, double evaporatingPa) {
         if (!(inletPa > evaporatingPa)) {
             return 0;
         }
@@ -53,7 +47,7 @@ record Metering(MeteringDevice device, double area, double ratedSuperheatK) {
             double slope = Math.log(1 / step) / (fluid.bubbleK(condensingPa) - fluid.bubbleK(condensingPa * step));
             flashPa = inletPa * Math.exp(-slope * subcooling);
         }
-        double downstream = Math.max(evaporatingPa, FLASH_SHARE * flashPa);
+        double downstream = Math.max(evaporatingPa, assumed.flashShare * flashPa);
         return Math.sqrt(2 * density * Math.max(0, inletPa - downstream));
     }
 }

@@ -19,7 +19,7 @@ import org.satline.quantity.Temperature;
  * <p>It is a model. It ignores: pressure drop of coils and lines, heat gained or lost by lines and shell, oil outside the compressor and at
  * rest, an accumulator or receiver, shift of a blend's circulating composition, frost, air maldistribution, foreign gas in heat transfer,
  * the flow of air changing with its density, hunting of the valve, and everything before the steady state. Its constants are of the usual
- * order, not those of a machine; use it for directions and proofs, never to charge a real system. Immutable, thread-safe.
+ * order, not those of a machine: {@code assumptions.csv} lists each with its basis; use it for directions and proofs, never to charge a real system. Immutable, thread-safe.
  */
 public final class SimulatedSystem {
     private final SystemDesign design;
@@ -32,9 +32,9 @@ public final class SimulatedSystem {
         this.ratedCharge = ratedCharge;
     }
 
-    private SimulatedSystem(SystemDesign design, WorkingFluid fluid) {
+    private SimulatedSystem(SystemDesign design, WorkingFluid fluid, Assumptions assumed) {
         this.design = design;
-        parts = Sizing.of(design, fluid);
+        parts = Sizing.of(design, fluid, assumed);
         Cycle cycle = Cycle.at(
                 parts,
                 surroundings(AirConditions.rated(), ImposedFault.none()),
@@ -69,12 +69,16 @@ public final class SimulatedSystem {
      * @throws NoSteadyStateException if the design point lies outside the range of the simulation of this refrigerant
      */
     public static SimulatedSystem of(SystemDesign design, WorkingFluid fluid) {
+        return of(design, fluid, Assumptions.standard());
+    }
+
+    static SimulatedSystem of(SystemDesign design, WorkingFluid fluid, Assumptions assumed) {
         Parts.required("design fluid", design, fluid);
         if (!fluid.refrigerant().equals(design.refrigerant())) {
             throw new IllegalArgumentException("fluid is " + fluid.refrigerant().designation() + ", the design is for "
                     + design.refrigerant().designation() + "; prepare the fluid of the design");
         }
-        return new SimulatedSystem(design, fluid);
+        return new SimulatedSystem(design, fluid, assumed);
     }
 
     /**
@@ -173,10 +177,12 @@ public final class SimulatedSystem {
         }
     }
 
-    private static Cycle.Surroundings surroundings(AirConditions air, ImposedFault fault) {
+    private Cycle.Surroundings surroundings(AirConditions air, ImposedFault fault) {
         Objects.requireNonNull(air, "air");
         Objects.requireNonNull(fault, "fault");
         return new Cycle.Surroundings(
-                Evaporator.ReturnAir.of(air), air.outdoor().kelvins(), fault);
+                Evaporator.ReturnAir.of(air, parts.evaporatorCoil().assumed().air),
+                air.outdoor().kelvins(),
+                fault);
     }
 }

@@ -9,19 +9,9 @@ import org.satline.simulation.Evaporator.ReturnAir;
 
 /** Sizes the parts of a system so that it runs at its rating point. */
 final class Sizing {
-    /** 400 cfm for each ton of cooling, the usual figure. m3/s for each watt. */
-    private static final double USUAL_AIR = 400 * 0.000471947 / 3516.853;
-    /**
-     * Airflow over the evaporator: tons are those that reach the room, cooling of the refrigerant less the heat of the blower. m3/s for
-     * each watt.
-     */
-    private static final double EVAPORATOR_AIR = USUAL_AIR / (1 + USUAL_AIR * Evaporator.BLOWER_WORK);
-    /** Airflow over the condenser, about twice the usual air; common practice, no source. */
-    private static final double CONDENSER_AIR = 2 * USUAL_AIR;
-
     private Sizing() {}
 
-    static Parts of(SystemDesign design, WorkingFluid fluid) {
+    static Parts of(SystemDesign design, WorkingFluid fluid, Assumptions assumed) {
         AirConditions rated = AirConditions.rated();
         double evaporatingPa = fluid.dewPressure(design.evaporating().kelvins());
         double outdoorK = rated.outdoor().kelvins();
@@ -34,28 +24,33 @@ final class Sizing {
                 fluid.liquidEnthalpy(condensingPa) - fluid.liquidHeatCapacity(condensingPa) * subcooling;
         double watts = design.capacity().watts();
         double flow = watts / (suction.enthalpy() - liquidEnthalpy);
-        double swept = flow / suction.density() / Compressor.volumetricEfficiency(evaporatingPa, condensingPa);
-        Compressor compressor = new Compressor(swept, design.isentropicEfficiency());
+        double swept = flow / suction.density() / Compressor.volumetricEfficiency(evaporatingPa, condensingPa, assumed);
+        Compressor compressor = new Compressor(swept, design.isentropicEfficiency(), assumed);
         double hot = compressor.dischargeEnthalpy(fluid, suction, condensingPa, 0);
-        double condenserAir = watts * CONDENSER_AIR * MoistAir.DENSITY;
+        double condenserAir = watts * assumed.condenserAir * assumed.usualAir * assumed.air.density();
         Coil condenser = size(
                 condenserAir,
                 flow,
+                assumed,
                 coil -> Condenser.of(fluid, coil, 1, outdoorK, condensingPa, flow, hot)
                                 .enthalpyOut()
                         - liquidEnthalpy,
                 "condenser");
-        double evaporatorAir = watts * EVAPORATOR_AIR * MoistAir.DENSITY;
-        ReturnAir air = ReturnAir.of(rated);
+        // tons are those that reach the room: cooling of the refrigerant less the heat of the blower
+        double evaporatorAir =
+                watts * assumed.usualAir / (1 + assumed.usualAir * assumed.blowerWork) * assumed.air.density();
+        ReturnAir air = ReturnAir.of(rated, assumed.air);
         Coil evaporator = size(
                 evaporatorAir,
                 flow,
+                assumed,
                 coil -> suction.enthalpy()
                         - Evaporator.of(fluid, coil, 1, air, evaporatingPa, flow, liquidEnthalpy)
                                 .enthalpyOut(),
                 "evaporator");
-        double driving = Metering.driving(fluid, condensingPa, condensingPa, liquidEnthalpy, evaporatingPa);
-        double opening = new Metering(design.metering(), 1, superheat).opening(superheat);
+        Metering unit = new Metering(design.metering(), 1, superheat, assumed);
+        double driving = unit.driving(fluid, condensingPa, condensingPa, liquidEnthalpy, evaporatingPa);
+        double opening = unit.opening(superheat);
         double litre = 1e-3 * watts / 1000;
         SystemDesign.CoilVolumes volumes = design.coilVolumes();
         return new Parts(
@@ -63,20 +58,21 @@ final class Sizing {
                 compressor,
                 condenser,
                 evaporator,
-                new Metering(design.metering(), flow / (opening * driving), superheat),
+                new Metering(design.metering(), flow / (opening * driving), superheat, assumed),
                 flow,
                 fluid.liquidDensityAt(fluid.bubbleK(condensingPa) - subcooling),
                 volumes.condenser() * litre,
                 volumes.evaporator() * litre,
                 volumes.liquidLine() * litre,
                 volumes.vapourSide() * litre,
-                Oil.of(watts));
+                Oil.of(watts, assumed));
     }
 
     /** A larger coil brings the excess down; one that air and approach cannot serve at any size is refused. */
-    private static Coil size(double airFlow, double flow, ToDoubleFunction<Coil> excess, String what) {
-        DoubleUnaryOperator excessOf = ua -> excess.applyAsDouble(new Coil(ua, airFlow, flow));
-        double low = 0.05 * airFlow * MoistAir.HEAT_CAPACITY;
+    private static Coil size(
+            double airFlow, double flow, Assumptions assumed, ToDoubleFunction<Coil> excess, String what) {
+        DoubleUnaryOperator excessOf = ua -> excess.applyAsDouble(new Coil(ua, airFlow, flow, assumed));
+        double low = 0.05 * airFlow * assumed.air.heatCapacity();
         double high = 400 * low;
         if (!(excessOf.applyAsDouble(low) > 0 && excessOf.applyAsDouble(high) < 0)) {
             throw new IllegalArgumentException(
@@ -84,6 +80,6 @@ final class Sizing {
                             + " coil reaches the rating point with the usual airflow; choose a larger approach or a smaller margin");
         }
         double ua = new BrentSolver(1e-10, 1e-7).solve(200, excessOf::applyAsDouble, low, high);
-        return new Coil(ua, airFlow, flow);
+        return new Coil(ua, airFlow, flow, assumed);
     }
 }

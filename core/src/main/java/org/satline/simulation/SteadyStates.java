@@ -19,7 +19,8 @@ final class SteadyStates {
         double suctionK = cycle.suction().temperatureK();
         double liquidK = cycle.condenser().temperatureOutK();
         double condenserWatts = cycle.flow() * (hot - cycle.condenser().enthalpyOut());
-        double condenserAir = parts.condenserCoil().airFlow(1 - fault.condenserAirLost()) * MoistAir.HEAT_CAPACITY;
+        double condenserAir = parts.condenserCoil().airFlow(1 - fault.condenserAirLost())
+                * parts.condenserCoil().assumed().air.heatCapacity();
         double airShare = 1 - fault.evaporatorAirLost();
         double supply = cycle.evaporator()
                 .supplyCelsius(

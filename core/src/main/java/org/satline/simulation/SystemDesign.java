@@ -69,7 +69,15 @@ public record SystemDesign(
          * @return 0.35, 0.30, 0.05 and 0.60 L/kW
          */
         public static CoilVolumes typical() {
-            return new CoilVolumes(0.35, 0.30, 0.05, 0.60);
+            return typical(Assumptions.standard());
+        }
+
+        static CoilVolumes typical(Assumptions assumed) {
+            return new CoilVolumes(
+                    assumed.value("design condenser volume"),
+                    assumed.value("design evaporator volume"),
+                    assumed.value("design liquid line volume"),
+                    assumed.value("design vapour side volume"));
         }
     }
 
@@ -83,17 +91,21 @@ public record SystemDesign(
      * @return the design
      */
     public static SystemDesign typical(Refrigerant refrigerant, MeteringDevice metering, Power capacity) {
+        return typical(refrigerant, metering, capacity, Assumptions.standard());
+    }
+
+    static SystemDesign typical(Refrigerant refrigerant, MeteringDevice metering, Power capacity, Assumptions assumed) {
         Parts.required("capacity", capacity);
         return new SystemDesign(
                 refrigerant,
                 metering,
                 capacity,
-                TemperatureDifference.ofFahrenheitDegrees(10),
-                TemperatureDifference.ofFahrenheitDegrees(10),
-                Temperature.ofCelsius(8),
-                TemperatureDifference.ofKelvins(13),
-                0.68,
-                CoilVolumes.typical());
+                TemperatureDifference.ofFahrenheitDegrees(assumed.value("design superheat")),
+                TemperatureDifference.ofFahrenheitDegrees(assumed.value("design subcooling")),
+                Temperature.ofCelsius(assumed.value("design evaporating")),
+                TemperatureDifference.ofKelvins(assumed.value("design condensing approach")),
+                assumed.value("design isentropic efficiency"),
+                CoilVolumes.typical(assumed));
     }
 
     private static void within(String what, double value, double low, double high, String unit) {

@@ -25,6 +25,13 @@ public final class RoundTrips {
     private final List<String> faults = new ArrayList<>();
     private int asked;
 
+    /** Adds what another one asked and found. */
+    public RoundTrips and(RoundTrips other) {
+        asked += other.asked;
+        faults.addAll(other.faults);
+        return this;
+    }
+
     /** Questions asked so far. */
     public int asked() {
         return asked;

@@ -70,6 +70,32 @@ class StateRangeTest {
     }
 
     /**
+     * Clapeyron: dp/dT = heat of fusion / (T volume of fusion) at the triple point. Heats (J/mol) of handbooks and volumes (cm3/mol) of the
+     * densities of solid and liquid, from memory and good to some 5 % each; a wrong coefficient shows.
+     */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"R-50, 930, 2.65", "R-728, 720, 2.6", "R-744, 8850, 8.3"})
+    void meltingLinesBeginWithTheSlopeOfHeatAndVolumeOfFusion(String name, double heat, double volume) {
+        FluidModel model = model(name);
+        double coldest = model.minTemperatureK();
+        double slope = (model.lines().meltingPressurePa(coldest + 0.1).orElseThrow()
+                        - model.lines().meltingPressurePa(coldest).orElseThrow())
+                / 0.1;
+        double expected = heat / (coldest * volume * 1e-6);
+        assertThat(slope / expected).isCloseTo(1, within(0.1));
+    }
+
+    /** Where two pieces of a melting line meet, at a triple point of two solids, they agree within the digits of its printed pressure. */
+    @ParameterizedTest(name = "{0} at {1} K")
+    @CsvSource({"R-1150, 110.369, 1e-3", "R-718, 273.31, 1e-3", "R-718, 355, 1e-3"})
+    void piecesOfAMeltingLineMeet(String name, double temperature, double tolerance) {
+        FluidModel model = model(name);
+        double below = model.lines().meltingPressurePa(temperature - 1e-6).orElseThrow();
+        double above = model.lines().meltingPressurePa(temperature).orElseThrow();
+        assertThat(below / above).isCloseTo(1, within(tolerance));
+    }
+
+    /**
      * Liquid R-744 and R-290 on the low side, solid on the other side of the line; figures of the equations of the melting lines, from
      * memory.
      */
@@ -114,7 +140,9 @@ class StateRangeTest {
                         .isInstanceOf(OutOfValidityException.class);
             }
         }
-        assertThat(checked).containsExactlyInAnyOrder("R-50", "R-290", "R-600", "R-600a", "R-718", "R-728", "R-744");
+        assertThat(checked)
+                .containsExactlyInAnyOrder(
+                        "R-50", "R-170", "R-290", "R-1150", "R-600", "R-600a", "R-718", "R-728", "R-744");
         assertThat(model("R-410A").lines().meltingLineSource()).isEmpty();
     }
 

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 
 /** Heat transfer of a coil against its own definition and the 0.8th power of Dittus and Boelter. */
 class CoilTest {
-    private static final Coil COIL = new Coil(1000, 0.6, 0.05);
+    private static final Coil COIL = new Coil(1000, 0.6, 0.05, Assumptions.standard());
 
     @Test
     void inSeriesBothSidesGiveTheConductanceOfTheWhole() {

@@ -60,7 +60,7 @@ class SimulatedSystemTest {
         double rise = state.condenserAirLeaving()
                 .minus(AirConditions.rated().outdoor())
                 .kelvins();
-        assertThat(kilogramsOfAir * MoistAir.HEAT_CAPACITY * rise)
+        assertThat(kilogramsOfAir * Assumptions.standard().air.heatCapacity() * rise)
                 .isCloseTo(state.cooling().watts() + state.compressorPower().watts(), within(1.0));
     }
 
@@ -133,10 +133,12 @@ class SimulatedSystemTest {
     @EnumSource(MeteringDevice.class)
     void bothSearchesFindTheSameState(MeteringDevice metering) {
         SystemDesign design = Systems.typical("R-410A", metering).design();
-        Cycle.Parts parts = Sizing.of(design, WorkingFluid.of(design.refrigerant()));
+        Cycle.Parts parts = Sizing.of(design, WorkingFluid.of(design.refrigerant()), Assumptions.standard());
         AirConditions air = AirConditions.ofCelsius(30, 25, 18);
         Cycle.Surroundings around = new Cycle.Surroundings(
-                Evaporator.ReturnAir.of(air), air.outdoor().kelvins(), ImposedFault.condenserFouling(0.2));
+                Evaporator.ReturnAir.of(air, Assumptions.standard().air),
+                air.outdoor().kelvins(),
+                ImposedFault.condenserFouling(0.2));
         double charge = 1.05 * Systems.typical("R-410A", metering).ratedCharge().kilograms();
         Balance.Point nested = new Balance(parts, around).withCharge(charge);
         Balance.Point quick =
@@ -166,11 +168,11 @@ class SimulatedSystemTest {
     @Test
     void moistAirAgreesWithTheChart() {
         AirConditions rated = AirConditions.rated();
-        assertThat(MoistAir.humidity(
+        MoistAir moist = Assumptions.standard().air;
+        assertThat(moist.humidity(
                         rated.returnDryBulb().celsius(), rated.returnWetBulb().celsius()))
                 .isCloseTo(0.0112, within(0.0001));
-        assertThat(MoistAir.saturationTemperature(MoistAir.saturatedEnthalpy(12)))
-                .isCloseTo(12, within(1e-9));
+        assertThat(moist.saturationTemperature(moist.saturatedEnthalpy(12))).isCloseTo(12, within(1e-9));
     }
 
     /** Zivi's formula at one vapour fraction, and its mean over 0 to 1 by hand: K = 0.1, 1/0.9 - 0.1/0.81 ln 10 = 0.8268. */

@@ -65,9 +65,10 @@ class TemperatureSplitReferenceTest {
                 .returnDryBulb()
                 .minus(state.supplyDryBulb())
                 .kelvins();
-        double blower = 365 / (1000 * 0.000471947 * 1.2 * MoistAir.HEAT_CAPACITY);
+        double blower =
+                365 / (1000 * 0.000471947 * 1.2 * Assumptions.standard().air.heatCapacity());
         double sensible = kilogramsOfAir
-                * MoistAir.HEAT_CAPACITY
+                * Assumptions.standard().air.heatCapacity()
                 * (split + blower)
                 / state.cooling().watts();
         assertThat(1 - sensible).isBetween(0.25, 0.33);
