@@ -17,6 +17,7 @@ import org.satline.transfer.hookup.ServiceHose;
 import org.satline.transfer.hookup.SystemPort;
 import org.satline.transfer.hookup.VolumeContent;
 import org.satline.transfer.hookup.VolumeState;
+import org.satline.transfer.transition.PlanParts;
 
 /** Why there is no plan, and what would make one possible: the first that holds, from what nothing helps against to what a part mends. */
 final class PlanDiagnosis {
@@ -37,12 +38,12 @@ final class PlanDiagnosis {
         this.state = state;
         this.task = task;
         parts = new PlanParts(hookUp, state);
-        roles = new PlanRoles(parts, PlanState.of(parts, state));
+        roles = new PlanRoles(parts, parts.arrival(state));
         out = hookUp.cylinder(task.cylinder())
                 .map(each -> each.use() == ServiceCylinder.Use.RECEIVER)
                 .orElse(true);
-        low = port(parts.low);
-        high = port(parts.high);
+        low = port(parts.low());
+        high = port(parts.high());
     }
 
     /** A reason, and the part that it makes one think of. */
@@ -89,11 +90,11 @@ final class PlanDiagnosis {
 
     private Optional<Likely> pressures() {
         VolumeState held = state.volume(task.cylinder());
-        int index = parts.cylinders.indexOf(hookUp.cylinder(task.cylinder()).orElseThrow());
+        int index = parts.cylinders().indexOf(hookUp.cylinder(task.cylinder()).orElseThrow());
         boolean running = hookUp.running();
         if (out) {
             boolean pushed =
-                    hookUp.ports().stream().anyMatch(each -> each.pressure().pascals() > parts.feedsPa[index]);
+                    hookUp.ports().stream().anyMatch(each -> each.pressure().pascals() > parts.feedsPa(index));
             boolean machineUnknown = hookUp.machine()
                     && roles.outlet >= 0
                     && !hookUp.pump()

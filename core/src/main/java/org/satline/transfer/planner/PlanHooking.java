@@ -13,6 +13,9 @@ import org.satline.transfer.hookup.Manifold;
 import org.satline.transfer.hookup.ServiceHose;
 import org.satline.transfer.hookup.SystemPort;
 import org.satline.transfer.planner.PlanSearch.Node;
+import org.satline.transfer.transition.PlanMove;
+import org.satline.transfer.transition.PlanParts;
+import org.satline.transfer.transition.PlanState;
 
 /** Hooking up at the ports and driving the air out, by a sweep or a vacuum pump. Used for one plan; not thread-safe. */
 abstract class PlanHooking extends PlanGoals {
@@ -23,12 +26,12 @@ abstract class PlanHooking extends PlanGoals {
     @Nullable
     PlanFound hookUp(PlanState from) {
         boolean liquidHigh = roles.high >= 0
-                && parts.high >= 0
-                && parts.ports.get(parts.high).liquid();
-        if (neverOff(roles.high, parts.high)
-                || neverOff(roles.low, parts.low)
-                || (liquidHigh && parts.hookUp.gas().carbonDioxide())
-                || (!parts.ventable && !parts.hookUp.pump())) {
+                && parts.high() >= 0
+                && parts.ports().get(parts.high()).liquid();
+        if (neverOff(roles.high, parts.high())
+                || neverOff(roles.low, parts.low())
+                || (liquidHigh && parts.hookUp().gas().carbonDioxide())
+                || (!parts.ventable() && !parts.hookUp().pump())) {
             return null;
         }
         Predicate<PlanState> goal = state -> hookedUp(state) && endProved(state);
@@ -43,7 +46,7 @@ abstract class PlanHooking extends PlanGoals {
         PlanScope sweep = hooking(from).build();
         boolean sweeps = portSweeps() || noAir(from);
         Node node = sweeps ? search.find(from, sweep, 14, goal) : null;
-        if (node != null || !parts.hookUp.pump()) {
+        if (node != null || !parts.hookUp().pump()) {
             return node == null ? null : found(HookUpPlan.Phase.Kind.HOOK_UP, from, node);
         }
         // the low hose first, so that only the high one is left to the pump
@@ -62,8 +65,8 @@ abstract class PlanHooking extends PlanGoals {
 
     /** Whether any vapour of the system drives air out of a loose joint. */
     private boolean portSweeps() {
-        for (int port = 0; port < parts.ports.size(); port++) {
-            if (parts.ventable && !parts.ports.get(port).liquid() && parts.sweeps(parts.portLevel[port])) {
+        for (int port = 0; port < parts.ports().size(); port++) {
+            if (parts.ventable() && !parts.ports().get(port).liquid() && parts.sweeps(parts.portLevel(port))) {
                 return true;
             }
         }
@@ -71,9 +74,9 @@ abstract class PlanHooking extends PlanGoals {
     }
 
     private boolean noAir(PlanState state) {
-        for (int v = 0; v < parts.volumes.size(); v++) {
-            boolean hooked = v == volume(roles.low) || v == volume(roles.high) || !parts.isHose[v];
-            if (hooked && state.content(v) == PlanState.AIR) {
+        for (int v = 0; v < parts.volumes().size(); v++) {
+            boolean hooked = v == volume(roles.low) || v == volume(roles.high) || !parts.isHose(v);
+            if (hooked && state.air(v)) {
                 return false;
             }
         }
@@ -81,7 +84,7 @@ abstract class PlanHooking extends PlanGoals {
     }
 
     private int volume(int hose) {
-        return hose < 0 ? PlanParts.NONE : parts.hoseVolume[hose];
+        return hose < 0 ? PlanParts.NONE : parts.hoseVolume(hose);
     }
 
     /** Everything on and open to the pump at once, as far as it goes; then what is shut, and in which order, is searched. */
@@ -93,14 +96,14 @@ abstract class PlanHooking extends PlanGoals {
             node = also(node, move.kind(), move.target(), move.to());
         }
         for (int hose : new int[] {roles.low, roles.high}) {
-            int port = hose == roles.low ? parts.low : parts.high;
-            if (hose >= 0 && port >= 0 && parts.ports.get(port).hasValve()) {
-                node = also(node, Kind.CONNECT_TIGHT, 2 * hose, parts.portConnection[port]);
-                node = also(node, Kind.OPEN, parts.endValve[2 * hose], PlanParts.NONE);
+            int port = hose == roles.low ? parts.low() : parts.high();
+            if (hose >= 0 && port >= 0 && parts.ports().get(port).hasValve()) {
+                node = also(node, Kind.CONNECT_TIGHT, 2 * hose, parts.portConnection(port));
+                node = also(node, Kind.OPEN, parts.endValve(2 * hose), PlanParts.NONE);
             }
         }
-        node = also(node, Kind.OPEN, parts.highValve, PlanParts.NONE);
-        node = also(node, Kind.CRACK, parts.lowValve, PlanParts.NONE);
+        node = also(node, Kind.OPEN, parts.highValve(), PlanParts.NONE);
+        node = also(node, Kind.CRACK, parts.lowValve(), PlanParts.NONE);
         node = pumping(node);
         int pumpHose = pumpHose();
         PlanScope shutting = new PlanScope.Builder(node.state())
@@ -110,12 +113,12 @@ abstract class PlanHooking extends PlanGoals {
                 .hand(pumpHose, Kind.CLOSE)
                 .takeOff(PlanRoles.cylinder(pumpHose))
                 .pump()
-                .connect(PlanRoles.system(roles.high), portName(parts.high), false)
-                .connect(PlanRoles.system(roles.low), portName(parts.low), false)
+                .connect(PlanRoles.system(roles.high), portName(parts.high()), false)
+                .connect(PlanRoles.system(roles.low), portName(parts.low()), false)
                 .handOpening(roles.low)
                 .handOpening(roles.high)
-                .valve(portName(parts.high), Kind.OPEN)
-                .valve(portName(parts.low), Kind.OPEN)
+                .valve(portName(parts.high()), Kind.OPEN)
+                .valve(portName(parts.low()), Kind.OPEN)
                 .build();
         Node done = search.find(node.state(), shutting, 12, goal);
         if (done == null) {
@@ -134,7 +137,7 @@ abstract class PlanHooking extends PlanGoals {
     Node pumping(Node from) {
         Node node = from;
         int hose = pumpHose();
-        int pump = parts.connections.indexOf(HookUp.PUMP);
+        int pump = parts.connections().indexOf(HookUp.PUMP);
         if (hose >= 0) {
             node = also(node, Kind.CONNECT_TIGHT, 2 * hose + 1, pump);
         }
@@ -142,11 +145,11 @@ abstract class PlanHooking extends PlanGoals {
         if (hose >= 0) {
             // a hose that may not be open to a pump that stands still goes on the running one
             node = also(node, Kind.CONNECT_TIGHT, 2 * hose + 1, pump);
-            node = also(node, Kind.OPEN, parts.endValve[2 * hose], PlanParts.NONE);
-            node = also(node, Kind.OPEN, parts.endValve[2 * hose + 1], PlanParts.NONE);
+            node = also(node, Kind.OPEN, parts.endValve(2 * hose), PlanParts.NONE);
+            node = also(node, Kind.OPEN, parts.endValve(2 * hose + 1), PlanParts.NONE);
         }
-        node = also(node, Kind.OPEN, parts.valves.indexOf(Manifold.CHARGING_VALVE), PlanParts.NONE);
-        return also(node, Kind.OPEN, parts.valves.indexOf(Manifold.VACUUM_VALVE), PlanParts.NONE);
+        node = also(node, Kind.OPEN, parts.valves().indexOf(Manifold.CHARGING_VALVE), PlanParts.NONE);
+        return also(node, Kind.OPEN, parts.valves().indexOf(Manifold.VACUUM_VALVE), PlanParts.NONE);
     }
 
     PlanScope.Builder hooking(PlanState from) {
@@ -155,15 +158,15 @@ abstract class PlanHooking extends PlanGoals {
                 .force(PlanRoles.cylinder(roles.high), Manifold.HIGH)
                 .turn(roles.low)
                 .turn(roles.high)
-                .connect(PlanRoles.system(roles.high), portName(parts.high), true)
+                .connect(PlanRoles.system(roles.high), portName(parts.high()), true)
                 .connect(
                         PlanRoles.system(roles.low),
-                        portName(parts.low),
+                        portName(parts.low()),
                         from.at(PlanRoles.system(Math.max(roles.low, 0))) >= 0)
                 .handOpening(roles.low)
                 .handOpening(roles.high)
-                .opening(portName(parts.high))
-                .opening(portName(parts.low))
+                .opening(portName(parts.high()))
+                .opening(portName(parts.low()))
                 .valve(Manifold.HIGH_VALVE, Kind.OPEN, Kind.CLOSE)
                 .valve(Manifold.LOW_VALVE, Kind.CRACK, Kind.CLOSE);
     }
@@ -173,16 +176,16 @@ abstract class PlanHooking extends PlanGoals {
         if (hose < 0 || port < 0) {
             return false;
         }
-        ServiceHose ends = parts.hoses.get(hose);
+        ServiceHose ends = parts.hoses().get(hose);
         boolean plain = ends.systemEnd() == EndFitting.PLAIN_FLARE && ends.cylinderEnd() == EndFitting.PLAIN_FLARE;
-        SystemPort at = parts.ports.get(port);
-        return (!at.hasValve() && (!parts.ventable || (at.liquid() && plain))) || (plain && !parts.ventable);
+        SystemPort at = parts.ports().get(port);
+        return (!at.hasValve() && (!parts.ventable() || (at.liquid() && plain))) || (plain && !parts.ventable());
     }
 
     boolean lowReady(PlanState state) {
-        return atPort(state, roles.low, parts.low)
-                && pure(state, parts.chamber[PlanParts.CHAMBER_LOW], true)
-                && pure(state, parts.chamber[PlanParts.CHAMBER_CENTRE], true);
+        return atPort(state, roles.low, parts.low())
+                && pure(state, parts.chamber(PlanParts.CHAMBER_LOW), true)
+                && pure(state, parts.chamber(PlanParts.CHAMBER_CENTRE), true);
     }
 
     /** The pump at a connection of its own, or at the end of the hose that later goes to the cylinder. */
@@ -203,7 +206,7 @@ abstract class PlanHooking extends PlanGoals {
 
     String pumpConnection() {
         for (String name : List.of(Manifold.VACUUM, Manifold.CENTRE_2)) {
-            if (parts.connections.contains(name)) {
+            if (parts.connections().contains(name)) {
                 return name;
             }
         }

@@ -13,8 +13,11 @@ import org.satline.transfer.hookup.HookUpState;
 import org.satline.transfer.hookup.Manifold;
 import org.satline.transfer.hookup.ServiceCylinder;
 import org.satline.transfer.hookup.SystemPort;
-import org.satline.transfer.planner.PlanParts.Behind;
 import org.satline.transfer.planner.PlanSearch.Node;
+import org.satline.transfer.transition.PlanMove;
+import org.satline.transfer.transition.PlanParts;
+import org.satline.transfer.transition.PlanParts.Behind;
+import org.satline.transfer.transition.PlanState;
 
 /** The phases of the tasks: what each may touch and where it ends. Used for one plan; not thread-safe. */
 final class PlanPhases extends PlanMachining {
@@ -30,7 +33,7 @@ final class PlanPhases extends PlanMachining {
     List<PlanFound> connect(String cylinder) {
         int index = index(cylinder);
         List<PlanFound> found = flows(index) ? connect(index, false) : null;
-        if (found == null && parts.hookUp.machine()) {
+        if (found == null && parts.hookUp().machine()) {
             found = connect(index, true);
         }
         boolean highFree = roles.high >= 0 && start.at(PlanRoles.system(roles.high)) < 0;
@@ -42,7 +45,7 @@ final class PlanPhases extends PlanMachining {
         proved.clear();
         ends.clear();
         found = flows(index) ? connect(index, false) : null;
-        return found == null && parts.hookUp.machine() ? connect(index, true) : found;
+        return found == null && parts.hookUp().machine() ? connect(index, true) : found;
     }
 
     private @Nullable List<PlanFound> connect(int index, boolean machine) {
@@ -67,29 +70,31 @@ final class PlanPhases extends PlanMachining {
 
     /** Whether anything can flow where it should at all. */
     private boolean flows(int cylinder) {
-        if (parts.cylinders.get(cylinder).use() == ServiceCylinder.Use.RECEIVER) {
-            for (SystemPort port : parts.ports) {
-                if (port.pressure().pascals() > parts.feedsPa[cylinder]) {
+        if (parts.cylinders().get(cylinder).use() == ServiceCylinder.Use.RECEIVER) {
+            for (SystemPort port : parts.ports()) {
+                if (port.pressure().pascals() > parts.feedsPa(cylinder)) {
                     return true;
                 }
             }
             return false;
         }
         boolean above = false;
-        for (int port : new int[] {parts.low, weighsIn() ? parts.high : PlanParts.NONE}) {
-            above |= port >= 0 && parts.certain(start.cylinderLevel(cylinder), parts.portLevel[port]);
+        for (int port : new int[] {parts.low(), weighsIn() ? parts.high() : PlanParts.NONE}) {
+            above |= port >= 0 && parts.certain(start.cylinderLevel(cylinder), parts.portLevel(port));
         }
         // R-744 goes in through a regulator, which is not among the parts
         return above
-                && !parts.hookUp.gas().carbonDioxide()
-                && (parts.hookUp.running() || weighsIn() || !parts.hookUp.gas().glide());
+                && !parts.hookUp().gas().carbonDioxide()
+                && (parts.hookUp().running()
+                        || weighsIn()
+                        || !parts.hookUp().gas().glide());
     }
 
     @Nullable
     List<PlanFound> step(String cylinder, boolean out) {
         int index = index(cylinder);
-        boolean unregulated = !out && parts.hookUp.gas().carbonDioxide();
-        if (unregulated || (parts.cylinders.get(index).use() == ServiceCylinder.Use.RECEIVER) != out) {
+        boolean unregulated = !out && parts.hookUp().gas().carbonDioxide();
+        if (unregulated || (parts.cylinders().get(index).use() == ServiceCylinder.Use.RECEIVER) != out) {
             return null;
         }
         return listed(oneStep(start, index, out));
@@ -129,8 +134,8 @@ final class PlanPhases extends PlanMachining {
     private @Nullable List<PlanFound> end(PlanState from) {
         List<PlanFound> end = takenOff(from, emptying(from));
         for (String source : end == null && weighsIn() ? sweepingSources(from) : List.<String>of()) {
-            int cylinder = parts.behindIndex[parts.connections.indexOf(source)];
-            boolean pushes = end == null && parts.certain(from.cylinderLevel(cylinder), parts.portLevel[parts.high]);
+            int cylinder = parts.behindIndex(parts.connections().indexOf(source));
+            boolean pushes = end == null && parts.certain(from.cylinderLevel(cylinder), parts.portLevel(parts.high()));
             end = pushes ? takenOff(from, pushing(from, source)) : end;
         }
         if (end != null) {
@@ -185,7 +190,7 @@ final class PlanPhases extends PlanMachining {
         byte liquid = out ? PlanState.OUT_LIQUID : PlanState.IN_LIQUID;
         byte vapour = out ? PlanState.OUT_VAPOUR : PlanState.IN_VAPOUR;
         Node node = search.find(fresh, scope, 9, state -> stepped(state, cylinder, liquid, out) && endProved(state));
-        if (node == null && !parts.hookUp.gas().glide()) {
+        if (node == null && !parts.hookUp().gas().glide()) {
             node = search.find(fresh, scope, 9, state -> stepped(state, cylinder, vapour, out) && endProved(state));
         }
         if (node == null) {
@@ -194,7 +199,7 @@ final class PlanPhases extends PlanMachining {
         PlanState waited = hand.after(node.state(), WAIT);
         List<PlanMove> moves = new ArrayList<>(node.moves());
         if (!out) {
-            int fill = moves.indexOf(new PlanMove(Kind.OPEN, parts.valves.indexOf(valve), PlanParts.NONE));
+            int fill = moves.indexOf(new PlanMove(Kind.OPEN, parts.valves().indexOf(valve), PlanParts.NONE));
             moves.add(Math.max(fill, 0), new PlanMove(Kind.ZERO_SCALE, 0, PlanParts.NONE));
         }
         moves.add(WAIT);
@@ -215,29 +220,28 @@ final class PlanPhases extends PlanMachining {
 
     private PlanScope.Builder emptying(PlanState from) {
         PlanScope.Builder builder = new PlanScope.Builder(from);
-        for (ServiceCylinder cylinder : parts.cylinders) {
+        for (ServiceCylinder cylinder : parts.cylinders()) {
             cylinder.connections().forEach(name -> builder.valve(name, Kind.CLOSE));
         }
         builder.valve(Manifold.HIGH_VALVE, Kind.OPEN, Kind.CLOSE)
                 .valve(Manifold.LOW_VALVE, Kind.CRACK, Kind.CLOSE)
                 .hand(roles.centre, Kind.CLOSE);
-        for (int i = 0; i < parts.cylinders.size(); i++) {
+        for (int i = 0; i < parts.cylinders().size(); i++) {
             // the hose is emptied into the cylinder that it is on; cold liquid is not shut in for that even for one
             // act. Hoses of a
             // manifold at rest dry only into a cylinder that does not make them mixed
-            boolean dries = !parts.hookUp.running() && from.cylinderOrigin(i) < PlanState.GAS_RECOVERED;
+            boolean dries = !parts.hookUp().running() && !from.cylinderMixed(i);
             if (!roles.manifold || dries) {
-                builder.valve(parts.cylinders.get(i).connections().get(0), Kind.OPEN_SHORT, Kind.CRACK)
+                builder.valve(parts.cylinders().get(i).connections().get(0), Kind.OPEN_SHORT, Kind.CRACK)
                         .waiting();
             }
         }
-        for (int i = 0; i < parts.cylinders.size(); i++) {
+        for (int i = 0; i < parts.cylinders().size(); i++) {
             builder.invert(i, false);
         }
         return builder;
     }
 
-    /** First what holds liquid is emptied into the running suction, then everything comes off in a fixed order. */
     /** At rest nothing draws the liquid from the hoses: a source's vapour pushes it in, through the low hose. */
     private PlanScope.Builder pushing(PlanState from, String source) {
         return emptying(from)
@@ -247,10 +251,11 @@ final class PlanPhases extends PlanMachining {
                 .valve(source, Kind.OPEN);
     }
 
+    /** First what holds liquid is emptied into the running suction, then everything comes off in a fixed order. */
     private @Nullable List<PlanFound> takenOff(PlanState from, PlanScope.Builder builder) {
         int centre = PlanRoles.system(roles.centre);
-        if (parts.high >= 0) {
-            builder.valve(portName(parts.high), Kind.CLOSE);
+        if (parts.high() >= 0) {
+            builder.valve(portName(parts.high()), Kind.CLOSE);
         }
         for (int hose : new int[] {roles.high, roles.manifold ? PlanParts.NONE : roles.centre}) {
             builder.hand(hose, Kind.CLOSE).takeOff(PlanRoles.system(hose));
@@ -282,22 +287,22 @@ final class PlanPhases extends PlanMachining {
                 order.add(PlanRoles.system(hose));
             }
         }
-        for (int end = 0; end < parts.ends.size(); end++) {
+        for (int end = 0; end < parts.ends().size(); end++) {
             if (!order.contains(end)) {
                 order.add(end);
             }
         }
-        for (int port = 0; port < parts.ports.size(); port++) {
-            node = also(node, Kind.CLOSE, parts.connectionValve[parts.portConnection[port]]);
+        for (int port = 0; port < parts.ports().size(); port++) {
+            node = also(node, Kind.CLOSE, parts.connectionValve(parts.portConnection(port)));
         }
         for (int end : order) {
             int at = node.state().at(end);
-            if (at < 0 || parts.behind[at] == Behind.VOLUME || parts.behind[at] == Behind.PUMP) {
+            if (at < 0 || parts.behind(at) == Behind.VOLUME || parts.behind(at) == Behind.PUMP) {
                 continue;
             }
-            node = also(node, Kind.CLOSE, parts.connectionValve[at]);
+            node = also(node, Kind.CLOSE, parts.connectionValve(at));
             if (node.state().fitting(end) == EndFitting.OPEN_CLOSE_VALVE) {
-                node = also(node, Kind.CLOSE, parts.endValve[end]);
+                node = also(node, Kind.CLOSE, parts.endValve(end));
             }
             node = also(node, Kind.TAKE_OFF, end);
         }
@@ -305,7 +310,7 @@ final class PlanPhases extends PlanMachining {
     }
 
     private boolean noLiquid(PlanState state) {
-        for (int v = 0; v < parts.volumes.size(); v++) {
+        for (int v = 0; v < parts.volumes().size(); v++) {
             if (mayNotComeOff(state, v)) {
                 return false;
             }

@@ -3,6 +3,8 @@ package org.satline.transfer.planner;
 import java.util.List;
 import org.satline.transfer.hookup.HookUp;
 import org.satline.transfer.hookup.Manifold;
+import org.satline.transfer.transition.PlanParts;
+import org.satline.transfer.transition.PlanState;
 
 /**
  * Which hose is for what: by where it hangs, otherwise by its name ({@code low-hose}, {@code high-hose}, {@code centre-hose},
@@ -23,7 +25,7 @@ final class PlanRoles {
 
     PlanRoles(PlanParts parts, PlanState state) {
         this.parts = parts;
-        manifold = parts.hookUp.manifold().isPresent();
+        manifold = parts.hookUp().manifold().isPresent();
         low = manifold ? hose(state, "low", List.of(Manifold.LOW)) : PlanParts.NONE;
         high = manifold ? hose(state, "high", List.of(Manifold.HIGH)) : PlanParts.NONE;
         pump = hose(state, "pump", List.of(HookUp.PUMP, Manifold.VACUUM));
@@ -48,25 +50,25 @@ final class PlanRoles {
     }
 
     private int other() {
-        for (int i = 0; i < parts.hoses.size(); i++) {
-            String name = parts.hoses.get(i).name();
+        for (int i = 0; i < parts.hoses().size(); i++) {
+            String name = parts.hoses().get(i).name();
             if (i != pump && i != outlet && !name.startsWith("low") && !name.startsWith("high")) {
                 return i;
             }
         }
-        return parts.hoses.isEmpty() ? PlanParts.NONE : 0;
+        return parts.hoses().isEmpty() ? PlanParts.NONE : 0;
     }
 
     private int hose(PlanState state, String name, List<String> at) {
         for (String connection : at) {
-            int index = parts.connections.indexOf(connection);
+            int index = parts.connections().indexOf(connection);
             int end = index < 0 ? PlanParts.NONE : state.endAt(index);
             if (end >= 0) {
                 return end / 2;
             }
         }
-        for (int i = 0; i < parts.hoses.size(); i++) {
-            if (parts.hoses.get(i).name().startsWith(name)) {
+        for (int i = 0; i < parts.hoses().size(); i++) {
+            if (parts.hoses().get(i).name().startsWith(name)) {
                 return i;
             }
         }

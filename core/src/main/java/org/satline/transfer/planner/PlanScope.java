@@ -5,6 +5,9 @@ import java.util.List;
 import org.satline.transfer.hookup.Act.Kind;
 import org.satline.transfer.hookup.Manifold;
 import org.satline.transfer.hookup.ServiceCylinder;
+import org.satline.transfer.transition.PlanMove;
+import org.satline.transfer.transition.PlanParts;
+import org.satline.transfer.transition.PlanState;
 
 /**
  * The moves that are worth trying in one phase.
@@ -24,11 +27,11 @@ record PlanScope(List<PlanMove> forced, List<PlanMove> turns, List<PlanMove> mov
 
         Builder(PlanState start) {
             this.start = start;
-            this.parts = start.parts;
+            this.parts = start.parts();
         }
 
         Builder force(int end, String to) {
-            int connection = parts.connections.indexOf(to);
+            int connection = parts.connections().indexOf(to);
             if (end >= 0 && connection >= 0) {
                 forced.add(new PlanMove(Kind.CONNECT_TIGHT, end, connection));
             }
@@ -37,8 +40,8 @@ record PlanScope(List<PlanMove> forced, List<PlanMove> turns, List<PlanMove> mov
 
         Builder turn(int hose) {
             if (hose >= 0
-                    && parts.hoses.get(hose).systemEnd()
-                            != parts.hoses.get(hose).cylinderEnd()) {
+                    && parts.hoses().get(hose).systemEnd()
+                            != parts.hoses().get(hose).cylinderEnd()) {
                 turns.add(new PlanMove(Kind.TURN_ROUND, hose, PlanParts.NONE));
                 moves.add(new PlanMove(Kind.TURN_ROUND, hose, PlanParts.NONE));
             }
@@ -46,7 +49,7 @@ record PlanScope(List<PlanMove> forced, List<PlanMove> turns, List<PlanMove> mov
         }
 
         Builder connect(int end, String to, boolean looseToo) {
-            int connection = parts.connections.indexOf(to);
+            int connection = parts.connections().indexOf(to);
             if (end >= 0 && connection >= 0) {
                 moves.add(new PlanMove(Kind.CONNECT_TIGHT, end, connection));
                 if (looseToo) {
@@ -68,7 +71,7 @@ record PlanScope(List<PlanMove> forced, List<PlanMove> turns, List<PlanMove> mov
         }
 
         Builder valve(String name, Kind... kinds) {
-            int valve = parts.valves.indexOf(name);
+            int valve = parts.valves().indexOf(name);
             if (valve >= 0) {
                 for (Kind kind : kinds) {
                     moves.add(new PlanMove(kind, valve, PlanParts.NONE));
@@ -79,26 +82,31 @@ record PlanScope(List<PlanMove> forced, List<PlanMove> turns, List<PlanMove> mov
 
         /** Opens a valve; shuts it only where it was open before. */
         Builder opening(String name) {
-            int valve = parts.valves.indexOf(name);
+            int valve = parts.valves().indexOf(name);
             valve(name, Kind.OPEN);
             return valve >= 0 && start.isOpen(valve) ? valve(name, Kind.CLOSE) : this;
         }
 
         Builder handOpening(int hose) {
-            return hose < 0 ? this : opening(parts.ends.get(2 * hose)).opening(parts.ends.get(2 * hose + 1));
+            return hose < 0
+                    ? this
+                    : opening(parts.ends().get(2 * hose)).opening(parts.ends().get(2 * hose + 1));
         }
 
         Builder hand(int hose, Kind... kinds) {
-            return hose < 0 ? this : valve(parts.ends.get(2 * hose), kinds).valve(parts.ends.get(2 * hose + 1), kinds);
+            return hose < 0
+                    ? this
+                    : valve(parts.ends().get(2 * hose), kinds)
+                            .valve(parts.ends().get(2 * hose + 1), kinds);
         }
 
         Builder ports(Kind... kinds) {
-            parts.ports.forEach(port -> valve(port.name(), kinds));
+            parts.ports().forEach(port -> valve(port.name(), kinds));
             return this;
         }
 
         Builder cap(String connection) {
-            int at = parts.connections.indexOf(connection);
+            int at = parts.connections().indexOf(connection);
             if (at >= 0) {
                 moves.add(new PlanMove(Kind.CAP, at, PlanParts.NONE));
             }
@@ -106,7 +114,7 @@ record PlanScope(List<PlanMove> forced, List<PlanMove> turns, List<PlanMove> mov
         }
 
         Builder uncap(String connection) {
-            int at = parts.connections.indexOf(connection);
+            int at = parts.connections().indexOf(connection);
             if (at >= 0) {
                 moves.add(new PlanMove(Kind.UNCAP, at, PlanParts.NONE));
                 moves.add(new PlanMove(Kind.CAP, at, PlanParts.NONE));
@@ -115,7 +123,7 @@ record PlanScope(List<PlanMove> forced, List<PlanMove> turns, List<PlanMove> mov
         }
 
         Builder pump() {
-            if (parts.hookUp.pump()) {
+            if (parts.hookUp().pump()) {
                 moves.add(new PlanMove(Kind.START, 0, PlanParts.NONE));
                 moves.add(new PlanMove(Kind.STOP, 0, PlanParts.NONE));
                 valve(Manifold.VACUUM_VALVE, Kind.OPEN, Kind.CLOSE);
@@ -124,7 +132,7 @@ record PlanScope(List<PlanMove> forced, List<PlanMove> turns, List<PlanMove> mov
         }
 
         Builder invert(int cylinder, boolean on) {
-            if (cylinder >= 0 && parts.cylinders.get(cylinder).valves() == ServiceCylinder.Valves.ONE) {
+            if (cylinder >= 0 && parts.cylinders().get(cylinder).valves() == ServiceCylinder.Valves.ONE) {
                 moves.add(new PlanMove(on ? Kind.INVERT : Kind.SET_UPRIGHT, cylinder, PlanParts.NONE));
             }
             return this;

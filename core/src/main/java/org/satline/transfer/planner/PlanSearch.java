@@ -8,6 +8,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import org.satline.transfer.transition.PlanHand;
+import org.satline.transfer.transition.PlanMove;
+import org.satline.transfer.transition.PlanState;
 
 /** Breadth first over the moves of one phase: the first goal found has the fewest acts, and of those the first in the order of moves. */
 final class PlanSearch {

@@ -12,6 +12,9 @@ import org.satline.transfer.hookup.Manifold;
 import org.satline.transfer.hookup.ServiceCylinder;
 import org.satline.transfer.hookup.SystemPort;
 import org.satline.transfer.planner.PlanSearch.Node;
+import org.satline.transfer.transition.PlanMove;
+import org.satline.transfer.transition.PlanParts;
+import org.satline.transfer.transition.PlanState;
 
 /**
  * The air driven out of the hose to the cylinder: by low-side vapour, a vacuum pump, or vapour of a source cylinder. Used for one plan; not
@@ -44,12 +47,12 @@ abstract class PlanSweeping extends PlanHooking {
         if (roles.centre < 0) {
             return null;
         }
-        Predicate<PlanState> clean = state -> pure(state, parts.hoseVolume[roles.centre], true)
-                && pure(state, parts.chamber[PlanParts.CHAMBER_CENTRE], true)
+        Predicate<PlanState> clean = state -> pure(state, parts.hoseVolume(roles.centre), true)
+                && pure(state, parts.chamber(PlanParts.CHAMBER_CENTRE), true)
                 && goal.test(state);
         PlanScope sweeps = sweeping(from, at, valve).build();
         Node node = search.find(from, sweeps, 12, clean);
-        if (node == null && parts.hookUp.pump()) {
+        if (node == null && parts.hookUp().pump()) {
             PlanFound evacuated =
                     roles.manifold ? evacuatedHose(from, at, valve, clean) : evacuatedAlone(from, at, valve, clean);
             if (evacuated != null) {
@@ -80,14 +83,12 @@ abstract class PlanSweeping extends PlanHooking {
     /** Sources that hold what this system may take, with vapour at their valve: upright, above the atmosphere. */
     List<String> sweepingSources(PlanState from) {
         List<String> valves = new ArrayList<>();
-        for (int i = 0; i < parts.cylinders.size(); i++) {
-            ServiceCylinder cylinder = parts.cylinders.get(i);
-            int origin = from.cylinderOrigin(i);
-            boolean own = origin != PlanState.GAS_NONE && origin < PlanState.GAS_RECOVERED;
+        for (int i = 0; i < parts.cylinders().size(); i++) {
+            ServiceCylinder cylinder = parts.cylinders().get(i);
             String valve = cylinder.connections().get(0);
             if (!isReceiver(i)
-                    && own
-                    && !parts.hookUp.gas().carbonDioxide()
+                    && from.cylinderClean(i)
+                    && !parts.hookUp().gas().carbonDioxide()
                     && parts.sweeps(from.cylinderLevel(i))
                     && !cylinder.liquidAt(valve, from.inverted(i))) {
                 valves.add(valve);
@@ -99,7 +100,7 @@ abstract class PlanSweeping extends PlanHooking {
     /** The hose first on a source, its other end loose where it is to go; then over to where it belongs. */
     private @Nullable Node sweptFromSource(PlanState from, String at, String valve, Predicate<PlanState> goal) {
         int near = PlanRoles.system(roles.centre);
-        for (String source : parts.ventable ? sweepingSources(from) : List.<String>of()) {
+        for (String source : parts.ventable() ? sweepingSources(from) : List.<String>of()) {
             PlanScope.Builder scope = sweeping(from, at, valve)
                     .connect(near, source, false)
                     .takeOff(near)
@@ -121,8 +122,8 @@ abstract class PlanSweeping extends PlanHooking {
     @Override
     @Nullable
     PlanFound hookedUpFromSource(PlanState from, Predicate<PlanState> goal) {
-        boolean lowShut = parts.low >= 0 && parts.ports.get(parts.low).hasValve();
-        for (String source : parts.ventable && lowShut ? sweepingSources(from) : List.<String>of()) {
+        boolean lowShut = parts.low() >= 0 && parts.ports().get(parts.low()).hasValve();
+        for (String source : parts.ventable() && lowShut ? sweepingSources(from) : List.<String>of()) {
             Node node = new Node(from, null, null, 0);
             for (PlanMove move : hooking(from).build().forced()) {
                 node = also(node, move.kind(), move.target(), move.to());
@@ -131,33 +132,37 @@ abstract class PlanSweeping extends PlanHooking {
                     node,
                     Kind.CONNECT_TIGHT,
                     PlanRoles.system(roles.centre),
-                    parts.connections.indexOf(Manifold.CENTRE));
-            node = also(node, Kind.CONNECT_TIGHT, PlanRoles.cylinder(roles.centre), parts.connections.indexOf(source));
+                    parts.connections().indexOf(Manifold.CENTRE));
+            node = also(
+                    node,
+                    Kind.CONNECT_TIGHT,
+                    PlanRoles.cylinder(roles.centre),
+                    parts.connections().indexOf(source));
             for (int hose : new int[] {roles.low, roles.high}) {
-                int port = hose == roles.low ? parts.low : parts.high;
+                int port = hose == roles.low ? parts.low() : parts.high();
                 if (hose >= 0 && port >= 0) {
-                    node = also(node, Kind.CONNECT_LOOSE, 2 * hose, parts.portConnection[port]);
+                    node = also(node, Kind.CONNECT_LOOSE, 2 * hose, parts.portConnection(port));
                 }
             }
             for (int hose : new int[] {roles.low, roles.high, roles.centre}) {
                 if (hose >= 0) {
-                    node = also(node, Kind.OPEN, parts.endValve[2 * hose]);
-                    node = also(node, Kind.OPEN, parts.endValve[2 * hose + 1]);
+                    node = also(node, Kind.OPEN, parts.endValve(2 * hose));
+                    node = also(node, Kind.OPEN, parts.endValve(2 * hose + 1));
                 }
             }
-            node = also(node, Kind.OPEN, parts.valves.indexOf(Manifold.CHARGING_VALVE));
+            node = also(node, Kind.OPEN, parts.valves().indexOf(Manifold.CHARGING_VALVE));
             // one joint after the other: what flows to one that is clean is lost
-            node = also(node, Kind.OPEN, parts.lowValve);
-            node = also(node, Kind.CRACK, parts.valves.indexOf(source));
+            node = also(node, Kind.OPEN, parts.lowValve());
+            node = also(node, Kind.CRACK, parts.valves().indexOf(source));
             node = also(node, Kind.TIGHTEN, PlanRoles.system(roles.low));
-            node = also(node, Kind.OPEN, parts.highValve);
+            node = also(node, Kind.OPEN, parts.highValve());
             node = also(node, Kind.TIGHTEN, PlanRoles.system(roles.high));
             PlanScope.Builder tightening = new PlanScope.Builder(node.state())
                     .valve(source, Kind.CLOSE)
                     .valve(Manifold.HIGH_VALVE, Kind.CLOSE)
                     .valve(Manifold.LOW_VALVE, Kind.CLOSE)
-                    .connect(PlanRoles.system(roles.low), portName(parts.low), true)
-                    .connect(PlanRoles.system(roles.high), portName(parts.high), true)
+                    .connect(PlanRoles.system(roles.low), portName(parts.low()), true)
+                    .connect(PlanRoles.system(roles.high), portName(parts.high()), true)
                     .ports(Kind.OPEN);
             Node done = search.find(node.state(), tightening.build(), 9, goal);
             if (done != null) {
@@ -181,13 +186,13 @@ abstract class PlanSweeping extends PlanHooking {
                     node,
                     Kind.CONNECT_TIGHT,
                     PlanRoles.system(roles.pump),
-                    parts.connections.indexOf(pumpConnection()));
+                    parts.connections().indexOf(pumpConnection()));
         }
-        node = also(node, Kind.CONNECT_TIGHT, near, parts.connections.indexOf(at));
+        node = also(node, Kind.CONNECT_TIGHT, near, parts.connections().indexOf(at));
         if (own) {
-            node = also(node, Kind.CONNECT_TIGHT, far, parts.connections.indexOf(valve));
-            node = also(node, Kind.OPEN, parts.endValve[near], PlanParts.NONE);
-            node = also(node, Kind.OPEN, parts.endValve[far], PlanParts.NONE);
+            node = also(node, Kind.CONNECT_TIGHT, far, parts.connections().indexOf(valve));
+            node = also(node, Kind.OPEN, parts.endValve(near), PlanParts.NONE);
+            node = also(node, Kind.OPEN, parts.endValve(far), PlanParts.NONE);
         }
         node = pumping(node);
         PlanScope shutting = new PlanScope.Builder(node.state())
@@ -211,8 +216,8 @@ abstract class PlanSweeping extends PlanHooking {
     private @Nullable PlanFound evacuatedAlone(PlanState from, String at, String valve, Predicate<PlanState> goal) {
         int near = PlanRoles.system(roles.centre);
         int far = PlanRoles.cylinder(roles.centre);
-        int pump = parts.connections.indexOf(HookUp.PUMP);
-        boolean portShuts = parts.hookUp.port(at).filter(SystemPort::hasValve).isPresent();
+        int pump = parts.connections().indexOf(HookUp.PUMP);
+        boolean portShuts = parts.hookUp().port(at).filter(SystemPort::hasValve).isPresent();
         for (boolean atCylinder : new boolean[] {false, true}) {
             int pumped = atCylinder ? near : far;
             Node node = new Node(from, null, null, 0);
@@ -221,16 +226,16 @@ abstract class PlanSweeping extends PlanHooking {
                         node,
                         Kind.CONNECT_TIGHT,
                         atCylinder ? far : near,
-                        parts.connections.indexOf(atCylinder ? valve : at));
+                        parts.connections().indexOf(atCylinder ? valve : at));
             }
             node = also(node, Kind.CONNECT_TIGHT, pumped, pump);
-            node = also(node, Kind.OPEN, parts.endValve[pumped]);
+            node = also(node, Kind.OPEN, parts.endValve(pumped));
             if (atCylinder || portShuts) {
-                node = also(node, Kind.OPEN, parts.endValve[atCylinder ? far : near]);
+                node = also(node, Kind.OPEN, parts.endValve(atCylinder ? far : near));
             }
             node = also(node, Kind.START, 0);
             node = also(node, Kind.CONNECT_TIGHT, pumped, pump);
-            node = also(node, Kind.OPEN, parts.endValve[pumped]);
+            node = also(node, Kind.OPEN, parts.endValve(pumped));
             PlanScope.Builder shutting = new PlanScope.Builder(node.state())
                     .hand(roles.centre, Kind.OPEN, Kind.CLOSE)
                     .takeOff(pumped)

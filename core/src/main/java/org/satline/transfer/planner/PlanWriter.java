@@ -10,6 +10,10 @@ import org.satline.transfer.hookup.HookUpPlan;
 import org.satline.transfer.hookup.PlanNote;
 import org.satline.transfer.hookup.PlanTask;
 import org.satline.transfer.hookup.SystemPort;
+import org.satline.transfer.transition.PlanHand;
+import org.satline.transfer.transition.PlanMove;
+import org.satline.transfer.transition.PlanParts;
+import org.satline.transfer.transition.PlanState;
 
 /** Writes a phase that was found as the acts that people see. */
 final class PlanWriter {
@@ -19,9 +23,9 @@ final class PlanWriter {
     static List<Act> acts(PlanFound found) {
         List<Act> acts = new ArrayList<>(found.acts());
         if (found.kind() == HookUpPlan.Phase.Kind.TAKE_OFF) {
-            PlanParts parts = found.start().parts;
-            for (SystemPort port : parts.ports) {
-                if (!found.end().capped(parts.connections.indexOf(port.name()))) {
+            PlanParts parts = found.start().parts();
+            for (SystemPort port : parts.ports()) {
+                if (!found.end().capped(parts.connections().indexOf(port.name()))) {
                     acts.add(Act.of(Act.Kind.CAP, port.name()));
                 }
             }
@@ -37,7 +41,7 @@ final class PlanWriter {
                         act -> act.kind() == Act.Kind.OPEN_SHORT && found.kind() == HookUpPlan.Phase.Kind.STEP
                                 ? act.until(most)
                                 : act));
-        double vented = Math.max(0, found.end().ventedGrams - found.start().ventedGrams);
+        double vented = Math.max(0, found.end().ventedGrams() - found.start().ventedGrams());
         return new HookUpPlan.Phase(found.kind(), acts, Mass.ofGrams(vented), notes(found, acts, vented));
     }
 
@@ -59,7 +63,7 @@ final class PlanWriter {
             }
             state = next;
         }
-        for (int v = 0; v < state.parts.volumes.size(); v++) {
+        for (int v = 0; v < state.parts().volumes().size(); v++) {
             mixed |= state.holdsRefrigerant(v) && !state.clean(v) && !state.unknown(v);
         }
         if (vented > 0) {

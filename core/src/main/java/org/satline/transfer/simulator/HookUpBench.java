@@ -29,6 +29,7 @@ final class HookUpBench {
     /** What one volume holds, while it changes. */
     static final class Cell {
         final double size;
+        private final VolumeState first;
         double refrigerant;
         double air;
         double kelvins;
@@ -38,6 +39,7 @@ final class HookUpBench {
 
         Cell(double size, VolumeState state) {
             this.size = size;
+            first = state;
             refrigerant = state.refrigerant().kilograms();
             air = state.air().kilograms();
             kelvins = state.temperature().kelvins();
@@ -54,12 +56,24 @@ final class HookUpBench {
             return refrigerant > NEGLIGIBLE_KG;
         }
 
+        private boolean isAsBefore(VolumeContent content) {
+            return content == first.content()
+                    && (holdsRefrigerant() ? origin : GasOrigin.NONE) == first.origin()
+                    && pascals == first.pressure().pascals()
+                    && kelvins == first.temperature().kelvins()
+                    && refrigerant == first.refrigerant().kilograms()
+                    && air == first.air().kilograms();
+        }
+
         private VolumeState state() {
             VolumeContent content = holdsAir()
                     ? VolumeContent.AIR
                     : !holdsRefrigerant()
                             ? VolumeContent.NOTHING
                             : liquid ? VolumeContent.LIQUID : VolumeContent.VAPOUR;
+            if (isAsBefore(content)) {
+                return first;
+            }
             return new VolumeState(
                     content,
                     Pressure.ofPascals(pascals),

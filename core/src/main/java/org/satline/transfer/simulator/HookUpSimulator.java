@@ -2,7 +2,6 @@ package org.satline.transfer.simulator;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +19,6 @@ import org.satline.transfer.hookup.HookUpState;
 import org.satline.transfer.hookup.Joint;
 import org.satline.transfer.hookup.Opening;
 import org.satline.transfer.hookup.ServiceCylinder;
-import org.satline.transfer.hookup.ServiceHose;
 import org.satline.transfer.hookup.SystemPort;
 import org.satline.transfer.simulator.HookUpBench.Cell;
 import org.satline.transfer.simulator.OpenPaths.Group;
@@ -130,7 +128,7 @@ public final class HookUpSimulator {
                     + " and the valves " + hookUp.valves());
         });
         HookUpBench bench = new HookUpBench(parts, law, state);
-        HookUpState turned = turn(state, act);
+        HookUpState turned = HandMove.made(parts, state, act);
         joints(bench, state, turned, act);
         if (act.kind() == Act.Kind.OPEN_SHORT) {
             Map<String, Opening> meanwhile = new HashMap<>(turned.valves());
@@ -217,51 +215,6 @@ public final class HookUpSimulator {
 
     private static Optional<String> no(boolean refused, String reason) {
         return refused ? Optional.of(reason) : Optional.empty();
-    }
-
-    /** The state with the hand's move made and nothing flowed yet. */
-    private HookUpState turn(HookUpState state, Act act) {
-        Map<String, Opening> openings = new HashMap<>(state.valves());
-        Map<String, Joint> joints = new HashMap<>(state.joints());
-        Set<String> turned = new HashSet<>(state.turned());
-        Set<String> inverted = new HashSet<>(state.inverted());
-        Set<String> capped = new HashSet<>(state.capped());
-        Set<String> running = new HashSet<>(state.running());
-        String target = act.target();
-        switch (act.kind()) {
-            case CONNECT_TIGHT, CONNECT_LOOSE -> {
-                String to = act.to().orElseThrow();
-                joints.put(target, new Joint(to, act.kind() == Act.Kind.CONNECT_TIGHT));
-                capped.remove(to);
-            }
-            case TIGHTEN, LOOSEN ->
-                joints.computeIfPresent(target, (end, joint) -> new Joint(joint.at(), act.kind() == Act.Kind.TIGHTEN));
-            case TAKE_OFF -> joints.remove(target);
-            case CAP -> capped.add(target);
-            case UNCAP -> capped.remove(target);
-            case OPEN -> openings.put(target, Opening.OPEN);
-            case CRACK -> openings.put(target, Opening.CRACKED);
-            case OPEN_SHORT, CLOSE -> openings.put(target, Opening.SHUT);
-            case INVERT -> inverted.add(target);
-            case SET_UPRIGHT -> inverted.remove(target);
-            case TURN_ROUND -> {
-                ServiceHose hose = parts.hose(target).orElseThrow();
-                if (!turned.remove(target)) {
-                    turned.add(target);
-                }
-                String one = hose.ends().get(0);
-                String other = hose.ends().get(1);
-                if (parts.valves.contains(one)) {
-                    openings.put(one, state.valve(other));
-                    openings.put(other, state.valve(one));
-                }
-            }
-            case START -> running.add(target);
-            case STOP -> running.remove(target);
-            case SELF_PURGE, ZERO_SCALE, READ_SCALE, WAIT -> {}
-        }
-        return new HookUpState(
-                openings, joints, turned, inverted, capped, running, state.volumes(), state.liquidShutIn());
     }
 
     /** What happens at a coupling as it is joined or parted, before anything flows through it. */

@@ -10,9 +10,10 @@ class AllHookUps {
 
     @Test
     void everyPlanReachesWhatItIsForAndBreaksNothing() {
-        PlanTrial trial = new PlanTrial();
-        HookUpCases.some(SEED, Integer.getInteger("satline.hookups", Integer.MAX_VALUE))
-                .forEach(trial::story);
+        PlanTrial trial = PlanTrial.all(
+                HookUpCases.some(SEED, Integer.getInteger("satline.hookups", Integer.MAX_VALUE)).parallelStream()
+                        .map(PlanTrial::of)
+                        .toList());
         System.out.println(trial.report());
         if (System.getProperty("satline.readme.write") != null) {
             HookUpShares.write(trial.share);
@@ -24,8 +25,6 @@ class AllHookUps {
 
     @Test
     void whereThereIsNoPlanABlindSearchFindsNoneEither() {
-        BlindTrial trial = new BlindTrial(20_000);
-        HookUpCases.all().forEach(trial::site);
-        assertThat(trial.found).isEmpty();
+        assertThat(BlindTrial.of(HookUpCases.all(), 20_000).found).isEmpty();
     }
 }

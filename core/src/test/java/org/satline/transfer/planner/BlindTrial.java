@@ -2,6 +2,7 @@ package org.satline.transfer.planner;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.satline.transfer.hookup.GasOrigin;
 import org.satline.transfer.hookup.HookUp;
 import org.satline.transfer.hookup.HookUpState;
@@ -17,8 +18,8 @@ import org.satline.transfer.simulator.HookUpFixture;
  * starts with the hoses at the ports on and clean, so that 14 acts are enough.
  */
 final class BlindTrial {
-    /** So many searches for a plan that is there show that the search finds one. */
-    private static final int MOST_STEPS = 30;
+    /** Of so many sites the steps that are planned are searched for too: that shows that the search finds what is there. */
+    private static final int SITES_WITH_STEPS = 60;
 
     final List<String> found = new ArrayList<>();
     int searched;
@@ -26,12 +27,34 @@ final class BlindTrial {
     final int[] steps = new int[2];
 
     private final int mostStates;
+    private final boolean searchesSteps;
 
-    BlindTrial(int mostStates) {
+    private BlindTrial(int mostStates, boolean searchesSteps) {
         this.mostStates = mostStates;
+        this.searchesSteps = searchesSteps;
     }
 
-    void site(HookUpCases.Case site) {
+    /** Tries hook-ups, on as many processors as there are. */
+    static BlindTrial of(List<HookUpCases.Case> sites, int mostStates) {
+        List<BlindTrial> each = IntStream.range(0, sites.size())
+                .parallel()
+                .mapToObj(i -> {
+                    BlindTrial trial = new BlindTrial(mostStates, i < SITES_WITH_STEPS);
+                    trial.site(sites.get(i));
+                    return trial;
+                })
+                .toList();
+        BlindTrial all = new BlindTrial(mostStates, true);
+        for (BlindTrial trial : each) {
+            all.found.addAll(trial.found);
+            all.searched += trial.searched;
+            all.steps[0] += trial.steps[0];
+            all.steps[1] += trial.steps[1];
+        }
+        return all;
+    }
+
+    private void site(HookUpCases.Case site) {
         HookUp hookUp = site.hookUp();
         String hose = site.kit() == HookUpCases.Kit.DIRECT ? "direct-hose" : "centre-hose";
         HookUpState hooked = hookedUp(hookUp, site.start());
@@ -47,7 +70,7 @@ final class BlindTrial {
     private void ask(HookUpCases.Case site, HookUp hookUp, HookUpState start, PlanTask task) {
         boolean step = task.kind() == PlanTask.Kind.STEP_OUT || task.kind() == PlanTask.Kind.STEP_IN;
         boolean planned = HookUpPlanner.attempt(hookUp, start, task).isPresent();
-        if (planned && step && steps[0] < MOST_STEPS) {
+        if (planned && step && searchesSteps) {
             steps[0]++;
             steps[1] += new BlindSearch(hookUp, start, task, mostStates).run().isPresent() ? 1 : 0;
         }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.satline.transfer.hookup.HookUpPlan;
 import org.satline.transfer.hookup.PlanPart;
@@ -15,10 +16,16 @@ import org.satline.transfer.simulator.HookUpSimulator;
 class HookUpPlansTest {
     private static final long SEED = 15;
 
+    private static List<PlanTrial> trials = List.of();
+
+    @BeforeAll
+    static void play() {
+        trials = HookUpCases.some(SEED, 100).parallelStream().map(PlanTrial::of).toList();
+    }
+
     @Test
     void everyPlanReachesWhatItIsForAndBreaksNothing() {
-        PlanTrial trial = new PlanTrial();
-        HookUpCases.some(SEED, 100).forEach(trial::story);
+        PlanTrial trial = PlanTrial.all(trials);
         assertThat(HookUpCases.all()).hasSizeGreaterThan(5000);
         assertThat(trial.faults).as(trial.report()).isEmpty();
         int[] any = trial.share.getOrDefault("any", new int[2]);
@@ -35,25 +42,26 @@ class HookUpPlansTest {
     /** Named parts are put into the hook-up, and the plan that there is then breaks nothing either. */
     @Test
     void whatIsNamedMakesAPlanThatBreaksNothing() {
-        PlanTrial trial = new PlanTrial();
-        HookUpCases.some(SEED, 60).forEach(trial::story);
-        assertThat(trial.refused).hasSizeGreaterThan(30);
-        for (PlanTrial.NoPlanCase each : trial.refused) {
-            List<PlanPart> parts = each.why().parts();
-            List<FittedHookUp> fitted =
-                    new ArrayList<>(List.of(new FittedHookUp(each.site().hookUp(), each.state())));
-            for (PlanPart part : parts.isEmpty() ? List.of(PlanPart.values()) : parts) {
-                List<FittedHookUp> more = new ArrayList<>();
-                fitted.forEach(with -> more.addAll(FittedHookUp.with(part, with.hookUp(), with.state(), each.task())));
-                if (parts.isEmpty()) {
-                    assertThat(more).as("%s", each).noneMatch(with -> holds(with, each.task()));
-                } else {
-                    fitted = more;
-                }
+        List<PlanTrial.NoPlanCase> refused = PlanTrial.all(trials.subList(0, 60)).refused;
+        assertThat(refused).hasSizeGreaterThan(30);
+        refused.parallelStream().forEach(HookUpPlansTest::isHelpedByItsParts);
+    }
+
+    private static void isHelpedByItsParts(PlanTrial.NoPlanCase each) {
+        List<PlanPart> parts = each.why().parts();
+        List<FittedHookUp> fitted =
+                new ArrayList<>(List.of(new FittedHookUp(each.site().hookUp(), each.state())));
+        for (PlanPart part : parts.isEmpty() ? List.of(PlanPart.values()) : parts) {
+            List<FittedHookUp> more = new ArrayList<>();
+            fitted.forEach(with -> more.addAll(FittedHookUp.with(part, with.hookUp(), with.state(), each.task())));
+            if (parts.isEmpty()) {
+                assertThat(more).as("%s", each).noneMatch(with -> holds(with, each.task()));
+            } else {
+                fitted = more;
             }
-            if (!parts.isEmpty()) {
-                assertThat(fitted).as("%s", each).anyMatch(with -> holds(with, each.task()));
-            }
+        }
+        if (!parts.isEmpty()) {
+            assertThat(fitted).as("%s", each).anyMatch(with -> holds(with, each.task()));
         }
     }
 
@@ -65,8 +73,7 @@ class HookUpPlansTest {
 
     @Test
     void whereThereIsNoPlanABlindSearchFindsNoneEither() {
-        BlindTrial trial = new BlindTrial(800);
-        HookUpCases.some(SEED, 300).forEach(trial::site);
+        BlindTrial trial = BlindTrial.of(HookUpCases.some(SEED, 300), 800);
         assertThat(trial.searched).isGreaterThan(500);
         assertThat(trial.found).as(trial.found.toString()).isEmpty();
         // it finds steps that are there: otherwise it would prove nothing

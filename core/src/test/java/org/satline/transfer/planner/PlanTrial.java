@@ -33,13 +33,36 @@ final class PlanTrial {
     /** For each reason an example or more. */
     final List<NoPlanCase> refused = new ArrayList<>();
 
-    record NoPlanCase(HookUpCases.Case site, HookUpState state, PlanTask task, HookUpPlan.NoPlan why) {}
+    /** A hook-up, how it stands at first, and how it is told from others. */
+    record Site(HookUp hookUp, HookUpState start, String name) {}
+
+    record NoPlanCase(Site site, HookUpState state, PlanTask task, HookUpPlan.NoPlan why) {}
+
+    static PlanTrial of(HookUpCases.Case site) {
+        PlanTrial trial = new PlanTrial();
+        trial.story(new Site(site.hookUp(), site.start(), site.toString()));
+        return trial;
+    }
+
+    /** Several trials in one. */
+    static PlanTrial all(List<PlanTrial> each) {
+        PlanTrial all = new PlanTrial();
+        for (PlanTrial trial : each) {
+            trial.share.forEach(all::count);
+            trial.reasons.forEach((what, n) -> all.reasons.merge(what, n, Integer::sum));
+            trial.faults.forEach(all.faults::putIfAbsent);
+            all.millis.addAll(trial.millis);
+            all.longest = Math.max(all.longest, trial.longest);
+            all.refused.addAll(trial.refused);
+        }
+        return all;
+    }
 
     private static PlanTask task(PlanTask.Kind kind, String cylinder) {
         return PlanTask.of(kind, cylinder);
     }
 
-    void story(HookUpCases.Case site) {
+    void story(Site site) {
         HookUp hookUp = site.hookUp();
         HookUpState start = site.start();
         PlanTask connectOut = task(PlanTask.Kind.CONNECT_AND_PURGE, HookUpFixture.RECOVERY);
@@ -62,24 +85,42 @@ final class PlanTrial {
         count("any", ready.isPresent() || charged.isPresent());
     }
 
+    /** Every task on a hook-up that hangs already, as it is found on arrival: whatever is planned holds, and a step has its end. */
+    void hanging(Site site) {
+        for (String cylinder : List.of(HookUpFixture.RECOVERY, HookUpFixture.SOURCE)) {
+            boolean out = cylinder.equals(HookUpFixture.RECOVERY);
+            PlanTask step = task(out ? PlanTask.Kind.STEP_OUT : PlanTask.Kind.STEP_IN, cylinder);
+            PlanTask over = task(PlanTask.Kind.CHANGE_OVER, cylinder);
+            PlanTask end = task(PlanTask.Kind.END_OF_JOB, "");
+            run(site, site.hookUp(), site.start(), step, "hanging, step " + (out ? "out" : "in"))
+                    .ifPresent(at -> must(site, site.hookUp(), at, end, "hanging, end after a step"));
+            run(site, site.hookUp(), site.start(), over, "hanging, change over")
+                    .flatMap(at -> must(site, site.hookUp(), at, step, "hanging, step after a change over"))
+                    .ifPresent(at -> must(site, site.hookUp(), at, end, "hanging, end after a change over"));
+            run(site, site.hookUp(), site.start(), end, "hanging, end of job");
+        }
+    }
+
     private void count(String what, boolean found) {
+        count(what, new int[] {found ? 1 : 0, 1});
+    }
+
+    private void count(String what, int[] more) {
         int[] counts = share.computeIfAbsent(what, key -> new int[2]);
-        counts[0] += found ? 1 : 0;
-        counts[1]++;
+        counts[0] += more[0];
+        counts[1] += more[1];
     }
 
     /** A plan that must be there, because the one before began. */
-    private Optional<HookUpState> must(
-            HookUpCases.Case site, HookUp hookUp, HookUpState state, PlanTask task, String what) {
+    private Optional<HookUpState> must(Site site, HookUp hookUp, HookUpState state, PlanTask task, String what) {
         Optional<HookUpState> after = run(site, hookUp, state, task, what);
         if (after.isEmpty()) {
-            faults.putIfAbsent(what + " has no end", site.toString());
+            faults.putIfAbsent(what + " has no end", site.name());
         }
         return after;
     }
 
-    private Optional<HookUpState> run(
-            HookUpCases.Case site, HookUp hookUp, HookUpState start, PlanTask task, String what) {
+    private Optional<HookUpState> run(Site site, HookUp hookUp, HookUpState start, PlanTask task, String what) {
         long before = System.nanoTime();
         HookUpPlan plan = HookUpPlanner.plan(hookUp, start, task);
         millis.add((System.nanoTime() - before) / 1e6);
@@ -98,7 +139,7 @@ final class PlanTrial {
         HookUpState state = start;
         for (Act act : acts) {
             if (!simulator.isPossible(state, act)) {
-                faults.putIfAbsent(what + ": impossible " + act.kind(), site + " " + acts);
+                faults.putIfAbsent(what + ": impossible " + act.kind(), site.name() + " " + acts);
                 return Optional.empty();
             }
             HookUpSimulator.Outcome outcome = simulator.apply(state, act);
@@ -107,12 +148,12 @@ final class PlanTrial {
             if (!outcome.effects().violations().isEmpty()) {
                 faults.putIfAbsent(
                         what + ": " + act.kind() + " " + outcome.effects().violations(),
-                        site + " act " + outcomes.size() + " of " + names(acts));
+                        site.name() + " act " + outcomes.size() + " of " + names(acts));
                 return Optional.empty();
             }
         }
         if (!HookUpSimulator.violations(outcomes).isEmpty() || !isReached(hookUp, start, state, task)) {
-            faults.putIfAbsent(what + ": not reached", site + " " + names(acts));
+            faults.putIfAbsent(what + ": not reached", site.name() + " " + names(acts));
             return Optional.empty();
         }
         return Optional.of(state);

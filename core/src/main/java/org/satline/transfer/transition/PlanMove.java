@@ -1,5 +1,6 @@
-package org.satline.transfer.planner;
+package org.satline.transfer.transition;
 
+import org.satline.quantity.Parts;
 import org.satline.transfer.hookup.Act;
 import org.satline.transfer.hookup.HookUp;
 
@@ -10,8 +11,18 @@ import org.satline.transfer.hookup.HookUp;
  * @param target a hose end, a valve, a hose, a connection or a cylinder, by kind
  * @param to the connection to which a hose end goes, or {@link PlanParts#NONE}
  */
-record PlanMove(Act.Kind kind, int target, int to) {
-    Act act(PlanParts parts) {
+public record PlanMove(Act.Kind kind, int target, int to) {
+    /** {@inheritDoc} */
+    public PlanMove {
+        Parts.required("kind", kind);
+    }
+
+    /**
+     * {@return the act by names}
+     *
+     * @param parts the parts
+     */
+    public Act act(PlanParts parts) {
         return switch (kind) {
             case CONNECT_TIGHT, CONNECT_LOOSE -> Act.connect(kind, parts.ends.get(target), parts.connections.get(to));
             case TIGHTEN, LOOSEN, TAKE_OFF -> Act.of(kind, parts.ends.get(target));

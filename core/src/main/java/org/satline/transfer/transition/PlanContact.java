@@ -1,4 +1,4 @@
-package org.satline.transfer.planner;
+package org.satline.transfer.transition;
 
 import org.satline.transfer.hookup.ServiceCylinder;
 import org.satline.transfer.hookup.VolumeContent;

@@ -1,10 +1,10 @@
-package org.satline.transfer.planner;
+package org.satline.transfer.transition;
 
 import java.util.Arrays;
 import org.satline.transfer.hookup.Act;
 import org.satline.transfer.hookup.EndFitting;
 import org.satline.transfer.hookup.VolumeContent;
-import org.satline.transfer.planner.PlanParts.Behind;
+import org.satline.transfer.transition.PlanParts.Behind;
 
 /** What is open to what at one moment, as the planner sees it. Filled anew for each act. Not thread-safe. */
 abstract class PlanPaths {

@@ -1,24 +1,33 @@
-package org.satline.transfer.planner;
+package org.satline.transfer.transition;
 
 import org.jspecify.annotations.Nullable;
 import org.satline.transfer.hookup.Act;
 import org.satline.transfer.hookup.EndFitting;
 import org.satline.transfer.hookup.Opening;
-import org.satline.transfer.planner.PlanParts.Behind;
+import org.satline.transfer.transition.PlanParts.Behind;
 
 /** Makes one move as the planner sees it. Not thread-safe. */
-final class PlanHand {
+public final class PlanHand {
     private final PlanParts parts;
     private final PlanFlows flows;
 
-    PlanHand(PlanState first) {
+    /**
+     * A hand at one hook-up.
+     *
+     * @param first any state of it
+     */
+    public PlanHand(PlanState first) {
         parts = first.parts;
         flows = new PlanFlows(first);
     }
 
-    /** The state after a move; null where it cannot be made or is forbidden. */
-    @Nullable
-    PlanState after(PlanState before, PlanMove move) {
+    /**
+     * {@return the state after a move; null where it cannot be made or is forbidden}
+     *
+     * @param before the state before it; unchanged
+     * @param move the move
+     */
+    public @Nullable PlanState after(PlanState before, PlanMove move) {
         if (!possible(before, move)) {
             return null;
         }

@@ -1,4 +1,4 @@
-package org.satline.transfer.planner;
+package org.satline.transfer.transition;
 
 import org.satline.transfer.hookup.Act;
 import org.satline.transfer.hookup.ServiceCylinder;
@@ -60,7 +60,7 @@ final class PlanFlows extends PlanContact {
             }
         }
         if (highest < 0) {
-            return evenOut(g);
+            return evenOut(g) && (kind != Act.Kind.WAIT || asWarmAsTheAir(g));
         }
         if (parts.hookUp.running() && lowPort && highPort) {
             return false;
@@ -209,10 +209,16 @@ final class PlanFlows extends PlanContact {
     private boolean waited(int v, int giver) {
         state.flag(v, PlanState.COLD, false);
         int cylinder = exitEnd[giver] - CYLINDER_END;
-        if (cylinder < 0 || state.content(v) == PlanState.AIR || !state.holdsRefrigerant(v)) {
+        if (state.content(v) == PlanState.AIR || !state.holdsRefrigerant(v)) {
             return true;
         }
         double own = parts.levels[state.level(v)];
+        if (cylinder < 0) {
+            // at a port colder air fills it with liquid; what boils there goes into the system
+            boolean fills = exitEnd[giver] < parts.ports.size() && own > parts.ambientPa;
+            state.set(v, fills ? PlanState.LIQUID : state.content(v), state.level(v), state.origin(v));
+            return state.clean(v) || !state.liquid(v);
+        }
         boolean receives = parts.cylinders.get(cylinder).use() == ServiceCylinder.Use.RECEIVER;
         if (state.liquid(v) && receives && own < parts.ambientPa * SURELY) {
             state.set(v, PlanState.VAPOUR, state.level(v), state.origin(v));
@@ -302,6 +308,22 @@ final class PlanFlows extends PlanContact {
         for (int v = 0; v < volumes; v++) {
             if (group[v] == g) {
                 state.set(v, content, air || liquid ? top : lowest, origin);
+            }
+        }
+        return true;
+    }
+
+    /** In colder air a part of vapour shut in condenses; liquid that is left brings its volume to the pressure that belongs to the air. */
+    private boolean asWarmAsTheAir(int g) {
+        int warm = parts.level(parts.ambientPa);
+        for (int v = 0; v < volumes; v++) {
+            boolean above =
+                    group[v] == g && state.holdsRefrigerant(v) && parts.levels[state.level(v)] > parts.ambientPa;
+            if (above && state.content(v) == PlanState.AIR) {
+                return false;
+            }
+            if (above || (group[v] == g && state.content(v) == PlanState.PARTLY)) {
+                state.set(v, (byte) Math.max(state.content(v), PlanState.PARTLY), warm, state.origin(v));
             }
         }
         return true;
