@@ -53,6 +53,8 @@ class ArchitectureTest {
             "simulation",
             "visit",
             "visit.file",
+            "audit.answer",
+            "audit.cause",
             "audit",
             "json",
             "wording");

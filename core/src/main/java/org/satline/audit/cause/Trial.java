@@ -1,4 +1,4 @@
-package org.satline.audit;
+package org.satline.audit.cause;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,8 +10,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import org.apache.commons.math3.distribution.BinomialDistribution;
-import org.satline.audit.AuditCase.Expected;
-import org.satline.audit.LikelyCause.Kind;
+import org.satline.audit.answer.AuditCase;
+import org.satline.audit.answer.AuditCase.Expected;
+import org.satline.audit.cause.LikelyCause.Kind;
 
 /**
  * A mistake on trial: what it explains of the rows that are left, and how likely it would do so by chance.
