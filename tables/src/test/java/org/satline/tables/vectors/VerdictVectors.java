@@ -202,9 +202,9 @@ final class VerdictVectors {
                 }
             }
             // an evaporator that starves although the liquid line is well filled, and one that floods
-            lines.add(line(lines, Readings.of(name, EXPANSION_VALVE, 18, 12, 5.5)));
+            lines.add(line(lines, Readings.of(name, EXPANSION_VALVE, 18, 9.5, 5.5)));
             lines.add(line(lines, Readings.of(name, EXPANSION_VALVE, 0.5, 5.5, 5.5)));
-            lines.add(line(lines, Readings.of(name, FIXED_ORIFICE, 18, 14, 8)));
+            lines.add(line(lines, Readings.of(name, FIXED_ORIFICE, 18, 9.5, 8)));
         }
         return lines;
     }
@@ -221,10 +221,10 @@ final class VerdictVectors {
                     sound.at(low, EVAPORATING_K - 12, high, sound.liquidLineK),
                     sound.at(low, sound.suctionLineK, high, CONDENSING_K + 12),
                     sound.at(low, sound.suctionLineK, high, EVAPORATING_K - 5),
-                    sound.at(1, sound.suctionLineK, high, sound.liquidLineK),
+                    sound.at(low, sound.suctionLineK, 50e6, sound.liquidLineK),
                     sound.inAir(85, 95),
-                    sound.inAir(63, 125),
-                    sound.inAir(52, 110))) {
+                    sound.inAir(63, 50),
+                    sound.inAir(51, 100))) {
                 lines.add(String.join(",", "u" + (lines.size() + 1), each.cells(), error(each)));
             }
         }

@@ -50,7 +50,7 @@ class PlantedFilesTest {
         return rows;
     }
 
-    private static List<LikelyCause> causes(PlantedFile file, int decimals) {
+    static List<LikelyCause> causes(PlantedFile file, int decimals) {
         return AUDITOR.audit(rows(file, decimals)).summary().causes();
     }
 
