@@ -84,6 +84,7 @@ for my $row (rows('fills')) {
     push @faults, "$row->{id}: $mass kg is more than the water or nothing"
         if !($mass > 0 && $mass <= 2 * $row->{water_capacity_kg});
 }
+my %wet;
 for my $row (rows('verdicts')) {
     my $sum = 0;
     my $known = 0;
@@ -93,8 +94,27 @@ for my $row (rows('verdicts')) {
         $sum += $row->{"probability_$level"};
     }
     near("$row->{id}: sum of the probabilities", $sum, 1, 3e-6) if $known == 3;
+    my ($level, $valve, $target) = ($row->{level}, $row->{metering} eq 'expansion-valve', $row->{judged_against_K});
+    push @faults, "$row->{id}: level $level" if $level !~ /\A(?:low|on-target|high|undecided|not-charge)\z/;
+    push @faults, "$row->{id}: a fault belongs to not-charge" if ($level eq 'not-charge') != ($row->{fault} ne '');
+    near("$row->{id}: target", $target, $row->{$valve ? 'target_subcooling_K' : 'target_superheat_K'}, 1e-6)
+        if $row->{return_wet_bulb_K} eq '';
+    # short of charge shows as much superheat behind an orifice and as little subcooling before a valve
+    my $short = $valve ? $target - $row->{subcooling_K} : $row->{superheat_K} - $target;
+    push @faults, "$row->{id}: $level against the reading" if $level eq 'low' && $short <= 0 || $level eq 'high' && $short >= 0;
+    $wet{"$row->{return_wet_bulb_K} $row->{condenser_air_K}"} = $target if $row->{return_wet_bulb_K} ne '';
 }
-for my $file (qw(refusals refused-fills)) {
+# moister return air asks for more superheat, warmer outdoor air for less
+for my $one (keys %wet) {
+    for my $other (keys %wet) {
+        my ($wet, $dry, $moister, $warmer) = (split(' ', $one), split(' ', $other));
+        push @faults, "targets at $one and $other are the wrong way round"
+            if $moister > $wet && $warmer == $dry && $wet{$other} <= $wet{$one}
+            || $warmer > $dry && $moister == $wet && $wet{$other} >= $wet{$one};
+    }
+}
+push @faults, 'fewer than four targets from the air' if keys %wet < 4;
+for my $file (qw(refusals refused-fills refused-verdicts)) {
     for my $row (rows($file)) {
         push @faults, "$row->{id}: no error named" if $row->{error} eq '';
     }

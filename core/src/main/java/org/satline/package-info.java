@@ -63,7 +63,7 @@
  *   <li>how deep to evacuate before work, {@link org.satline.duty.EvacuationLevels} by {@link org.satline.duty.ApplianceClass}; the book of
  *       every gram on a disk, {@link org.satline.ledger.LedgerFile}, which gives a {@link org.satline.ledger.LedgerReading};
  *   <li>forms for an {@code ObjectMapper} of the program, {@link org.satline.json.SatlineModule}; what an audit compares,
- *       {@link org.satline.audit.AuditedQuantity}.
+ *       {@link org.satline.audit.answer.AuditedQuantity}.
  * </ul>
  *
  * <p>Every exception that the library defines is a {@link org.satline.SatlineException}, which says whose turn it is, such as

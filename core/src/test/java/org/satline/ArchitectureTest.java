@@ -52,6 +52,8 @@ class ArchitectureTest {
             "simulation",
             "visit",
             "visit.file",
+            "audit.answer",
+            "audit.cause",
             "audit",
             "json",
             "wording");

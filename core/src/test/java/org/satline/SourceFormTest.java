@@ -24,9 +24,6 @@ class SourceFormTest {
             "(?s)//[^\\n]*|/\\*.*?\\*/|\"\"\".*?\"\"\"" + "|\"(?:\\\\.|[^\"\\\\])*+\"|'(?:\\\\.|[^'\\\\])*+'");
     private static final Path ROOT = Path.of("..").toAbsolutePath().normalize();
 
-    /** Split by subject as soon as the work on them is done. */
-    private static final Set<String> PACKAGES_TO_BE_SPLIT = Set.of("audit");
-
     private static final int LINES_OF_A_PACKAGE = 3000;
 
     /** An equation of state and the value types are each one subject, however long. */
@@ -83,10 +80,7 @@ class SourceFormTest {
             }
         }
         assertThat(lines).hasSizeGreaterThan(20);
-        lines.keySet().removeIf(each -> {
-            String room = each.getFileName().toString();
-            return ONE_SUBJECT.contains(room) || PACKAGES_TO_BE_SPLIT.contains(room);
-        });
+        lines.keySet().removeIf(each -> ONE_SUBJECT.contains(each.getFileName().toString()));
         assertThat(lines)
                 .allSatisfy((room, count) ->
                         assertThat(count).as(room.getFileName().toString()).isLessThanOrEqualTo(LINES_OF_A_PACKAGE));

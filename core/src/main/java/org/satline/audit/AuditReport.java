@@ -2,6 +2,7 @@ package org.satline.audit;
 
 import java.util.List;
 import java.util.Objects;
+import org.satline.audit.answer.AuditOutcome;
 import org.satline.quantity.Parts;
 
 /**

@@ -2,6 +2,7 @@ package org.satline.audit;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.satline.audit.answer.AuditRow;
 import org.satline.quantity.Parts;
 
 /** Where the rows of an audit come from; they are read twice, the same each time, and need not fit into memory. */

@@ -2,6 +2,9 @@ package org.satline.audit;
 
 import java.util.List;
 import java.util.Optional;
+import org.satline.audit.answer.AuditOutcome;
+import org.satline.audit.answer.AuditedQuantity;
+import org.satline.audit.cause.LikelyCause;
 import org.satline.quantity.Parts;
 
 /**

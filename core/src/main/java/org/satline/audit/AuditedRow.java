@@ -1,6 +1,8 @@
 package org.satline.audit;
 
 import java.util.List;
+import org.satline.audit.answer.AuditOutcome;
+import org.satline.audit.cause.Mistake;
 import org.satline.quantity.Parts;
 
 /**

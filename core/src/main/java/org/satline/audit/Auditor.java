@@ -1,23 +1,18 @@
 package org.satline.audit;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
-import java.util.regex.Pattern;
-import org.satline.audit.AuditOutcome.NotComparable;
-import org.satline.audit.AuditOutcome.Reason;
-import org.satline.equation.MissingEquationException;
-import org.satline.equilibrium.ConvergenceException;
+import org.satline.audit.answer.AuditOutcome;
+import org.satline.audit.answer.AuditOutcome.NotComparable;
+import org.satline.audit.answer.AuditOutcome.Reason;
+import org.satline.audit.answer.AuditRow;
+import org.satline.audit.answer.Comparer;
+import org.satline.audit.answer.Heard;
+import org.satline.audit.cause.CauseFinder;
 import org.satline.equilibrium.ReferenceState;
-import org.satline.quantity.Atmosphere;
-import org.satline.refrigerant.Catalogue;
-import org.satline.refrigerant.Refrigerant;
-import org.satline.refrigerant.UnknownRefrigerantException;
 
 /**
  * Compares answers of another calculator with the equations of the library. Thread-safe; keeps the refrigerants it has prepared, so use one
@@ -36,17 +31,12 @@ import org.satline.refrigerant.UnknownRefrigerantException;
  * in the way of a mistake by more than their digits, it is named with a chance of at most 1 in 1000.
  */
 public final class Auditor {
-    private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d++(?:\\.\\d*+)?|\\.\\d++)([eE][+-]?\\d{1,3})?");
-    private static final int LONGEST_NUMBER = 60;
-
-    private final ReferenceState reference;
-    private final Catalogue catalogue = Catalogue.standard();
-    private final Map<String, Fluid> fluids = new ConcurrentHashMap<>();
+    private final Comparer comparer;
     private final CauseFinder causes;
 
     private Auditor(ReferenceState reference) {
-        this.reference = reference;
-        this.causes = new CauseFinder(catalogue, reference);
+        this.comparer = new Comparer(reference);
+        this.causes = new CauseFinder(reference);
     }
 
     /**
@@ -110,121 +100,12 @@ public final class Auditor {
      * @return what became of it
      */
     public AuditOutcome compare(AuditRow row) {
-        return heard(new AuditSource.Entry(row, Optional.empty())).outcome();
+        return comparer.compare(row).outcome();
     }
 
     private Heard heard(AuditSource.Entry entry) {
-        AuditRow row = entry.row();
-        if (entry.fault().isPresent()) {
-            return Heard.refused(
-                    new NotComparable(row, Reason.ROW_UNREADABLE, entry.fault().get()));
-        }
-        try {
-            return Heard.of(understood(row));
-        } catch (Obstacle e) {
-            return Heard.refused(new NotComparable(row, e.reason, String.valueOf(e.getMessage())));
-        }
-    }
-
-    private AuditCase understood(AuditRow row) {
-        Fluid fluid = fluid(row.refrigerant());
-        AuditedQuantity quantity = tried(
-                Reason.QUANTITY_UNKNOWN,
-                () -> AuditedQuantity.ofLabel(row.quantity().strip()));
-        BigDecimal printed = printed(row.answer().strip());
-        Atmosphere atmosphere = tried(
-                Reason.CONDITION_UNUSABLE,
-                () -> row.altitude().map(Atmosphere::atAltitude).orElseGet(Atmosphere::standard));
-        row.tolerance().ifPresent(Auditor::requireUsable);
-        AnswerUnit unit = tried(
-                Reason.UNIT_UNKNOWN,
-                () -> AnswerUnit.of(quantity.dimension(), row.unit().strip(), atmosphere));
-        Question question = new Question(quantity, row.temperatureK(), row.pressurePa());
-        tried(Reason.QUESTION_UNCLEAR, () -> {
-            question.check();
-            return question;
-        });
-        double ours = tried(Reason.OUTSIDE_RANGE, () -> finite(question, question.answer(fluid.points())));
-        double rounding = printed.ulp().doubleValue() / 2;
-        AuditTolerance tolerance = tried(
-                Reason.OUTSIDE_RANGE,
-                () -> AuditCase.tolerance(row.tolerance(), fluid, question, unit, ours, rounding));
-        double inUnit = unit.fromSi(ours);
-        double answer = printed.doubleValue();
-        Comparison comparison = new Comparison(answer, inUnit, answer - inUnit, tolerance, unit.spelling());
-        return new AuditCase(
-                row, fluid, question, unit, atmosphere, rounding, ours, comparison, AuditCase.Neighbours.NONE);
-    }
-
-    private Fluid fluid(String name) {
-        try {
-            Refrigerant refrigerant = catalogue.find(name);
-            if (!refrigerant.hasComposition()) {
-                throw new Obstacle(
-                        Reason.NO_EQUATION,
-                        refrigerant.designation() + " has no fixed composition; nothing to compute");
-            }
-            return fluids.computeIfAbsent(refrigerant.designation(), key -> Fluid.of(refrigerant, reference));
-        } catch (UnknownRefrigerantException e) {
-            throw new Obstacle(Reason.REFRIGERANT_UNKNOWN, String.valueOf(e.getMessage()));
-        } catch (MissingEquationException e) {
-            throw new Obstacle(Reason.NO_EQUATION, String.valueOf(e.getMessage()));
-        } catch (IllegalArgumentException | ConvergenceException e) {
-            throw new Obstacle(Reason.OUTSIDE_RANGE, String.valueOf(e.getMessage()));
-        }
-    }
-
-    private static BigDecimal printed(String text) {
-        if (text.length() > LONGEST_NUMBER || !DECIMAL.matcher(text).matches()) {
-            String shown = text.length() > LONGEST_NUMBER ? text.substring(0, LONGEST_NUMBER) + "..." : text;
-            throw new Obstacle(
-                    Reason.ANSWER_UNREADABLE,
-                    "answer \"" + shown
-                            + "\" is not a decimal number; write it like 101.3 or 1.2e5, with its unit apart");
-        }
-        BigDecimal printed = new BigDecimal(text);
-        if (!(Math.abs(printed.doubleValue()) < Double.POSITIVE_INFINITY)) {
-            throw new Obstacle(Reason.ANSWER_UNREADABLE, "answer " + text + " is too large for a double");
-        }
-        return printed;
-    }
-
-    private static void requireUsable(double tolerance) {
-        if (!(tolerance >= 0 && tolerance < Double.POSITIVE_INFINITY)) {
-            throw new Obstacle(
-                    Reason.CONDITION_UNUSABLE,
-                    "tolerance " + tolerance + " is not finite and at least 0; give it in the unit of the answer");
-        }
-    }
-
-    private static double finite(Question question, double value) {
-        if (!(Math.abs(value) < Double.POSITIVE_INFINITY)) {
-            throw new IllegalArgumentException(question.quantity().label() + " has no finite value at "
-                    + question.words() + "; ask for another state");
-        }
-        return value;
-    }
-
-    private interface Attempt<T> {
-        T get();
-    }
-
-    private static <T> T tried(Reason reason, Attempt<T> attempt) {
-        try {
-            return attempt.get();
-        } catch (IllegalArgumentException | ConvergenceException e) {
-            throw new Obstacle(reason, String.valueOf(e.getMessage()));
-        }
-    }
-
-    /** Ends the reading of a row; never leaves this class. */
-    private static final class Obstacle extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-        private final Reason reason;
-
-        Obstacle(Reason reason, String message) {
-            super(message, null, false, false);
-            this.reason = reason;
-        }
+        return entry.fault()
+                .map(fault -> Heard.refused(new NotComparable(entry.row(), Reason.ROW_UNREADABLE, fault)))
+                .orElseGet(() -> comparer.compare(entry.row()));
     }
 }

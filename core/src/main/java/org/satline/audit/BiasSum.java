@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import org.satline.audit.AuditSummary.Bias;
 import org.satline.audit.AuditSummary.Ratio;
+import org.satline.audit.answer.AuditCase;
+import org.satline.audit.answer.AuditedQuantity;
 
 /** Sums of one refrigerant and quantity, exact, so that they do not depend on the order of the rows. Not thread-safe. */
 final class BiasSum {

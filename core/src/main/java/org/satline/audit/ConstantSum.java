@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import org.satline.audit.AuditSummary.Constant;
+import org.satline.audit.answer.AuditCase;
 
 /** Whether the answers of one column all lie the same amount or by the same factor off; keeps extremes alone. Not thread-safe. */
 final class ConstantSum {

@@ -9,6 +9,12 @@ import java.util.PriorityQueue;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.satline.audit.AuditSummary.Bias;
+import org.satline.audit.answer.AuditCase;
+import org.satline.audit.answer.AuditedQuantity;
+import org.satline.audit.answer.Heard;
+import org.satline.audit.cause.CauseFinder;
+import org.satline.audit.cause.Findings;
+import org.satline.audit.cause.RowSample;
 
 /** What an audit keeps of its rows as they pass by: counts, sums and samples, however many rows there are. Not thread-safe. */
 final class Gathering {
@@ -61,7 +67,7 @@ final class Gathering {
     /** Searches the samples for causes. */
     Tally searched(CauseFinder finder) {
         seating.finish();
-        Map<String, CauseSearch.Findings> found = new TreeMap<>();
+        Map<String, Findings> found = new TreeMap<>();
         TreeSet<String> designations = new TreeSet<>(outsiders.keySet());
         designations.addAll(insiders.keySet());
         for (String each : designations) {

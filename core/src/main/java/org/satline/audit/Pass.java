@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import org.satline.audit.answer.Heard;
+import org.satline.audit.cause.Mistake;
 
 /** One pass over the rows of a source, a batch at a time, each batch on all processors; what comes out keeps the order of the rows. */
 final class Pass {

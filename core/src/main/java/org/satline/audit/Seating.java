@@ -4,8 +4,9 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
-import org.satline.audit.AuditCase.Expected;
-import org.satline.audit.AuditCase.Neighbours;
+import org.satline.audit.answer.AuditCase;
+import org.satline.audit.answer.AuditCase.Expected;
+import org.satline.audit.answer.AuditCase.Neighbours;
 
 /**
  * Tells rows what stands beside them in the same column, as they pass by in the order of their file. Not thread-safe.

@@ -8,8 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.function.Function;
-import org.satline.audit.CauseSearch.Finding;
-import org.satline.audit.CauseSearch.Findings;
+import org.satline.audit.answer.AuditCase;
+import org.satline.audit.cause.Findings;
+import org.satline.audit.cause.Findings.Finding;
+import org.satline.audit.cause.LikelyCause;
+import org.satline.audit.cause.Mistake;
 
 /** Counts which rows the mistakes that were found explain: each row by the first that does. Not thread-safe. */
 final class Tally {
@@ -43,8 +46,8 @@ final class Tally {
         private LikelyCause cause() {
             return new LikelyCause(
                     refrigerant,
-                    finding.hypothesis().mistake(),
-                    finding.hypothesis().besides(),
+                    finding.mistake(),
+                    finding.besides(),
                     explained,
                     candidates,
                     ids.stream().sorted().toList(),
@@ -96,9 +99,8 @@ final class Tally {
         counted(unproven, row);
         first.ifPresent(count -> explainedOutside += row.comparison().agrees() ? 0 : 1);
         return first.map(count -> {
-                    List<Mistake> made =
-                            new ArrayList<>(List.of(count.finding.hypothesis().mistake()));
-                    count.finding.hypothesis().besides().ifPresent(made::add);
+                    List<Mistake> made = new ArrayList<>(List.of(count.finding.mistake()));
+                    count.finding.besides().ifPresent(made::add);
                     return made;
                 })
                 .orElse(List.of());
@@ -109,8 +111,7 @@ final class Tally {
         for (Count count : counts.getOrDefault(row.designation(), List.of())) {
             boolean asked =
                     count.finding.allWithin() ? row.isOdd() : !row.comparison().agrees();
-            Optional<AuditCase.Expected> there =
-                    asked ? count.finding.hypothesis().expected(row) : Optional.empty();
+            Optional<AuditCase.Expected> there = asked ? count.finding.expected(row) : Optional.empty();
             if (there.isPresent()) {
                 count.candidates++;
                 if (first.isEmpty() && there.get().holds(row)) {

@@ -10,7 +10,11 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.satline.audit.LikelyCause.Kind;
+import org.satline.audit.answer.AuditOutcome;
+import org.satline.audit.answer.AuditRow;
+import org.satline.audit.answer.AuditedQuantity;
+import org.satline.audit.cause.LikelyCause;
+import org.satline.audit.cause.LikelyCause.Kind;
 
 /** Answers without a mistake in them: no source, the answers are drawn from a fixed seed. */
 class AuditNoiseTest {

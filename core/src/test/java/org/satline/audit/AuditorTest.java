@@ -7,7 +7,11 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
-import org.satline.audit.LikelyCause.Kind;
+import org.satline.audit.answer.AuditOutcome;
+import org.satline.audit.answer.AuditRow;
+import org.satline.audit.answer.AuditedQuantity;
+import org.satline.audit.cause.LikelyCause;
+import org.satline.audit.cause.LikelyCause.Kind;
 import org.satline.explanation.Figure;
 import org.satline.quantity.Length;
 

@@ -6,6 +6,10 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.satline.audit.answer.AuditOutcome;
+import org.satline.audit.answer.AuditRow;
+import org.satline.audit.answer.AuditTolerance;
+import org.satline.audit.answer.AuditedQuantity;
 
 /** Tolerances are narrow enough to catch an error and wide enough for what other publications print. */
 class StatedToleranceTest {

@@ -9,6 +9,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.satline.audit.answer.AuditOutcome;
+import org.satline.audit.answer.AuditRow;
+import org.satline.audit.answer.AuditedQuantity;
+import org.satline.audit.cause.LikelyCause;
 
 /** Rows that pass by give the same audit as rows in a list, in their order, each with the mistake that explains it. */
 class StreamedAuditTest {

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.satline.equation.EquationLibrary;
 import org.satline.equilibrium.FluidModel;
+import org.satline.equilibrium.ReferenceState;
 import org.satline.explanation.Figure;
 import org.satline.ledger.Ledger;
 import org.satline.quantity.Temperature;
@@ -50,13 +51,13 @@ class RefusesNullAndNanTest {
     private static final int DRAWS = 200;
     /** Parameters that may be null or NaN, as {@code type.method.parameter}, each with the reason. */
     private static final Map<String, String> EXEMPT = Map.of(
-            "audit.AuditRow.atTemperature.temperatureK",
+            "audit.answer.AuditRow.atTemperature.temperatureK",
                     "a row of another calculator as it is; one without a number is an outcome",
-            "audit.AuditRow.atPressure.pressurePa",
+            "audit.answer.AuditRow.atPressure.pressurePa",
                     "a row of another calculator as it is; one without a number is an outcome",
-            "audit.AuditRow.atState.temperatureK",
+            "audit.answer.AuditRow.atState.temperatureK",
                     "a row of another calculator as it is; one without a number is an outcome",
-            "audit.AuditRow.atState.pressurePa",
+            "audit.answer.AuditRow.atState.pressurePa",
                     "a row of another calculator as it is; one without a number is an outcome");
 
     @TestFactory
@@ -84,6 +85,7 @@ class RefusesNullAndNanTest {
         SaturationCurve curve = SaturationCurves.of(r134a);
         FluidModel model = FluidModel.of(r134a);
         any.put(FluidModel.class, () -> model);
+        any.put(ReferenceState.class, () -> ReferenceState.IIR);
         any.put(EquationLibrary.class, EquationLibrary::standard);
         any.put(WorkingFluid.class, () -> WorkingFluid.of(r134a));
         any.put(GasProperties.class, () -> GasProperties.of(curve));

@@ -13,11 +13,11 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.satline.audit.AuditOutcome;
-import org.satline.audit.AuditOutcome.Compared;
 import org.satline.audit.AuditReport;
-import org.satline.audit.AuditRow;
 import org.satline.audit.Auditor;
+import org.satline.audit.answer.AuditOutcome;
+import org.satline.audit.answer.AuditOutcome.Compared;
+import org.satline.audit.answer.AuditRow;
 import org.satline.equilibrium.ReferenceState;
 import org.satline.quantity.Temperature;
 

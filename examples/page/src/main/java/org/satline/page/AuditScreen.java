@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import org.satline.audit.AuditReport;
 import org.satline.audit.Auditor;
-import org.satline.equilibrium.ReferenceState;
 import org.satline.program.audit.AuditRows;
+import org.satline.program.audit.CaloricZero;
 import org.satline.program.file.CsvRow;
 import org.satline.quantity.Temperature;
 
@@ -30,22 +30,7 @@ final class AuditScreen {
     private final Page page;
     private final Node outcome = Node.of("div").set("id", "audited").set("role", "status");
     private String pasted = "";
-    private Zero zero = Zero.IIR;
-
-    /** Where enthalpy and entropy of the answers count from. */
-    private enum Zero {
-        IIR,
-        MINUS_40,
-        BOILING;
-
-        private ReferenceState state() {
-            return switch (this) {
-                case IIR -> ReferenceState.IIR;
-                case MINUS_40 -> ReferenceState.MINUS_40_CELSIUS;
-                case BOILING -> ReferenceState.NORMAL_BOILING_POINT;
-            };
-        }
-    }
+    private CaloricZero zero = CaloricZero.IIR;
 
     AuditScreen(Page page) {
         this.page = page;
@@ -74,10 +59,10 @@ final class AuditScreen {
         Node zeros = Choices.of(
                 "zero",
                 page.text("audit.zero"),
-                Stream.of(Zero.values()).map(PageTexts::word).toList(),
+                Stream.of(CaloricZero.values()).map(PageTexts::word).toList(),
                 word -> page.text("audit.zero." + word),
                 PageTexts.word(zero),
-                word -> zero = Zero.valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_')));
+                word -> zero = CaloricZero.valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_')));
         Node columns = Node.of("ul").set("id", "columns");
         columns.add(
                 Node.of("li").text(page.text("audit.needed") + " " + String.join(", ", AuditRows.REQUIRED)),

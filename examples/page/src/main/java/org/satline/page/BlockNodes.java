@@ -39,6 +39,8 @@ final class BlockNodes {
             section.add(row);
         } else if (block instanceof Block.Table table) {
             section.add(table(table));
+        } else if (block instanceof Block.Chart chart) {
+            section.add(table(chart.rows()));
         } else if (block instanceof Block.Question question) {
             section.add(question(question));
         } else {

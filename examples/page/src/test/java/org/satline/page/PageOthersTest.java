@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.satline.audit.AuditReport;
 import org.satline.audit.Auditor;
-import org.satline.audit.LikelyCause;
+import org.satline.audit.cause.LikelyCause;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.json.JsonFields;
 import org.satline.program.audit.AuditRows;

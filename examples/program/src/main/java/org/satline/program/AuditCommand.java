@@ -8,10 +8,10 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import org.satline.audit.AuditSummary;
 import org.satline.audit.Auditor;
-import org.satline.equilibrium.ReferenceState;
 import org.satline.program.answers.AuditFile;
 import org.satline.program.answers.AuditOutputs;
 import org.satline.program.audit.AuditPage;
+import org.satline.program.audit.CaloricZero;
 import org.satline.program.audit.RowNotes;
 import org.satline.program.file.Progress;
 import picocli.CommandLine.Command;
@@ -44,21 +44,6 @@ import picocli.CommandLine.Spec;
             "4:some answers are outside their tolerance"
         })
 final class AuditCommand implements Callable<Integer> {
-    /** Zero of enthalpy and entropy of the answers. */
-    enum Zero {
-        IIR,
-        MINUS_40,
-        BOILING;
-
-        private ReferenceState state() {
-            return switch (this) {
-                case IIR -> ReferenceState.IIR;
-                case MINUS_40 -> ReferenceState.MINUS_40_CELSIUS;
-                case BOILING -> ReferenceState.NORMAL_BOILING_POINT;
-            };
-        }
-    }
-
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -77,7 +62,7 @@ final class AuditCommand implements Callable<Integer> {
             description =
                     "Where enthalpy and entropy of the answers count from: IIR (default), MINUS_40 (saturated liquid at"
                             + " -40 degC is 0) or BOILING (saturated liquid at its normal boiling point is 0).")
-    private Zero zero = Zero.IIR;
+    private CaloricZero zero = CaloricZero.IIR;
 
     /** Made by the command line library. */
     AuditCommand() {}

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.satline.json.JsonFields;
 import org.satline.program.file.BadInputException;
 import org.satline.program.file.Shown;
@@ -101,6 +102,18 @@ final class PictureCommand implements Callable<Integer> {
     private Optional<String> servicePressure = Optional.empty();
 
     @Option(
+            names = "--test-pressure",
+            paramLabel = "PRESSURE",
+            description = "For cylinder: its marked test pressure, absolute, such as \"5600 kPa\".")
+    private Optional<String> testPressure = Optional.empty();
+
+    @Option(
+            names = "--fill-limit",
+            paramLabel = "MASS",
+            description = "For cylinder: the most that it may hold by the fill rules, such as \"42 lb\".")
+    private Optional<String> fillLimit = Optional.empty();
+
+    @Option(
             names = "--altitude",
             paramLabel = "HEIGHT",
             description =
@@ -136,10 +149,11 @@ final class PictureCommand implements Callable<Integer> {
         if (read.isPresent() == !refrigerants.isEmpty()) {
             throw new BadInputException("name either a refrigerant, such as R-410A, or --visit with a file");
         }
-        boolean stated = waterCapacity.isPresent() || contents.isPresent() || servicePressure.isPresent();
+        boolean stated = Stream.of(waterCapacity, contents, servicePressure, testPressure, fillLimit)
+                .anyMatch(Optional::isPresent);
         if (stated && (read.isPresent() || !kind.equals("cylinder"))) {
             throw new BadInputException(
-                    "--water-capacity, --contents and --service-pressure are for the picture cylinder of a refrigerant; leave them out here");
+                    "--water-capacity, --contents, --fill-limit and marked pressures are for the picture cylinder of a refrigerant; leave them out here");
         }
         if (kind.equals("comparison")) {
             return ComparisonPicture.of(
@@ -201,6 +215,9 @@ final class PictureCommand implements Callable<Integer> {
                     "the picture cylinder needs --water-capacity and --contents, such as \"47.7 lb\" and \"14 lb\"");
         }
         return FilledCylinder.stamped(
-                Mass.parse(waterCapacity.get()), Mass.parse(contents.get()), servicePressure.map(Pressure::parse));
+                        Mass.parse(waterCapacity.get()),
+                        Mass.parse(contents.get()),
+                        servicePressure.map(Pressure::parse))
+                .with(fillLimit.map(Mass::parse), testPressure.map(Pressure::parse));
     }
 }

@@ -19,8 +19,8 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.satline.audit.AuditSummary;
-import org.satline.audit.LikelyCause;
-import org.satline.audit.LikelyCause.Kind;
+import org.satline.audit.cause.LikelyCause;
+import org.satline.audit.cause.LikelyCause.Kind;
 import org.satline.json.SatlineJson;
 import org.satline.program.audit.AuditPage;
 

@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import org.satline.audit.AuditOutcome;
-import org.satline.audit.AuditRow;
-import org.satline.audit.AuditedQuantity;
 import org.satline.audit.Auditor;
-import org.satline.audit.Comparison;
+import org.satline.audit.answer.AuditOutcome;
+import org.satline.audit.answer.AuditRow;
+import org.satline.audit.answer.AuditedQuantity;
+import org.satline.audit.answer.Comparison;
 import org.satline.quantity.Length;
 
 /** Saturation and one-phase answers of the solving engine, in the columns that {@code audit} reads. */

@@ -89,7 +89,8 @@ class TestVectorsTest {
         ObjectMapper mapper = new ObjectMapper();
         ObjectNode all =
                 mapper.createObjectNode().put("data", Catalogue.standard().dataVersion());
-        for (String name : List.of("properties", "refusals", "fills", "refused-fills", "verdicts")) {
+        for (String name :
+                List.of("properties", "refusals", "fills", "refused-fills", "verdicts", "refused-verdicts")) {
             List<String> lines = Files.readAllLines(FOLDER.resolve(name + ".csv"));
             List<String> columns = List.of(lines.get(0).split(",", -1));
             ArrayNode rows = all.putArray(name);
@@ -110,7 +111,8 @@ class TestVectorsTest {
         JsonNode published = mapper.readTree(Files.readString(path));
         assertThat(published).isEqualTo(all);
         JsonNode schema = mapper.readTree(Files.readString(FOLDER.resolve("vectors.schema.json")));
-        for (String name : List.of("properties", "refusals", "fills", "refused-fills", "verdicts")) {
+        for (String name :
+                List.of("properties", "refusals", "fills", "refused-fills", "verdicts", "refused-verdicts")) {
             JsonNode row = schema.path("properties").path(name).path("items");
             for (JsonNode each : published.path(name)) {
                 each.fieldNames()
@@ -142,7 +144,8 @@ class TestVectorsTest {
     @Test
     void theyStandAlone(@TempDir Path folder) throws IOException, InterruptedException {
         assertThat(read(FOLDER)).isZero();
-        for (String file : List.of("properties", "refusals", "fills", "refused-fills", "verdicts", "version")) {
+        for (String file : List.of(
+                "properties", "refusals", "fills", "refused-fills", "verdicts", "refused-verdicts", "version")) {
             Files.copy(FOLDER.resolve(file + ".csv"), folder.resolve(file + ".csv"));
         }
         Path properties = folder.resolve("properties.csv");
@@ -160,13 +163,22 @@ class TestVectorsTest {
         return reader.waitFor();
     }
 
+    /** By the maker's target and by the air, and other faults; each level that readings can lead to occurs. */
     @Test
     void verdicts() throws IOException {
         List<String> lines = VerdictVectors.lines();
-        // every level that readings of charge alone can lead to occurs
-        for (String level : List.of("low", "on-target", "high", "undecided")) {
-            assertThat(lines).anyMatch(line -> line.endsWith("," + level));
+        for (String level : List.of("low", "on-target", "high", "undecided", "not-charge")) {
+            assertThat(lines).as(level).anyMatch(line -> line.endsWith("," + level));
         }
         same("verdicts.csv", VerdictVectors.HEADER, lines);
+    }
+
+    @Test
+    void refusedVerdicts() throws IOException {
+        List<String> lines = VerdictVectors.refusals();
+        for (String error : List.of("implausible-reading", "outside-range", "target-outside-chart", "target-at-dash")) {
+            assertThat(lines).as(error).anyMatch(line -> line.endsWith("," + error));
+        }
+        same("refused-verdicts.csv", VerdictVectors.REFUSALS, lines);
     }
 }

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.satline.audit.AuditOutcome;
 import org.satline.audit.AuditReport;
-import org.satline.audit.AuditRow;
 import org.satline.audit.AuditSource.Entry;
 import org.satline.audit.AuditSummary;
 import org.satline.audit.Auditor;
+import org.satline.audit.answer.AuditOutcome;
+import org.satline.audit.answer.AuditRow;
 import org.satline.program.file.CsvRow;
 import org.satline.quantity.Length;
 

@@ -9,8 +9,8 @@ import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.satline.audit.AuditOutcome.NotComparable;
 import org.satline.audit.AuditedRow;
+import org.satline.audit.answer.AuditOutcome.NotComparable;
 
 /** What a page tells of single rows: the first that cannot be compared, and ids that stand there twice. For one thread. */
 public final class RowNotes {

@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
+import org.satline.program.pictures.Picture;
+import org.satline.program.pictures.PictureUnits;
+import org.satline.program.pictures.PressureTemperaturePicture;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -21,26 +24,46 @@ final class FirstSaturation {
         this.draft = draft;
     }
 
-    /** A cylinder in the morning and at noon. */
+    /** A cylinder in the morning and at noon, by the table. */
     Optional<Exercise> cylinder(Draw draw) {
+        return cylinder(draw, false);
+    }
+
+    /** The same by a chart, which is read less closely. */
+    Optional<Exercise> chart(Draw draw) {
+        return cylinder(draw, true);
+    }
+
+    private Optional<Exercise> cylinder(Draw draw, boolean byChart) {
         double cool = draw.between(-5, 24);
         Given<Temperature> morning =
                 readout.temperature("temperature of the cylinder in the morning", Temperature.ofCelsius(cool));
         Given<Temperature> noon = readout.temperature(
                 "temperature of the cylinder at noon", Temperature.ofCelsius(cool + draw.between(6, 18)));
+        TableExtract table = SaturationExtract.around(curve, readout, morning.value(), noon.value(), draw);
         draft.situation("A cylinder stands in a shed, valves shut. It holds liquid and vapour of one refrigerant.")
                 .given(morning, noon)
-                .table(SaturationExtract.around(curve, readout, morning.value(), noon.value(), draw));
-        pressure("pressure in the morning", "in the morning", morning);
-        pressure("pressure at noon", "at noon", noon);
+                .table(byChart ? table.drawn(picture(morning.value(), noon.value(), draw)) : table);
+        pressure("pressure in the morning", "in the morning", morning, byChart);
+        pressure("pressure at noon", "at noon", noon, byChart);
         draft.slip(
                 "How much liquid there is does not matter as long as there is some; a weight would be needed to tell.");
         return Optional.of(draft.done());
     }
 
-    private void pressure(String name, String when, Given<Temperature> temperature) {
+    /** Some kelvins to either side, more to one than to the other as drawn. */
+    private Picture picture(Temperature cool, Temperature warm, Draw draw) {
+        double below = draw.between(3, 11);
+        return PressureTemperaturePicture.toRead(
+                curve,
+                readout.us() ? PictureUnits.US : PictureUnits.SI,
+                cool.kelvins() - below,
+                warm.kelvins() + 14 - below);
+    }
+
+    private void pressure(String name, String when, Given<Temperature> temperature, boolean byChart) {
         Pressure pressure = curve.bubblePressure(temperature.value());
-        Answer.Figure right = readout.answer(pressure);
+        Answer.Figure right = byChart ? readout.charted(pressure) : readout.answer(pressure);
         double air = readout.number(Atmosphere.standard().pressure());
         Answer.Figure overAir =
                 Answer.Figure.of(right.value() - air, right.decimals(), right.unit(), right.allowance());
@@ -50,15 +73,15 @@ final class FirstSaturation {
                         "What a gauge would show is less by the atmosphere; the question asks for absolute.")
                 .part(
                         name,
-                        "What is the absolute pressure in the cylinder " + when + ", in " + readout.absoluteUnit()
-                                + "?",
+                        (byChart ? "Read from the chart: what" : "What") + " is the absolute pressure in the cylinder "
+                                + when + ", in " + readout.absoluteUnit() + "?",
                         right)
                 .work(
                         name,
                         "p = p_sat(T)",
                         curve.refrigerant().designation() + " at " + temperature.text(),
                         readout.text(pressure),
-                        Working.LINE)
+                        byChart ? Working.CHART : Working.LINE)
                 .derive(List.of(new Step(
                         "saturationPressure",
                         "p_sat(T)",

@@ -13,6 +13,9 @@ import org.satline.quantity.UnitSystem;
 
 /** What instruments of one family of units show, and the units that answers are asked in. Immutable, thread-safe. */
 record Readout(UnitSystem system) {
+    /** Of a chart printed six centimetres high, a millimetre either way, as a share of the pressure that is read. */
+    private static final double MILLIMETRE = 0.03;
+
     boolean us() {
         return system == UnitSystem.US;
     }
@@ -174,6 +177,11 @@ record Readout(UnitSystem system) {
 
     Answer.Figure answer(TemperatureDifference value) {
         return Answer.Figure.of(number(value), 1, differenceUnit(), us() ? 0.3 : 0.2);
+    }
+
+    /** An answer from a chart, in whole units. */
+    Answer.Figure charted(Pressure value) {
+        return Answer.Figure.of(number(value), 0, absoluteUnit(), Math.ceil(number(value) * MILLIMETRE));
     }
 
     /** An answer from the table, to the digits of the table. */

@@ -2,6 +2,7 @@ package org.satline.program.exercise;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.satline.program.page.Printed;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
@@ -56,7 +57,8 @@ final class SaturationExtract {
                                 "dew-point pressure" + unit)
                         : List.of("temperature, " + readout.temperatureUnit(), "saturation pressure" + unit),
                 rows,
-                curve.source());
+                curve.source(),
+                Optional.empty());
     }
 
     private static String pressure(Pressure value, Readout readout) {

@@ -43,7 +43,11 @@ final class SaturationMaker implements Maker {
         String designation = draw.pick(Bench.PURE);
         FirstSaturation first =
                 new FirstSaturation(bench.curve(designation), readout, draft(Difficulty.STARTING, designation));
-        return draw.chance(0.5) ? first.cylinder(draw) : first.machine(draw);
+        return switch (draw.whole(1, 4)) {
+            case 1 -> first.cylinder(draw);
+            case 2, 3 -> first.chart(draw);
+            default -> first.machine(draw);
+        };
     }
 
     private Optional<Exercise> bothPoints(Draw draw, Readout readout) {

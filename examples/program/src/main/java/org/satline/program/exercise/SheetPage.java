@@ -75,7 +75,11 @@ final class SheetPage {
             blocks.add(new Block.Points(exercise.rules()));
         }
         for (TableExtract extract : exercise.tables()) {
-            blocks.add(new Block.Table(extract.title(), extract.head(), extract.rows()));
+            Block.Table rows = new Block.Table(extract.title(), extract.head(), extract.rows());
+            // names inside a picture have to differ from those of the others of the page
+            blocks.add(extract.chart()
+                    .<Block>map(chart -> new Block.Chart(chart.toSvgElement("chart-" + blocks.size()), rows))
+                    .orElse(rows));
         }
     }
 

@@ -15,6 +15,9 @@ final class Working {
     static final String LINE =
             "saturation line at this very value, unrounded; a straight line between the rows of the table leads into the range to accept";
 
+    static final String CHART =
+            "saturation line at this very value, unrounded; a reading of the chart within one millimetre is accepted";
+
     private final Exercise.Draft draft;
     private final Readout readout;
     private final SaturationCurve curve;

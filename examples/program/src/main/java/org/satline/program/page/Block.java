@@ -159,6 +159,14 @@ public sealed interface Block {
     }
 
     /**
+     * A picture to read figures from; a page without pictures has the table in its place.
+     *
+     * @param svg the picture as an SVG element, as a program drew it: it goes into HTML as it stands
+     * @param rows the same in figures
+     */
+    record Chart(String svg, Table rows) implements Block {}
+
+    /**
      * A place that a page with pictures fills; the others pass over it.
      *
      * @param spot which one

@@ -127,6 +127,8 @@ public final class PageHtml {
             html.append("<div class=\"blanks\">");
             blanks.labels().forEach(label -> element("span", "", label));
             html.append("</div>\n");
+        } else if (block instanceof Block.Chart chart) {
+            html.append("<figure class=\"chart\">\n").append(chart.svg()).append("\n</figure>\n");
         } else if (block instanceof Block.Figure figure) {
             html.append("<figure>\n").append(figure.svg()).append("\n<figcaption>\n");
             figure.notes().forEach(note -> element("p", "", note).append('\n'));

@@ -51,6 +51,8 @@ public final class PageMarkdown {
             line(blanks.labels().stream()
                     .map(label -> Escape.markdown(label) + ": " + RULE)
                     .collect(Collectors.joining(" ")));
+        } else if (block instanceof Block.Chart chart) {
+            table(chart.rows());
         } else if (block instanceof Block.Figure figure) {
             figure.notes().forEach(note -> line(Escape.markdown(note)));
         }

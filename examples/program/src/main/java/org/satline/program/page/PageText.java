@@ -53,6 +53,8 @@ public final class PageText {
             line(blanks.labels().stream()
                     .map(label -> Escape.plain(label) + ": " + "_".repeat(20))
                     .collect(Collectors.joining(" ")));
+        } else if (block instanceof Block.Chart chart) {
+            table(chart.rows());
         } else if (block instanceof Block.Figure figure) {
             figure.notes().forEach(note -> hanging("", 0, note));
         }

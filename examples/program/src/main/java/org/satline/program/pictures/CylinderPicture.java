@@ -18,6 +18,7 @@ import org.satline.program.drawing.Pen;
 import org.satline.program.drawing.Points;
 import org.satline.program.drawing.Series;
 import org.satline.program.page.Printed;
+import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 import org.satline.saturation.SaturationCurve;
@@ -83,7 +84,7 @@ public final class CylinderPicture {
     private Picture drawn() {
         Points pressure = new Points();
         Points level = new Points();
-        List<VesselCondition> all = conditions();
+        List<VesselCondition> all = conditions(vessel);
         for (VesselCondition each : all) {
             double t = units.temperature(each.temperature().kelvins());
             pressure.add(t, units.pressure(each.pressure().pascals()));
@@ -113,7 +114,9 @@ public final class CylinderPicture {
         List<String> notes = new ArrayList<>();
         notes.add(words.numbers().print(cylinder.contents()) + " in "
                 + words.numbers().print(cylinder.volume()) + ", taken as rigid.");
-        cylinder.servicePressure().ifPresent(p -> serviceMark(chart, p, notes));
+        cylinder.fillLimit().ifPresent(limit -> limit(chart, limit, notes));
+        cylinder.servicePressure().ifPresent(p -> pressureMark(chart, "service", p, notes));
+        cylinder.testPressure().ifPresent(p -> pressureMark(chart, "test", p, notes));
         cylinder.now().ifPresent(t -> now(chart, t, notes));
         liquidFull(chart, top, notes);
         upright(
@@ -138,7 +141,7 @@ public final class CylinderPicture {
     /**
      * Where the equation reaches: a liquid-full cylinder soon leaves its range of pressure, and close to the critical point none is told.
      */
-    private List<VesselCondition> conditions() {
+    private List<VesselCondition> conditions(ClosedVessel vessel) {
         List<VesselCondition> found = new ArrayList<>();
         for (int i = 0; i <= STEPS; i++) {
             try {
@@ -158,21 +161,41 @@ public final class CylinderPicture {
                 .max()
                 .orElseThrow();
         double warm = Math.min(highK, curve.maxTemperatureK());
-        double service = cylinder.servicePressure().map(Pressure::pascals).orElse(0.0);
-        double saturated = Math.max(curve.bubblePressurePa(warm), service);
-        return 1.15 * Math.max(service, Math.min(highest, 1.3 * saturated));
+        double marked = Math.max(
+                cylinder.servicePressure().map(Pressure::pascals).orElse(0.0),
+                cylinder.testPressure().map(Pressure::pascals).orElse(0.0));
+        double saturated = Math.max(curve.bubblePressurePa(warm), marked);
+        return 1.15 * Math.max(marked, Math.min(highest, 1.3 * saturated));
     }
 
-    private void serviceMark(Chart chart, Pressure service, List<String> notes) {
-        double p = units.pressure(service.pascals());
+    /** How high the liquid would stand if the cylinder held all that it may. */
+    private void limit(Chart chart, Mass limit, List<String> notes) {
+        ClosedVessel full = ClosedVessel.of(FluidModel.of(curve.refrigerant()), cylinder.volume(), limit);
+        Points level = new Points();
+        for (VesselCondition each : conditions(full)) {
+            each.liquidVolumeFraction()
+                    .filter(share -> share > 0)
+                    .ifPresent(share ->
+                            level.add(units.temperature(each.temperature().kelvins()), 100 * share));
+        }
+        if (!level.isEmpty()) {
+            chart.add(Series.line("level at the fill limit (right)", level, Pen.DOTTED, Ink.BLUE)
+                    .onTheRight());
+        }
+        notes.add("Fill limit " + words.numbers().print(limit)
+                + (cylinder.contents().kilograms() > limit.kilograms() ? ": CAUTION: there is more in it." : "."));
+    }
+
+    private void pressureMark(Chart chart, String name, Pressure marked, List<String> notes) {
+        double p = units.pressure(marked.pascals());
         chart.add(Series.line(
-                        "service pressure",
+                        name + " pressure",
                         Points.of(units.temperature(lowK), p, units.temperature(highK), p),
                         Pen.DASH_DOT,
                         Ink.GREY)
                 .unnamed());
-        chart.add(Label.of("marked service pressure", units.temperature(lowK + 28), p, Label.Side.ABOVE));
-        notes.add("The marked service pressure is reached " + where(vessel.reaches(service)) + ".");
+        chart.add(Label.of("marked " + name + " pressure", units.temperature(lowK + 28), p, Label.Side.ABOVE));
+        notes.add("The marked " + name + " pressure is reached " + where(vessel.reaches(marked)) + ".");
     }
 
     private void now(Chart chart, Temperature now, List<String> notes) {

@@ -9,6 +9,7 @@ import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
 import org.satline.measurement.Place;
 import org.satline.measurement.SystemReadings;
+import org.satline.program.drawing.Axis;
 import org.satline.program.drawing.Chart;
 import org.satline.program.drawing.Ink;
 import org.satline.program.drawing.Label;
@@ -64,6 +65,31 @@ public final class PressureTemperaturePicture {
         PressureTemperaturePicture picture = new PressureTemperaturePicture(curve, units);
         picture.air = Optional.of(air);
         return picture.whole();
+    }
+
+    /**
+     * Draws a part of the lines with an even scale of pressures, to read figures from.
+     *
+     * @param curve bubble and dew line
+     * @param units units of the picture
+     * @param lowK where it begins, K
+     * @param highK where it ends, K
+     * @return the picture
+     */
+    public static Picture toRead(SaturationCurve curve, PictureUnits units, double lowK, double highK) {
+        PressureTemperaturePicture picture = new PressureTemperaturePicture(curve, units);
+        Chart chart = new Chart(
+                curve.refrigerant().designation() + ": pressure and temperature",
+                units.temperatureAxis(lowK, highK),
+                new Axis(
+                        units.pressureTitle(),
+                        units.pressure(curve.dewPressurePa(lowK)),
+                        units.pressure(curve.bubblePressurePa(highK)),
+                        Axis.Scale.EVEN));
+        picture.lines(chart, lowK, highK);
+        String described =
+                "Saturation pressure of " + curve.refrigerant().designation() + " against temperature, to read from.";
+        return new Picture(chart, described, Sources.notes(curve, List.of(described)));
     }
 
     /**

@@ -280,28 +280,33 @@ final class PlantedFiles {
     private static final Set<String> OF_BLENDS =
             Set.of("dew for bubble", "subcooling from the dew line", "mean of bubble and dew");
 
-    /** A hundred files, 76 with one mistake and 24 with two. */
-    static List<PlantedFile> hundred() {
+    /**
+     * A hundred files, 76 with one mistake and 24 with two.
+     *
+     * @param seed which hundred; 0 stands in the README
+     */
+    static List<PlantedFile> hundred(int seed) {
         List<PlantedFile> files = new ArrayList<>();
         for (int i = 0; i < 76; i++) {
-            files.add(file(SINGLE.get(i % SINGLE.size()), i));
+            files.add(file(SINGLE.get(i % SINGLE.size()), i, seed));
         }
         for (int i = 0; i < 24; i++) {
-            files.add(file(PAIRS.get(i % PAIRS.size()), i));
+            files.add(file(PAIRS.get(i % PAIRS.size()), i, seed));
         }
         return files;
     }
 
-    private static PlantedFile file(Plan plan, int number) {
-        Random random = new Random(100 + number);
+    private static PlantedFile file(Plan plan, int number, int seed) {
+        Random random = new Random(100 + number + 1000L * seed);
         boolean vacuum = plan.mistake.equals("inches of vacuum");
         boolean volume = plan.mistake.equals("volume for density");
         String name = OF_BLENDS.contains(plan.mistake)
-                ? List.of("R-407C", "R-454B").get(number % 2)
-                : vacuum ? "R-245fa" : PURE.get((number / 3 + number) % PURE.size());
+                ? List.of("R-407C", "R-454B").get((number + seed) % 2)
+                : vacuum ? "R-245fa" : PURE.get((number / 3 + number + seed) % PURE.size());
         FluidModel fluid = FluidModel.of(Catalogue.standard().find(name)).with(ReferenceState.IIR);
-        double first = vacuum ? 245 : volume ? 225 : 250 + random.nextInt(5) + 0.15;
-        double step = vacuum || volume ? 0.9 : 1.3;
+        double usual = vacuum ? 245 : volume ? 225 : 250 + random.nextInt(5) + 0.15;
+        double first = seed > 0 ? usual + 4 * random.nextDouble() - 2 : usual;
+        double step = (vacuum || volume ? 0.9 : 1.3) * (seed > 0 ? 0.8 + 0.3 * random.nextDouble() : 1);
         List<Double> asked = new ArrayList<>();
         for (int i = 0; i < ROWS; i++) {
             double t = Math.rint(100 * (first + step * i)) / 100;
@@ -346,9 +351,10 @@ final class PlantedFiles {
      * A file without a mistake that has a name: clean, noisy or drifting in turn.
      *
      * @param number which file
+     * @param seed which of many such files
      */
-    static PlantedFile innocent(int number) {
-        Random random = new Random(7000 + number);
+    static PlantedFile innocent(int number, int seed) {
+        Random random = new Random(7000 + number + 100_000L * seed);
         List<Plan> plans =
                 SINGLE.stream().filter(plan -> !plan.unit.equals("Pa")).toList();
         Plan plan = plans.get(random.nextInt(plans.size()));

@@ -1,12 +1,16 @@
-package org.satline.audit;
+package org.satline.audit.cause;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
-import org.satline.audit.LikelyCause.Kind;
-import org.satline.audit.Mistake.Code;
+import org.satline.audit.answer.AuditCase;
+import org.satline.audit.answer.AuditedQuantity;
+import org.satline.audit.answer.Dimension;
+import org.satline.audit.answer.Question;
+import org.satline.audit.cause.LikelyCause.Kind;
+import org.satline.audit.cause.Mistake.Code;
 import org.satline.equilibrium.ReferenceState;
 import org.satline.explanation.Figure;
 import org.satline.quantity.Atmosphere;
@@ -166,11 +170,8 @@ final class Mistakes {
                         ? c.question()
                                 .quantity()
                                 .twin()
-                                .map(twin -> c.answered((c.ours()
-                                                + c.question()
-                                                        .of(twin)
-                                                        .answer(c.fluid().points()))
-                                        / 2))
+                                .map(twin -> c.answered(
+                                        (c.ours() + c.answer(c.question().of(twin))) / 2))
                         : Optional.empty());
     }
 
@@ -222,11 +223,7 @@ final class Mistakes {
                     Kind.REFERENCE_STATE,
                     Code.OTHER_ZERO,
                     List.of(Figure.of("state", state.description())),
-                    c -> c.question().quantity().dimension().countsFromReference()
-                            ? c.fluid()
-                                    .from(state)
-                                    .map(model -> c.answered(c.question().answer(model)))
-                            : Optional.empty());
+                    c -> c.question().quantity().dimension().countsFromReference() ? c.from(state) : Optional.empty());
         }
     }
 
@@ -253,6 +250,6 @@ final class Mistakes {
     }
 
     private static double at(AuditCase c, double kelvins) {
-        return c.question().atTemperature(kelvins).answer(c.fluid().points());
+        return c.answer(c.question().atTemperature(kelvins));
     }
 }

@@ -1,4 +1,4 @@
-package org.satline.audit;
+package org.satline.audit.answer;
 
 import java.util.List;
 import org.satline.explanation.Coded;

@@ -1,4 +1,4 @@
-package org.satline.audit;
+package org.satline.audit.cause;
 
 import java.util.ArrayList;
 import java.util.HashSet;

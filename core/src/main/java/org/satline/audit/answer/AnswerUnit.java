@@ -1,9 +1,10 @@
-package org.satline.audit;
+package org.satline.audit.answer;
 
 import java.util.function.DoubleUnaryOperator;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Density;
 import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.QuantityFormatException;
 import org.satline.quantity.SpecificEnthalpy;
@@ -13,8 +14,8 @@ import org.satline.quantity.Speed;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 
-/** From SI to the unit of an answer. Immutable. */
-final class AnswerUnit {
+/** From SI to the unit of an answer. Immutable, thread-safe. */
+public final class AnswerUnit {
     /** Two SI values that every quantity can have, far apart: the conversion is a straight line. */
     private static final double LOW = 200;
 
@@ -39,9 +40,14 @@ final class AnswerUnit {
     /**
      * Finds a unit.
      *
+     * @param dimension what is measured
+     * @param spelling the unit, in any spelling that {@code org.satline.quantity} reads
+     * @param atmosphere from where gauge pressures count
+     * @return the unit
      * @throws QuantityFormatException if the unit does not belong to the dimension
      */
-    static AnswerUnit of(Dimension dimension, String spelling, Atmosphere atmosphere) {
+    public static AnswerUnit of(Dimension dimension, String spelling, Atmosphere atmosphere) {
+        Parts.required("dimension spelling atmosphere", dimension, spelling, atmosphere);
         return switch (dimension) {
             case PRESSURE -> ofPressure(spelling, atmosphere);
             case TEMPERATURE ->
@@ -59,13 +65,26 @@ final class AnswerUnit {
         };
     }
 
-    /** A unit that the quantities here do not read: so many SI units each. */
-    static AnswerUnit ofSize(double si, String spelling) {
+    /**
+     * Makes a unit that the quantities here do not read.
+     *
+     * @param si how many SI units one of it is, above 0
+     * @param spelling its name
+     * @return the unit
+     */
+    public static AnswerUnit ofSize(double si, String spelling) {
+        Parts.required("spelling", spelling);
+        Parts.numbers("si", si);
         return signed(value -> value / si, spelling);
     }
 
-    /** The same unit with every number off by a factor. */
-    AnswerUnit times(double factor) {
+    /**
+     * Returns the same unit with every number off.
+     *
+     * @param factor by what
+     * @return the unit
+     */
+    public AnswerUnit times(double factor) {
         return new AnswerUnit(si -> factor * fromSi(si), lowest, spelling, gauge);
     }
 
@@ -89,27 +108,46 @@ final class AnswerUnit {
         }
     }
 
-    /** A temperature difference that was turned into another unit as if it were a temperature on the Celsius scale. */
-    static AnswerUnit ofDifferenceTakenForTemperature(String spelling) {
+    /**
+     * Makes the unit of a temperature difference that was turned into it as if it were a temperature on the Celsius scale.
+     *
+     * @param spelling the unit
+     * @return the unit
+     * @throws QuantityFormatException if it is none of temperature
+     */
+    public static AnswerUnit ofDifferenceTakenForTemperature(String spelling) {
+        Parts.required("spelling", spelling);
         return new AnswerUnit(si -> Temperature.ofCelsius(si).valueIn(spelling), -200, spelling, false);
     }
 
-    String spelling() {
+    /** {@return its spelling, as it was given} */
+    public String spelling() {
         return spelling;
     }
 
-    boolean isGauge() {
+    /** {@return whether it counts from the atmosphere} */
+    public boolean isGauge() {
         return gauge;
     }
 
-    /** Whether nothing is zero in it, so that ratios mean something. */
-    boolean hasTrueZero(Dimension dimension) {
+    /**
+     * Tells whether nothing is zero in it, so that ratios mean something.
+     *
+     * @param dimension what is measured
+     * @return whether it has a true zero
+     */
+    public boolean hasTrueZero(Dimension dimension) {
         boolean scale = dimension == Dimension.TEMPERATURE && !"K".equals(spelling);
         return !gauge && !scale && !dimension.countsFromReference();
     }
 
-    /** Value in this unit; also of pressures below vacuum, which only mistakes lead to. */
-    double fromSi(double si) {
+    /**
+     * Returns a value in this unit; also of pressures below vacuum, which only mistakes lead to.
+     *
+     * @param si the value, SI
+     * @return the number
+     */
+    public double fromSi(double si) {
         return si >= lowest ? exact.applyAsDouble(si) : atLow + (si - LOW) * slope;
     }
 
@@ -118,8 +156,13 @@ final class AnswerUnit {
         return Math.abs(slope) * si;
     }
 
-    /** SI difference of a difference in this unit. */
-    double differenceToSi(double difference) {
+    /**
+     * Returns a difference in SI.
+     *
+     * @param difference in this unit
+     * @return the same, SI
+     */
+    public double differenceToSi(double difference) {
         return difference / slope;
     }
 }

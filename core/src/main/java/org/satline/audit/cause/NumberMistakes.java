@@ -1,13 +1,18 @@
-package org.satline.audit;
+package org.satline.audit.cause;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import org.satline.audit.AuditCase.Expected;
-import org.satline.audit.LikelyCause.Kind;
-import org.satline.audit.Mistake.Code;
+import org.satline.audit.answer.AnswerUnit;
+import org.satline.audit.answer.AuditCase;
+import org.satline.audit.answer.AuditCase.Expected;
+import org.satline.audit.answer.AuditedQuantity;
+import org.satline.audit.answer.Dimension;
+import org.satline.audit.answer.Question;
+import org.satline.audit.cause.LikelyCause.Kind;
+import org.satline.audit.cause.Mistake.Code;
 import org.satline.explanation.Figure;
 
 /** The mistakes with the number that is printed: its unit, its form, its column. */

@@ -1,17 +1,18 @@
-package org.satline.audit;
+package org.satline.audit.answer;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.satline.audit.AuditOutcome.Compared;
-import org.satline.audit.AuditOutcome.NotComparable;
+import org.satline.audit.answer.AuditOutcome.Compared;
+import org.satline.audit.answer.AuditOutcome.NotComparable;
 import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 
-/** A row that was answered, or the reason why not; its steps are made when they are asked for. Immutable. */
-final class Heard {
+/** A row that was answered, or the reason why not; its steps are made when they are asked for. Immutable, thread-safe. */
+public final class Heard {
     private final Optional<AuditCase> made;
     private final Optional<NotComparable> refused;
 
@@ -24,20 +25,34 @@ final class Heard {
         return new Heard(Optional.of(made), Optional.empty());
     }
 
-    static Heard refused(NotComparable reason) {
+    /**
+     * Returns what became of a row that cannot be compared.
+     *
+     * @param reason why not
+     * @return a row without an answer
+     */
+    public static Heard refused(NotComparable reason) {
+        Parts.required("reason", reason);
         return new Heard(Optional.empty(), Optional.of(reason));
     }
 
-    /** The row where it can be compared. */
-    Optional<AuditCase> made() {
+    /** {@return the row where it can be compared} */
+    public Optional<AuditCase> made() {
         return made;
     }
 
-    AuditOutcome outcome() {
+    /** {@return what became of the row, with its steps} */
+    public AuditOutcome outcome() {
         return made.<AuditOutcome>map(Heard::compared).orElseGet(refused::orElseThrow);
     }
 
-    static Compared compared(AuditCase made) {
+    /**
+     * Returns the outcome of a row that can be compared.
+     *
+     * @param made the row
+     * @return both answers and how ours was found
+     */
+    public static Compared compared(AuditCase made) {
         return new Compared(made.row(), made.designation(), made.comparison(), steps(made));
     }
 

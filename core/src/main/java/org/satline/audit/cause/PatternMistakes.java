@@ -1,4 +1,4 @@
-package org.satline.audit;
+package org.satline.audit.cause;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -9,9 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.satline.audit.AuditCase.Expected;
-import org.satline.audit.LikelyCause.Kind;
-import org.satline.audit.Mistake.Code;
+import org.satline.audit.answer.AuditCase;
+import org.satline.audit.answer.AuditCase.Expected;
+import org.satline.audit.cause.LikelyCause.Kind;
+import org.satline.audit.cause.Mistake.Code;
 
 /** The mistakes that show in the pattern of the differences rather than in their amount. */
 final class PatternMistakes {

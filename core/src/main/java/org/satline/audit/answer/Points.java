@@ -1,4 +1,4 @@
-package org.satline.audit;
+package org.satline.audit.answer;
 
 import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;

@@ -1,4 +1,4 @@
-package org.satline.audit;
+package org.satline.audit.cause;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -9,8 +9,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
-import org.satline.audit.AuditCase.Expected;
-import org.satline.audit.LikelyCause.Kind;
+import org.satline.audit.answer.AuditCase;
+import org.satline.audit.answer.AuditCase.Expected;
+import org.satline.audit.answer.Dimension;
+import org.satline.audit.cause.Findings.Finding;
+import org.satline.audit.cause.LikelyCause.Kind;
 import org.satline.explanation.Figure;
 
 /**
@@ -41,21 +44,6 @@ final class CauseSearch {
     private final Supplier<List<Hypothesis>> refrigerants;
     private List<Hypothesis> others = List.of();
     private final IdentityHashMap<Hypothesis, Map<AuditCase, Optional<Expected>>> known = new IdentityHashMap<>();
-
-    /**
-     * A mistake that was found.
-     *
-     * @param hypothesis the mistake
-     * @param allWithin whether no row is outside
-     * @param speaking rows of the sample that speak for it
-     * @param coincidence chance that any mistake fits so well by chance
-     * @param alternatives other mistakes that fit the same rows of the sample
-     */
-    record Finding(
-            Hypothesis hypothesis, boolean allWithin, int speaking, double coincidence, List<Mistake> alternatives) {}
-
-    /** What was found: causes in the order in which they are taken, and mistakes that fit but may be chance. */
-    record Findings(List<Finding> causes, List<Finding> unproven) {}
 
     /**
      * Sets out.
@@ -126,15 +114,6 @@ final class CauseSearch {
                 .limit(MOST_UNPROVEN)
                 .map(trial -> finding(trial, round))
                 .toList();
-    }
-
-    static List<AuditCase> spread(List<AuditCase> rows, int most) {
-        List<AuditCase> spread = new ArrayList<>();
-        int count = Math.min(most, rows.size());
-        for (int i = 0; i < count; i++) {
-            spread.add(rows.get((int) ((long) i * rows.size() / count)));
-        }
-        return spread;
     }
 
     /** Each round is another chance for a coincidence, so what was tried counts once for each round. */
@@ -241,7 +220,7 @@ final class CauseSearch {
 
     /** Those that explain something of a few rows, tried on the whole sample. */
     private List<Trial> promising(List<Hypothesis> many) {
-        List<AuditCase> few = spread(allWithin ? within : left, ROWS_TO_CHOOSE_BY);
+        List<AuditCase> few = RowSample.spread(allWithin ? within : left, ROWS_TO_CHOOSE_BY);
         int fewest = Math.min(FEWEST_TO_CHOOSE, few.size());
         return many.stream()
                 .filter(each -> fits(each, few) >= fewest)

@@ -1,8 +1,9 @@
-package org.satline.audit;
+package org.satline.audit.cause;
 
 import java.util.Optional;
 import java.util.function.Function;
-import org.satline.audit.AuditCase.Expected;
+import org.satline.audit.answer.AuditCase;
+import org.satline.audit.answer.AuditCase.Expected;
 import org.satline.equilibrium.ConvergenceException;
 
 /**

@@ -1,15 +1,17 @@
-package org.satline.audit;
+package org.satline.audit.cause;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import org.satline.audit.LikelyCause.Kind;
+import org.satline.audit.answer.AuditCase;
+import org.satline.audit.cause.LikelyCause.Kind;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.ReferenceState;
 import org.satline.explanation.Figure;
+import org.satline.quantity.Parts;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 
@@ -18,25 +20,31 @@ import org.satline.refrigerant.Refrigerant;
  * on each row of a sample; that which explains most is taken, then the next for the rows that are left. One that may well fit by chance is
  * not named. Thread-safe.
  */
-final class CauseFinder {
+public final class CauseFinder {
 
-    private final Catalogue catalogue;
+    private final Catalogue catalogue = Catalogue.standard();
     private final ReferenceState reference;
     private final Map<String, Optional<FluidModel>> others = new ConcurrentHashMap<>();
 
-    CauseFinder(Catalogue catalogue, ReferenceState reference) {
-        this.catalogue = catalogue;
+    /**
+     * Makes one.
+     *
+     * @param reference where enthalpy and entropy count from
+     */
+    public CauseFinder(ReferenceState reference) {
+        Parts.required("reference", reference);
         this.reference = reference;
     }
 
     /**
-     * Causes of the differences of one refrigerant.
+     * Searches the causes of the differences of one refrigerant.
      *
      * @param designation the refrigerant
      * @param outside some of its rows outside
      * @param within some of its rows within tolerance
+     * @return what was found
      */
-    CauseSearch.Findings search(String designation, List<AuditCase> outside, List<AuditCase> within) {
+    public Findings search(String designation, List<AuditCase> outside, List<AuditCase> within) {
         return new CauseSearch(outside, within, () -> others(designation)).findings();
     }
 

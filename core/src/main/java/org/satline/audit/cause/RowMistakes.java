@@ -1,4 +1,4 @@
-package org.satline.audit;
+package org.satline.audit.cause;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -6,10 +6,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.satline.audit.AuditCase.Expected;
-import org.satline.audit.AuditCase.Neighbours;
-import org.satline.audit.LikelyCause.Kind;
-import org.satline.audit.Mistake.Code;
+import org.satline.audit.answer.AuditCase;
+import org.satline.audit.answer.AuditCase.Expected;
+import org.satline.audit.answer.AuditCase.Neighbours;
+import org.satline.audit.cause.LikelyCause.Kind;
+import org.satline.audit.cause.Mistake.Code;
 import org.satline.explanation.Figure;
 
 /** The mistakes that show only beside the other rows: answers one row off, and a number that stands everywhere. */

@@ -1,24 +1,49 @@
-package org.satline.audit;
+package org.satline.audit.answer;
 
 import java.util.OptionalDouble;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.FluidState;
 
-/**
- * What was asked, and our answer to it in SI. Immutable.
- *
- * @param quantity the quantity
- * @param temperatureK T, K; empty where not given
- * @param pressurePa p, Pa; empty where not given
- */
-record Question(AuditedQuantity quantity, OptionalDouble temperatureK, OptionalDouble pressurePa) {
+/** What was asked, and our answer to it in SI. Immutable, thread-safe. */
+public final class Question {
+    private final AuditedQuantity quantity;
+    private final OptionalDouble temperatureK;
+    private final OptionalDouble pressurePa;
+
+    /**
+     * Asks.
+     *
+     * @param temperatureK T, K; empty where not given
+     * @param pressurePa p, Pa; empty where not given
+     */
+    Question(AuditedQuantity quantity, OptionalDouble temperatureK, OptionalDouble pressurePa) {
+        this.quantity = quantity;
+        this.temperatureK = temperatureK;
+        this.pressurePa = pressurePa;
+    }
+
+    /** {@return what is asked for} */
+    public AuditedQuantity quantity() {
+        return quantity;
+    }
+
+    /** {@return T, K; empty where not given} */
+    public OptionalDouble temperatureK() {
+        return temperatureK;
+    }
+
+    /** {@return p, Pa; empty where not given} */
+    public OptionalDouble pressurePa() {
+        return pressurePa;
+    }
+
     /**
      * Checks that what is given fits the quantity.
      *
      * @throws IllegalArgumentException if it does not
      */
-    void check() {
+    public void check() {
         boolean temperature = temperatureK.isPresent();
         boolean pressure = pressurePa.isPresent();
         String name = quantity.label();
@@ -53,15 +78,33 @@ record Question(AuditedQuantity quantity, OptionalDouble temperatureK, OptionalD
         }
     }
 
-    Question of(AuditedQuantity other) {
+    /**
+     * Asks for another quantity at the same place.
+     *
+     * @param other the quantity
+     * @return the question
+     */
+    public Question of(AuditedQuantity other) {
         return new Question(other, temperatureK, pressurePa);
     }
 
-    Question atTemperature(double kelvins) {
+    /**
+     * Asks the same at another temperature.
+     *
+     * @param kelvins T, K
+     * @return the question
+     */
+    public Question atTemperature(double kelvins) {
         return new Question(quantity, OptionalDouble.of(kelvins), pressurePa);
     }
 
-    Question atPressure(double pascals) {
+    /**
+     * Asks the same at another pressure.
+     *
+     * @param pascals p, Pa
+     * @return the question
+     */
+    public Question atPressure(double pascals) {
         return new Question(quantity, temperatureK, OptionalDouble.of(pascals));
     }
 
@@ -110,8 +153,8 @@ record Question(AuditedQuantity quantity, OptionalDouble temperatureK, OptionalD
         };
     }
 
-    /** Where on its curve it lies: the temperature, K, or without one the logarithm of the pressure. */
-    double place() {
+    /** {@return where on its curve it lies: the temperature, K, or without one the logarithm of the pressure in Pa} */
+    public double place() {
         return temperatureK.orElseGet(() -> Math.log(pressurePa.orElseThrow()));
     }
 

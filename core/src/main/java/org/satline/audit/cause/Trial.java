@@ -1,4 +1,4 @@
-package org.satline.audit;
+package org.satline.audit.cause;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
-import org.apache.commons.math3.distribution.BinomialDistribution;
-import org.satline.audit.AuditCase.Expected;
-import org.satline.audit.LikelyCause.Kind;
+import org.satline.audit.answer.AuditCase;
+import org.satline.audit.answer.AuditCase.Expected;
+import org.satline.audit.cause.LikelyCause.Kind;
 
 /**
  * A mistake on trial: what it explains of the rows that are left, and how likely it would do so by chance.
@@ -193,16 +193,28 @@ record Trial(
         double oneByOne(int fitted) {
             double worst =
                     tightness.stream().mapToDouble(Double::doubleValue).max().orElse(0);
-            double sum = 0;
-            for (double width : widths) {
-                sum += Math.min(1, 2 * worst * width);
+            return atLeast(
+                    explained.size() - fitted,
+                    widths.stream()
+                            .mapToDouble(width -> Math.min(1, 2 * worst * width))
+                            .toArray());
+        }
+
+        /** The chance that at least so many come true of independent events that are not equally likely (Poisson's binomial). */
+        private static double atLeast(int most, double[] chances) {
+            if (most <= 0) {
+                return 1;
             }
-            int fitting = explained.size() - fitted;
-            return fitting <= 0
-                    ? 1
-                    : 1
-                            - new BinomialDistribution(null, widths.size(), Math.min(1, sum / widths.size()))
-                                    .cumulativeProbability(fitting - 1);
+            int misses = chances.length - most;
+            double[] missed = new double[misses + 1];
+            missed[0] = 1;
+            for (double chance : chances) {
+                for (int k = misses; k > 0; k--) {
+                    missed[k] = missed[k] * chance + missed[k - 1] * (1 - chance);
+                }
+                missed[0] *= chance;
+            }
+            return Math.min(1, Arrays.stream(missed).sum());
         }
     }
 

@@ -1,4 +1,4 @@
-package org.satline.audit;
+package org.satline.audit.cause;
 
 import java.math.BigDecimal;
 import java.math.MathContext;

@@ -1,4 +1,4 @@
-package org.satline.audit;
+package org.satline.audit.answer;
 
 import java.util.Arrays;
 import java.util.Locale;
@@ -100,7 +100,8 @@ public enum AuditedQuantity {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    Dimension dimension() {
+    /** {@return what kind of unit it has} */
+    public Dimension dimension() {
         return dimension;
     }
 
@@ -108,13 +109,13 @@ public enum AuditedQuantity {
         return name().startsWith(BUBBLE);
     }
 
-    /** Whether it lies on a line at all and belongs to one of them. */
-    boolean onOneLine() {
+    /** {@return whether it lies on a line at all and belongs to one of them} */
+    public boolean onOneLine() {
         return onBubbleLine() || name().startsWith(DEW);
     }
 
-    /** The same quantity of the other line: what comes out when bubble and dew, or liquid and vapour, are mixed up. */
-    Optional<AuditedQuantity> twin() {
+    /** {@return the same quantity of the other line: what comes out when bubble and dew, or liquid and vapour, are mixed up} */
+    public Optional<AuditedQuantity> twin() {
         if (!onOneLine()) {
             return Optional.empty();
         }

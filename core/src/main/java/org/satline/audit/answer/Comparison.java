@@ -1,4 +1,4 @@
-package org.satline.audit;
+package org.satline.audit.answer;
 
 import org.satline.quantity.Parts;
 

@@ -1,13 +1,15 @@
-package org.satline.audit;
+package org.satline.audit.cause;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.PriorityQueue;
+import org.satline.audit.answer.AuditCase;
 
 /**
  * Some of many rows, picked by what stands in them: which ones does not depend on their order. Not thread-safe.
  */
-final class RowSample {
+public final class RowSample {
     /** So many are kept, and so many of them, evenly spaced in quantity and temperature or pressure, are given out. */
     private static final int KEPT = 600;
 
@@ -26,7 +28,15 @@ final class RowSample {
     private final PriorityQueue<Ticket> kept = new PriorityQueue<>(
             Comparator.comparingLong(Ticket::number).reversed().thenComparing(Ticket::row, BY_CONTENT.reversed()));
 
-    void add(AuditCase row) {
+    /** An empty one. */
+    public RowSample() {}
+
+    /**
+     * Offers a row.
+     *
+     * @param row the row
+     */
+    public void add(AuditCase row) {
         Ticket ticket = new Ticket(number(row), row);
         if (kept.size() < KEPT) {
             kept.add(ticket);
@@ -36,9 +46,18 @@ final class RowSample {
         }
     }
 
-    List<AuditCase> rows() {
-        return CauseSearch.spread(
-                kept.stream().map(Ticket::row).sorted(BY_CONTENT).toList(), GIVEN);
+    /** {@return the rows of the sample} */
+    public List<AuditCase> rows() {
+        return spread(kept.stream().map(Ticket::row).sorted(BY_CONTENT).toList(), GIVEN);
+    }
+
+    static List<AuditCase> spread(List<AuditCase> rows, int most) {
+        List<AuditCase> spread = new ArrayList<>();
+        int count = Math.min(most, rows.size());
+        for (int i = 0; i < count; i++) {
+            spread.add(rows.get((int) ((long) i * rows.size() / count)));
+        }
+        return spread;
     }
 
     private static long number(AuditCase row) {

@@ -1,5 +1,7 @@
-package org.satline.audit;
+package org.satline.audit.answer;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,6 +46,8 @@ final class StatedUncertainty {
     private static final String NOT_READ = "assumed";
 
     private static final String REMEMBERED = "from memory";
+
+    private static final MathContext SEVEN_DIGITS = new MathContext(7);
 
     private static final double MARGIN = 1e-6;
     private static final double IIR_ENTHALPY = 200e3;
@@ -311,6 +315,6 @@ final class StatedUncertainty {
     }
 
     private static String percent(double fraction) {
-        return Numbers.plain(100 * fraction) + " %";
+        return new BigDecimal(100 * fraction, SEVEN_DIGITS).stripTrailingZeros().toPlainString() + " %";
     }
 }
