@@ -63,7 +63,7 @@ final class Chromium implements AutoCloseable {
                     .start();
         } catch (IOException e) {
             throw new UncheckedIOException(
-                    "chromium could not be started; install the package chromium, or run src/test/sh/page.sh", e);
+                    "chromium could not be started; install the package chromium", e);
         }
         String address = address();
         HttpClient client = HttpClient.newHttpClient();

@@ -253,7 +253,7 @@ class PageOthersTest {
     /** A picture for people, and what a checker can see: nothing wrong, nothing cut, neither at twice the size of letters. */
     private void looked(String picture) throws IOException {
         browser.picture(PICTURES.resolve(name + picture + ".png"));
-        assertThat(AXE).as("npm pack axe-core, done by src/test/sh/page.sh").exists();
+        assertThat(AXE).as("axe-core, fetched by src/test/sh/browser.sh").exists();
         assertThat(page.accessibility(Files.readString(AXE))).as(picture).isEmpty();
         assertThat(page.clipped()).as(picture).isEmpty();
         browser.run("document.documentElement.style.fontSize = '200%'");
