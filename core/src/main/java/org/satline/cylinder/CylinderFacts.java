@@ -38,8 +38,7 @@ final class CylinderFacts {
                 .map(SaturationCurves::of)
                 .orElse(system);
         this.vessel = holds.isPresent() && !contents().equals(Mass.ZERO) && !isBrimful()
-                ? Optional.of(ClosedVessel.of(
-                        model(), cylinder.stamps().volume(), contents()))
+                ? Optional.of(ClosedVessel.of(model(), cylinder.stamps().volume(), contents()))
                 : Optional.empty();
     }
 
@@ -220,8 +219,7 @@ final class CylinderFacts {
         if (!(kilograms > 0)) {
             return 0;
         }
-        return ClosedVessel.of(
-                        model(), cylinder.stamps().volume(), Mass.ofKilograms(kilograms))
+        return ClosedVessel.of(model(), cylinder.stamps().volume(), Mass.ofKilograms(kilograms))
                 .at(Temperature.ofKelvins(atKelvins))
                 .pressure()
                 .pascals();

@@ -25,8 +25,8 @@ import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SettlingTest;
 import org.satline.measurement.UncertaintyBudget;
-import org.satline.quantity.Parts;
 import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
 import org.satline.safety.Caution;
 import org.satline.safety.Cautions;
@@ -79,7 +79,8 @@ public final class VisitReporter {
     private static VisitReport report(Visit visit, Optional<VisitReport> earlier) {
         SaturationCurve curve = SaturationCurves.of(visit.system().refrigerant());
         PropertySource properties = PropertySource.of(curve);
-        Optional<VisitReport> comparable = earlier.filter(report -> report.properties().equals(properties)
+        Optional<VisitReport> comparable = earlier.filter(report -> report.properties()
+                        .equals(properties)
                 && report.visit().site().atmosphere().equals(visit.site().atmosphere())
                 && report.visit().date().equals(visit.date()));
         List<CheckedCylinder> cylinders = visit.cylinders().stream()
@@ -87,7 +88,8 @@ public final class VisitReporter {
                         .flatMap(report -> report.cylinders().stream())
                         .filter(checked -> checked.cylinder().equals(each))
                         .findFirst()
-                        .orElseGet(() -> CylinderCheck.of(each, curve, visit.site().atmosphere(), visit.date())))
+                        .orElseGet(
+                                () -> CylinderCheck.of(each, curve, visit.site().atmosphere(), visit.date())))
                 .toList();
         Judgement judgement = new BuildRules(visit)
                 .applied(ChargeJudge.usual()

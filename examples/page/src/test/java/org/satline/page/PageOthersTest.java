@@ -165,12 +165,14 @@ class PageOthersTest {
         browser.until("document.querySelector('.paper.key') !== null");
         browser.run("document.getElementById('paper').scrollIntoView()");
         looked("61-sheet");
-        ExerciseSheet sheet = ExerciseSheet.of(new SheetOrder(
-                1,
-                Topic.values().length,
-                Optional.empty(),
-                List.of(Topic.values()),
-                Optional.of(UnitSystem.valueOf(system.toUpperCase(Locale.ROOT)))));
+        ExerciseSheet sheet = ExerciseSheet.of(
+                new SheetOrder(
+                        1,
+                        Topic.values().length,
+                        Optional.empty(),
+                        List.of(Topic.values()),
+                        Optional.of(UnitSystem.valueOf(system.toUpperCase(Locale.ROOT)))),
+                new Language(language));
         assertThat(page.text("paper"))
                 .isEqualTo(text(sheet.questions(ExerciseSheet.Answering.WRITTEN)) + text(sheet.key()));
         System.out.println("page: a sheet of all topics with its key in "

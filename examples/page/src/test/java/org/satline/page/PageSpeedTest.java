@@ -65,8 +65,8 @@ class PageSpeedTest {
         List<Double> times = new ArrayList<>();
         for (int i = 0; i < OPENINGS; i++) {
             browser.open(PAGE);
-            times.add(
-                    browser.run("Number(document.documentElement.dataset.ready)").asDouble());
+            times.add(browser.run("Number(document.documentElement.dataset.ready)")
+                    .asDouble());
         }
         return times;
     }
@@ -80,12 +80,14 @@ class PageSpeedTest {
     /** What changed is recomputed at each keystroke; the first ones, while the browser still compiles, are a warm-up. */
     private List<Double> recomputed(String question) {
         browser.run("document.getElementById('way-ask').click(); document.querySelector('.all').open = true");
-        browser.touch("[...document.querySelectorAll('.entry')].find(e => e.textContent.startsWith('" + question + "'))");
-        double shown = browser.run("Number(document.getElementById('input').value)").asDouble();
+        browser.touch(
+                "[...document.querySelectorAll('.entry')].find(e => e.textContent.startsWith('" + question + "'))");
+        double shown =
+                browser.run("Number(document.getElementById('input').value)").asDouble();
         List<Double> times = new ArrayList<>();
         for (int i = 0; i < WARM_UP + KEYS; i++) {
-            browser.run("(function() { const e = document.getElementById('input'); e.value = '" + Math.round(10 * shown + i % 7) / 10.0
-                    + "'; e.dispatchEvent(new Event('input')); })()");
+            browser.run("(function() { const e = document.getElementById('input'); e.value = '"
+                    + Math.round(10 * shown + i % 7) / 10.0 + "'; e.dispatchEvent(new Event('input')); })()");
             page.settle();
             times.add(browser.run("satlineTimes.recompute").asDouble());
         }

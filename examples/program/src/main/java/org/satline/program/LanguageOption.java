@@ -9,8 +9,9 @@ final class LanguageOption {
             names = "--language",
             paramLabel = "LANGUAGE",
             defaultValue = "en",
-            description = "Language of what is printed, asked and drawn: en (English; default) or es (Spanish; its texts on"
-                    + " safety were not reviewed by a native speaker).")
+            description =
+                    "Language of what is printed, asked and drawn: en (English; default) or es (Spanish; its texts on"
+                            + " safety were not reviewed by a native speaker).")
     private Tag tag = Tag.EN;
 
     /** Languages that are complete. */

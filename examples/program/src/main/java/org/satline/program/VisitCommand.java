@@ -92,8 +92,7 @@ final class VisitCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Wording wording =
-                ProgramWording.of(language.language(), units);
+        Wording wording = ProgramWording.of(language.language(), units);
         Optional<Path> whole = prompt.readied(file, wording);
         if (whole.isEmpty()) {
             return ExitStatus.SOME_ROWS_REFUSED;
@@ -105,7 +104,8 @@ final class VisitCommand implements Callable<Integer> {
         Detail detail = explain ? Detail.EXPLAINED : full ? Detail.FULL : Detail.SHORT;
         // Laid out whole before the first line goes out, so that a fault leaves no half page.
         String page = PageText.of(VisitPage.blocks(report, wording, detail));
-        html.ifPresent(out -> TextFile.write(out, VisitHtml.of(report, wording, detail, PictureUnits.of(units, language.language()))));
+        html.ifPresent(out -> TextFile.write(
+                out, VisitHtml.of(report, wording, detail, PictureUnits.of(units, language.language()))));
         json.ifPresent(out -> TextFile.write(out, JsonFields.write(ReportFields.of(report)) + "\n"));
         print(page);
         return ExitStatus.DONE;

@@ -113,8 +113,8 @@ public final class Dialogue {
             return;
         }
         FieldValue.Fields on = focus.visit();
-        prompt.say(words.message(
-                "dialogue.otherCylinder", Figure.of("use", words.message("dialogue.use." + use.get()))));
+        prompt.say(
+                words.message("dialogue.otherCylinder", Figure.of("use", words.message("dialogue.use." + use.get()))));
         focus = focus.aside(focus.beside(use.get()));
         asked.clear();
         declined.clear();
@@ -199,10 +199,7 @@ public final class Dialogue {
     }
 
     private void explain(Question question) {
-        hint(
-                "dialogue.why",
-                Figure.of("question", question.text(words)),
-                Figure.of("reason", question.reason(words)));
+        hint("dialogue.why", Figure.of("question", question.text(words)), Figure.of("reason", question.reason(words)));
         if (question.choices().isEmpty()) {
             hint("dialogue.form", Figure.of("form", question.form()));
         } else {
@@ -265,6 +262,8 @@ public final class Dialogue {
         }
         Optional<FieldValue> own = kit.flatMap(each -> each.cylinder(answer));
         return focus.with(
-                own.isPresent() ? FieldTree.put(answers, "cylinder", own.get()) : question.answered(answers, answer, words));
+                own.isPresent()
+                        ? FieldTree.put(answers, "cylinder", own.get())
+                        : question.answered(answers, answer, words));
     }
 }

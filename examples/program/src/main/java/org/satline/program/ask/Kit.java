@@ -144,6 +144,7 @@ public record Kit(Path file, String digest, FieldValue.Fields fields) {
                         Figure.of(
                                 "recorded",
                                 recorded.get()
-                                        .substring(0, Math.min(12, recorded.get().length())))));
+                                        .substring(
+                                                0, Math.min(12, recorded.get().length())))));
     }
 }

@@ -28,19 +28,15 @@ final class Questions {
         return List.of(
                 needed("date", "2026-07-14"),
                 needed("time", "14:35"),
-                needed("site.altitude", "310 m, 1000 ft")
-                        .when(fields -> !FieldTree.has(fields, "site.barometer")),
+                needed("site.altitude", "310 m, 1000 ft").when(fields -> !FieldTree.has(fields, "site.barometer")),
                 needed("system.refrigerant", "R-410A"),
-                needed("system.metering", "")
-                        .of("expansion-valve", "fixed-orifice"),
+                needed("system.metering", "").of("expansion-valve", "fixed-orifice"),
                 gauge("suctionGauge", "3.5 psi"),
                 gauge("liquidGauge", "7.0 psi"),
                 needed("instruments.thermometer.accuracyClass", "thermocouple-k-class-1")
                         .usually("thermocouple-k-class-1"),
-                needed("instruments.thermometer.resolution", "0.1 K")
-                        .usually("0.1 K"),
-                needed("instruments.thermometer.pipeContact", "0.5 K")
-                        .usually("0.5 K"),
+                needed("instruments.thermometer.resolution", "0.1 K").usually("0.1 K"),
+                needed("instruments.thermometer.pipeContact", "0.5 K").usually("0.5 K"),
                 reading(Place.SUCTION_PRESSURE),
                 reading(Place.SUCTION_LINE),
                 reading(Place.LIQUID_PRESSURE),
@@ -63,53 +59,33 @@ final class Questions {
                 needed("cylinder.valve", "")
                         .of("recovery-vapour", "recovery-liquid", "source-vapour", "source-liquid")
                         .when(Questions::withCylinder),
-                needed("cylinder.tare", "27.4 lb")
-                        .when(Questions::withCylinder),
-                needed("cylinder.waterCapacity", "47.7 lb, 21.6 l")
-                        .when(Questions::withCylinder),
-                needed("cylinder.temperature", "84 degF")
-                        .when(Questions::withCylinder),
-                whereNeeded("cylinder.specification", "DOT-4BW400")
-                        .when(Questions::withCylinder),
-                flag("cylinder.refillable")
-                        .when(Questions::withCylinder),
-                whereNeeded("cylinder.servicePressure", "400 psig")
-                        .when(Questions::withCylinder),
-                whereNeeded("cylinder.testPressure", "42 barg")
-                        .when(Questions::withCylinder),
-                whereNeeded("cylinder.retestDue", "2029-04-30")
-                        .when(Questions::withCylinder),
-                flag("cylinder.flammableMark")
-                        .when(Questions::withCylinder),
-                whereNeeded("cylinder.holding", "R-410A")
-                        .when(Questions::withCylinder),
+                needed("cylinder.tare", "27.4 lb").when(Questions::withCylinder),
+                needed("cylinder.waterCapacity", "47.7 lb, 21.6 l").when(Questions::withCylinder),
+                needed("cylinder.temperature", "84 degF").when(Questions::withCylinder),
+                whereNeeded("cylinder.specification", "DOT-4BW400").when(Questions::withCylinder),
+                flag("cylinder.refillable").when(Questions::withCylinder),
+                whereNeeded("cylinder.servicePressure", "400 psig").when(Questions::withCylinder),
+                whereNeeded("cylinder.testPressure", "42 barg").when(Questions::withCylinder),
+                whereNeeded("cylinder.retestDue", "2029-04-30").when(Questions::withCylinder),
+                flag("cylinder.flammableMark").when(Questions::withCylinder),
+                whereNeeded("cylinder.holding", "R-410A").when(Questions::withCylinder),
                 whereNeeded("cylinder.provenance", "")
                         .of("new", "reclaimed", "recovered", "mixed-recovered")
                         .when(Questions::withCylinder),
-                whereNeeded("cylinder.owner", "Tervo")
-                        .when(Questions::withCylinder),
+                whereNeeded("cylinder.owner", "Tervo").when(Questions::withCylinder),
                 whereNeeded("system.owner", "Tervo"),
-                whereNeeded("instruments.scale.resolution", "0.05 lb")
-                        .when(Questions::withCylinder),
+                whereNeeded("instruments.scale.resolution", "0.05 lb").when(Questions::withCylinder),
                 whereNeeded("instruments.scale.percentOfReading", "0.1 %")
                         .usually("0.1 %")
                         .when(Questions::withScale),
-                whereNeeded("cylinder.grossBefore", "41.35 lb")
-                        .when(Questions::withScale),
-                whereNeeded("cylinder.scaleReading", "41.35 lb")
-                        .when(Questions::withScale),
-                whereNeeded("cylinder.pressure", "252 psig")
-                        .when(Questions::withCylinder),
-                hose("port", "")
-                        .of("high-side-liquid", "high-side-vapour", "low-side", "centre"),
-                hose("systemEnd", "")
-                        .of("open-close-valve", "self-sealing", "plain-flare"),
-                hose("cylinderEnd", "")
-                        .of("open-close-valve", "self-sealing", "plain-flare"),
+                whereNeeded("cylinder.grossBefore", "41.35 lb").when(Questions::withScale),
+                whereNeeded("cylinder.scaleReading", "41.35 lb").when(Questions::withScale),
+                whereNeeded("cylinder.pressure", "252 psig").when(Questions::withCylinder),
+                hose("port", "").of("high-side-liquid", "high-side-vapour", "low-side", "centre"),
+                hose("systemEnd", "").of("open-close-valve", "self-sealing", "plain-flare"),
+                hose("cylinderEnd", "").of("open-close-valve", "self-sealing", "plain-flare"),
                 hose("length", "5 ft"),
-                hose("holds", "")
-                        .of("air", "vapour", "liquid", "evacuated")
-                        .usually("air"),
+                hose("holds", "").of("air", "vapour", "liquid", "evacuated").usually("air"),
                 hose("contentsFrom", "")
                         .of("system", "source", "recovered")
                         .when(fields -> FieldTree.text(fields, "cylinder.hoses[0].holds")

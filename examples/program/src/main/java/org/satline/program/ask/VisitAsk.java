@@ -70,7 +70,8 @@ public final class VisitAsk {
         FieldValue.Fields start = Files.exists(begun) ? VisitStore.read(begun) : NextVisit.started(earlier);
         FieldValue.Fields whole;
         try {
-            whole = new Dialogue(prompt, words, start, Optional.empty(), now, answers -> VisitStore.write(begun, answers))
+            whole = new Dialogue(
+                            prompt, words, start, Optional.empty(), now, answers -> VisitStore.write(begun, answers))
                     .after(earlier)
                     .run();
         } catch (BrokenOffException e) {
@@ -110,14 +111,14 @@ public final class VisitAsk {
         }
     }
 
-    private static Ended kept(Path file, FieldValue.Fields earlier, FieldValue.Fields whole, Optional<String> stated, Wording words) {
+    private static Ended kept(
+            Path file, FieldValue.Fields earlier, FieldValue.Fields whole, Optional<String> stated, Wording words) {
         try {
             NextVisit next = NextVisit.of(earlier, whole, stated);
             VisitStore.write(file, next.visit());
             return new Ended(
-                    true, next.notices().stream()
-                            .map(notice -> notice.text(words))
-                            .toList());
+                    true,
+                    next.notices().stream().map(notice -> notice.text(words)).toList());
         } catch (IllegalArgumentException e) {
             throw new BadInputException(file + ": " + e.getMessage());
         }

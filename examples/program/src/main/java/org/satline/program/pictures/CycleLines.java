@@ -47,7 +47,8 @@ final class CycleLines {
                     Figure.of("basis", units.text("basis." + corner.basis()))));
         }
         notes.add(units.text("cycle.assumed"));
-        chart.add(Series.line(units.text("line.cycle"), path, Pen.HEAVY, Ink.RUST).unnamed());
+        chart.add(
+                Series.line(units.text("line.cycle"), path, Pen.HEAVY, Ink.RUST).unnamed());
         chart.add(Series.marks(units.text("mark.read"), measured, Mark.CIRCLE, Ink.RUST));
         if (!assumed.isEmpty()) {
             chart.add(Series.marks(units.text("mark.assumed"), assumed, Mark.OPEN_CIRCLE, Ink.RUST));

@@ -1,11 +1,11 @@
 package org.satline.program.pictures;
 
 import java.util.List;
-import org.satline.explanation.Figure;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.FluidState;
 import org.satline.equilibrium.PhaseSplit;
+import org.satline.explanation.Figure;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
@@ -112,21 +112,10 @@ public sealed interface CycleOutcome {
             double line =
                     readings.temperature(Place.DISCHARGE_LINE).get().value().kelvins();
             FluidState state = model.stateAt(line, condensingPa);
-            return new CycleCorner(
-                    "discharge",
-                    true,
-                    "discharge",
-                    condensingPa,
-                    line,
-                    state.specificEnthalpy());
+            return new CycleCorner("discharge", true, "discharge", condensingPa, line, state.specificEnthalpy());
         }
         PhaseSplit least = model.states().atPressureAndEntropy(condensingPa, suction.specificEntropy());
         return new CycleCorner(
-                "discharge",
-                false,
-                "compression",
-                condensingPa,
-                least.temperatureK(),
-                least.specificEnthalpy());
+                "discharge", false, "compression", condensingPa, least.temperatureK(), least.specificEnthalpy());
     }
 }

@@ -3,12 +3,12 @@ package org.satline.program.pictures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.satline.explanation.Figure;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.ClosedVessel;
 import org.satline.cylinder.VesselCondition;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
+import org.satline.explanation.Figure;
 import org.satline.filling.VesselPoint;
 import org.satline.program.drawing.Axis;
 import org.satline.program.drawing.Chart;
@@ -98,7 +98,9 @@ public final class CylinderPicture {
         }
         double top = units.pressure(ceiling(all));
         Chart chart = new Chart(
-                units.text("cylinder.title", Figure.of("refrigerant", curve.refrigerant().designation())),
+                units.text(
+                        "cylinder.title",
+                        Figure.of("refrigerant", curve.refrigerant().designation())),
                 new Axis(
                         units.text("axis.wholeCylinder", PictureUnits.unit(units.temperatureUnit())),
                         units.temperature(lowK),
@@ -113,9 +115,7 @@ public final class CylinderPicture {
         }
         List<String> notes = new ArrayList<>();
         notes.add(units.text(
-                "cylinder.rigid",
-                Figure.of("contents", cylinder.contents()),
-                Figure.of("volume", cylinder.volume())));
+                "cylinder.rigid", Figure.of("contents", cylinder.contents()), Figure.of("volume", cylinder.volume())));
         cylinder.servicePressure().ifPresent(p -> serviceMark(chart, p, notes));
         cylinder.now().ifPresent(t -> now(chart, t, notes));
         liquidFull(chart, top, notes);
@@ -132,8 +132,7 @@ public final class CylinderPicture {
                         && !each.cautions().isEmpty())
                 .reduce((first, last) -> last)
                 .ifPresent(warmest -> warmest.cautions()
-                        .forEach(caution -> notes.add(
-                                caution(words.of(caution) + " [" + caution.basis() + "]"))));
+                        .forEach(caution -> notes.add(caution(words.of(caution) + " [" + caution.basis() + "]"))));
         notes.add(caution(units.text("cylinder.rules")));
         return new Picture(chart, String.join(" ", notes), Sources.notes(curve, notes, units));
     }
@@ -225,12 +224,16 @@ public final class CylinderPicture {
         if (point instanceof VesselPoint.At at) {
             return units.text(
                     "where.at",
-                    Figure.of("temperature", units.temperatureText(at.temperature().kelvins())));
+                    Figure.of(
+                            "temperature",
+                            units.temperatureText(at.temperature().kelvins())));
         }
         if (point instanceof VesselPoint.Always always) {
             return units.text(
                     "where.always",
-                    Figure.of("temperature", units.temperatureText(always.coldest().kelvins())));
+                    Figure.of(
+                            "temperature",
+                            units.temperatureText(always.coldest().kelvins())));
         }
         return units.text("where.never", Figure.of("bound", words.of(((VesselPoint.Never) point).bound())));
     }

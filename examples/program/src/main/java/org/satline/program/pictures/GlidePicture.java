@@ -1,8 +1,8 @@
 package org.satline.program.pictures;
 
 import java.util.List;
-import org.satline.explanation.Figure;
 import org.satline.equilibrium.Range;
+import org.satline.explanation.Figure;
 import org.satline.program.drawing.Axis;
 import org.satline.program.drawing.Chart;
 import org.satline.program.drawing.Ink;

@@ -67,7 +67,11 @@ final class Isotherms {
                 last = atFoot;
             }
         }
-        chart.add(Series.line(units.text("line.isotherms", PictureUnits.unit(units.temperatureUnit())), all, Pen.THIN, Ink.GREY)
+        chart.add(Series.line(
+                        units.text("line.isotherms", PictureUnits.unit(units.temperatureUnit())),
+                        all,
+                        Pen.THIN,
+                        Ink.GREY)
                 .unnamed());
     }
 

@@ -1,8 +1,8 @@
 package org.satline.program.pictures;
 
 import java.util.Locale;
-import org.satline.explanation.Figure;
 import org.satline.equilibrium.ReferenceState;
+import org.satline.explanation.Figure;
 import org.satline.program.drawing.Axis;
 import org.satline.program.page.Printed;
 import org.satline.program.words.ProgramWording;
@@ -104,7 +104,8 @@ public final class PictureUnits {
 
     /** Between two temperatures, K. */
     Axis temperatureAxis(double lowK, double highK) {
-        return new Axis(text("axis.temperature", unit(temperature)), temperature(lowK), temperature(highK), Axis.Scale.EVEN);
+        return new Axis(
+                text("axis.temperature", unit(temperature)), temperature(lowK), temperature(highK), Axis.Scale.EVEN);
     }
 
     /** Between two pressures, Pa, by decades. */

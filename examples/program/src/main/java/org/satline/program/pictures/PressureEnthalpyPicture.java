@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
-import org.satline.explanation.Figure;
 import org.satline.equilibrium.BoundaryEnd;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
+import org.satline.explanation.Figure;
 import org.satline.measurement.Place;
 import org.satline.measurement.SystemReadings;
 import org.satline.program.drawing.Axis;
@@ -18,7 +18,6 @@ import org.satline.program.drawing.Mark;
 import org.satline.program.drawing.Pen;
 import org.satline.program.drawing.Points;
 import org.satline.program.drawing.Series;
-import org.satline.program.page.Printed;
 import org.satline.saturation.SaturationCurve;
 
 /** Pressure against specific enthalpy: the dome, isotherms, and the cycle of a visit where its readings describe one. */

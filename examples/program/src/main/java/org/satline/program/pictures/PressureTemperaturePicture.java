@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
-import org.satline.explanation.Figure;
 import org.satline.equilibrium.BoundaryEnd;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
+import org.satline.explanation.Figure;
 import org.satline.measurement.Place;
 import org.satline.measurement.SystemReadings;
 import org.satline.program.drawing.Chart;
@@ -137,7 +137,9 @@ public final class PressureTemperaturePicture {
 
     private Chart empty(double lowK, double highK, double lowPa, double highPa) {
         Chart chart = new Chart(
-                units.text("saturation.title", Figure.of("refrigerant", curve.refrigerant().designation())),
+                units.text(
+                        "saturation.title",
+                        Figure.of("refrigerant", curve.refrigerant().designation())),
                 units.temperatureAxis(lowK, highK),
                 units.pressureAxis(lowPa, highPa));
         air.ifPresent(each -> chart.right(units.gaugeAxis(lowPa, highPa, each)));
@@ -187,7 +189,8 @@ public final class PressureTemperaturePicture {
     }
 
     private Margin superheat(Pressure p, Temperature line) {
-        return new Margin(true, units.text("line.dew"), line.kelvins(), curve.dewTemperatureK(p.pascals()), p.pascals());
+        return new Margin(
+                true, units.text("line.dew"), line.kelvins(), curve.dewTemperatureK(p.pascals()), p.pascals());
     }
 
     private Margin subcooling(Pressure p, Temperature line) {
@@ -203,9 +206,11 @@ public final class PressureTemperaturePicture {
         double line = units.temperature(margin.lineK());
         double saturated = units.temperature(margin.saturatedK());
         double p = units.pressure(margin.pressurePa());
-        chart.add(Series.line(name + ", " + units.text("line.distance"), Points.of(saturated, p, line, p), Pen.HEAVY, colour)
+        chart.add(Series.line(
+                        name + ", " + units.text("line.distance"), Points.of(saturated, p, line, p), Pen.HEAVY, colour)
                 .unnamed());
-        chart.add(Series.marks(units.text(suction ? "corner.suction" : "corner.liquid"), Points.of(line, p), marker, colour));
+        chart.add(Series.marks(
+                units.text(suction ? "corner.suction" : "corner.liquid"), Points.of(line, p), marker, colour));
         double difference =
                 units.difference(suction ? margin.lineK() - margin.saturatedK() : margin.saturatedK() - margin.lineK());
         String words = Printed.figure("%s %.1f %s", name, difference, units.differenceUnit());

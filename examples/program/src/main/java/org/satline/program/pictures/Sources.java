@@ -13,7 +13,9 @@ final class Sources {
     /** Notes of the picture, then warnings of the model, then the equation with its data version. */
     static List<String> notes(SaturationCurve curve, List<String> own, PictureUnits units) {
         List<String> notes = new ArrayList<>(own);
-        curve.warnings().forEach(warning -> notes.add(units.text("warning", Figure.of("warning", units.words().of(warning)))));
+        curve.warnings()
+                .forEach(warning -> notes.add(
+                        units.text("warning", Figure.of("warning", units.words().of(warning)))));
         notes.add(units.text(
                 "source",
                 Figure.of("source", curve.source()),

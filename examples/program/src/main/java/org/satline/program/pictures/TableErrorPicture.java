@@ -1,9 +1,9 @@
 package org.satline.program.pictures;
 
 import java.util.List;
-import org.satline.explanation.Figure;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
+import org.satline.explanation.Figure;
 import org.satline.program.drawing.Axis;
 import org.satline.program.drawing.Chart;
 import org.satline.program.drawing.Ink;
@@ -73,9 +73,7 @@ public final class TableErrorPicture {
                 note,
                 Sources.notes(
                         table,
-                        List.of(
-                                note,
-                                units.text("error.table", Figure.of("table", certificate.tableChecksum()))),
+                        List.of(note, units.text("error.table", Figure.of("table", certificate.tableChecksum()))),
                         units));
     }
 

@@ -3,13 +3,13 @@ package org.satline.program.pictures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.satline.explanation.Figure;
 import org.satline.equilibrium.BoundaryEnd;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.PhaseSplit;
 import org.satline.equilibrium.Range;
+import org.satline.explanation.Figure;
 import org.satline.program.drawing.Axis;
 import org.satline.program.drawing.Chart;
 import org.satline.program.drawing.Ink;
@@ -70,8 +70,14 @@ public final class TemperatureEntropyPicture {
         double right = most(dew);
         double margin = 0.12 * (right - left);
         Chart chart = new Chart(
-                units.text("entropy.title", Figure.of("refrigerant", curve.refrigerant().designation())),
-                new Axis(units.text("axis.entropy", PictureUnits.unit(units.entropyUnit())), left - margin, right + margin, Axis.Scale.EVEN),
+                units.text(
+                        "entropy.title",
+                        Figure.of("refrigerant", curve.refrigerant().designation())),
+                new Axis(
+                        units.text("axis.entropy", PictureUnits.unit(units.entropyUnit())),
+                        left - margin,
+                        right + margin,
+                        Axis.Scale.EVEN),
                 units.temperatureAxis(lowK, highK));
         isobars(chart, right + margin);
         qualities(chart);
@@ -149,7 +155,8 @@ public final class TemperatureEntropyPicture {
                 }
             }
         }
-        chart.add(Series.line(units.text("line.isobars", PictureUnits.unit(units.pressureUnit())), all, Pen.THIN, Ink.GREY)
+        chart.add(Series.line(
+                        units.text("line.isobars", PictureUnits.unit(units.pressureUnit())), all, Pen.THIN, Ink.GREY)
                 .unnamed());
         labels.forEach(chart::add);
     }

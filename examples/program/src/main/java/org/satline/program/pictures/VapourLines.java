@@ -124,7 +124,12 @@ final class VapourLines {
                 }
             }
         }
-        finish(chart, units.text("line.density", PictureUnits.unit(units.densityUnit())), all, Pen.THIN_DASH_DOT, labels);
+        finish(
+                chart,
+                units.text("line.density", PictureUnits.unit(units.densityUnit())),
+                all,
+                Pen.THIN_DASH_DOT,
+                labels);
     }
 
     private Points isochore(double density) {

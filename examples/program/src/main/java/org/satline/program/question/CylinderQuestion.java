@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.satline.explanation.Figure;
 import org.satline.explanation.CommonCode;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Step;
 import org.satline.filling.FillAssessment;
@@ -57,8 +57,7 @@ public final class CylinderQuestion {
         lines.add(wording.message("reply.cylinder.hold", Figure.of("most", most)));
         lines.add(wording.message("reply.cylinder.weigh", Figure.of("most", gross)));
         if (!tested) {
-            lines.add(
-                    wording.message("reply.cylinder.untested"));
+            lines.add(wording.message("reply.cylinder.untested"));
             assessment.objections().forEach(each -> lines.add("  " + said(each, wording)));
         }
         lines.add(wording.message(
@@ -81,7 +80,9 @@ public final class CylinderQuestion {
 
     private static String said(Finding finding, Wording wording) {
         String text = finding.code() == CommonCode.NOT_GIVEN
-                ? wording.message("reply.notGiven", Figure.of("option", option(finding.subject().name())))
+                ? wording.message(
+                        "reply.notGiven",
+                        Figure.of("option", option(finding.subject().name())))
                 : wording.of(finding);
         return text + (finding.basis().isEmpty() ? "" : " [" + finding.basis() + "]");
     }

@@ -115,8 +115,7 @@ public final class FlowQuestion {
                     Figure.of("doubt", close.expandedUncertainty()));
         }
         if (!named) {
-            notes.add(
-                    wording.message("reply.flow.unnamed"));
+            notes.add(wording.message("reply.flow.unnamed"));
         }
         notes.add(wording.message("reply.flow.gauges", Figure.of("error", error)));
         notes.add(Asked.told(air, wording));

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.satline.explanation.Figure;
 import org.satline.charge.margin.Criterion;
 import org.satline.charge.margin.LineMargin;
 import org.satline.charge.margin.Margins;
+import org.satline.explanation.Figure;
 import org.satline.measurement.DigitalGauge;
 import org.satline.measurement.Place;
 import org.satline.measurement.SystemReadings;
@@ -70,11 +70,9 @@ public final class MarginQuestion {
         String lead = wording.name(criterion) + ": " + wording.numbers().within(margin.value(), expanded) + ", k = 2";
         List<String> notes = new ArrayList<>();
         if (margin.value().kelvins() < -expanded.kelvins()) {
-            notes.add(
-                    wording.message(superheat ? "reply.margin.superheatBelow" : "reply.margin.subcoolingBelow"));
+            notes.add(wording.message(superheat ? "reply.margin.superheatBelow" : "reply.margin.subcoolingBelow"));
         } else if (margin.value().kelvins() < expanded.kelvins()) {
-            notes.add(
-                    wording.message(superheat ? "reply.margin.superheatZero" : "reply.margin.subcoolingZero"));
+            notes.add(wording.message(superheat ? "reply.margin.superheatZero" : "reply.margin.subcoolingZero"));
         }
         notes.add(wording.message("reply.margin.instruments", Figure.of("error", instrument.fixed())));
         notes.add(Asked.told(air, wording));

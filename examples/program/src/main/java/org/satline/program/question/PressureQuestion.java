@@ -49,8 +49,8 @@ public final class PressureQuestion {
         Map<String, Quantity<?>> numbers = new LinkedHashMap<>();
         numbers.put("bubblePressure", bubble);
         numbers.put("dewPressure", dew);
-        List<String> notes = new ArrayList<>(List.of(
-                wording.message("reply.pressure.liquid"), Asked.told(air, wording)));
+        List<String> notes =
+                new ArrayList<>(List.of(wording.message("reply.pressure.liquid"), Asked.told(air, wording)));
         curve.warnings().forEach(warning -> notes.add(wording.of(warning)));
         return new Reply(
                 true, lines, numbers, Map.of("refrigerant", curve.refrigerant().designation()), steps, notes);

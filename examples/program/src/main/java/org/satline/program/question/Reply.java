@@ -57,8 +57,8 @@ public record Reply(
                     .append('\n');
             if (!words.given().isEmpty()) {
                 text.append("    ")
-                        .append(Shown.line(wording.message(
-                                "reply.with", Figure.of("given", String.join(", ", words.given())))))
+                        .append(Shown.line(
+                                wording.message("reply.with", Figure.of("given", String.join(", ", words.given())))))
                         .append('\n');
             }
             text.append("    ")

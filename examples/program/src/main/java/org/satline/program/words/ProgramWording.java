@@ -8,7 +8,7 @@ import org.satline.wording.Wording;
 /** Words of the library and of the program in one language. Stateless, thread-safe. */
 public final class ProgramWording {
     /** The files of a language; a key is in one of them only. */
-    static final List<String> FILES = List.of("ask", "pictures", "reply");
+    static final List<String> FILES = List.of("ask", "pictures", "reply", "exercise");
 
     private ProgramWording() {}
 

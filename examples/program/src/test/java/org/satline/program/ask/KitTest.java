@@ -71,7 +71,8 @@ class KitTest {
                 .get()
                 .asString()
                 .contains("changed");
-        assertThat(Kit.difference(visit, beside, Optional.of(Kit.read(file)), ENGLISH)).isPresent();
+        assertThat(Kit.difference(visit, beside, Optional.of(Kit.read(file)), ENGLISH))
+                .isPresent();
         Files.delete(file);
         assertThat(Kit.difference(visit, beside, Optional.empty(), ENGLISH))
                 .get()

@@ -187,11 +187,13 @@ class VisitAskTest {
         FieldValue.Fields before = VisitStore.read(file);
         try (Typed typed =
                 new Typed(Map.of("hose is on now", List.of(""), "Time of the readings", List.of(Typed.CTRL_C)))) {
-            assertThat(VisitAsk.next(file, typed.prompt(), NOW, ENGLISH).whole()).isFalse();
+            assertThat(VisitAsk.next(file, typed.prompt(), NOW, ENGLISH).whole())
+                    .isFalse();
         }
         assertThat(VisitStore.read(file)).isEqualTo(before);
         try (Typed typed = new Typed(rules)) {
-            assertThat(VisitAsk.next(file, typed.prompt(), NOW, ENGLISH).whole()).isTrue();
+            assertThat(VisitAsk.next(file, typed.prompt(), NOW, ENGLISH).whole())
+                    .isTrue();
             assertThat(typed.asked())
                     .noneMatch(line ->
                             line.startsWith("Tare") || line.startsWith("Altitude") || line.startsWith("Metering"))
@@ -261,7 +263,8 @@ class VisitAskTest {
         rules.put("Pressure of the cylinder", List.of("252 psig"));
         rules.put("Whose gas", List.of("source"));
         try (Typed typed = new Typed(rules)) {
-            assertThat(VisitAsk.next(file, typed.prompt(), NOW, ENGLISH).whole()).isTrue();
+            assertThat(VisitAsk.next(file, typed.prompt(), NOW, ENGLISH).whole())
+                    .isTrue();
             assertThat(typed.asked()).noneMatch(line -> line.startsWith("Tare"));
         }
         FieldValue.Fields visit = VisitStore.read(file);

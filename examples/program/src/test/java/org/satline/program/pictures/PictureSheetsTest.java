@@ -32,8 +32,8 @@ import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
-import org.w3c.dom.Element;
 import org.satline.wording.Language;
+import org.w3c.dom.Element;
 
 /**
  * Pictures of twenty refrigerants as a reader finds them: nothing clipped, nothing crossed out, every drawn point where the equation has
