@@ -1,6 +1,7 @@
 package org.satline.cylinder;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.satline.equilibrium.FluidModel;
 import org.satline.explanation.Figure;
 import org.satline.filling.VesselPoint;
@@ -24,6 +25,7 @@ final class CylinderFacts {
     private final Optional<MassDifference> belowTare;
     private final Optional<Reading<MassDifference>> weight;
     private final Optional<ClosedVessel> vessel;
+    private @Nullable FluidModel model;
 
     CylinderFacts(Cylinder cylinder, SaturationCurve system) {
         this.cylinder = cylinder;
@@ -36,9 +38,18 @@ final class CylinderFacts {
                 .map(SaturationCurves::of)
                 .orElse(system);
         this.vessel = holds.isPresent() && !contents().equals(Mass.ZERO) && !isBrimful()
-                ? Optional.of(ClosedVessel.of(
-                        FluidModel.of(holds.get()), cylinder.stamps().volume(), contents()))
+                ? Optional.of(ClosedVessel.of(model(), cylinder.stamps().volume(), contents()))
                 : Optional.empty();
+    }
+
+    /** Made once: that costs milliseconds. For the one thread of a check. */
+    private FluidModel model() {
+        FluidModel known = model;
+        if (known == null) {
+            known = FluidModel.of(curve.refrigerant());
+            model = known;
+        }
+        return known;
     }
 
     /** What it is taken to hold; empty where it is empty or not known. */
@@ -208,8 +219,7 @@ final class CylinderFacts {
         if (!(kilograms > 0)) {
             return 0;
         }
-        return ClosedVessel.of(
-                        FluidModel.of(curve.refrigerant()), cylinder.stamps().volume(), Mass.ofKilograms(kilograms))
+        return ClosedVessel.of(model(), cylinder.stamps().volume(), Mass.ofKilograms(kilograms))
                 .at(Temperature.ofKelvins(atKelvins))
                 .pressure()
                 .pascals();

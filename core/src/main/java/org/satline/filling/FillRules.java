@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import org.satline.quantity.PlainText;
 import org.satline.quantity.Temperature;
 import org.satline.resource.CsvResource;
+import org.satline.resource.OnDemand;
 import org.satline.resource.ResourceFormatException;
 
 /**
@@ -22,6 +23,13 @@ import org.satline.resource.ResourceFormatException;
  * density of the liquid there in kg/L; d_g density of the gas at 15 degC and 1 bar in g/L.
  */
 public final class FillRules {
+    private static final OnDemand<FillRules> STANDARD = new OnDemand<>() {
+        @Override
+        protected FillRules read() {
+            return ofBook();
+        }
+    };
+
     private final Map<String, FillRule> rules;
     private final Map<String, Jurisdiction> jurisdictions;
 
@@ -31,12 +39,16 @@ public final class FillRules {
     }
 
     /**
-     * Reads the book that ships with the library.
+     * The book that ships with the library, read when it is first asked for.
      *
      * @return the rules in the order of the book
      * @throws ResourceFormatException if the resource is broken
      */
     public static FillRules standard() {
+        return STANDARD.get();
+    }
+
+    private static FillRules ofBook() {
         Map<String, FillRule> rules = new LinkedHashMap<>();
         Map<String, List<FillRule>> sets = new LinkedHashMap<>();
         CsvResource table = CsvResource.read(

@@ -26,6 +26,7 @@ import org.satline.measurement.Reading;
 import org.satline.measurement.SettlingTest;
 import org.satline.measurement.UncertaintyBudget;
 import org.satline.quantity.GaugePressure;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
 import org.satline.safety.Caution;
 import org.satline.safety.Cautions;
@@ -57,9 +58,38 @@ public final class VisitReporter {
      */
     public static VisitReport report(Visit visit) {
         Objects.requireNonNull(visit, "visit");
+        return report(visit, Optional.empty());
+    }
+
+    /**
+     * Same for a visit of which a few facts have changed, as while they are typed: a cylinder whose facts are the same is not checked anew,
+     * which is the larger part of the work.
+     *
+     * @param visit what was found on site
+     * @param earlier the report before
+     * @return the report, as without the earlier one
+     * @throws org.satline.charge.margin.ImplausibleReadingException if the readings contradict physics
+     * @throws IllegalArgumentException if the facts of the visit contradict each other
+     */
+    public static VisitReport report(Visit visit, VisitReport earlier) {
+        Parts.required("visit earlier", visit, earlier);
+        return report(visit, Optional.of(earlier));
+    }
+
+    private static VisitReport report(Visit visit, Optional<VisitReport> earlier) {
         SaturationCurve curve = SaturationCurves.of(visit.system().refrigerant());
+        PropertySource properties = PropertySource.of(curve);
+        Optional<VisitReport> comparable = earlier.filter(report -> report.properties()
+                        .equals(properties)
+                && report.visit().site().atmosphere().equals(visit.site().atmosphere())
+                && report.visit().date().equals(visit.date()));
         List<CheckedCylinder> cylinders = visit.cylinders().stream()
-                .map(each -> CylinderCheck.of(each, curve, visit.site().atmosphere(), visit.date()))
+                .map(each -> comparable.stream()
+                        .flatMap(report -> report.cylinders().stream())
+                        .filter(checked -> checked.cylinder().equals(each))
+                        .findFirst()
+                        .orElseGet(
+                                () -> CylinderCheck.of(each, curve, visit.site().atmosphere(), visit.date())))
                 .toList();
         Judgement judgement = new BuildRules(visit)
                 .applied(ChargeJudge.usual()
@@ -85,7 +115,7 @@ public final class VisitReporter {
                 .toList();
         return new VisitReport(
                 visit,
-                PropertySource.of(curve),
+                properties,
                 pressures,
                 judgement,
                 steps.flatMap(Steps::estimate),

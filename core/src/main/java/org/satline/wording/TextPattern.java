@@ -66,19 +66,23 @@ record TextPattern(List<Part> parts) {
     }
 
     private static Part.Place place(String inside) {
-        String[] words = inside.split(":", -1);
-        if (!isName(words[0])) {
+        int colon = inside.indexOf(':');
+        String figure = colon < 0 ? inside : inside.substring(0, colon);
+        if (!isName(figure)) {
             throw new IllegalArgumentException("{" + inside + "} names no figure; write it as in {limit}");
         }
-        if (words.length == 1) {
-            return new Part.Place(words[0], Manner.NEAREST, "");
+        if (colon < 0) {
+            return new Part.Place(figure, Manner.NEAREST, "");
         }
+        String rest = inside.substring(colon + 1);
+        int second = rest.indexOf(':');
+        String word = second < 0 ? rest : rest.substring(0, second);
         for (Manner manner : Manner.values()) {
-            int expected = manner == Manner.WITHIN ? 3 : 2;
-            if (manner != Manner.NEAREST && manner.word.equals(words[1]) && words.length == expected) {
-                String doubt = words.length > 2 ? words[2] : "";
+            boolean isIt = manner != Manner.NEAREST && manner.word.equals(word);
+            if (isIt && (manner == Manner.WITHIN) == (second >= 0)) {
+                String doubt = second < 0 ? "" : rest.substring(second + 1);
                 if (manner != Manner.WITHIN || isName(doubt)) {
-                    return new Part.Place(words[0], manner, doubt);
+                    return new Part.Place(figure, manner, doubt);
                 }
             }
         }

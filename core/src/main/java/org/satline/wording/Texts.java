@@ -30,12 +30,17 @@ final class Texts {
     }
 
     private static Texts read(Language language) {
-        Map<String, TextPattern> patterns = new LinkedHashMap<>();
-        for (String file : FILES) {
-            TextResource.find(Texts.class, language.tag() + "/" + file + ".properties")
-                    .ifPresent(texts -> addAll(texts, patterns));
+        return new Texts(Map.of()).with(Texts.class, language, FILES);
+    }
+
+    /** These texts and those of files beside a class. */
+    Texts with(Class<?> neighbour, Language language, List<String> files) {
+        Map<String, TextPattern> all = new LinkedHashMap<>(patterns);
+        for (String file : files) {
+            TextResource.find(neighbour, language.tag() + "/" + file + ".properties")
+                    .ifPresent(texts -> addAll(texts, all));
         }
-        return new Texts(patterns);
+        return new Texts(all);
     }
 
     private static void addAll(TextResource texts, Map<String, TextPattern> patterns) {

@@ -44,7 +44,7 @@ record VisitLineWriter(VisitReport report, Wording wording) {
         return new VisitLines(top(), plan(), inFull, because());
     }
 
-    private List<Line> top() {
+    List<Line> top() {
         List<Line> lines = new ArrayList<>();
         NextAction action = report.action();
         if (action.kind() == ActionKind.MAKE_SAFE) {

@@ -121,6 +121,18 @@ public record VisitLines(List<Line> top, List<Phase> plan, List<String> supply, 
     }
 
     /**
+     * The lines that matter alone.
+     *
+     * @param report the report
+     * @param wording language and units
+     * @return the same lines as those of {@link #of}, in the same order
+     */
+    public static List<Line> top(VisitReport report, Wording wording) {
+        Parts.required("report wording", report, wording);
+        return new VisitLineWriter(report, wording).top();
+    }
+
+    /**
      * Dangers of a visit that cannot be read as a whole.
      *
      * @param dangers what the readable part shows

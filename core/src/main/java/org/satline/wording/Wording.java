@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 import org.satline.charge.Gate;
 import org.satline.explanation.Coded;
 import org.satline.explanation.Figure;
@@ -32,7 +31,7 @@ import org.satline.wording.TextPattern.Part;
 public final class Wording {
     private static final String ABSENT = "figure.absent";
     /** One of several cylinders in the path of a field. */
-    private static final Pattern SEVERAL = Pattern.compile("^cylinders\\[\\d+]");
+    private static final String SEVERAL = "cylinders[";
 
     private static final String ROOT = "org.satline.";
 
@@ -59,6 +58,24 @@ public final class Wording {
     public static Wording of(Language language, UnitSystem first) {
         Parts.required("language first", language, first);
         return new Wording(language, Texts.in(language), Texts.in(Language.ENGLISH), NumberPrinter.of(first));
+    }
+
+    /**
+     * The same words with texts of a caller's own beside those of the library, under keys of their own.
+     *
+     * @param neighbour a class in the package under which the files lie, as {@code <language>/<file>.properties} of the form that
+     *     {@link org.satline.resource.TextResource} describes; in a named module the package is open to this one
+     * @param files names without ending
+     * @return words of both
+     * @throws org.satline.resource.ResourceFormatException if a file of texts is broken, or has a key that is there already
+     */
+    public Wording with(Class<?> neighbour, List<String> files) {
+        Parts.required("neighbour files", neighbour, files);
+        return new Wording(
+                language,
+                texts.with(neighbour, language, files),
+                english.with(neighbour, Language.ENGLISH, files),
+                printer);
     }
 
     /**
@@ -245,7 +262,8 @@ public final class Wording {
     }
 
     private static String withoutIndex(String path) {
-        return SEVERAL.matcher(path).replaceFirst("cylinder");
+        int end = path.indexOf(']');
+        return path.startsWith(SEVERAL) && end > SEVERAL.length() ? "cylinder" + path.substring(end + 1) : path;
     }
 
     /**

@@ -254,6 +254,10 @@ final class FieldReader {
         StringBuilder line = new StringBuilder();
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
+            if (c >= ' ' && c <= '~') {
+                line.append(c);
+                continue;
+            }
             int type = Character.getType(c);
             boolean shown = type != Character.CONTROL
                     && type != Character.FORMAT

@@ -109,6 +109,11 @@ public final class VisitFile {
      * @return findings of severity {@link Severity#DANGER_NOW}; empty where there is none, or nothing could be read
      */
     public static List<Finding> dangersInReadablePart(FieldValue.Fields fields) {
+        if (!fields.values().containsKey("cylinder")
+                && !fields.values().containsKey("cylinders")
+                && text(fields, "readings", Place.LIQUID_PRESSURE.field()).isEmpty()) {
+            return List.of();
+        }
         PartsRead parts = readable(fields);
         List<Finding> dangers = new ArrayList<>(ofSystem(fields, parts).stream().toList());
         for (FieldValue.Fields each : parts.cylinders()) {

@@ -28,7 +28,7 @@ final class AnswerPanel {
         Answer answer = page.answer();
         Optional<VisitReport> report = answer.report();
         List<VisitLines.Line> lines = report.isPresent()
-                ? VisitLines.of(report.get(), page.texts().wording()).top()
+                ? VisitLines.top(report.get(), page.texts().wording())
                 : VisitLines.dangers(answer.dangers(), page.texts().wording());
         if (page.isAside()) {
             aside(panel, lines);

@@ -1,6 +1,8 @@
 package org.satline.page;
 
 import java.util.List;
+import java.util.Optional;
+import org.satline.visit.VisitReport;
 
 /**
  * The page: the answer on top, one screen below it, the way to the others at the foot. For the one thread of a page.
@@ -39,6 +41,9 @@ final class Page {
     private final AuditScreen audit = new AuditScreen(this);
     private PageTexts texts;
     private Answer answer;
+    /** Kept while what is typed cannot be read. */
+    private Optional<VisitReport> lastReport = Optional.empty();
+
     private Screen screen = Screen.ASK;
     private String asked = "";
     private List<String> touched = List.of();
@@ -47,6 +52,7 @@ final class Page {
     Page() {
         texts = new PageTexts(look.language(), look.isSi());
         answer = Answer.of(session);
+        lastReport = answer.report();
         asked = firstOpen();
     }
 
@@ -166,7 +172,8 @@ final class Page {
     /** Works out what follows and shows it on top. */
     void workOut() {
         double start = Browser.stopwatch();
-        answer = Answer.of(session);
+        answer = Answer.of(session, lastReport);
+        lastReport = answer.report().or(() -> lastReport);
         panel.show();
         Browser.note("recompute", Browser.stopwatch() - start);
         if (screen == Screen.ASK) {
@@ -178,6 +185,7 @@ final class Page {
     void restart() {
         texts = new PageTexts(look.language(), look.isSi());
         answer = Answer.of(session);
+        lastReport = answer.report();
         asked = firstOpen();
         show();
     }
@@ -187,6 +195,7 @@ final class Page {
         session.next();
         ticks.clear();
         answer = Answer.of(session);
+        lastReport = answer.report();
         asked = "readings.suctionPressure";
         panel.show();
         go(Screen.ASK);

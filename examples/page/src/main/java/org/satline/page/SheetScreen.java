@@ -11,6 +11,7 @@ import org.satline.program.exercise.ExerciseSheet;
 import org.satline.program.exercise.SheetOrder;
 import org.satline.program.exercise.Topic;
 import org.satline.quantity.UnitSystem;
+import org.satline.wording.Language;
 
 /** For teachers: a sheet of exercises for the class, and its key. For the one thread of a page. */
 final class SheetScreen {
@@ -43,9 +44,6 @@ final class SheetScreen {
         screen.add(
                 Node.of("h2").set("id", "heading").set("tabindex", "-1").text(page.text("sheet.heading")),
                 Node.of("p").text(page.text("sheet.what")),
-                page.look().language().equals("en")
-                        ? null
-                        : Node.of("p", "note").text(page.text("sheet.english")),
                 Node.of("div", "pair")
                         .add(
                                 UnitScreen.labelled(page.text("sheet.number"), input),
@@ -131,19 +129,20 @@ final class SheetScreen {
 
     private void lay() {
         double start = Browser.stopwatch();
-        ExerciseSheet sheet = ExerciseSheet.of(new SheetOrder(
-                Long.parseLong(number),
-                topics.size(),
-                grade.equals(RISING) ? Optional.empty() : Optional.of(Difficulty.ofLabel(grade)),
-                List.copyOf(topics),
-                units.equals(DRAWN)
-                        ? Optional.empty()
-                        : Optional.of(UnitSystem.valueOf(units.toUpperCase(Locale.ROOT))),
-                SheetOrder.Version.valueOf(version)));
+        ExerciseSheet sheet = ExerciseSheet.of(
+                new SheetOrder(
+                        Long.parseLong(number),
+                        topics.size(),
+                        grade.equals(RISING) ? Optional.empty() : Optional.of(Difficulty.ofLabel(grade)),
+                        List.copyOf(topics),
+                        units.equals(DRAWN)
+                                ? Optional.empty()
+                                : Optional.of(UnitSystem.valueOf(units.toUpperCase(Locale.ROOT))),
+                        SheetOrder.Version.valueOf(version)),
+                new Language(page.look().language()));
         String wide = page.text("sheet.table");
         ExerciseSheet.Answering answering = ticked ? ExerciseSheet.Answering.TICKED : ExerciseSheet.Answering.WRITTEN;
         paper.cleared()
-                .set("lang", "en")
                 .add(BlockNodes.of(sheet.questions(answering), wide))
                 .add(withKey ? BlockNodes.of(sheet.key(), wide).set("class", "paper key") : null);
         Browser.note("sheet", Browser.stopwatch() - start);

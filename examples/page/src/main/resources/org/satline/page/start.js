@@ -3,7 +3,11 @@
   'use strict';
   try {
     const holder = document.getElementById('files');
-    const packed = Uint8Array.from(atob(holder.textContent), function (c) { return c.charCodeAt(0); });
+    const text = atob(holder.textContent);
+    const packed = new Uint8Array(text.length);
+    for (let i = 0; i < text.length; i++) {
+      packed[i] = text.charCodeAt(i);
+    }
     holder.remove();
     const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('deflate'));
     const all = await new Response(stream).arrayBuffer();

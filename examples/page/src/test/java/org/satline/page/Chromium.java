@@ -62,8 +62,7 @@ final class Chromium implements AutoCloseable {
                     .redirectErrorStream(true)
                     .start();
         } catch (IOException e) {
-            throw new UncheckedIOException(
-                    "chromium could not be started; install the package chromium, or run src/test/sh/page.sh", e);
+            throw new UncheckedIOException("chromium could not be started; install the package chromium", e);
         }
         String address = address();
         HttpClient client = HttpClient.newHttpClient();

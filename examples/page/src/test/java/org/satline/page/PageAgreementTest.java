@@ -11,6 +11,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.Test;
 import org.satline.json.JsonFields;
 import org.satline.quantity.UnitSystem;
@@ -41,18 +45,23 @@ class PageAgreementTest {
     private final Map<String, Integer> actions = new TreeMap<>();
 
     @Test
-    void aThousandRandomVisitsHaveOneAnswer() throws IOException {
+    void aThousandRandomVisitsHaveOneAnswer() throws IOException, InterruptedException, ExecutionException {
         RandomVisits visits = new RandomVisits(20261130);
+        ExecutorService library = Executors.newSingleThreadExecutor();
         try (Chromium browser = new Chromium()) {
             browser.open(PAGE);
             for (int i = 0; i < VISITS; i++) {
                 String visit = visits.next();
                 String language = i % 2 == 0 ? "en" : "es";
                 boolean si = i % 4 > 1;
+                // the library answers while the page does
+                Future<String> here = library.submit(() -> here(visit, language, si));
                 String there = browser.run("answer(" + new TextNode(visit) + ", '" + language + "', " + si + ")")
                         .asText();
-                compare(i + ": " + visit, here(visit, language, si), there);
+                compare(i + ": " + visit, here.get(), there);
             }
+        } finally {
+            library.shutdownNow();
         }
         System.out.println("page against library: " + VISITS + " visits, actions " + actions
                 + ", words at an edge of rounding " + atAnEdge.size());

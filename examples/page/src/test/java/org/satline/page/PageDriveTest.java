@@ -176,7 +176,7 @@ class PageDriveTest {
     }
 
     private void accessible(PageDriver page) {
-        assertThat(AXE).as("npm pack axe-core, done by src/test/sh/page.sh").exists();
+        assertThat(AXE).as("axe-core, fetched by src/test/sh/browser.sh").exists();
         try {
             assertThat(page.accessibility(Files.readString(AXE))).isEmpty();
         } catch (IOException e) {

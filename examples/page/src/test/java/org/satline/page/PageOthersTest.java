@@ -165,12 +165,14 @@ class PageOthersTest {
         browser.until("document.querySelector('.paper.key') !== null");
         browser.run("document.getElementById('paper').scrollIntoView()");
         looked("61-sheet");
-        ExerciseSheet sheet = ExerciseSheet.of(new SheetOrder(
-                1,
-                Topic.values().length,
-                Optional.empty(),
-                List.of(Topic.values()),
-                Optional.of(UnitSystem.valueOf(system.toUpperCase(Locale.ROOT)))));
+        ExerciseSheet sheet = ExerciseSheet.of(
+                new SheetOrder(
+                        1,
+                        Topic.values().length,
+                        Optional.empty(),
+                        List.of(Topic.values()),
+                        Optional.of(UnitSystem.valueOf(system.toUpperCase(Locale.ROOT)))),
+                new Language(language));
         assertThat(page.text("paper"))
                 .isEqualTo(text(sheet.questions(ExerciseSheet.Answering.WRITTEN)) + text(sheet.key()));
         System.out.println("page: a sheet of all topics with its key in "
@@ -253,7 +255,7 @@ class PageOthersTest {
     /** A picture for people, and what a checker can see: nothing wrong, nothing cut, neither at twice the size of letters. */
     private void looked(String picture) throws IOException {
         browser.picture(PICTURES.resolve(name + picture + ".png"));
-        assertThat(AXE).as("npm pack axe-core, done by src/test/sh/page.sh").exists();
+        assertThat(AXE).as("axe-core, fetched by src/test/sh/browser.sh").exists();
         assertThat(page.accessibility(Files.readString(AXE))).as(picture).isEmpty();
         assertThat(page.clipped()).as(picture).isEmpty();
         browser.run("document.documentElement.style.fontSize = '200%'");

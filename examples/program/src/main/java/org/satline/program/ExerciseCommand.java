@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.satline.explanation.Figure;
 import org.satline.program.exercise.Difficulty;
 import org.satline.program.exercise.ExerciseSheet;
 import org.satline.program.exercise.PageForm;
@@ -23,8 +24,11 @@ import org.satline.program.exercise.Topic;
 import org.satline.program.file.BadInputException;
 import org.satline.program.file.Shown;
 import org.satline.program.file.WholeFile;
+import org.satline.program.words.ProgramWording;
 import org.satline.quantity.UnitSystem;
+import org.satline.wording.Wording;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -109,6 +113,9 @@ final class ExerciseCommand implements Callable<Integer> {
                     "Answers are ticked where enough usual mistakes are known to choose from; written out by default.")
     private boolean tick;
 
+    @Mixin
+    private LanguageOption language = new LanguageOption();
+
     /** Made by the command line library. */
     ExerciseCommand() {}
 
@@ -122,13 +129,14 @@ final class ExerciseCommand implements Callable<Integer> {
             ExerciseSheet.Answering answering = tick ? ExerciseSheet.Answering.TICKED : ExerciseSheet.Answering.WRITTEN;
             List<SheetOrder> orders = orders();
             if (sheet == null && key == null && gift == null) {
-                orders.forEach(order -> out.print(ExerciseSheet.of(order).questions(PageForm.MARKDOWN, answering)));
+                orders.forEach(order -> out.print(
+                        ExerciseSheet.of(order, language.language()).questions(PageForm.MARKDOWN, answering)));
                 out.flush();
                 return ExitStatus.DONE;
             }
             Map<Path, String> pages = new LinkedHashMap<>();
             for (SheetOrder order : orders) {
-                ExerciseSheet drawn = ExerciseSheet.of(order);
+                ExerciseSheet drawn = ExerciseSheet.of(order, language.language());
                 if (sheet != null) {
                     pages.put(named(sheet, order), drawn.questions(sheetForm, answering));
                 }
@@ -140,7 +148,10 @@ final class ExerciseCommand implements Callable<Integer> {
                 }
             }
             write(pages);
-            pages.keySet().forEach(file -> out.println("written to " + Shown.line(file.toString())));
+            Wording words = ProgramWording.of(language.language(), UnitSystem.US);
+            pages.keySet()
+                    .forEach(file -> out.println(
+                            words.message("exercise.written", Figure.of("a", Shown.line(file.toString())))));
             return ExitStatus.DONE;
         } catch (IllegalArgumentException e) {
             throw new BadInputException(String.valueOf(e.getMessage()));

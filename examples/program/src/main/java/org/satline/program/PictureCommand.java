@@ -26,6 +26,7 @@ import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Length;
 import org.satline.quantity.Mass;
 import org.satline.quantity.Pressure;
+import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
@@ -33,6 +34,7 @@ import org.satline.visit.Visit;
 import org.satline.visit.VisitReporter;
 import org.satline.visit.file.VisitFile;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -78,6 +80,11 @@ final class PictureCommand implements Callable<Integer> {
     private Path out = Path.of("");
 
     @Option(names = "--units", defaultValue = "SI", description = "SI (degC, kPa; default) or US (degF, psia).")
+    private UnitSystem system = UnitSystem.SI;
+
+    @Mixin
+    private LanguageOption language = new LanguageOption();
+
     private PictureUnits units = PictureUnits.SI;
 
     @Option(
@@ -126,6 +133,7 @@ final class PictureCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PictureFile.named(out);
+        units = PictureUnits.of(system, language.language());
         visit.ifPresent(file -> TextFile.checkApart(file, out));
         Picture picture;
         try {
@@ -137,7 +145,7 @@ final class PictureCommand implements Callable<Integer> {
         }
         PictureFile.write(out, picture.sheet());
         PrintWriter page = spec.commandLine().getOut();
-        page.println(picture.title() + ", written to " + Shown.line(out.toString()));
+        page.println(units.written(picture.title(), Shown.line(out.toString())));
         // a console may know no degree sign
         picture.notes().forEach(note -> page.println(note.replace("\u00b0", "deg")));
         page.flush();

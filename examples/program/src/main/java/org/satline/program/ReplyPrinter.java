@@ -6,10 +6,11 @@ import java.util.function.BiFunction;
 import org.satline.program.file.BadInputException;
 import org.satline.program.question.Asked;
 import org.satline.program.question.Reply;
+import org.satline.program.words.ProgramWording;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.UnitSystem;
-import org.satline.wording.Language;
 import org.satline.wording.Wording;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -37,12 +38,15 @@ final class ReplyPrinter {
     @Option(names = "--json", description = "Print the answer as JSON, numbers in SI.")
     private boolean json;
 
+    @Mixin
+    private LanguageOption language = new LanguageOption();
+
     /** Made by the command line library. */
     ReplyPrinter() {}
 
     /** Prints the answer; what a room of core refuses is bad input here. */
     int print(BiFunction<Atmosphere, Wording, Reply> question) {
-        Wording wording = Wording.of(Language.ENGLISH, si ? UnitSystem.SI : UnitSystem.US);
+        Wording wording = ProgramWording.of(language.language(), si ? UnitSystem.SI : UnitSystem.US);
         Reply reply;
         try {
             reply = question.apply(Asked.air(altitude, barometer), wording);

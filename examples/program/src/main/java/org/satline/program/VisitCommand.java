@@ -14,13 +14,13 @@ import org.satline.program.pictures.PictureUnits;
 import org.satline.program.report.VisitHtml;
 import org.satline.program.visit.Detail;
 import org.satline.program.visit.VisitPage;
+import org.satline.program.words.ProgramWording;
 import org.satline.quantity.UnitSystem;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
 import org.satline.visit.file.FieldValue;
 import org.satline.visit.file.ReportFields;
 import org.satline.visit.file.VisitFile;
-import org.satline.wording.Language;
 import org.satline.wording.Wording;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -82,54 +82,30 @@ final class VisitCommand implements Callable<Integer> {
             defaultValue = "US",
             description =
                     "Units that stand first, and those of the pictures: US (degF, psig, lb; default) or SI (degC, kPa, kg).")
-    private PictureUnits units = PictureUnits.US;
+    private UnitSystem units = UnitSystem.US;
 
-    @Option(
-            names = "--language",
-            paramLabel = "LANGUAGE",
-            defaultValue = "en",
-            description =
-                    "Language of the page: en (English; default) or es (Spanish; its texts on safety were not reviewed by a"
-                            + " native speaker). Pictures and questions at the prompt are in English.")
-    private PageLanguage language = PageLanguage.EN;
-
-    /** Languages of the page. */
-    enum PageLanguage {
-        EN(Language.ENGLISH),
-        ES(Language.SPANISH);
-
-        @SuppressWarnings("ImmutableEnumChecker") // a language is a record of a text
-        private final Language language;
-
-        PageLanguage(Language language) {
-            this.language = language;
-        }
-
-        /** The tag, as it is typed. */
-        @Override
-        public String toString() {
-            return language.tag();
-        }
-    }
+    @Mixin
+    private LanguageOption language = new LanguageOption();
 
     /** Made by the command line library. */
     VisitCommand() {}
 
     @Override
     public Integer call() {
-        Optional<Path> whole = prompt.readied(file);
+        Wording wording = ProgramWording.of(language.language(), units);
+        Optional<Path> whole = prompt.readied(file, wording);
         if (whole.isEmpty()) {
             return ExitStatus.SOME_ROWS_REFUSED;
         }
         file = whole.get();
         json.ifPresent(out -> TextFile.checkApart(file, out));
         html.ifPresent(out -> TextFile.checkApart(file, out));
-        Wording wording = Wording.of(language.language, units == PictureUnits.SI ? UnitSystem.SI : UnitSystem.US);
         VisitReport report = reported(read(), wording);
         Detail detail = explain ? Detail.EXPLAINED : full ? Detail.FULL : Detail.SHORT;
         // Laid out whole before the first line goes out, so that a fault leaves no half page.
         String page = PageText.of(VisitPage.blocks(report, wording, detail));
-        html.ifPresent(out -> TextFile.write(out, VisitHtml.of(report, wording, detail, units)));
+        html.ifPresent(out -> TextFile.write(
+                out, VisitHtml.of(report, wording, detail, PictureUnits.of(units, language.language()))));
         json.ifPresent(out -> TextFile.write(out, JsonFields.write(ReportFields.of(report)) + "\n"));
         print(page);
         return ExitStatus.DONE;

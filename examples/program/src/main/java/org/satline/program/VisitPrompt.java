@@ -10,6 +10,7 @@ import org.satline.program.ask.VisitAsk;
 import org.satline.program.ask.VisitStore;
 import org.satline.program.file.BadInputException;
 import org.satline.program.file.Shown;
+import org.satline.wording.Wording;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -50,7 +51,7 @@ final class VisitPrompt {
     VisitPrompt() {}
 
     /** The file that is whole now; nothing where the person broke off. */
-    Optional<Path> readied(Path named) {
+    Optional<Path> readied(Path named, Wording words) {
         boolean unnamed = named.toString().isEmpty();
         if ((ask && next) || (with.isPresent() && !next)) {
             throw new ParameterException(
@@ -61,27 +62,27 @@ final class VisitPrompt {
         }
         Path file = unnamed ? USUAL_FILE : named;
         if (!ask && !next) {
-            kitDifference(file);
+            kitDifference(file, words);
             return Optional.of(file);
         }
         VisitAsk.Ended ended =
-                with.map(readings -> VisitAsk.next(file, readings)).orElseGet(() -> asked(file));
+                with.map(readings -> VisitAsk.next(file, readings, words)).orElseGet(() -> asked(file, words));
         ended.notes().forEach(note -> spec.commandLine().getErr().println("satline: " + Shown.line(note)));
         return ended.whole() ? Optional.of(file) : Optional.empty();
     }
 
-    private VisitAsk.Ended asked(Path file) {
+    private VisitAsk.Ended asked(Path file, Wording words) {
         Optional<Kit> own = kit.map(Kit::read);
         try (LinePrompt prompt = LinePrompt.ofThisTerminal()) {
             LocalDateTime now = LocalDateTime.now(ZoneId.systemDefault());
-            return next ? VisitAsk.next(file, prompt, now) : VisitAsk.ask(file, own, prompt, now);
+            return next ? VisitAsk.next(file, prompt, now, words) : VisitAsk.ask(file, own, prompt, now, words);
         }
     }
 
     /** A visit that cannot be read says so by itself later. */
-    private void kitDifference(Path file) {
+    private void kitDifference(Path file, Wording words) {
         try {
-            Kit.difference(VisitStore.read(file), file, kit.map(Kit::read))
+            Kit.difference(VisitStore.read(file), file, kit.map(Kit::read), words)
                     .ifPresent(note -> spec.commandLine().getErr().println("satline: " + Shown.line(note)));
         } catch (BadInputException unreadable) {
             if (kit.isPresent()) {

@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.satline.explanation.Figure;
 import org.satline.program.file.Shown;
 import org.satline.visit.file.FieldValue;
+import org.satline.wording.Wording;
 
 /**
  * Asks one question after the other, for the least that the answer needs: what no file can be without, then what the answer lacks by its
@@ -27,6 +29,7 @@ public final class Dialogue {
     static final String NOT_AVAILABLE = "-";
 
     private final Prompt prompt;
+    private final Wording words;
     private final Optional<Kit> kit;
     private final LocalDateTime now;
     private final Consumer<FieldValue.Fields> keep;
@@ -45,6 +48,7 @@ public final class Dialogue {
      * Starts a dialogue.
      *
      * @param prompt where to ask
+     * @param words in which language
      * @param start what is answered already
      * @param kit defaults
      * @param now the default of day and time of the readings
@@ -52,11 +56,13 @@ public final class Dialogue {
      */
     public Dialogue(
             Prompt prompt,
+            Wording words,
             FieldValue.Fields start,
             Optional<Kit> kit,
             LocalDateTime now,
             Consumer<FieldValue.Fields> keep) {
         this.prompt = prompt;
+        this.words = words;
         this.kit = kit;
         this.now = now;
         this.keep = keep;
@@ -83,7 +89,7 @@ public final class Dialogue {
      */
     public FieldValue.Fields run() {
         Draft.check(focus.visit());
-        prompt.say("? explains, < goes back, - says that you do not have it, Ctrl-C breaks off; answers are kept.");
+        prompt.say(words.message("dialogue.keys"));
         if (earlier.flatMap(CylinderFocus::name).isPresent()) {
             ask(Questions.connectedNow());
         }
@@ -107,7 +113,8 @@ public final class Dialogue {
             return;
         }
         FieldValue.Fields on = focus.visit();
-        prompt.say("The charge asks for another cylinder than the one that the hose is on: " + use.get() + ".");
+        prompt.say(
+                words.message("dialogue.otherCylinder", Figure.of("use", words.message("dialogue.use." + use.get()))));
         focus = focus.aside(focus.beside(use.get()));
         asked.clear();
         declined.clear();
@@ -144,7 +151,7 @@ public final class Dialogue {
     private void ask(Question question) {
         Optional<String> standing = standing(question);
         while (true) {
-            String typed = prompt.ask(question.line(standing));
+            String typed = prompt.ask(question.line(standing, words));
             String answer = typed.isEmpty() ? standing.orElse("") : typed;
             if (answer.equals(EXPLAIN)) {
                 explain(question);
@@ -152,15 +159,15 @@ public final class Dialogue {
                 if (goneBack()) {
                     return;
                 }
-                prompt.say("  this is the first question");
+                hint("dialogue.first");
             } else if (answer.equals(NOT_AVAILABLE) && question.kind() == Question.Kind.NEEDED) {
-                prompt.say("  nothing can be said without it");
+                hint("dialogue.needed");
             } else if (answer.equals(NOT_AVAILABLE)) {
                 asked.push(new Asked(question, focus));
                 declined.add(question.path());
                 return;
             } else if (answer.isEmpty()) {
-                prompt.say("  type an answer, - if you do not have it, or ? for more");
+                hint("dialogue.empty");
             } else if (taken(question, answer)) {
                 return;
             }
@@ -192,18 +199,22 @@ public final class Dialogue {
     }
 
     private void explain(Question question) {
-        prompt.say("  " + question.text() + ": asked because " + question.reason() + ".");
-        prompt.say(
-                question.choices().isEmpty()
-                        ? "  Write number and unit where it has one, as in " + question.form()
-                                + "; a pressure is psig, kPa gauge or bar gauge off a gauge, psia or kPa where absolute."
-                        : "  One of: " + String.join(", ", question.choices()) + ".");
+        hint("dialogue.why", Figure.of("question", question.text(words)), Figure.of("reason", question.reason(words)));
+        if (question.choices().isEmpty()) {
+            hint("dialogue.form", Figure.of("form", question.form()));
+        } else {
+            hint("dialogue.oneOf", Figure.of("words", String.join(", ", question.choices(words))));
+        }
         if (question.path().equals(Questions.CYLINDER) && !own().isEmpty()) {
-            prompt.say("  In the kit: " + String.join("; ", own()) + ".");
+            hint("dialogue.kit", Figure.of("names", String.join("; ", own())));
         }
         if (question.kind() != Question.Kind.NEEDED) {
-            prompt.say("  Without it (-) the page says what that costs.");
+            hint("dialogue.without");
         }
+    }
+
+    private void hint(String key, Figure... figures) {
+        prompt.say("  " + words.message(key, figures));
     }
 
     private boolean goneBack() {
@@ -241,16 +252,18 @@ public final class Dialogue {
             return now.with(NextVisit.readAnew(now.visit()));
         }
         if (!question.path().equals(Questions.CYLINDER)) {
-            return focus.with(question.answered(answers, answer));
+            return focus.with(question.answered(answers, answer, words));
         }
         if (answer.equalsIgnoreCase("none")) {
             return focus.with(FieldTree.put(answers, "cylinders", new FieldValue.Items(List.of())));
         }
         if (focus.isBeside(answer)) {
-            throw new IllegalArgumentException("\"" + answer + "\" is the one that the hose is on; name the other one");
+            throw new IllegalArgumentException(words.message("dialogue.sameCylinder", Figure.of("answer", answer)));
         }
         Optional<FieldValue> own = kit.flatMap(each -> each.cylinder(answer));
         return focus.with(
-                own.isPresent() ? FieldTree.put(answers, "cylinder", own.get()) : question.answered(answers, answer));
+                own.isPresent()
+                        ? FieldTree.put(answers, "cylinder", own.get())
+                        : question.answered(answers, answer, words));
     }
 }

@@ -4,11 +4,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.satline.explanation.Figure;
 import org.satline.json.JsonFields;
 import org.satline.program.file.BadInputException;
 import org.satline.program.file.Shown;
 import org.satline.quantity.Parts;
 import org.satline.visit.file.FieldValue;
+import org.satline.wording.Wording;
 
 /**
  * What stays the same from visit to visit: instruments, hoses, manifold, own cylinders. Immutable.
@@ -118,9 +120,11 @@ public record Kit(Path file, String digest, FieldValue.Fields fields) {
      * @param visit fields of the visit
      * @param beside the visit file, beside which the kit is looked for
      * @param given the kit of this run, where one was given
+     * @param words in which language
      * @return one line where the kit is missing or has changed
      */
-    public static Optional<String> difference(FieldValue.Fields visit, Path beside, Optional<Kit> given) {
+    public static Optional<String> difference(
+            FieldValue.Fields visit, Path beside, Optional<Kit> given, Wording words) {
         Optional<String> name = FieldTree.text(visit, "kit.file");
         Optional<String> recorded = FieldTree.text(visit, "kit.sha256");
         if (name.isEmpty() || recorded.isEmpty()) {
@@ -128,15 +132,19 @@ public record Kit(Path file, String digest, FieldValue.Fields fields) {
         }
         Path path = given.map(Kit::file).orElse(beside.resolveSibling(name.get()));
         if (given.isEmpty() && !java.nio.file.Files.isRegularFile(path)) {
-            return Optional.of("kit " + Shown.quoted(name.get())
-                    + " of this visit is missing beside it; what the visit took from it stands in the visit");
+            return Optional.of(words.message("kitNote.missing", Figure.of("kit", Shown.quoted(name.get()))));
         }
         String now = given.map(Kit::digest).orElseGet(() -> VisitStore.digest(VisitStore.bytes(path)));
         return now.equals(recorded.get())
                 ? Optional.empty()
-                : Optional.of("kit " + Shown.quoted(String.valueOf(path.getFileName()))
-                        + " has changed since this visit: SHA-256 " + now.substring(0, 12) + "..., recorded "
-                        + recorded.get()
-                                .substring(0, Math.min(12, recorded.get().length())) + "...");
+                : Optional.of(words.message(
+                        "kitNote.changed",
+                        Figure.of("kit", Shown.quoted(String.valueOf(path.getFileName()))),
+                        Figure.of("now", now.substring(0, 12)),
+                        Figure.of(
+                                "recorded",
+                                recorded.get()
+                                        .substring(
+                                                0, Math.min(12, recorded.get().length())))));
     }
 }

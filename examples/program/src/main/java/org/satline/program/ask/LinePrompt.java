@@ -67,19 +67,19 @@ public final class LinePrompt implements Prompt, AutoCloseable {
         try {
             say(question.strip());
             if (interrupted.get()) {
-                throw new BrokenOffException("broken off");
+                throw new BrokenOffException(BrokenOffException.How.BROKEN);
             }
             String typed = reader.readLine("> ").strip();
             if (interrupted.get()) {
-                throw new BrokenOffException("broken off");
+                throw new BrokenOffException(BrokenOffException.How.BROKEN);
             }
             return typed;
         } catch (UserInterruptException e) {
-            throw new BrokenOffException("broken off");
+            throw new BrokenOffException(BrokenOffException.How.BROKEN);
         } catch (EndOfFileException e) {
-            throw new BrokenOffException("the input ended");
+            throw new BrokenOffException(BrokenOffException.How.INPUT);
         } catch (IOError e) {
-            throw new BrokenOffException("the terminal is gone");
+            throw new BrokenOffException(BrokenOffException.How.TERMINAL);
         }
     }
 

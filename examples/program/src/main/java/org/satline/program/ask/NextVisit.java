@@ -6,6 +6,7 @@ import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.satline.charge.margin.Criterion;
@@ -13,6 +14,7 @@ import org.satline.charge.margin.Deviation;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.cylinder.Cylinder;
 import org.satline.cylinder.Weighing;
+import org.satline.explanation.Figure;
 import org.satline.measurement.Reading;
 import org.satline.program.page.Printed;
 import org.satline.quantity.MassDifference;
@@ -26,6 +28,7 @@ import org.satline.visit.VisitReporter;
 import org.satline.visit.file.FieldValue;
 import org.satline.visit.file.VisitFile;
 import org.satline.wording.NumberPrinter;
+import org.satline.wording.Wording;
 
 /**
  * New readings on top of an earlier visit: what has moved by the two weighings, and the readings before kept as history. Immutable.
@@ -42,6 +45,8 @@ public record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
         SCALE_ZEROED,
         /** Another cylinder is connected. */
         CYLINDER_SWAPPED,
+        /** No cylinder is connected any more. */
+        CYLINDER_GONE,
         /** More was moved than was advised. */
         STEP_LARGER
     }
@@ -50,12 +55,28 @@ public record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
      * Something noticed.
      *
      * @param kind what
-     * @param text in words, with the values
+     * @param figures the values
      */
-    public record Notice(Kind kind, String text) {
+    public record Notice(Kind kind, List<Figure> figures) {
         /** {@inheritDoc} */
         public Notice {
-            Parts.required("kind text", kind, text);
+            Parts.required("kind", kind);
+            figures = List.copyOf(figures);
+        }
+
+        static Notice of(Kind kind, Figure... figures) {
+            return new Notice(kind, List.of(figures));
+        }
+
+        /**
+         * Tells it.
+         *
+         * @param words in which language
+         * @return in words, with the values
+         */
+        public String text(Wording words) {
+            String key = kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+            return words.message("notice." + key, figures.toArray(new Figure[0]));
         }
     }
 
@@ -182,14 +203,13 @@ public record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
         List<Notice> notices = new ArrayList<>();
         if (FieldTree.get(earlier, "readings").equals(FieldTree.get(whole, "readings"))
                 && !now.readings().all().isEmpty()) {
-            notices.add(new Notice(
-                    Kind.SAME_READING, "all readings are those of before, to the last digit: were they read anew?"));
+            notices.add(Notice.of(Kind.SAME_READING));
         }
         if (!now.connected().equals(before.connected()) && before.connected().isPresent()) {
-            notices.add(new Notice(
-                    Kind.CYLINDER_SWAPPED,
-                    "another cylinder is connected: " + now.connected().orElse("none") + " now, "
-                            + before.connected().get() + " before; each is weighed by itself"));
+            Figure left = Figure.of("before", before.connected().get());
+            notices.add(now.connected()
+                    .map(name -> Notice.of(Kind.CYLINDER_SWAPPED, Figure.of("now", name), left))
+                    .orElseGet(() -> Notice.of(Kind.CYLINDER_GONE, left)));
         }
         return notices;
     }
@@ -248,21 +268,20 @@ public record NextVisit(FieldValue.Fields visit, List<Notice> notices) {
                 && !(earlier instanceof Weighing.SinceZero old
                         && old.grossBefore().value().equals(zero.grossBefore().value()));
         if (zeroed) {
-            notices.add(new Notice(
+            notices.add(Notice.of(
                     Kind.SCALE_ZEROED,
-                    "the scale under " + cylinder.name() + " was zeroed in between, at "
-                            + NUMBERS.print(
-                                    ((Weighing.SinceZero) now).grossBefore().value())));
+                    Figure.of("cylinder", cylinder.name()),
+                    Figure.of("at", ((Weighing.SinceZero) now).grossBefore().value())));
         }
     }
 
     private static void step(VisitReport report, MassDifference since, double expanded, List<Notice> notices) {
         if (report.action() instanceof NextAction.Move move
                 && since.abs().kilograms() > move.step().amount().kilograms() + expanded) {
-            notices.add(new Notice(
+            notices.add(Notice.of(
                     Kind.STEP_LARGER,
-                    shown(since) + " was moved, more than the step of "
-                            + NUMBERS.print(move.step().amount()) + " that was advised"));
+                    Figure.of("moved", shown(since)),
+                    Figure.of("step", move.step().amount())));
         }
     }
 

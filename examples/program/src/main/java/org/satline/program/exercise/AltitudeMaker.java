@@ -16,8 +16,7 @@ import org.satline.saturation.SaturationCurve;
 
 /** What a gauge shows where the air is thin. */
 final class AltitudeMaker implements Maker {
-    private static final String LAW =
-            "Standard atmosphere (ISO 2533): p_atm = 101.325 kPa (1 - 0.0065 H / 288.15)^5.2559 with the altitude H in metres";
+    private static final String LAW = "exercise.standard-atmosphere-iso-2533-p";
     /** Below this the mistake of assuming sea level would drown in the rounding. */
     private static final double LEAST_ERROR_K = 0.6;
 
@@ -32,18 +31,20 @@ final class AltitudeMaker implements Maker {
         boolean hard = difficulty == Difficulty.EXPERIENCED;
         String designation = draw.pick(difficulty == Difficulty.STARTING ? Bench.PURE : Bench.COOLING_WITH_GLIDE);
         SaturationCurve curve = bench.curve(designation);
-        Exercise.Draft draft = new Exercise.Draft(Topic.ALTITUDE, difficulty)
-                .given(bench.refrigerantGiven(designation))
+        Exercise.Draft draft = new Exercise.Draft(Topic.ALTITUDE, difficulty, readout)
+                .given(bench.refrigerantGiven(designation, readout))
                 .cautions(bench.cautions(designation, Task.READING));
         Atmosphere air = difficulty == Difficulty.STARTING
                 ? barometer(draw, draft, readout)
                 : standard(draw, draft, readout, hard);
         Given<GaugePressure> gauge = readout.gauge(
-                "gauge at the suction port",
+                readout.say("exercise.gauge-at-the-suction-port"),
                 curve.dewPressure(Temperature.ofCelsius(draw.between(difficulty == Difficulty.STARTING ? -12 : 2, 12))),
                 air);
         draft.given(gauge)
-                .rule("At sea level the atmosphere is " + readout.seaLevel().text() + ".");
+                .rule(readout.say(
+                        "exercise.at-sea-level-the-atmosphere",
+                        readout.seaLevel().text()));
         Working working = new Working(draft, readout, curve);
         Pressure pressure = working.absolute(gauge, air);
         Pressure assumed = Pressure.ofGauge(gauge.value(), Atmosphere.standard());
@@ -54,23 +55,25 @@ final class AltitudeMaker implements Maker {
             return Optional.empty();
         }
         draft.table(SaturationExtract.around(curve, readout, dew, wrong, draw));
-        String saturation = curve.refrigerant().isBlend() ? "dew point" : "saturation temperature";
-        String unit = ", in " + readout.temperatureUnit() + "?";
+        String saturation = curve.refrigerant().isBlend()
+                ? readout.say("exercise.dew-point")
+                : readout.say("exercise.saturation-temperature");
+        String unit = readout.say("exercise.in", readout.temperatureUnit());
         draft.part(
                         "pressure",
-                        "What is the absolute suction pressure, in " + readout.absoluteUnit() + "?",
+                        readout.say("exercise.what-is-the-absolute-suction", readout.absoluteUnit()),
                         Answer.Figure.of(readout.number(pressure), 1, readout.absoluteUnit(), readout.us() ? 0.1 : 0.2))
-                .part("dew point", "What is the " + saturation + " at that pressure" + unit, readout.answer(dew))
+                .part("dew point", readout.say("exercise.what-is-the-at-that", saturation, unit), readout.answer(dew))
                 .part(
                         "dew point at sea level",
-                        "What would someone find who assumes the atmosphere at sea level" + unit,
+                        readout.say("exercise.what-would-someone-find-who", unit),
                         readout.answer(wrong));
         draft.sum(
-                "absolute pressure for someone who assumes sea level",
+                readout.say("exercise.absolute-pressure-for-someone-who"),
                 "p = p_gauge + p_atm",
                 gauge.text() + " + " + readout.seaLevel().text(),
                 readout.text(assumed));
-        working.dew(" for someone who assumes sea level", assumed);
+        working.dew(" " + readout.say("exercise.for-someone-who-assumes-sea"), assumed);
         if (hard) {
             superheat(draw, draft, working, readout, dew, wrong);
         }
@@ -85,39 +88,37 @@ final class AltitudeMaker implements Maker {
         // of the figures that the working prints, so that who subtracts them finds the same
         TemperatureDifference printed =
                 Temperature.parse(readout.text(wrong)).minus(Temperature.parse(readout.text(dew)));
-        draft.mistake("dew point", readout.answer(wrong), "The sea level's atmosphere is not that of the site.");
-        draft.slip("Taking sea level makes the " + saturation + " too warm by "
-                + printed.in(readout.differenceUnit(), 2) + ", and the superheat too small by as much.");
+        draft.mistake("dew point", readout.answer(wrong), readout.say("exercise.the-sea-level-s-atmosphere"));
+        draft.slip(readout.say(
+                "exercise.taking-sea-level-makes-the", saturation, printed.in(readout.differenceUnit(), 2)));
         return Optional.of(draft.done());
     }
 
     private static Atmosphere barometer(Draw draw, Exercise.Draft draft, Readout readout) {
         Given<Atmosphere> air = readout.barometer(Pressure.ofKilopascals(draw.between(74, 90)));
-        draft.situation("A machine runs on a mountain. Its gauge shows the pressure above the air around it.")
-                .given(air);
+        draft.situation(readout.say("exercise.a-machine-runs-on-a")).given(air);
         return air.value();
     }
 
     private static Atmosphere standard(Draw draw, Exercise.Draft draft, Readout readout, boolean hard) {
         Given<Length> altitude = readout.altitude(Length.ofMetres(draw.between(900, 2900)));
         Atmosphere air = Atmosphere.atAltitude(altitude.value());
-        draft.situation(
-                        "An air conditioner runs in a mountain village. Its gauges show the pressure above the air around them.")
+        draft.situation(readout.say("exercise.an-air-conditioner-runs-in"))
                 .given(altitude)
-                .rule(LAW + (readout.us() ? "; 1 ft = 0.3048 m, 1 psi = 6.895 kPa." : "."));
+                .rule(readout.say(LAW) + (readout.us() ? "; 1 ft = 0.3048 m, 1 psi = 6.895 kPa." : "."));
         if (hard) {
             Pressure report = Pressure.ofKilopascals(draw.between(100.2, 103.2));
             draft.given(Given.words(
-                    "weather report for the valley, reduced to sea level",
+                    readout.say("exercise.weather-report-for-the-valley"),
                     readout.us()
                             ? Printed.figure("%.2f inHg (%.2f psia)", report.inchesOfMercury(), report.psia())
                             : report.in("mbar", 0) + " (" + report.in("kPa", 1) + ")"));
-            draft.rule("Take the standard atmosphere at the altitude of the site.");
-            draft.slip("The weather report is reduced to sea level: it is not the pressure on site.");
+            draft.rule(readout.say("exercise.take-the-standard-atmosphere-at"));
+            draft.slip(readout.say("exercise.the-weather-report-is-reduced"));
         }
         double metres = altitude.value().metres();
         draft.work(
-                "atmosphere on site",
+                readout.say("exercise.atmosphere-on-site"),
                 "p_atm = 101.325 kPa (1 - 0.0065 H / 288.15)^5.2559",
                 Printed.figure("101.325 kPa x (1 - 0.0065 x %.0f / 288.15)^5.2559", metres),
                 air.pressure().in("kPa", 2)
@@ -129,16 +130,20 @@ final class AltitudeMaker implements Maker {
     private static void superheat(
             Draw draw, Exercise.Draft draft, Working working, Readout readout, Temperature dew, Temperature wrong) {
         Given<Temperature> line = readout.temperature(
-                "suction-line temperature", dew.plus(TemperatureDifference.ofKelvins(draw.between(4, 9))));
+                readout.say("exercise.suction-line-temperature"),
+                dew.plus(TemperatureDifference.ofKelvins(draw.between(4, 9))));
         draft.given(line);
-        String unit = ", in " + readout.differenceUnit() + "?";
+        String unit = readout.say("exercise.in", readout.differenceUnit());
         TemperatureDifference superheat = working.superheat(line.value(), dew);
         TemperatureDifference supposed = working.difference(
-                "superheat for someone who assumes sea level", "T_suction_line - T_dew", line.value(), wrong);
-        draft.part("superheat", "How large is the superheat" + unit, readout.answer(superheat))
+                readout.say("exercise.superheat-for-someone-who-assumes"),
+                "T_suction_line - T_dew",
+                line.value(),
+                wrong);
+        draft.part("superheat", readout.say("exercise.how-large-is-the-superheat", unit), readout.answer(superheat))
                 .part(
                         "superheat at sea level",
-                        "What superheat would someone find who assumes sea level" + unit,
+                        readout.say("exercise.what-superheat-would-someone-find", unit),
                         readout.answer(supposed));
     }
 }

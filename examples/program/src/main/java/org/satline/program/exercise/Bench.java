@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.satline.filling.FillAssessor;
-import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
 import org.satline.safety.Caution;
@@ -14,8 +13,6 @@ import org.satline.safety.Task;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.simulation.WorkingFluid;
-import org.satline.wording.Language;
-import org.satline.wording.Wording;
 
 /** What all exercises share and what is costly to make: curves, simulated fluids, the book of fill rules. Thread-safe. */
 final class Bench {
@@ -31,9 +28,6 @@ final class Bench {
 
     /** Found in air conditioners, with glide. */
     static final List<String> COOLING_WITH_GLIDE = List.of("R-407C", "R-454B", "R-452B");
-
-    /** What the library finds, in words. */
-    static final Wording WORDS = Wording.of(Language.ENGLISH, UnitSystem.US);
 
     private final Map<String, SaturationCurve> curves = new ConcurrentHashMap<>();
     private final Map<String, WorkingFluid> fluids = new ConcurrentHashMap<>();
@@ -60,10 +54,12 @@ final class Bench {
     }
 
     /** The refrigerant of a question, with its safety group. */
-    Given<String> refrigerantGiven(String designation) {
+    Given<String> refrigerantGiven(String designation, Readout readout) {
         Optional<String> group = refrigerant(designation).safetyGroup().map(Object::toString);
         return Given.words(
-                "refrigerant",
-                designation + group.map(g -> " (safety group " + g + ")").orElse(""));
+                readout.say("exercise.refrigerant"),
+                designation
+                        + group.map(g -> " " + readout.say("exercise.safety-group", g))
+                                .orElse(""));
     }
 }

@@ -60,6 +60,7 @@ record Exercise(
 
     /** Collects an exercise while it is drawn. For one thread. */
     static final class Draft {
+        private final Readout readout;
         private final Topic topic;
         private final Difficulty difficulty;
         private String situation = "";
@@ -73,7 +74,8 @@ record Exercise(
         private final List<String> slips = new ArrayList<>();
         private final List<Caution> cautions = new ArrayList<>();
 
-        Draft(Topic topic, Difficulty difficulty) {
+        Draft(Topic topic, Difficulty difficulty, Readout readout) {
+            this.readout = readout;
             this.topic = topic;
             this.difficulty = difficulty;
         }
@@ -135,7 +137,7 @@ record Exercise(
 
         /** A step of plain arithmetic. */
         Draft sum(String name, String formula, String numbers, String result) {
-            return work(name, formula, numbers, result, "arithmetic");
+            return work(name, formula, numbers, result, readout.say("exercise.arithmetic"));
         }
 
         Draft derive(List<Step> steps) {

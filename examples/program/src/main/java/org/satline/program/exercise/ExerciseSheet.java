@@ -3,6 +3,10 @@ package org.satline.program.exercise;
 import java.util.List;
 import java.util.Objects;
 import org.satline.program.page.Block;
+import org.satline.program.words.ProgramWording;
+import org.satline.quantity.UnitSystem;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 /**
  * A sheet of exercises with its key. Immutable, thread-safe.
@@ -13,10 +17,12 @@ import org.satline.program.page.Block;
 public final class ExerciseSheet {
     private final SheetOrder order;
     private final List<Exercise> exercises;
+    private final Wording words;
 
-    ExerciseSheet(SheetOrder order, List<Exercise> exercises) {
+    ExerciseSheet(SheetOrder order, List<Exercise> exercises, Wording words) {
         this.order = Objects.requireNonNull(order, "order");
         this.exercises = List.copyOf(exercises);
+        this.words = words;
     }
 
     /**
@@ -27,6 +33,25 @@ public final class ExerciseSheet {
      */
     public static ExerciseSheet of(SheetOrder order) {
         return new SheetMaker().sheet(order);
+    }
+
+    /**
+     * Draws the exercises of an order in a language.
+     *
+     * @param order what is asked for
+     * @param language the language of the texts; figures and formulas are those of the English sheet
+     * @return the sheet
+     */
+    public static ExerciseSheet of(SheetOrder order, Language language) {
+        return new SheetMaker().sheet(order, ProgramWording.of(language, UnitSystem.US));
+    }
+
+    Wording words() {
+        return words;
+    }
+
+    String say(String key, Object... values) {
+        return Readout.said(words, key, values);
     }
 
     SheetOrder order() {
@@ -63,7 +88,7 @@ public final class ExerciseSheet {
      * @return the whole document
      */
     public String questions(PageForm form, Answering answering) {
-        return form.write(SheetPage.title(this), questions(answering));
+        return form.write(SheetPage.title(this), words.language().tag(), questions(answering));
     }
 
     /**
@@ -87,7 +112,7 @@ public final class ExerciseSheet {
 
     /** Number and version, as titles name them. */
     String name() {
-        return "sheet " + order.seed() + " " + order.version();
+        return say("exercise.sheet", order.seed(), order.version());
     }
 
     int points() {
@@ -101,7 +126,7 @@ public final class ExerciseSheet {
      * @return the whole document
      */
     public String key(PageForm form) {
-        return form.write(KeyPage.title(this), key());
+        return form.write(KeyPage.title(this), words.language().tag(), key());
     }
 
     /**

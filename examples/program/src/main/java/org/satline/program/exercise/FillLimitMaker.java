@@ -20,8 +20,7 @@ import org.satline.saturation.SaturationCurve;
 
 /** How much a recovery cylinder may hold. */
 final class FillLimitMaker implements Maker {
-    static final String SITUATION =
-            "A recovery cylinder: refillable, within its retest date, marked for this refrigerant, and nothing else was ever in it.";
+    static final String SITUATION = "exercise.a-recovery-cylinder-refillable-within";
 
     static final String WARMEST = "liquid-80-warmest";
     private static final List<String> GASES =
@@ -40,8 +39,10 @@ final class FillLimitMaker implements Maker {
     public Optional<Exercise> draw(Draw draw, Readout readout, Difficulty difficulty) {
         double[] size = draw.pick(SIZES);
         Readout stamped = difficulty == Difficulty.PRACTISED ? readout.other() : readout;
-        Given<Mass> capacity = stamped.mass("water capacity (WC)", Mass.ofPounds(size[0] * draw.between(0.98, 1.02)));
-        Given<Mass> tare = stamped.mass("tare weight (TW)", Mass.ofPounds(draw.between(size[1], size[2])));
+        Given<Mass> capacity = stamped.mass(
+                readout.say("exercise.water-capacity-wc"), Mass.ofPounds(size[0] * draw.between(0.98, 1.02)));
+        Given<Mass> tare =
+                stamped.mass(readout.say("exercise.tare-weight-tw"), Mass.ofPounds(draw.between(size[1], size[2])));
         if (difficulty == Difficulty.EXPERIENCED && !readout.us()) {
             return new FillRatioExercise(bench).draw(draw, readout, capacity, tare);
         }
@@ -49,7 +50,8 @@ final class FillLimitMaker implements Maker {
         SaturationCurve curve = bench.curve(designation);
         int service = draw.pick(List.of(260, 350, 400));
         Given<Temperature> warmest = readout.temperature(
-                "warmest that the cylinder may become", Temperature.ofFahrenheit(draw.pick(List.of(130, 135, 140))));
+                readout.say("exercise.warmest-that-the-cylinder-may"),
+                Temperature.ofFahrenheit(draw.pick(List.of(130, 135, 140))));
         CylinderStamps stamps = CylinderStamps.of(tare.value(), capacity.value())
                 .with(Stamp.SPECIFICATION, CylinderSpecification.parse("DOT-4BA" + service))
                 .with(Stamp.SERVICE_PRESSURE, GaugePressure.ofPsig(service))
@@ -58,14 +60,14 @@ final class FillLimitMaker implements Maker {
                 .assess(FillQuestion.of(stamps, curve)
                         .warmestAt(warmest.value())
                         .calculating());
-        Exercise.Draft draft = new Exercise.Draft(Topic.FILL_LIMIT, difficulty)
-                .situation(SITUATION)
-                .given(bench.refrigerantGiven(designation), capacity, tare, warmest)
+        Exercise.Draft draft = new Exercise.Draft(Topic.FILL_LIMIT, difficulty, readout)
+                .situation(readout.say(SITUATION))
+                .given(bench.refrigerantGiven(designation, readout), capacity, tare, warmest)
                 .cautions(bench.cautions(designation, Task.CYLINDER_FILLING));
         FillSum sum = new FillSum(draft, readout, curve, stamps, assessment);
         return switch (difficulty) {
-            case STARTING -> starting(sum, draft, warmest, assessment);
-            case PRACTISED -> practised(draw, sum, draft, stamped, warmest, assessment);
+            case STARTING -> starting(readout, sum, draft, warmest, assessment);
+            case PRACTISED -> practised(readout, draw, sum, draft, stamped, warmest, assessment);
             case EXPERIENCED ->
                 new FillRulesExercise(draft, sum, readout, curve, stamps, assessment)
                         .write(draw, designation, service, warmest);
@@ -73,16 +75,22 @@ final class FillLimitMaker implements Maker {
     }
 
     private static Optional<Exercise> starting(
-            FillSum sum, Exercise.Draft draft, Given<Temperature> warmest, FillAssessment assessment) {
+            Readout readout, FillSum sum, Exercise.Draft draft, Given<Temperature> warmest, FillAssessment assessment) {
         if (!(assessment instanceof FillAssessment.Allowed)) {
             return Optional.empty();
         }
-        return sum.limit(WARMEST, 0.8, warmest.value(), "liquid density at " + warmest.text(), "limit")
+        return sum.limit(
+                        WARMEST,
+                        0.8,
+                        warmest.value(),
+                        readout.say("exercise.liquid-density-at", warmest.text()),
+                        readout.say("exercise.limit"))
                 .filter(limit -> sum.gross(limit))
                 .map(limit -> draft.derive(limit.steps()).done());
     }
 
     private static Optional<Exercise> practised(
+            Readout readout,
             Draw draw,
             FillSum sum,
             Exercise.Draft draft,
@@ -93,8 +101,12 @@ final class FillLimitMaker implements Maker {
             return Optional.empty();
         }
         draft.rule("1 lb = 0.45359237 kg.");
-        Optional<MassLimit> limit =
-                sum.limit(WARMEST, 0.8, warmest.value(), "liquid density at " + warmest.text(), "limit");
+        Optional<MassLimit> limit = sum.limit(
+                WARMEST,
+                0.8,
+                warmest.value(),
+                readout.say("exercise.liquid-density-at", warmest.text()),
+                readout.say("exercise.limit"));
         return limit.filter(each -> sum.room(draw, each, stamped, Mass.ZERO, Mass.ZERO))
                 .map(each -> draft.derive(each.steps()).done());
     }

@@ -73,20 +73,21 @@ final class FillRatioExercise {
         if (forbidden == enough || assessment instanceof FillAssessment.Allowed != enough) {
             return Optional.empty(); // another rule than the one asked about stands against it
         }
-        Exercise.Draft draft = new Exercise.Draft(Topic.FILL_LIMIT, Difficulty.EXPERIENCED)
-                .situation(FillLimitMaker.SITUATION)
+        Exercise.Draft draft = new Exercise.Draft(Topic.FILL_LIMIT, Difficulty.EXPERIENCED, readout)
+                .situation(readout.say(FillLimitMaker.SITUATION))
                 .given(
-                        bench.refrigerantGiven(row.designation()),
+                        bench.refrigerantGiven(row.designation(), readout),
                         capacity,
                         tare,
-                        Given.words("test pressure on the collar (TP)", test + " bar gauge"),
                         Given.words(
-                                "row of the table for " + row.designation(),
-                                "filling ratio " + row.ratio() + ", test pressure " + row.testBar() + " bar or more"))
+                                readout.say("exercise.test-pressure-on-the-collar"),
+                                readout.say("exercise.bar-gauge", test)),
+                        Given.words(
+                                readout.say("exercise.row-of-the-table-for", row.designation()),
+                                readout.say("exercise.filling-ratio-test-pressure-bar", row.ratio(), row.testBar())))
                 .cautions(bench.cautions(row.designation(), Task.CYLINDER_FILLING))
-                .rule("Rule filling-ratio: m / WC <= filling ratio, and only with the test pressure of the row or more"
-                        + " [ADR 2025, 4.1.4.1, P200 table 2].")
-                .rule("The smallest of the limits governs.");
+                .rule(readout.say("exercise.rule-filling-ratio-m-wc"))
+                .rule(readout.say("exercise.the-smallest-of-the-limits"));
         return asked(
                 draw, new FillSum(draft, readout, curve, stamps, assessment), draft, readout, row, test, assessment);
     }
@@ -100,26 +101,25 @@ final class FillRatioExercise {
             int test,
             FillAssessment assessment) {
         boolean enough = test >= row.testBar();
-        String no = "no: the table asks for " + row.testBar() + " bar";
+        String no = readout.say("exercise.no-the-table-asks-for", row.testBar());
         Mass byRatio = Mass.ofKilograms(row.ratio()
                 * assessment.answers().question().stamps().waterCapacity().kilograms());
         draft.part(
                         "may be filled",
-                        "May this cylinder be filled with " + row.designation() + ", by its test pressure?",
-                        Answer.Words.own(enough ? "yes" : no))
+                        readout.say("exercise.may-this-cylinder-be-filled", row.designation()),
+                        Answer.Words.own(enough ? readout.say("exercise.yes") : no))
                 .part(
                         "limit, ratio",
-                        "What is the largest contents by the filling ratio, in " + readout.massUnit()
-                                + " (rounded down; leave the test pressure aside)?",
+                        readout.say("exercise.what-is-the-largest-contents", readout.massUnit()),
                         FillLimitMaker.down(byRatio, readout))
                 .sum(
-                        "test pressure",
-                        "TP >= test pressure of the row",
-                        test + " bar against " + row.testBar() + " bar",
-                        enough ? "enough" : "too low")
+                        readout.say("exercise.test-pressure"),
+                        readout.say("exercise.tp-test-pressure-of-the"),
+                        readout.say("exercise.bar-against-bar", test, row.testBar()),
+                        enough ? readout.say("exercise.enough") : readout.say("exercise.too-low"))
                 .work(
-                        "largest contents by the filling ratio",
-                        "m = filling ratio x WC",
+                        readout.say("exercise.largest-contents-by-the-filling"),
+                        readout.say("exercise.m-filling-ratio-x-wc"),
                         Printed.figure(
                                 "%s x %s",
                                 row.ratio(),
@@ -131,14 +131,14 @@ final class FillRatioExercise {
                 "liquid-95-50C",
                 0.95,
                 Temperature.ofCelsius(50),
-                "liquid density at 50 degC (122 degF)",
-                "limit, 95 %");
+                readout.say("exercise.liquid-density-at-50-degc"),
+                readout.say("exercise.limit-95"));
         Optional<MassLimit> full = sum.limit(
                 "not-liquid-full-60C",
                 1,
                 Temperature.ofCelsius(60),
-                "liquid density at 60 degC (140 degF)",
-                "limit, liquid-full");
+                readout.say("exercise.liquid-density-at-60-degc"),
+                readout.say("exercise.limit-liquid-full"));
         if (most.isEmpty() || full.isEmpty()) {
             return Optional.empty();
         }
@@ -158,11 +158,9 @@ final class FillRatioExercise {
         }
         draft.part(
                 "governing",
-                "Which of the three limits is the smallest?",
+                readout.say("exercise.which-of-the-three-limits"),
                 Answer.Words.oneOf(governing, List.of(RATIO, "liquid-95-50C", "not-liquid-full-60C")));
-        draft.slip(
-                "The three limits lie close together by design: the printed ratios were chosen so that the liquid fills no more than 95 % at"
-                        + " 50 degC and not all at 60 degC.");
+        draft.slip(readout.say("exercise.the-three-limits-lie-close"));
         MassLimit limit = assessment instanceof FillAssessment.Allowed allowed ? allowed.governing() : most.get();
         return sum.scale(draw, limit) ? Optional.of(draft.derive(limit.steps()).done()) : Optional.empty();
     }

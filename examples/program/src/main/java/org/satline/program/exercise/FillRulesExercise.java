@@ -59,21 +59,22 @@ final class FillRulesExercise {
             return Optional.empty();
         }
         draft.given(Given.words(
-                        "specification and service pressure (SP)", "DOT-4BA" + service + ", SP " + service + " psig"))
-                .given(readout.absolute(
-                        "pressure of " + designation + " at 55 degC (131 degF), bubble point, absolute", vapour))
-                .rule("Rule " + FillLimitMaker.rule(test.get().rule()) + ".")
-                .rule("The standard atmosphere is 101.325 kPa (14.696 psia); 1 psi = 6.895 kPa.");
+                        readout.say("exercise.specification-and-service-pressure-sp"),
+                        "DOT-4BA" + service + ", SP " + service + " psig"))
+                .given(readout.absolute(readout.say("exercise.pressure-of-at-55-degc", designation), vapour))
+                .rule(readout.say(
+                        "exercise.rule", FillLimitMaker.rule(test.get().rule())))
+                .rule(readout.say("exercise.the-standard-atmosphere-is-101"));
         boolean passed = test.get().passed();
         draft.part(
                         "may be filled",
-                        "May this cylinder be filled with " + designation + ", by the rule " + SERVICE + "?",
+                        readout.say("exercise.may-this-cylinder-be-filled-with", designation, SERVICE),
                         Answer.Words.own(
-                                passed ? "yes" : "no: it must not be filled; take one of higher service pressure"))
+                                passed ? readout.say("exercise.yes") : readout.say("exercise.no-it-must-not-be")))
                 .work(
-                        "pressure at 55 degC against 1.25 SP, both gauge",
+                        readout.say("exercise.pressure-at-55-degc-against"),
                         test.get().rule().inequality(),
-                        vapour.in("kPa", 1) + " - 101.3 kPa against 1.25 x " + service + " psi x 6.895 kPa/psi",
+                        readout.say("exercise.101-3-kpa-against-1", vapour.in("kPa", 1), service),
                         Printed.figure(
                                 "%.0f kPa against %.0f kPa",
                                 vapour.minus(Atmosphere.standard().pressure()).kilopascals(), allowed / 1000),
@@ -100,13 +101,17 @@ final class FillRulesExercise {
 
     private Optional<Exercise> limits(Draw draw, Given<Temperature> warmest) {
         Optional<MassLimit> custom = sum.limit(
-                FillLimitMaker.WARMEST, 0.8, warmest.value(), "liquid density at " + warmest.text(), "limit, warmest");
+                FillLimitMaker.WARMEST,
+                0.8,
+                warmest.value(),
+                readout.say("exercise.liquid-density-at", warmest.text()),
+                readout.say("exercise.limit-warmest"));
         Optional<MassLimit> law = sum.limit(
                 "not-liquid-full-131F",
                 1,
                 Temperature.ofCelsius(55),
-                "liquid density at 55 degC (131 degF)",
-                "limit, liquid-full");
+                readout.say("exercise.liquid-density-at-55-degc"),
+                readout.say("exercise.limit-liquid-full"));
         if (custom.isEmpty() || law.isEmpty() || !isStrictest(custom.get())) {
             return Optional.empty();
         }
@@ -116,16 +121,15 @@ final class FillRulesExercise {
                 Mass.ofKilograms(most.kilograms() - limit.maximumContents().kilograms());
         draft.part(
                         "stricter",
-                        "By how much is the custom of 80 % stricter than the law of the liquid-full cylinder, in "
-                                + readout.massUnit() + "?",
+                        readout.say("exercise.by-how-much-is-the", readout.massUnit()),
                         Answer.Figure.of(readout.number(stricter), 2, readout.massUnit(), 0.03))
                 .sum(
-                        "custom against law",
-                        "m(law) - m(custom)",
+                        readout.say("exercise.custom-against-law"),
+                        readout.say("exercise.m-law-m-custom"),
                         readout.text(sum.hand(law.get())) + " - " + readout.text(sum.hand(limit)),
                         readout.text(Mass.ofKilograms(sum.hand(law.get()).kilograms()
                                 - sum.hand(limit).kilograms())))
-                .rule("The smaller of both limits governs.");
+                .rule(readout.say("exercise.the-smaller-of-both-limits"));
         return sum.scale(draw, limit) ? Optional.of(draft.derive(limit.steps()).done()) : Optional.empty();
     }
 }

@@ -21,7 +21,7 @@ final class FillSum {
     /** What rounding in the third digit after the point may move. */
     private static final double CARRIED = 0.001;
 
-    private static final String NOT_TO_BE_FILLED = "nothing: the cylinder must not be filled";
+    private static final String NOT_TO_BE_FILLED = "exercise.nothing-the-cylinder-must-not";
 
     private final Exercise.Draft draft;
     private final Readout readout;
@@ -76,14 +76,14 @@ final class FillSum {
         if (rule.equals(FillLimitMaker.WARMEST)) {
             slip(limit, part);
         }
-        draft.given(density).rule("Rule " + FillLimitMaker.rule(limit.rule()) + ".");
+        draft.given(density).rule(readout.say("exercise.rule", FillLimitMaker.rule(limit.rule())));
         volume();
         draft.part(
                         part,
-                        "What is the largest contents by the rule " + rule + ", in " + mass + " (rounded down)?",
+                        readout.say("exercise.what-is-the-largest-contents-by", rule, mass),
                         FillLimitMaker.down(limit.maximumContents(), readout))
                 .work(
-                        "largest contents by " + rule,
+                        readout.say("exercise.largest-contents-by", rule),
                         limit.rule().inequality(),
                         factor + " x " + density.text() + " x " + volumeText(),
                         readout.text(hand),
@@ -99,15 +99,17 @@ final class FillSum {
         draft.mistake(
                         part,
                         water,
-                        "80 % of the water capacity would be " + water.text()
-                                + (more
-                                        ? ": too much, because the warm liquid is lighter than water."
-                                        : ": another figure than 80 % of the volume filled with warm liquid."))
+                        readout.say(
+                                "exercise.80-of-the-water-capacity",
+                                water.text(),
+                                (more
+                                        ? readout.say("exercise.too-much-because-the-warm")
+                                        : readout.say("exercise.another-figure-than-80-of"))))
                 .mistake(
                         part,
                         FillLimitMaker.down(
                                 Mass.ofKilograms(limit.maximumContents().kilograms() / 0.8), readout),
-                        "The whole volume filled with warm liquid leaves no room for it to expand.");
+                        readout.say("exercise.the-whole-volume-filled-with"));
     }
 
     private void volume() {
@@ -115,10 +117,9 @@ final class FillSum {
             return;
         }
         volumeShown = true;
-        draft.rule("V is the volume of the cylinder: its water capacity over the density of water at 60 degF, "
-                        + water() + ".")
+        draft.rule(readout.say("exercise.v-is-the-volume-of", water()))
                 .sum(
-                        "volume of the cylinder",
+                        readout.say("exercise.volume-of-the-cylinder"),
                         "V = WC / rho_w",
                         readout.text(stamps.waterCapacity()) + " / " + water(),
                         volumeText());
@@ -143,12 +144,11 @@ final class FillSum {
         Mass hand = stamps.tare().plus(hand(limit));
         draft.part(
                         "gross",
-                        "What may the cylinder weigh at most on the scale, in " + readout.massUnit()
-                                + " (rounded down)?",
+                        readout.say("exercise.what-may-the-cylinder-weigh", readout.massUnit()),
                         FillLimitMaker.down(gross, readout))
                 .sum(
-                        "largest gross weight",
-                        "gross = TW + m",
+                        readout.say("exercise.largest-gross-weight"),
+                        readout.say("exercise.gross-tw-m"),
                         readout.text(stamps.tare()) + " + " + readout.text(hand(limit)),
                         readout.text(hand));
         return sameDigits(hand, gross) && steady(gross, limit.maximumContents());
@@ -174,12 +174,10 @@ final class FillSum {
     /** The same for a scale that is not exact and hoses that are not empty. */
     boolean scale(Draw draw, MassLimit limit) {
         Given<Mass> doubt = readout.mass(
-                "expanded uncertainty of the scale (U, k = 2)", Mass.ofKilograms(draw.between(0.02, 0.06)));
-        Given<Mass> hose =
-                readout.mass("refrigerant in the hoses when it is stopped", Mass.ofKilograms(draw.between(0.05, 0.15)));
-        draft.given(doubt, hose)
-                .rule(
-                        "Keep the contents of the hoses and twice the uncertainty of the scale free (twice: common practice, no source).");
+                readout.say("exercise.expanded-uncertainty-of-the-scale"), Mass.ofKilograms(draw.between(0.02, 0.06)));
+        Given<Mass> hose = readout.mass(
+                readout.say("exercise.refrigerant-in-the-hoses-when"), Mass.ofKilograms(draw.between(0.05, 0.15)));
+        draft.given(doubt, hose).rule(readout.say("exercise.keep-the-contents-of-the"));
         return room(draw, limit, readout, doubt.value(), hose.value());
     }
 
@@ -187,7 +185,7 @@ final class FillSum {
     boolean room(Draw draw, MassLimit limit, Readout scaleUnits, Mass scaleDoubt, Mass hose) {
         double share = draw.between(0.25, 0.8);
         Given<Mass> scale = scaleUnits.mass(
-                "scale now (gross)",
+                readout.say("exercise.scale-now-gross"),
                 Mass.ofKilograms(stamps.tare().kilograms()
                         + share * limit.maximumContents().kilograms()));
         Weighing weighed = new Weighing.Gross(Reading.ofExpanded(scale.value(), scaleDoubt.kilograms(), "scale"));
@@ -195,20 +193,18 @@ final class FillSum {
         draft.given(scale)
                 .part(
                         "contents",
-                        "How much is in the cylinder now" + unit() + "?",
+                        readout.say("exercise.how-much-is-in-the", unit()),
                         Answer.Figure.of(readout.number(contents), 2, readout.massUnit(), 0.01))
                 .sum(
-                        "contents now",
-                        "contents = gross - TW",
+                        readout.say("exercise.contents-now"),
+                        readout.say("exercise.contents-gross-tw"),
                         scale.text() + " - " + scaleUnits.text(stamps.tare()),
                         readout.text(contents));
         if (assessment instanceof FillAssessment.Allowed allowed) {
             return allowed.governing().equals(limit) && left(allowed, weighed, scale, scaleDoubt, hose, contents);
         }
-        roomParts(Answer.Words.own(NOT_TO_BE_FILLED), Answer.Words.own(NOT_TO_BE_FILLED));
-        draft.slip(
-                "The masses of the rules are only half of it: a cylinder whose service pressure is too low takes nothing, and what is in it"
-                        + " must come out.");
+        roomParts(Answer.Words.own(readout.say(NOT_TO_BE_FILLED)), Answer.Words.own(readout.say(NOT_TO_BE_FILLED)));
+        draft.slip(readout.say("exercise.the-masses-of-the-rules"));
         return true;
     }
 
@@ -229,14 +225,14 @@ final class FillSum {
         }
         roomParts(FillLimitMaker.down(left.room(), readout), FillLimitMaker.down(stop(left), readout));
         draft.sum(
-                        "room",
-                        "room = limit - contents - hose contents - 2 U",
+                        readout.say("exercise.room"),
+                        readout.say("exercise.room-limit-contents-hose-contents"),
                         readout.text(hand(limit)) + " - " + readout.text(contents) + " - " + readout.text(hose)
                                 + " - 2 x " + readout.text(scaleDoubt),
                         readout.text(worked.room()))
                 .sum(
-                        "stop weight",
-                        "stop = gross + room",
+                        readout.say("exercise.stop-weight"),
+                        readout.say("exercise.stop-gross-room"),
                         readout.text(scale.value()) + " + " + readout.text(worked.room()),
                         readout.text(stop(worked)))
                 .derive(left.steps());
@@ -244,12 +240,12 @@ final class FillSum {
     }
 
     private void roomParts(Answer room, Answer stop) {
-        draft.part("room", "How much may still go in" + unit() + " (rounded down)?", room)
-                .part("stop", "At which reading of the scale is to be stopped" + unit() + " (rounded down)?", stop);
+        draft.part("room", readout.say("exercise.how-much-may-still-go", unit()), room)
+                .part("stop", readout.say("exercise.at-which-reading-of-the", unit()), stop);
     }
 
     private String unit() {
-        return ", in " + readout.massUnit();
+        return readout.say("exercise.in-2", readout.massUnit());
     }
 
     /** The scale of an exercise shows the gross weight. */

@@ -36,18 +36,22 @@ final class FirstSaturation {
 
     private Optional<Exercise> cylinder(Draw draw, boolean byChart) {
         double cool = draw.between(-5, 24);
-        Given<Temperature> morning =
-                readout.temperature("temperature of the cylinder in the morning", Temperature.ofCelsius(cool));
+        Given<Temperature> morning = readout.temperature(
+                readout.say("exercise.temperature-of-the-cylinder-in"), Temperature.ofCelsius(cool));
         Given<Temperature> noon = readout.temperature(
-                "temperature of the cylinder at noon", Temperature.ofCelsius(cool + draw.between(6, 18)));
+                readout.say("exercise.temperature-of-the-cylinder-at"),
+                Temperature.ofCelsius(cool + draw.between(6, 18)));
         TableExtract table = SaturationExtract.around(curve, readout, morning.value(), noon.value(), draw);
-        draft.situation("A cylinder stands in a shed, valves shut. It holds liquid and vapour of one refrigerant.")
+        draft.situation(readout.say("exercise.a-cylinder-stands-in-a"))
                 .given(morning, noon)
                 .table(byChart ? table.drawn(picture(morning.value(), noon.value(), draw)) : table);
-        pressure("pressure in the morning", "in the morning", morning, byChart);
-        pressure("pressure at noon", "at noon", noon, byChart);
-        draft.slip(
-                "How much liquid there is does not matter as long as there is some; a weight would be needed to tell.");
+        pressure(
+                readout.say("exercise.pressure-in-the-morning"),
+                readout.say("exercise.in-the-morning"),
+                morning,
+                byChart);
+        pressure(readout.say("exercise.pressure-at-noon"), readout.say("exercise.at-noon"), noon, byChart);
+        draft.slip(readout.say("exercise.how-much-liquid-there-is"));
         return Optional.of(draft.done());
     }
 
@@ -56,7 +60,7 @@ final class FirstSaturation {
         double below = draw.between(3, 11);
         return PressureTemperaturePicture.toRead(
                 curve,
-                readout.us() ? PictureUnits.US : PictureUnits.SI,
+                PictureUnits.of(readout.system(), readout.words()),
                 cool.kelvins() - below,
                 warm.kelvins() + 14 - below);
     }
@@ -67,21 +71,15 @@ final class FirstSaturation {
         double air = readout.number(Atmosphere.standard().pressure());
         Answer.Figure overAir =
                 Answer.Figure.of(right.value() - air, right.decimals(), right.unit(), right.allowance());
-        draft.mistake(
-                        name,
-                        overAir,
-                        "What a gauge would show is less by the atmosphere; the question asks for absolute.")
-                .part(
-                        name,
-                        (byChart ? "Read from the chart: what" : "What") + " is the absolute pressure in the cylinder "
-                                + when + ", in " + readout.absoluteUnit() + "?",
-                        right)
+        String asked = byChart ? "exercise.what-does-the-chart-say" : "exercise.what-is-the-absolute-pressure";
+        draft.mistake(name, overAir, readout.say("exercise.what-a-gauge-would-show"))
+                .part(name, readout.say(asked, when, readout.absoluteUnit()), right)
                 .work(
                         name,
                         "p = p_sat(T)",
-                        curve.refrigerant().designation() + " at " + temperature.text(),
+                        readout.say("exercise.at", curve.refrigerant().designation(), temperature.text()),
                         readout.text(pressure),
-                        byChart ? Working.CHART : Working.LINE)
+                        readout.say(byChart ? Working.CHART : Working.LINE))
                 .derive(List.of(new Step(
                         "saturationPressure",
                         "p_sat(T)",
@@ -93,24 +91,22 @@ final class FirstSaturation {
     /** Evaporator and condenser of one machine. */
     Optional<Exercise> machine(Draw draw) {
         Given<Pressure> low = readout.absolute(
-                "absolute pressure in the evaporator",
+                readout.say("exercise.absolute-pressure-in-the-evaporator"),
                 curve.bubblePressure(Temperature.ofCelsius(draw.between(-25, 12))));
         Given<Pressure> high = readout.absolute(
-                "absolute pressure in the condenser",
+                readout.say("exercise.absolute-pressure-in-the-condenser"),
                 curve.bubblePressure(Temperature.ofCelsius(draw.between(28, 55))));
-        draft.situation(
-                        "A refrigerant boils in the evaporator of a machine and condenses in its condenser, each at a steady pressure.")
-                .given(low, high);
-        temperature(draw, "boiling", "At which temperature does it boil", low);
-        temperature(draw, "condensing", "At which temperature does it condense", high);
-        draft.slip("One table serves for both: boiling and condensing are the same line, read at two pressures.");
+        draft.situation(readout.say("exercise.a-refrigerant-boils-in-the")).given(low, high);
+        temperature(draw, "boiling", readout.say("exercise.at-which-temperature-does-it"), low);
+        temperature(draw, "condensing", readout.say("exercise.at-which-temperature-does-it-condense"), high);
+        draft.slip(readout.say("exercise.one-table-serves-for-both"));
         return Optional.of(draft.done());
     }
 
     private void temperature(Draw draw, String name, String ask, Given<Pressure> pressure) {
         Temperature found = curve.bubbleTemperature(pressure.value());
         draft.table(SaturationExtract.around(curve, readout, found, found, draw))
-                .part(name, ask + ", in " + readout.temperatureUnit() + "?", readout.answer(found));
+                .part(name, readout.say("exercise.in-3", ask, readout.temperatureUnit()), readout.answer(found));
         new Working(draft, readout, curve).bubble(", " + name, pressure.value());
         draft.derive(
                 List.of(SaturationMaker.lookup("saturationTemperature", "T_sat(p)", pressure.value(), found, curve)));

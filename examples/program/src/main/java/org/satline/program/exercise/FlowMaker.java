@@ -26,9 +26,9 @@ final class FlowMaker implements Maker {
 
     private static final double WARMEST_CYLINDER_C = 48;
 
-    private static final String INTO_SYSTEM = "from the cylinder into the system";
-    private static final String INTO_CYLINDER = "from the system into the cylinder";
-    private static final String CLOSE = "too close to call";
+    private static final String INTO_SYSTEM = "exercise.from-the-cylinder-into-the";
+    private static final String INTO_CYLINDER = "exercise.from-the-system-into-the";
+    private static final String CLOSE = "exercise.too-close-to-call";
 
     /** As long as ice swims in it, water keeps close to 0 degC; a cylinder in it follows. */
     private static final double WARMEST_ICE_WATER_C = 3;
@@ -42,29 +42,29 @@ final class FlowMaker implements Maker {
     }
 
     /** A port of the system, a valve of a cylinder, and where refrigerant is wanted. */
-    private record Wish(PointKind port, PointKind valve, boolean intoSystem, String words) {}
+    private record Wish(PointKind port, PointKind valve, boolean intoSystem, String wanted) {}
 
     private static final List<Wish> WISHES = List.of(
             new Wish(
                     PointKind.HIGH_SIDE_LIQUID_PORT,
                     PointKind.RECOVERY_CYLINDER_VAPOUR_VALVE,
                     false,
-                    "Refrigerant is to go out of the system into the recovery cylinder."),
+                    "exercise.refrigerant-is-to-go-out"),
             new Wish(
                     PointKind.LOW_SIDE_PORT,
                     PointKind.RECOVERY_CYLINDER_VAPOUR_VALVE,
                     false,
-                    "Refrigerant is to go out of the system into the recovery cylinder."),
+                    "exercise.refrigerant-is-to-go-out"),
             new Wish(
                     PointKind.LOW_SIDE_PORT,
                     PointKind.SOURCE_CYLINDER_LIQUID_VALVE,
                     true,
-                    "Refrigerant is to go from the source cylinder into the system."),
+                    "exercise.refrigerant-is-to-go-from"),
             new Wish(
                     PointKind.HIGH_SIDE_LIQUID_PORT,
                     PointKind.SOURCE_CYLINDER_LIQUID_VALVE,
                     true,
-                    "Refrigerant is to go from the source cylinder into the system."));
+                    "exercise.refrigerant-is-to-go-from"));
 
     @Override
     public Optional<Exercise> draw(Draw draw, Readout readout, Difficulty difficulty) {
@@ -84,15 +84,17 @@ final class FlowMaker implements Maker {
         Pressure atPort = wish.port() == PointKind.LOW_SIDE_PORT
                 ? running.state().suctionPressure()
                 : running.state().liquidPressure();
-        Given<GaugePressure> port = readout.gauge("gauge at the " + FlowWords.name(wish.port()), atPort, air.value());
+        Given<GaugePressure> port = readout.gauge(
+                readout.say("exercise.gauge-at-the", FlowWords.name(readout, wish.port())), atPort, air.value());
         Temperature cylinderAt = cylinderTemperature(draw, curve, atPort, hard);
-        Exercise.Draft draft = new Exercise.Draft(Topic.FLOW, difficulty)
-                .situation("A hose joins the " + FlowWords.name(wish.port())
-                        + " of a running air conditioner to a cylinder ("
-                        + FlowWords.name(wish.valve())
-                        + "). Both hold the same refrigerant; the hose is full of it and free of air. "
-                        + wish.words() + standing(cylinderAt))
-                .given(bench.refrigerantGiven(running.designation()), port)
+        Exercise.Draft draft = new Exercise.Draft(Topic.FLOW, difficulty, readout)
+                .situation(readout.say(
+                        "exercise.a-hose-joins-the-of",
+                        FlowWords.name(readout, wish.port()),
+                        FlowWords.name(readout, wish.valve()),
+                        readout.say(wish.wanted()),
+                        standing(readout, cylinderAt)))
+                .given(bench.refrigerantGiven(running.designation(), readout), port)
                 .cautions(bench.cautions(running.designation(), wish.intoSystem() ? Task.CHARGING : Task.RECOVERY));
         Working working = new Working(draft, readout, curve);
         boolean starting = difficulty == Difficulty.STARTING;
@@ -100,45 +102,42 @@ final class FlowMaker implements Maker {
         PressureDifference portDoubt = PressureDifference.ZERO;
         if (hard) {
             Given<PressureDifference> u = readout.pressureDifference(
-                    "expanded uncertainty of the gauge (k = 2)",
+                    readout.say("exercise.expanded-uncertainty-of-the-gauge"),
                     PressureDifference.ofPascals(draw.between(0.01, 0.025) * atPort.pascals()));
             portDoubt = u.value();
-            draft.given(u, readout.temperature("outdoor air", running.air().outdoor()));
-            draft.slip("The outdoor air is not needed: the cylinder's own temperature counts.");
+            draft.given(
+                    u,
+                    readout.temperature(
+                            readout.say("exercise.outdoor-air"), running.air().outdoor()));
+            draft.slip(readout.say("exercise.the-outdoor-air-is-not"));
         }
         ConnectionPoint system = point(wish.port(), port, air.value(), portDoubt);
         ConnectionPoint cylinder;
         String numbers;
         if (starting) {
-            Given<GaugePressure> gauge =
-                    readout.gauge("gauge at the cylinder", curve.bubblePressure(cylinderAt), air.value());
-            draft.given(gauge)
-                    .rule(
-                            "Both gauges show the pressure above the same air: their readings may be compared as they are.");
+            Given<GaugePressure> gauge = readout.gauge(
+                    readout.say("exercise.gauge-at-the-cylinder"), curve.bubblePressure(cylinderAt), air.value());
+            draft.given(gauge).rule(readout.say("exercise.both-gauges-show-the-pressure"));
             cylinder = point(wish.valve(), gauge, air.value(), PressureDifference.ZERO);
             numbers = port.text() + " - " + gauge.text();
         } else {
-            Given<Temperature> at = readout.temperature("cylinder, at rest, liquid and vapour inside", cylinderAt);
-            draft.given(air, at)
-                    .slip(
-                            "A gauge reading must not be held against a pressure from the table: one counts from the air, the other from nothing.");
+            Given<Temperature> at =
+                    readout.temperature(readout.say("exercise.cylinder-at-rest-liquid-and"), cylinderAt);
+            draft.given(air, at).slip(readout.say("exercise.a-gauge-reading-must-not"));
             cylinder = ConnectionPoint.bySaturation(wish.valve(), curve, Reading.exact(at.value()));
             numbers = readout.text(first) + " - "
                     + readout.text(cylinder.pressure().value());
             draft.table(SaturationExtract.around(curve, readout, at.value(), at.value(), draw))
-                    .rule(
-                            "Where in the cylinder the blend stands between bubble and dew point is not known: take the middle of both"
-                                    + " pressures"
-                                    + (hard
-                                            ? ", with an expanded uncertainty of their difference over the square root of 3."
-                                            : "."))
+                    .rule(readout.say(
+                            "exercise.where-in-the-cylinder-the",
+                            (hard ? readout.say("exercise.with-an-expanded-uncertainty-of") : ".")))
                     .work(
-                            "pressure in the cylinder",
+                            readout.say("exercise.pressure-in-the-cylinder"),
                             "p = (p_bubble(T) + p_dew(T)) / 2",
                             "(" + readout.text(curve.bubblePressure(at.value())) + " + "
                                     + readout.text(curve.dewPressure(at.value())) + ") / 2",
                             readout.text(cylinder.pressure().value()),
-                            "saturation table of the question");
+                            readout.say("exercise.saturation-table-of-the-question"));
         }
         return answered(
                 draft, readout, difficulty, wish, FlowCheck.between(system, cylinder), first, numbers, cylinder);
@@ -149,14 +148,14 @@ final class FlowMaker implements Maker {
         return ConnectionPoint.byGauge(kind, Reading.ofExpanded(gauge.value(), doubt.pascals(), gauge.name()), air);
     }
 
-    private static String standing(Temperature cylinder) {
+    private static String standing(Readout readout, Temperature cylinder) {
         if (cylinder.celsius() < WARMEST_ICE_WATER_C) {
-            return " The cylinder has stood in ice water.";
+            return " " + readout.say("exercise.the-cylinder-has-stood-in");
         }
         if (cylinder.celsius() < 15) {
-            return " The cylinder has stood in cold water.";
+            return " " + readout.say("exercise.the-cylinder-has-stood-in-cold");
         }
-        return cylinder.celsius() > 40 ? " The cylinder has stood in the sun." : "";
+        return cylinder.celsius() > 40 ? " " + readout.say("exercise.the-cylinder-has-stood-in-the") : "";
     }
 
     /** Near the temperature whose pressure is that of the port: which way it flows is then not plain to see. */
@@ -194,49 +193,48 @@ final class FlowMaker implements Maker {
         String unit = readout.pressureDifferenceUnit();
         draft.part(
                         "driving pressure",
-                        "How far is the pressure at the system above the pressure in the cylinder, in " + unit
-                                + " (negative where it is below)?",
+                        readout.say("exercise.how-far-is-the-pressure", unit),
                         Answer.Figure.of(
                                 readout.number(signed), readout.pressureDecimals(), unit, readout.us() ? 0.4 : 3))
                 .sum(
-                        "driving pressure",
+                        readout.say("exercise.driving-pressure"),
                         difficulty == Difficulty.STARTING
-                                ? "gauge at the system - gauge at the cylinder"
-                                : "p(system) - p(cylinder)",
+                                ? readout.say("exercise.gauge-at-the-system-gauge")
+                                : readout.say("exercise.p-system-p-cylinder"),
                         numbers,
                         readout.text(signed));
         if (difficulty == Difficulty.EXPERIENCED) {
-            draft.rule(
-                            "The expanded uncertainty of a difference of two readings is the root of the sum of the squares (JCGM 100:2008, 5.1.2);"
-                                    + " within it the direction is too close to call. The thermometer on the cylinder counts as exact.")
+            draft.rule(readout.say("exercise.the-expanded-uncertainty-of-a"))
                     .part(
                             "uncertainty",
-                            "How large is the expanded uncertainty of that difference, in " + unit + "?",
+                            readout.say("exercise.how-large-is-the-expanded", unit),
                             Answer.Figure.of(
                                     readout.number(PressureDifference.ofPascals(doubt)),
                                     readout.pressureDecimals(),
                                     unit,
                                     readout.us() ? 0.3 : 2))
                     .sum(
-                            "expanded uncertainty of the difference",
+                            readout.say("exercise.expanded-uncertainty-of-the-difference"),
                             "U = sqrt(U1^2 + U2^2)",
-                            "gauge and middle of bubble and dew pressure",
+                            readout.say("exercise.gauge-and-middle-of-bubble"),
                             readout.text(PressureDifference.ofPascals(doubt)));
         }
         draft.mistake(
                 "driving pressure",
                 Answer.Figure.of(-readout.number(signed), readout.pressureDecimals(), unit, readout.us() ? 0.4 : 3),
-                "The sign says which way it flows: system less cylinder, not the other way round.");
+                readout.say("exercise.the-sign-says-which-way"));
         boolean intoSystem = signed.pascals() < 0;
-        String direction = intoSystem ? INTO_SYSTEM : INTO_CYLINDER;
+        String direction = intoSystem ? readout.say(INTO_SYSTEM) : readout.say(INTO_CYLINDER);
         draft.part(
                         "direction",
-                        "Which way does it flow when the valves are opened?",
-                        Answer.Words.oneOf(tooClose ? CLOSE : direction, List.of(INTO_SYSTEM, INTO_CYLINDER, CLOSE)))
+                        readout.say("exercise.which-way-does-it-flow"),
+                        Answer.Words.oneOf(
+                                tooClose ? readout.say(CLOSE) : direction,
+                                List.of(readout.say(INTO_SYSTEM), readout.say(INTO_CYLINDER), readout.say(CLOSE))))
                 .part(
                         "wanted",
-                        "May the valve be opened for what is wanted? If not, why?",
-                        Answer.Words.own(FlowWords.wanted(flow, wish.intoSystem() == intoSystem)))
+                        readout.say("exercise.may-the-valve-be-opened"),
+                        Answer.Words.own(FlowWords.wanted(readout, flow, wish.intoSystem() == intoSystem)))
                 .derive(flow.steps());
         return Optional.of(draft.done());
     }

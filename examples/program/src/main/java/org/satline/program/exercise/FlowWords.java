@@ -13,39 +13,40 @@ import org.satline.transfer.TransferCode;
 final class FlowWords {
     private FlowWords() {}
 
-    static String name(PointKind kind) {
+    static String name(Readout readout, PointKind kind) {
         return switch (kind) {
-            case HIGH_SIDE_LIQUID_PORT -> "high-side liquid port";
-            case HIGH_SIDE_VAPOUR_PORT -> "high-side vapour port";
-            case LOW_SIDE_PORT -> "low-side port";
-            case RECOVERY_CYLINDER_VAPOUR_VALVE -> "recovery cylinder, vapour valve";
-            case RECOVERY_CYLINDER_LIQUID_VALVE -> "recovery cylinder, liquid valve";
-            case SOURCE_CYLINDER_VAPOUR_VALVE -> "source cylinder, vapour valve";
-            case SOURCE_CYLINDER_LIQUID_VALVE -> "source cylinder, liquid valve";
-            case VACUUM_PUMP -> "vacuum pump";
-            case ATMOSPHERE -> "atmosphere";
+            case HIGH_SIDE_LIQUID_PORT -> readout.say("exercise.high-side-liquid-port");
+            case HIGH_SIDE_VAPOUR_PORT -> readout.say("exercise.high-side-vapour-port");
+            case LOW_SIDE_PORT -> readout.say("exercise.low-side-port");
+            case RECOVERY_CYLINDER_VAPOUR_VALVE -> readout.say("exercise.recovery-cylinder-vapour-valve");
+            case RECOVERY_CYLINDER_LIQUID_VALVE -> readout.say("exercise.recovery-cylinder-liquid-valve");
+            case SOURCE_CYLINDER_VAPOUR_VALVE -> readout.say("exercise.source-cylinder-vapour-valve");
+            case SOURCE_CYLINDER_LIQUID_VALVE -> readout.say("exercise.source-cylinder-liquid-valve");
+            case VACUUM_PUMP -> readout.say("exercise.vacuum-pump");
+            case ATMOSPHERE -> readout.say("exercise.atmosphere");
         };
     }
 
-    static String wanted(Flow flow, boolean asWanted) {
+    static String wanted(Readout readout, Flow flow, boolean asWanted) {
         if (!(flow instanceof Flow.OneWay way)) {
-            return "no: it may flow either way; keep the valve closed until the pressures differ";
+            return readout.say("exercise.no-it-may-flow-either");
         }
-        String advice = advice(way);
+        String advice = advice(readout, way);
         if (!asWanted) {
-            return "no: it would flow the wrong way" + (advice.isEmpty() ? "" : "; " + advice);
+            return readout.say("exercise.no-it-would-flow-the", (advice.isEmpty() ? "" : "; " + advice));
         }
-        return "yes, it flows the wanted way" + (advice.isEmpty() ? "" : ", but: " + advice);
+        return readout.say(
+                "exercise.yes-it-flows-the-wanted", (advice.isEmpty() ? "" : readout.say("exercise.but", advice)));
     }
 
-    private static String advice(Flow.OneWay way) {
+    private static String advice(Readout readout, Flow.OneWay way) {
         List<TransferCode> warnings = way.warnings();
         return warnings.stream()
                 .map(code -> Finding.of(
                         Severity.CAUTION,
                         code,
-                        new Subject(Subject.Kind.PORT, name(way.to().kind()))))
-                .map(Bench.WORDS::of)
+                        new Subject(Subject.Kind.PORT, name(readout, way.to().kind()))))
+                .map(readout.words()::of)
                 .collect(Collectors.joining("; "));
     }
 }

@@ -19,8 +19,10 @@ final class GiftText {
     static String of(ExerciseSheet sheet) {
         StringBuilder text = new StringBuilder();
         text.append("// ").append(SheetPage.title(sheet)).append('\n');
-        text.append("// ").append(SheetPage.PRACTICE).append("\n\n");
-        text.append("$CATEGORY: refrigerant exercises/").append(sheet.name()).append("\n\n");
+        text.append("// ").append(sheet.say(SheetPage.PRACTICE)).append("\n\n");
+        text.append("$CATEGORY: " + sheet.say("exercise.category") + "/")
+                .append(sheet.name())
+                .append("\n\n");
         int number = 1;
         for (Exercise exercise : sheet.exercises()) {
             char letter = 'a';

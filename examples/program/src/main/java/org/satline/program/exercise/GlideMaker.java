@@ -28,22 +28,20 @@ final class GlideMaker implements Maker {
                 ? readout.barometer(Pressure.ofKilopascals(draw.between(78, 96)))
                 : readout.seaLevel();
         Pressure drawn = curve.dewPressure(Temperature.ofCelsius(draw.between(-22, 12)));
-        Exercise.Draft draft = new Exercise.Draft(Topic.GLIDE, difficulty)
-                .given(bench.refrigerantGiven(designation))
+        Exercise.Draft draft = new Exercise.Draft(Topic.GLIDE, difficulty, readout)
+                .given(bench.refrigerantGiven(designation, readout))
                 .cautions(bench.cautions(designation, Task.READING))
-                .rule("The glide is the dew point less the bubble point at the same pressure.");
+                .rule(readout.say("exercise.the-glide-is-the-dew"));
         Working working = new Working(draft, readout, curve);
         Pressure pressure;
         if (difficulty == Difficulty.STARTING) {
-            Given<Pressure> given = readout.absolute("absolute pressure in the evaporator", drawn);
+            Given<Pressure> given =
+                    readout.absolute(readout.say("exercise.absolute-pressure-in-the-evaporator"), drawn);
             pressure = given.value();
-            draft.situation(
-                            "A blend boils in the evaporator of a machine and condenses in its condenser, each at a steady pressure.")
-                    .given(given);
+            draft.situation(readout.say("exercise.a-blend-boils-in-the")).given(given);
         } else {
-            Given<GaugePressure> given = readout.gauge("suction pressure", drawn, air.value());
-            draft.situation(
-                            "A refrigeration plant runs on a blend; the pressure drop of its evaporator may be neglected.")
+            Given<GaugePressure> given = readout.gauge(readout.say("exercise.suction-pressure"), drawn, air.value());
+            draft.situation(readout.say("exercise.a-refrigeration-plant-runs-on"))
                     .given(air, given);
             pressure = working.absolute(given, air.value());
         }
@@ -54,22 +52,19 @@ final class GlideMaker implements Maker {
             return Optional.empty();
         }
         draft.table(SaturationExtract.around(curve, readout, bubble, dew, draw));
-        String unit = ", in " + readout.temperatureUnit() + "?";
-        draft.part(
-                        "bubble point",
-                        "At which temperature does the liquid begin to boil in the evaporator" + unit,
-                        readout.answer(bubble))
+        String unit = readout.say("exercise.in", readout.temperatureUnit());
+        draft.part("bubble point", readout.say("exercise.at-which-temperature-does-the", unit), readout.answer(bubble))
                 .part(
                         "dew point",
-                        "At which temperature does the last drop boil away there" + unit,
+                        readout.say("exercise.at-which-temperature-does-the-last", unit),
                         readout.answer(dew))
                 .part(
                         "glide",
-                        "How large is the glide in the evaporator, in " + readout.differenceUnit() + "?",
+                        readout.say("exercise.how-large-is-the-glide", readout.differenceUnit()),
                         readout.answer(glide));
         working.bubble("", pressure);
         working.dew("", pressure);
-        working.difference("glide", "glide = T_dew - T_bubble", dew, bubble);
+        working.difference(readout.say("exercise.glide"), "glide = T_dew - T_bubble", dew, bubble);
         draft.derive(List.of(
                 SaturationMaker.lookup("bubblePoint", "T_bubble(p)", pressure, bubble, curve),
                 SaturationMaker.lookup("dewPoint", "T_dew(p)", pressure, dew, curve)));
@@ -78,8 +73,7 @@ final class GlideMaker implements Maker {
         } else {
             condenser(draw, draft, working, readout, curve);
         }
-        String swapped =
-                "The two columns of the table are easily swapped: the dew point is always the warmer one at a given pressure.";
+        String swapped = readout.say("exercise.the-two-columns-of-the");
         draft.mistake("bubble point", readout.answer(dew), swapped)
                 .mistake("dew point", readout.answer(bubble), swapped)
                 .mistake("glide", readout.answer(bubble.minus(dew)), swapped);
@@ -90,7 +84,7 @@ final class GlideMaker implements Maker {
     private static void condenser(
             Draw draw, Exercise.Draft draft, Working working, Readout readout, SaturationCurve curve) {
         Given<Pressure> given = readout.absolute(
-                "absolute pressure in the condenser",
+                readout.say("exercise.absolute-pressure-in-the-condenser"),
                 curve.bubblePressure(Temperature.ofCelsius(draw.between(28, 50))));
         Temperature bubble = curve.bubbleTemperature(given.value());
         Temperature dew = curve.dewTemperature(given.value());
@@ -99,12 +93,12 @@ final class GlideMaker implements Maker {
                 .table(SaturationExtract.around(curve, readout, bubble, dew, draw))
                 .part(
                         "glide in the condenser",
-                        "How large is the glide in the condenser, in " + readout.differenceUnit() + "?",
+                        readout.say("exercise.how-large-is-the-glide-in", readout.differenceUnit()),
                         readout.answer(glide));
-        working.dew(" in the condenser", given.value());
-        working.bubble(" in the condenser", given.value());
-        working.difference("glide in the condenser", "glide = T_dew - T_bubble", dew, bubble);
-        draft.slip("The glide depends on the pressure: evaporator and condenser have different ones.");
+        working.dew(" " + readout.say("exercise.in-the-condenser"), given.value());
+        working.bubble(" " + readout.say("exercise.in-the-condenser"), given.value());
+        working.difference(readout.say("exercise.glide-in-the-condenser"), "glide = T_dew - T_bubble", dew, bubble);
+        draft.slip(readout.say("exercise.the-glide-depends-on-the"));
     }
 
     private static void wrongLine(
@@ -116,30 +110,37 @@ final class GlideMaker implements Maker {
             Temperature bubble,
             Difficulty difficulty) {
         Given<Temperature> line = readout.temperature(
-                "suction-line temperature", dew.plus(TemperatureDifference.ofKelvins(draw.between(3.5, 9))));
+                readout.say("exercise.suction-line-temperature"),
+                dew.plus(TemperatureDifference.ofKelvins(draw.between(3.5, 9))));
         draft.given(line);
         if (difficulty == Difficulty.EXPERIENCED) {
             draft.given(readout.temperature(
-                    "air entering the evaporator",
+                    readout.say("exercise.air-entering-the-evaporator"),
                     line.value().plus(TemperatureDifference.ofKelvins(draw.between(2, 6)))));
-            draft.slip("The air entering the evaporator is not needed.");
+            draft.slip(readout.say("exercise.the-air-entering-the-evaporator"));
         }
         TemperatureDifference superheat = line.value().minus(dew);
         TemperatureDifference wrong = line.value().minus(bubble);
-        String unit = ", in " + readout.differenceUnit() + "?";
-        draft.part("superheat", "How large is the superheat" + unit, readout.answer(superheat))
+        String unit = readout.say("exercise.in", readout.differenceUnit());
+        draft.part("superheat", readout.say("exercise.how-large-is-the-superheat", unit), readout.answer(superheat))
                 .part(
                         "superheat from the wrong line",
-                        "What would someone find who counts from the bubble point" + unit,
+                        readout.say("exercise.what-would-someone-find-who-counts", unit),
                         readout.answer(wrong));
         working.superheat(line.value(), dew);
-        working.difference("superheat from the wrong line", "T_suction_line - T_bubble", line.value(), bubble);
+        working.difference(
+                readout.say("exercise.superheat-from-the-wrong-line"),
+                "T_suction_line - T_bubble",
+                line.value(),
+                bubble);
         if (difficulty == Difficulty.PRACTISED) {
             draft.part(
                     "superheat, other unit",
-                    "What is the true superheat in " + readout.other().differenceUnit() + "?",
+                    readout.say(
+                            "exercise.what-is-the-true-superheat",
+                            readout.other().differenceUnit()),
                     readout.other().answer(superheat));
-            working.converted("superheat", superheat);
+            working.converted(readout.say("exercise.superheat"), superheat);
         }
     }
 }

@@ -25,17 +25,24 @@ record LineReadings(
         Given<Temperature> suctionLine,
         Given<GaugePressure> liquidPressure,
         Given<Temperature> liquidLine) {
-    static final String LINES =
-            "Superheat counts from the dew point at the suction pressure, subcooling from the bubble point at the liquid pressure.";
+    static final String LINES = "exercise.superheat-counts-from-the-dew";
 
     static LineReadings of(Running running, Readout readout, Given<Atmosphere> atmosphere) {
         Atmosphere air = atmosphere.value();
         return new LineReadings(
                 atmosphere,
-                readout.gauge("suction pressure", running.state().suctionPressure(), air),
-                readout.temperature("suction-line temperature", running.state().suctionLine()),
-                readout.gauge("liquid pressure", running.state().liquidPressure(), air),
-                readout.temperature("liquid-line temperature", running.state().liquidLine()));
+                readout.gauge(
+                        readout.say("exercise.suction-pressure"),
+                        running.state().suctionPressure(),
+                        air),
+                readout.temperature(
+                        readout.say("exercise.suction-line-temperature"),
+                        running.state().suctionLine()),
+                readout.gauge(
+                        readout.say("exercise.liquid-pressure"), running.state().liquidPressure(), air),
+                readout.temperature(
+                        readout.say("exercise.liquid-line-temperature"),
+                        running.state().liquidLine()));
     }
 
     Pressure suction() {
@@ -73,20 +80,22 @@ record LineReadings(
                 curve, readout, curve.bubbleTemperature(suction()), curve.dewTemperature(suction()), draw));
         draft.table(SaturationExtract.around(
                 curve, readout, curve.bubbleTemperature(liquid()), curve.dewTemperature(liquid()), draw));
-        draft.rule(LINES);
+        draft.rule(readout.say(LINES));
     }
 
     /** Works out the superheat. */
     TemperatureDifference workSuperheat(Working working) {
-        Temperature dew =
-                working.dew(" at the suction pressure", working.absolute(suctionPressure, atmosphere.value()));
+        Temperature dew = working.dew(
+                " " + working.say("exercise.at-the-suction-pressure"),
+                working.absolute(suctionPressure, atmosphere.value()));
         return working.superheat(suctionLine.value(), dew);
     }
 
     /** Works out the subcooling. */
     TemperatureDifference workSubcooling(Working working) {
-        Temperature bubble =
-                working.bubble(" at the liquid pressure", working.absolute(liquidPressure, atmosphere.value()));
+        Temperature bubble = working.bubble(
+                " " + working.say("exercise.at-the-liquid-pressure"),
+                working.absolute(liquidPressure, atmosphere.value()));
         return working.subcooling(bubble, liquidLine.value());
     }
 }

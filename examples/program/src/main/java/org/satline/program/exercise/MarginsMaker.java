@@ -45,14 +45,17 @@ final class MarginsMaker implements Maker {
         if (!(usual(superheat) && usual(subcooling))) {
             return Optional.empty();
         }
-        Exercise.Draft draft = new Exercise.Draft(Topic.MARGINS, difficulty)
-                .situation("An air conditioner has run steadily for half an hour. These are its readings.")
-                .given(bench.refrigerantGiven(running.designation()))
+        Exercise.Draft draft = new Exercise.Draft(Topic.MARGINS, difficulty, readout)
+                .situation(readout.say("exercise.an-air-conditioner-has-run"))
+                .given(bench.refrigerantGiven(running.designation(), readout))
                 .cautions(bench.cautions(running.designation(), Task.READING));
         readings.put(draft, curve, readout, draw);
-        String unit = ", in " + readout.differenceUnit() + "?";
-        draft.part("superheat", "How large is the superheat" + unit, readout.answer(superheat))
-                .part("subcooling", "How large is the subcooling" + unit, readout.answer(subcooling));
+        String unit = readout.say("exercise.in", readout.differenceUnit());
+        draft.part("superheat", readout.say("exercise.how-large-is-the-superheat", unit), readout.answer(superheat))
+                .part(
+                        "subcooling",
+                        readout.say("exercise.how-large-is-the-subcooling", unit),
+                        readout.answer(subcooling));
         Working working = new Working(draft, readout, curve);
         readings.workSuperheat(working);
         readings.workSubcooling(working);
@@ -61,24 +64,28 @@ final class MarginsMaker implements Maker {
         if (difficulty == Difficulty.PRACTISED) {
             draft.part(
                     "superheat, other unit",
-                    "What is the superheat in " + readout.other().differenceUnit() + "?",
+                    readout.say(
+                            "exercise.what-is-the-superheat-in", readout.other().differenceUnit()),
                     readout.other().answer(superheat));
-            working.converted("superheat", superheat);
+            working.converted(readout.say("exercise.superheat"), superheat);
         } else if (hard) {
             Given<PressureDifference> gaugeDoubt = readout.pressureDifference(
-                    "standard uncertainty of either gauge",
+                    readout.say("exercise.standard-uncertainty-of-either-gauge"),
                     PressureDifference.ofPascals(
                             draw.between(0.008, 0.02) * readings.suction().pascals()));
             Given<TemperatureDifference> clampDoubt = readout.difference(
-                    "standard uncertainty of either clamp", TemperatureDifference.ofKelvins(draw.between(0.3, 0.9)));
+                    readout.say("exercise.standard-uncertainty-of-either-clamp"),
+                    TemperatureDifference.ofKelvins(draw.between(0.3, 0.9)));
             pressureU = gaugeDoubt.value().pascals();
             temperatureU = clampDoubt.value().kelvins();
             draft.given(
                     gaugeDoubt,
                     clampDoubt,
-                    readout.temperature("outdoor air", running.air().outdoor()),
                     readout.temperature(
-                            "discharge-line temperature", running.state().dischargeLine()));
+                            readout.say("exercise.outdoor-air"), running.air().outdoor()),
+                    readout.temperature(
+                            readout.say("exercise.discharge-line-temperature"),
+                            running.state().dischargeLine()));
         }
         Margins margins = Margins.of(curve, readings.typed(pressureU, temperatureU));
         if (hard) {
@@ -103,13 +110,11 @@ final class MarginsMaker implements Maker {
             LineMargin margin,
             double pressureU,
             double temperatureU) {
-        draft.rule(
-                "The standard uncertainty of the superheat is u(SH) = sqrt(u(T)^2 + (dT/dp u(p))^2), where dT/dp is the slope of the dew"
-                        + " line: the step in temperature over the step in pressure of the rows of the table around the reading (JCGM 100:2008, 5.1.2).");
+        draft.rule(readout.say("exercise.the-standard-uncertainty-of-the"));
         TemperatureDifference u = TemperatureDifference.ofKelvins(margin.standardUncertaintyK());
         draft.part(
                 "uncertainty of the superheat",
-                "How large is the standard uncertainty of the superheat, in " + readout.differenceUnit() + "?",
+                readout.say("exercise.how-large-is-the-standard", readout.differenceUnit()),
                 Answer.Figure.of(readout.number(u), 1, readout.differenceUnit(), 0.1));
         double fromGauge = Math.sqrt(u.kelvins() * u.kelvins() - temperatureU * temperatureU);
         TemperatureDifference gaugePart = TemperatureDifference.ofKelvins(fromGauge);
@@ -117,16 +122,16 @@ final class MarginsMaker implements Maker {
         PressureDifference gauge = PressureDifference.ofPascals(pressureU);
         Temperature dew = curve.dewTemperature(readings.suction());
         draft.sum(
-                "uncertainty of the dew point",
+                readout.say("exercise.uncertainty-of-the-dew-point"),
                 "dT/dp u(p)",
-                "slope of the dew line at " + readout.text(dew) + " x " + readout.text(gauge),
+                readout.say("exercise.slope-of-the-dew-line", readout.text(dew), readout.text(gauge)),
                 readout.text(gaugePart));
         draft.sum(
-                "standard uncertainty of the superheat",
+                readout.say("exercise.standard-uncertainty-of-the-superheat"),
                 "u(SH) = sqrt(u(T)^2 + (dT/dp u(p))^2)",
                 "sqrt((" + readout.text(clampPart) + ")^2 + (" + readout.text(gaugePart) + ")^2)",
                 readout.text(u));
-        draft.slip("Outdoor air and discharge line are not needed here.");
+        draft.slip(readout.say("exercise.outdoor-air-and-discharge-line"));
     }
 
     private static void slips(Exercise.Draft draft, Readout readout, SaturationCurve curve, LineReadings readings) {
@@ -134,29 +139,21 @@ final class MarginsMaker implements Maker {
         TemperatureDifference glide = curve.glide(readings.suction());
         if (glide.kelvins() > 0.3) {
             Answer.Figure found = readout.answer(readings.suctionLine().value().minus(wrongLine));
-            draft.mistake(
-                            "superheat",
-                            found,
-                            "Whoever counts superheat from the bubble point finds " + found.text()
-                                    + ": too much by the glide.")
+            draft.mistake("superheat", found, readout.say("exercise.whoever-counts-superheat-from-the", found.text()))
                     .mistake(
                             "subcooling",
                             readout.answer(curve.dewTemperature(readings.liquid())
                                     .minus(readings.liquidLine().value())),
-                            "Whoever counts subcooling from the dew point finds too much by the glide as well.");
+                            readout.say("exercise.whoever-counts-subcooling-from-the"));
         }
         Pressure low = Pressure.ofPascals(readings.suctionPressure().value().pascals());
         Answer.Figure found =
                 readout.answer(curve.superheat(low, readings.suctionLine().value()));
-        draft.mistake(
-                "superheat",
-                found,
-                "Whoever takes the gauge readings for absolute finds a superheat of " + found.text()
-                        + ": far too much, and a reason to add refrigerant that is not there.");
+        draft.mistake("superheat", found, readout.say("exercise.whoever-takes-the-gauge-readings", found.text()));
         Pressure high = Pressure.ofPascals(readings.liquidPressure().value().pascals());
         draft.mistake(
                 "subcooling",
                 readout.answer(curve.subcooling(high, readings.liquidLine().value())),
-                "The same mistake makes the subcooling too small.");
+                readout.say("exercise.the-same-mistake-makes-the"));
     }
 }

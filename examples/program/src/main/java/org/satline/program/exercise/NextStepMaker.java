@@ -46,10 +46,10 @@ final class NextStepMaker implements Maker {
                 : running.flatMap(each -> howMuch(draw, readout, difficulty, each, error));
     }
 
-    private Exercise.Draft draft(Difficulty difficulty, Running running, ChargeLevel level) {
+    private Exercise.Draft draft(Readout readout, Difficulty difficulty, Running running, ChargeLevel level) {
         Task task = level == ChargeLevel.LOW ? Task.CHARGING : Task.RECOVERY;
-        return new Exercise.Draft(Topic.NEXT_STEP, difficulty)
-                .given(bench.refrigerantGiven(running.designation()))
+        return new Exercise.Draft(Topic.NEXT_STEP, difficulty, readout)
+                .given(bench.refrigerantGiven(running.designation(), readout))
                 .cautions(bench.cautions(running.designation(), task));
     }
 
@@ -67,11 +67,12 @@ final class NextStepMaker implements Maker {
 
     private Optional<Exercise> whichWay(Readout readout, Running running) {
         Criterion criterion = running.metering().judgedBy();
-        Given<TemperatureDifference> superheat =
-                readout.difference("superheat", running.state().superheat());
-        Given<TemperatureDifference> subcooling =
-                readout.difference("subcooling", running.state().subcooling());
-        Given<TemperatureDifference> target = readout.target("maker's target " + criterion.label(), running.target());
+        Given<TemperatureDifference> superheat = readout.difference(
+                readout.say("exercise.superheat"), running.state().superheat());
+        Given<TemperatureDifference> subcooling = readout.difference(
+                readout.say("exercise.subcooling"), running.state().subcooling());
+        Given<TemperatureDifference> target = readout.target(
+                readout.say("exercise.maker-s-target", readout.words().name(criterion)), running.target());
         Given<TemperatureDifference> band = Tolerances.given(readout, criterion);
         TemperatureDifference measured = (criterion == Criterion.SUPERHEAT ? superheat : subcooling).value();
         TemperatureDifference deviation = measured.minus(target.value());
@@ -88,36 +89,35 @@ final class NextStepMaker implements Maker {
         if (!NextStepWords.agrees(advice, level.get())) {
             return Optional.empty();
         }
-        Exercise.Draft draft = draft(Difficulty.STARTING, running, level.get())
-                .situation("An air conditioner with " + Tolerances.article(running.metering())
-                        + " has settled; airflow and coils were found in order, and there is no leak.")
+        Exercise.Draft draft = draft(readout, Difficulty.STARTING, running, level.get())
+                .situation(readout.say(
+                        "exercise.an-air-conditioner-with-has", Tolerances.article(readout, running.metering())))
                 .given(superheat, subcooling, target, band)
                 .rule(Tolerances.rule(running.metering(), readout))
                 .part(
                         "deviation",
-                        "How far is the quantity that shows the charge from its target (measured less target), in "
-                                + readout.differenceUnit() + "?",
+                        readout.say("exercise.how-far-is-the-quantity", readout.differenceUnit()),
                         Answer.Figure.of(readout.number(deviation), 1, readout.differenceUnit(), 0))
                 .part(
                         "direction",
-                        "Is refrigerant to be added, to be taken out, or left as it is?",
-                        NextStepWords.directionAnswer(level.get()))
+                        readout.say("exercise.is-refrigerant-to-be-added"),
+                        NextStepWords.directionAnswer(readout, level.get()))
                 .part(
                         "where",
-                        "From where to where does it move?",
+                        readout.say("exercise.from-where-to-where-does"),
                         Answer.Words.own(NextStepWords.where(
-                                level.get(), running.system().design().refrigerant())))
+                                readout, level.get(), running.system().design().refrigerant())))
                 .sum(
-                        criterion.label() + " less target",
-                        "d = measured - target",
+                        readout.say("exercise.less-target", readout.words().name(criterion)),
+                        readout.say("exercise.d-measured-target"),
                         readout.text(measured) + " - " + target.text(),
                         readout.text(deviation))
                 .sum(
-                        "level",
-                        "d against the band",
-                        readout.text(deviation) + " against +/- " + band.text(),
-                        VerdictAsk.words(level.get()))
-                .derive(List.of(NextStepWords.step(advice, Optional.empty())));
+                        readout.say("exercise.level"),
+                        readout.say("exercise.d-against-the-band"),
+                        readout.say("exercise.against", readout.text(deviation), band.text()),
+                        VerdictAsk.words(readout, level.get()))
+                .derive(List.of(NextStepWords.step(readout, advice, Optional.empty())));
         return Optional.of(draft.done());
     }
 
@@ -126,7 +126,8 @@ final class NextStepMaker implements Maker {
         Criterion criterion = before.metering().judgedBy();
         double rated = before.system().ratedCharge().kilograms();
         double share = draw.between(0.2, 0.5);
-        Given<Mass> moved = readout.smallMass("moved so far", Mass.ofKilograms(Math.abs(error) * share * rated));
+        Given<Mass> moved = readout.smallMass(
+                readout.say("exercise.moved-so-far"), Mass.ofKilograms(Math.abs(error) * share * rated));
         double netKg = error > 0 ? -moved.value().kilograms() : moved.value().kilograms();
         Running after;
         try {
@@ -134,9 +135,12 @@ final class NextStepMaker implements Maker {
         } catch (NoSteadyStateException | IllegalArgumentException e) {
             return Optional.empty();
         }
-        Given<TemperatureDifference> first = readout.difference(criterion.label() + " before", before.judged());
-        Given<TemperatureDifference> second = readout.difference(criterion.label() + " now, settled", after.judged());
-        Given<TemperatureDifference> target = readout.target("maker's target " + criterion.label(), before.target());
+        Given<TemperatureDifference> first = readout.difference(
+                readout.say("exercise.before", readout.words().name(criterion)), before.judged());
+        Given<TemperatureDifference> second = readout.difference(
+                readout.say("exercise.now-settled", readout.words().name(criterion)), after.judged());
+        Given<TemperatureDifference> target = readout.target(
+                readout.say("exercise.maker-s-target", readout.words().name(criterion)), before.target());
         Given<TemperatureDifference> band = Tolerances.given(readout, criterion);
         TemperatureDifference change = second.value().minus(first.value());
         TemperatureDifference deviation = second.value().minus(target.value());
@@ -157,18 +161,28 @@ final class NextStepMaker implements Maker {
                 || Math.abs(restKg) < 0.05) {
             return Optional.empty();
         }
-        Exercise.Draft draft = draft(difficulty, before, level.get())
-                .situation("An air conditioner with " + Tolerances.article(before.metering())
-                        + " was being brought to its charge: refrigerant was " + (netKg > 0 ? "added" : "taken out")
-                        + " once, and it has settled again. Airflow, coils and "
-                        + (criterion == Criterion.SUPERHEAT ? Criterion.SUBCOOLING : Criterion.SUPERHEAT).label()
-                        + " were found in order, and there is no leak.")
+        Exercise.Draft draft = draft(readout, difficulty, before, level.get())
+                .situation(readout.say(
+                        "exercise.an-air-conditioner-with-was",
+                        Tolerances.article(readout, before.metering()),
+                        (netKg > 0 ? readout.say("exercise.added") : readout.say("exercise.taken-out")),
+                        readout.words()
+                                .name(criterion == Criterion.SUPERHEAT ? Criterion.SUBCOOLING : Criterion.SUPERHEAT)))
                 .given(
-                        readout.mass("full charge on the plate", before.system().ratedCharge()),
+                        readout.mass(
+                                readout.say("exercise.full-charge-on-the-plate"),
+                                before.system().ratedCharge()),
                         target,
                         band,
                         first,
-                        new Given<>("refrigerant " + (netKg > 0 ? "added" : "taken out"), moved.text(), moved.value()),
+                        new Given<>(
+                                readout.say(
+                                        "exercise.refrigerant-2",
+                                        (netKg > 0
+                                                ? readout.say("exercise.added")
+                                                : readout.say("exercise.taken-out"))),
+                                moved.text(),
+                                moved.value()),
                         second);
         StepSum sum = new StepSum(draft, readout, netKg, first, second, target);
         boolean fits = sum.write(draw, difficulty, before, level.get(), change, deviation, restKg);
@@ -186,7 +200,7 @@ final class NextStepMaker implements Maker {
         if (!NextStepWords.agrees(advice, level.get())) {
             return Optional.empty();
         }
-        return Optional.of(draft.derive(List.of(NextStepWords.step(advice, sum.cylinderAllows())))
+        return Optional.of(draft.derive(List.of(NextStepWords.step(readout, advice, sum.cylinderAllows())))
                 .done());
     }
 

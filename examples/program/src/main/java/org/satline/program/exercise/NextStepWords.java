@@ -15,29 +15,30 @@ import org.satline.step.StepAdvice;
 final class NextStepWords {
     private NextStepWords() {}
 
-    static String direction(ChargeLevel level) {
+    static String direction(Readout readout, ChargeLevel level) {
         return switch (level) {
-            case LOW -> "add";
-            case ON_TARGET -> "leave as it is";
-            case HIGH -> "take out";
+            case LOW -> readout.say("exercise.add");
+            case ON_TARGET -> readout.say("exercise.leave-as-it-is");
+            case HIGH -> readout.say("exercise.take-out");
         };
     }
 
-    static Answer directionAnswer(ChargeLevel level) {
+    static Answer directionAnswer(Readout readout, ChargeLevel level) {
         return Answer.Words.oneOf(
-                direction(level),
-                Stream.of(ChargeLevel.values()).map(NextStepWords::direction).toList());
+                direction(readout, level),
+                Stream.of(ChargeLevel.values())
+                        .map(each -> direction(readout, each))
+                        .toList());
     }
 
-    static String where(ChargeLevel level, Refrigerant refrigerant) {
+    static String where(Readout readout, ChargeLevel level, Refrigerant refrigerant) {
         return switch (level) {
             case LOW ->
-                "from a clean source cylinder of the same refrigerant"
-                        + (refrigerant.isBlend() ? ", as liquid because it is a blend," : "")
-                        + " into the suction side, metered so that it flashes on the way; never from a cylinder of mixed recovered refrigerant";
-            case ON_TARGET -> "nothing moves";
-            case HIGH ->
-                "from the high-side liquid port into a recovery cylinder with room left, on a scale; never back into the source cylinder";
+                readout.say(
+                        "exercise.from-a-clean-source-cylinder",
+                        (refrigerant.isBlend() ? readout.say("exercise.as-liquid-because-it-is") : ""));
+            case ON_TARGET -> readout.say("exercise.nothing-moves");
+            case HIGH -> readout.say("exercise.from-the-high-side-liquid");
         };
     }
 
@@ -50,22 +51,25 @@ final class NextStepWords {
     }
 
     /** Rounded down, so that the figure printed is never more than the cylinder allows. */
-    static Step step(StepAdvice advice, Optional<Mass> cylinderAllows) {
+    static Step step(Readout readout, StepAdvice advice, Optional<Mass> cylinderAllows) {
         List<Figure> given = new ArrayList<>();
         cylinderAllows.ifPresent(most -> given.add(Figure.of("cylinderAllows", most)));
         advice.reasons().forEach(reason -> given.addAll(reason.figures()));
-        String result = "leave the charge as it is";
+        String result = readout.say("exercise.leave-the-charge-as-it");
         if (advice instanceof StepAdvice.Move move) {
             given.add(Figure.of("wait", (double) move.settlingTime().toMinutes(), "min"));
-            result = (move.direction() == StepAdvice.Direction.ADD ? "add " : "take out ")
-                    + Bench.WORDS.numbers().finer().down(move.amount());
+            result = (move.direction() == StepAdvice.Direction.ADD
+                            ? readout.say("exercise.add") + " "
+                            : readout.say("exercise.take-out") + " ")
+                    + readout.words().numbers().finer().down(move.amount());
         }
         return new Step(
                 "nextStep",
-                "largest step whose probability of passing the far edge of the band stays within 5 %"
-                        + (cylinderAllows.isPresent() ? ", and no more than the cylinder allows" : ""),
+                readout.say(
+                        "exercise.largest-step",
+                        cylinderAllows.isPresent() ? readout.say("exercise.and-no-more-than-the") : ""),
                 given,
                 Figure.of("step", result),
-                "Bayesian linear regression on the readings, prior of a typical unit");
+                readout.say("exercise.bayesian-regression"));
     }
 }

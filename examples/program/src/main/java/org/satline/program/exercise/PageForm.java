@@ -11,19 +11,19 @@ public enum PageForm {
     /** Markdown with tables. */
     MARKDOWN {
         @Override
-        String write(String title, List<Block> blocks) {
+        String write(String title, String language, List<Block> blocks) {
             return PageMarkdown.of(blocks);
         }
     },
     /** One HTML file to print: no script, no reference to anything outside, black on white. */
     HTML {
         @Override
-        String write(String title, List<Block> blocks) {
-            return PageHtml.of(title, PageHtml.Style.EXERCISE, blocks);
+        String write(String title, String language, List<Block> blocks) {
+            return PageHtml.of(title, PageHtml.Style.EXERCISE, language, blocks);
         }
     };
 
-    abstract String write(String title, List<Block> blocks);
+    abstract String write(String title, String language, List<Block> blocks);
 
     /**
      * The form that a file name asks for.

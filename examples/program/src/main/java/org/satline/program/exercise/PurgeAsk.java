@@ -16,7 +16,7 @@ import org.satline.wording.VisitLines;
 
 /** What a question about a purge asks, and its answers. */
 final class PurgeAsk {
-    private static final String NONE = "none";
+    private static final String NONE = "exercise.none";
 
     private final Exercise.Draft draft;
     private final Readout readout;
@@ -39,23 +39,30 @@ final class PurgeAsk {
     }
 
     void write(HookUpPlan plan, Hose hose, Given<Density> density) {
-        Given<Length> bore = size("bore of the hose", hose.bore(), readout.us() ? "in" : "mm", readout.us() ? 2 : 1);
-        Given<Length> length = size("length of the hose", hose.length(), readout.us() ? "ft" : "m", 1);
+        Given<Length> bore = size(
+                readout.say("exercise.bore-of-the-hose"),
+                hose.bore(),
+                readout.us() ? "in" : "mm",
+                readout.us() ? 2 : 1);
+        Given<Length> length =
+                size(readout.say("exercise.length-of-the-hose"), hose.length(), readout.us() ? "ft" : "m", 1);
         draft.given(bore, length);
         if (difficulty != Difficulty.STARTING) {
-            draft.part(
-                    "possible",
-                    "Can this hose be swept free of air with refrigerant, as it hangs or turned round?",
-                    Answer.Words.own(possible(plan)));
+            draft.part("possible", readout.say("exercise.can-this-hose-be-swept"), Answer.Words.own(possible(plan)));
         }
         if (plan instanceof HookUpPlan.Planned planned) {
             purge(planned, hose, bore, length, density);
         } else if (plan instanceof HookUpPlan.NoPlan none) {
-            String why =
-                    Bench.WORDS.message("transfer.planReason." + none.reason().word());
-            String instead = VisitLines.parts(none, Bench.WORDS);
-            ask(NONE, "none; instead: " + instead, Answer.Words.own(NONE));
-            draft.work("sweep", "who pushes, and who lets out", why, instead, "rules of the question");
+            String why = readout.words()
+                    .message("transfer.planReason." + none.reason().word());
+            String instead = VisitLines.parts(none, readout.words());
+            ask(readout.say(NONE), readout.say("exercise.none-instead", instead), Answer.Words.own(readout.say(NONE)));
+            draft.work(
+                    readout.say("exercise.sweep"),
+                    readout.say("exercise.who-pushes-and-who-lets"),
+                    why,
+                    instead,
+                    readout.say("exercise.rules-of-the-question"));
         }
     }
 
@@ -63,34 +70,38 @@ final class PurgeAsk {
         return plan.acts().stream().anyMatch(act -> act.kind() == Act.Kind.TURN_ROUND);
     }
 
-    private static String possible(HookUpPlan plan) {
+    private String possible(HookUpPlan plan) {
         if (plan instanceof HookUpPlan.Planned planned) {
-            return isTurned(planned) ? "yes, after it is turned round" : "yes, as it hangs";
+            return isTurned(planned)
+                    ? readout.say("exercise.yes-after-it-is-turned")
+                    : readout.say("exercise.yes-as-it-hangs");
         }
-        return "no";
+        return readout.say("exercise.no");
     }
 
-    private static String looseJoint(HookUpPlan.Planned plan) {
+    private String looseJoint(HookUpPlan.Planned plan) {
         boolean atCylinder = plan.acts().stream()
                 .anyMatch(act -> act.kind() == Act.Kind.CONNECT_LOOSE
                         && act.to().orElse("").startsWith("cylinder"));
-        return "the one at the " + (atCylinder ? "cylinder" : "system");
+        return readout.say(
+                "exercise.the-one-at-the",
+                (atCylinder ? readout.say("exercise.cylinder") : readout.say("exercise.system")));
     }
 
-    private static String moves(HookUpPlan.Planned plan) {
+    private String moves(HookUpPlan.Planned plan) {
         List<String> moves = new ArrayList<>();
         for (Act act : plan.acts()) {
             List<Figure> places = new ArrayList<>();
             places.add(Figure.of("target", part(act.target())));
             act.to().ifPresent(to -> places.add(Figure.of("to", part(to))));
             moves.add((moves.size() + 1) + ") "
-                    + Bench.WORDS.message("act." + act.kind().code(), places.toArray(new Figure[0])));
+                    + readout.words().message("act." + act.kind().code(), places.toArray(new Figure[0])));
         }
         return String.join(" ", moves);
     }
 
-    private static String part(String name) {
-        return Bench.WORDS.message("place." + name, Figure.of("name", "the cylinder"));
+    private String part(String name) {
+        return readout.words().message("place." + name, Figure.of("name", readout.say("exercise.the-cylinder")));
     }
 
     private void purge(
@@ -101,12 +112,12 @@ final class PurgeAsk {
         Mass planned = plan.phases().stream().map(HookUpPlan.Phase::vented).reduce(Mass.ZERO, Mass::plus);
         ask(looseJoint(plan), moves(plan), mass(released));
         draft.sum(
-                        "volume of the hose",
+                        readout.say("exercise.volume-of-the-hose"),
                         "V = pi/4 d^2 L",
                         "pi/4 x (" + bore.text() + ")^2 x " + length.text(),
                         hose.volume().in(readout.us() ? "in3" : "L", readout.us() ? 2 : 4))
                 .work(
-                        "refrigerant released",
+                        readout.say("exercise.refrigerant-released"),
                         "m = 3 V rho_v",
                         "3 x " + hose.volume().in(readout.us() ? "ft3" : "L", 5) + " x " + density.text(),
                         released.in(massUnit(), massUnit().equals("g") ? 2 : 3),
@@ -117,19 +128,20 @@ final class PurgeAsk {
                         List.of(Figure.of("n", volumes, "1"), Figure.of("V", hose.volume())),
                         Figure.of("m", planned),
                         Finding.PRACTICE)))
-                .slip("The vapour that counts is that at the port; what leaves comes out at the joint that is loose.");
+                .slip(readout.say("exercise.the-vapour-that-counts-is"));
     }
 
     /** The same questions whether there is a way or not, so that they tell nothing. */
     private void ask(String loose, String moves, Answer released) {
-        draft.rule("Assume that three volumes of the hose leave it before the air is gone (common practice, no source)"
-                        + (readout.us()
+        draft.rule(readout.say(
+                        "exercise.assume-that-three-volumes-of",
+                        (readout.us()
                                 ? "; 1 ft = 12 in, 1 ft3 = 1728 in3, 1 lb = "
                                         + (massUnit().equals("g") ? "453.59 g." : "16 oz.")
-                                : "."))
-                .part("loose", "Which joint stays loose?", Answer.Words.own(loose))
-                .part("moves", "List the moves in order.", Answer.Words.own(moves))
-                .part("released", "How much refrigerant is released, in " + massUnit() + "?", released);
+                                : ".")))
+                .part("loose", readout.say("exercise.which-joint-stays-loose"), Answer.Words.own(loose))
+                .part("moves", readout.say("exercise.list-the-moves-in-order"), Answer.Words.own(moves))
+                .part("released", readout.say("exercise.how-much-refrigerant-is-released", massUnit()), released);
     }
 
     private static Given<Length> size(String name, Length length, String unit, int decimals) {

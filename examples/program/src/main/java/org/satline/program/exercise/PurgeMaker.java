@@ -45,7 +45,9 @@ final class PurgeMaker implements Maker {
                 hard ? readout.barometer(Pressure.ofKilopascals(draw.between(78, 96))) : readout.seaLevel();
         Role port = hard && !charging && draw.chance(0.25) ? Role.LIQUID_LINE : Role.LOW_SIDE;
         Given<GaugePressure> atPort = readout.gauge(
-                "pressure at the " + name(port), portPressure(draw, curve, port, hard, air.value()), air.value());
+                readout.say("exercise.pressure-at-the", name(readout, port)),
+                portPressure(draw, curve, port, hard, air.value()),
+                air.value());
         Given<?> inCylinder = cylinder(draw, readout, curve, charging, air.value());
         Hose hose = hose(draw, readout, difficulty);
         PurgeCase it = new PurgeCase(
@@ -60,22 +62,19 @@ final class PurgeMaker implements Maker {
         if (!worthAsking(it, plan, difficulty)) {
             return Optional.empty();
         }
-        Exercise.Draft draft = new Exercise.Draft(Topic.PURGE, difficulty)
-                .situation(situation(charging, port))
-                .given(bench.refrigerantGiven(designation))
+        Exercise.Draft draft = new Exercise.Draft(Topic.PURGE, difficulty, readout)
+                .situation(situation(readout, charging, port))
+                .given(bench.refrigerantGiven(designation, readout))
                 .given(atPort, inCylinder)
                 .given(
                         Given.words(
-                                "end of the hose at the system",
+                                readout.say("exercise.end-of-the-hose-at"),
                                 hose.systemEnd().toString()),
                         Given.words(
-                                "end of the hose at the cylinder",
+                                readout.say("exercise.end-of-the-hose-at-the"),
                                 hose.cylinderEnd().toString()))
                 .cautions(bench.cautions(designation, Task.HOSE_PURGE))
-                .rule(
-                        "Vapour out of the system sweeps the air out through the joint at the cylinder, which stays loose meanwhile; a self-sealing"
-                                + " end lets nothing out while its joint is loose. The other end is screwed home, or the core of the port stays"
-                                + " shut.");
+                .rule(readout.say("exercise.vapour-out-of-the-system"));
         if (!hasVapour(curve, atPort.value(), air.value())
                 || (inCylinder.value() instanceof GaugePressure gauge && !hasVapour(curve, gauge, air.value()))) {
             return Optional.empty(); // colder than the table
@@ -84,30 +83,28 @@ final class PurgeMaker implements Maker {
         if (difficulty == Difficulty.STARTING) {
             draft.given(densities.get(0));
         } else {
-            draft.given(air).rule("If the hose cannot be swept as it hangs, turn it round.");
+            draft.given(air).rule(readout.say("exercise.if-the-hose-cannot-be"));
             densities.forEach(draft::given);
         }
         if (hard) {
-            draft.rule("Only vapour sweeps: of liquid too much would leave at the loose joint. What stands less than "
-                            + least(readout) + " above the air sweeps nothing (judgement, no source).")
-                    .rule(
-                            "Of a gas of class 3 nothing is let out: its hose is evacuated (common practice, no source).");
+            draft.rule(readout.say("exercise.only-vapour-sweeps-of-liquid", least(readout)))
+                    .rule(readout.say("exercise.of-a-gas-of-class"));
         }
         new PurgeAsk(draft, readout, difficulty).write(plan, hose, densities.get(0));
         return Optional.of(draft.done());
     }
 
-    private static String situation(boolean charging, Role port) {
-        return "A hose full of air is ready, "
-                + (charging
-                        ? "to charge a running system from a source cylinder."
-                        : "to take refrigerant out of a running system into an evacuated recovery cylinder.")
-                + " It will go straight from the " + name(port)
-                + ", which has a valve core, to the cylinder; there is no vacuum pump. All valves are shut.";
+    private static String situation(Readout readout, boolean charging, Role port) {
+        return readout.say(
+                "exercise.a-hose-full-of-air",
+                (charging
+                        ? readout.say("exercise.to-charge-a-running-system")
+                        : readout.say("exercise.to-take-refrigerant-out-of")),
+                name(readout, port));
     }
 
-    private static String name(Role port) {
-        return port == Role.LOW_SIDE ? "low-side port" : "liquid-line port";
+    private static String name(Readout readout, Role port) {
+        return port == Role.LOW_SIDE ? readout.say("exercise.low-side-port") : readout.say("exercise.liquid-line-port");
     }
 
     private static String least(Readout readout) {
@@ -130,11 +127,13 @@ final class PurgeMaker implements Maker {
             Draw draw, Readout readout, SaturationCurve curve, boolean charging, Atmosphere air) {
         if (charging) {
             return readout.gauge(
-                    "pressure in the cylinder", curve.bubblePressure(Temperature.ofCelsius(draw.between(22, 35))), air);
+                    readout.say("exercise.pressure-in-the-cylinder"),
+                    curve.bubblePressure(Temperature.ofCelsius(draw.between(22, 35))),
+                    air);
         }
         Pressure vacuum = Pressure.ofMicrons(draw.whole(20, 150) * 10);
         String text = readout.us() ? vacuum.in("micron", 0) : vacuum.in("Pa", 0);
-        return new Given<>("pressure in the cylinder, absolute", text, Pressure.parse(text));
+        return new Given<>(readout.say("exercise.pressure-in-the-cylinder-absolute"), text, Pressure.parse(text));
     }
 
     /** Harder ones need a second look; no answer hangs on a rounding. */
@@ -159,9 +158,14 @@ final class PurgeMaker implements Maker {
             Readout readout,
             Atmosphere air) {
         List<Given<Density>> found = new ArrayList<>();
-        found.add(density("density of the vapour at the " + name(port), atPort.value(), curve, readout, air));
+        found.add(density(
+                readout.say("exercise.density-of-the-vapour-at", name(readout, port)),
+                atPort.value(),
+                curve,
+                readout,
+                air));
         if (inCylinder.value() instanceof GaugePressure gauge) {
-            found.add(density("density of the vapour in the cylinder", gauge, curve, readout, air));
+            found.add(density(readout.say("exercise.density-of-the-vapour-in"), gauge, curve, readout, air));
         }
         return found;
     }

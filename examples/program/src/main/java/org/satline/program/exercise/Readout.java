@@ -1,5 +1,6 @@
 package org.satline.program.exercise;
 
+import org.satline.explanation.Figure;
 import org.satline.program.page.Printed;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
@@ -10,18 +11,32 @@ import org.satline.quantity.PressureDifference;
 import org.satline.quantity.Temperature;
 import org.satline.quantity.TemperatureDifference;
 import org.satline.quantity.UnitSystem;
+import org.satline.wording.Wording;
 
 /** What instruments of one family of units show, and the units that answers are asked in. Immutable, thread-safe. */
-record Readout(UnitSystem system) {
+record Readout(UnitSystem system, Wording words) {
     /** Of a chart printed six centimetres high, a millimetre either way, as a share of the pressure that is read. */
     private static final double MILLIMETRE = 0.03;
+
+    /** A text of the exercises; what stands in it in the order of the English one, as {@code {a}}, {@code {b}} and so on. */
+    String say(String key, Object... values) {
+        return said(words, key, values);
+    }
+
+    static String said(Wording words, String key, Object... values) {
+        Figure[] figures = new Figure[values.length];
+        for (int i = 0; i < values.length; i++) {
+            figures[i] = Figure.of(String.valueOf((char) ('a' + i)), String.valueOf(values[i]));
+        }
+        return words.message(key, figures);
+    }
 
     boolean us() {
         return system == UnitSystem.US;
     }
 
     Readout other() {
-        return new Readout(us() ? UnitSystem.SI : UnitSystem.US);
+        return new Readout(us() ? UnitSystem.SI : UnitSystem.US, words);
     }
 
     String temperatureUnit() {
@@ -110,7 +125,7 @@ record Readout(UnitSystem system) {
 
     Given<Length> altitude(Length value) {
         String text = us() ? hundreds(value.feet()) + " ft" : hundreds(value.metres()) + " m";
-        return new Given<>("altitude of the site", text, Length.parse(text));
+        return new Given<>(say("exercise.altitude-of-the-site"), text, Length.parse(text));
     }
 
     private static String hundreds(double value) {
@@ -120,14 +135,14 @@ record Readout(UnitSystem system) {
     /** The atmosphere at sea level, as a given with as many digits as matter. */
     Given<Atmosphere> seaLevel() {
         String text = us() ? "14.696 psia" : "101.325 kPa";
-        return new Given<>("local atmosphere", text, Atmosphere.measured(Pressure.parse(text)));
+        return new Given<>(say("exercise.local-atmosphere"), text, Atmosphere.measured(Pressure.parse(text)));
     }
 
     /** A barometer on site. */
     Given<Atmosphere> barometer(Pressure value) {
         String text = us() ? value.in("psia", 2) : value.in("kPa", 1);
         return new Given<>(
-                "barometer on site, not reduced to sea level", text, Atmosphere.measured(Pressure.parse(text)));
+                say("exercise.barometer-on-site-not-reduced"), text, Atmosphere.measured(Pressure.parse(text)));
     }
 
     double number(Temperature value) {

@@ -49,13 +49,17 @@ final class SaturationExtract {
         }
         String unit = ", " + readout.absoluteUnit();
         return new TableExtract(
-                "Saturation table of " + curve.refrigerant().designation() + " (absolute pressure)",
+                readout.say(
+                        "exercise.saturation-table-of-absolute-pressure",
+                        curve.refrigerant().designation()),
                 glides
                         ? List.of(
-                                "temperature, " + readout.temperatureUnit(),
-                                "bubble-point pressure" + unit,
-                                "dew-point pressure" + unit)
-                        : List.of("temperature, " + readout.temperatureUnit(), "saturation pressure" + unit),
+                                readout.say("exercise.temperature", readout.temperatureUnit()),
+                                readout.say("exercise.bubble-point-pressure", unit),
+                                readout.say("exercise.dew-point-pressure", unit))
+                        : List.of(
+                                readout.say("exercise.temperature", readout.temperatureUnit()),
+                                readout.say("exercise.saturation-pressure", unit)),
                 rows,
                 curve.source(),
                 Optional.empty());

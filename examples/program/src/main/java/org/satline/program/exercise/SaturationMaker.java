@@ -15,8 +15,7 @@ import org.satline.saturation.SaturationCurve;
 
 /** Between pressure and saturation temperature. */
 final class SaturationMaker implements Maker {
-    private static final String MIDDLE =
-            "The middle of bubble and dew point is neither of them: it serves for neither superheat nor subcooling.";
+    private static final String MIDDLE = "exercise.the-middle-of-bubble-and";
 
     private final Bench bench;
 
@@ -33,16 +32,16 @@ final class SaturationMaker implements Maker {
         };
     }
 
-    private Exercise.Draft draft(Difficulty difficulty, String designation) {
-        return new Exercise.Draft(Topic.SATURATION, difficulty)
-                .given(bench.refrigerantGiven(designation))
+    private Exercise.Draft draft(Readout readout, Difficulty difficulty, String designation) {
+        return new Exercise.Draft(Topic.SATURATION, difficulty, readout)
+                .given(bench.refrigerantGiven(designation, readout))
                 .cautions(bench.cautions(designation, Task.READING));
     }
 
     private Optional<Exercise> first(Draw draw, Readout readout) {
         String designation = draw.pick(Bench.PURE);
-        FirstSaturation first =
-                new FirstSaturation(bench.curve(designation), readout, draft(Difficulty.STARTING, designation));
+        FirstSaturation first = new FirstSaturation(
+                bench.curve(designation), readout, draft(readout, Difficulty.STARTING, designation));
         return switch (draw.whole(1, 4)) {
             case 1 -> first.cylinder(draw);
             case 2, 3 -> first.chart(draw);
@@ -55,21 +54,20 @@ final class SaturationMaker implements Maker {
         SaturationCurve curve = bench.curve(designation);
         Given<Atmosphere> air = readout.seaLevel();
         Given<GaugePressure> gauge = readout.gauge(
-                "gauge on the evaporator",
+                readout.say("exercise.gauge-on-the-evaporator"),
                 curve.dewPressure(Temperature.ofCelsius(draw.between(-20, 12))),
                 air.value());
         Pressure pressure = Pressure.ofGauge(gauge.value(), air.value());
         Temperature bubble = curve.bubbleTemperature(pressure);
         Temperature dew = curve.dewTemperature(pressure);
-        Exercise.Draft draft = draft(Difficulty.PRACTISED, designation)
-                .situation(
-                        "A blend boils in the evaporator of a machine and condenses in its condenser; pressure drops may be neglected.")
+        Exercise.Draft draft = draft(readout, Difficulty.PRACTISED, designation)
+                .situation(readout.say("exercise.a-blend-boils-in-the-evaporator"))
                 .given(air, gauge)
                 .table(SaturationExtract.around(curve, readout, bubble, dew, draw));
         ask(draft, readout, bubble, dew);
         swapped(draft, readout, bubble, dew);
         Given<GaugePressure> condenser = readout.gauge(
-                "gauge on the condenser",
+                readout.say("exercise.gauge-on-the-condenser"),
                 curve.bubblePressure(Temperature.ofCelsius(draw.between(28, 50))),
                 air.value());
         Pressure high = Pressure.ofGauge(condenser.value(), air.value());
@@ -78,19 +76,18 @@ final class SaturationMaker implements Maker {
                 .table(SaturationExtract.around(curve, readout, condensed, curve.dewTemperature(high), draw))
                 .part(
                         "bubble point in the condenser",
-                        "At which temperature does the last vapour condense in the condenser (bubble point), in "
-                                + readout.temperatureUnit() + "?",
+                        readout.say("exercise.at-which-temperature-does-the-last-vapour", readout.temperatureUnit()),
                         readout.answer(condensed));
         draft.part(
                 "dew point, other unit",
-                "What is the dew point in the evaporator in " + readout.other().temperatureUnit() + "?",
+                readout.say("exercise.what-is-the-dew-point", readout.other().temperatureUnit()),
                 readout.other().answer(dew));
         Working working = new Working(draft, readout, curve);
         Pressure absolute = working.absolute(gauge, air.value());
         working.bubble("", absolute);
         working.dew("", absolute);
-        working.bubble(" in the condenser", working.absolute(condenser, air.value()));
-        working.converted("dew point in the evaporator", dew);
+        working.bubble(" " + readout.say("exercise.in-the-condenser"), working.absolute(condenser, air.value()));
+        working.converted(readout.say("exercise.dew-point-in-the-evaporator"), dew);
         draft.derive(List.of(
                 lookup("bubblePoint", "T_bubble(p)", pressure, bubble, curve),
                 lookup("dewPoint", "T_dew(p)", pressure, dew, curve),
@@ -100,9 +97,9 @@ final class SaturationMaker implements Maker {
     }
 
     private static void ask(Exercise.Draft draft, Readout readout, Temperature bubble, Temperature dew) {
-        String unit = ", in " + readout.temperatureUnit() + "?";
-        draft.part("bubble point", "Where is the bubble point in the evaporator" + unit, readout.answer(bubble));
-        draft.part("dew point", "Where is the dew point in the evaporator" + unit, readout.answer(dew));
+        String unit = readout.say("exercise.in", readout.temperatureUnit());
+        draft.part("bubble point", readout.say("exercise.where-is-the-bubble-point", unit), readout.answer(bubble));
+        draft.part("dew point", readout.say("exercise.where-is-the-dew-point", unit), readout.answer(dew));
     }
 
     private Optional<Exercise> withDoubt(Draw draw, Readout readout) {
@@ -110,15 +107,15 @@ final class SaturationMaker implements Maker {
         SaturationCurve curve = bench.curve(designation);
         Given<Atmosphere> air = readout.barometer(Pressure.ofKilopascals(draw.between(78, 96)));
         Given<GaugePressure> gauge = readout.gauge(
-                "gauge on the evaporator",
+                readout.say("exercise.gauge-on-the-evaporator"),
                 curve.dewPressure(Temperature.ofCelsius(draw.between(-20, 12))),
                 air.value());
         Given<PressureDifference> limit = readout.pressureDifference(
-                "limit of error of the gauge, either way",
+                readout.say("exercise.limit-of-error-of-the"),
                 PressureDifference.ofPascals(draw.between(0.015, 0.035)
                         * Pressure.ofGauge(gauge.value(), air.value()).pascals()));
-        Given<Temperature> roof =
-                readout.temperature("air at the machine", Temperature.ofCelsius(draw.between(12, 36)));
+        Given<Temperature> roof = readout.temperature(
+                readout.say("exercise.air-at-the-machine"), Temperature.ofCelsius(draw.between(12, 36)));
         Pressure pressure = Pressure.ofGauge(gauge.value(), air.value());
         Pressure least =
                 pressure.plus(PressureDifference.ofPascals(-limit.value().pascals()));
@@ -129,56 +126,55 @@ final class SaturationMaker implements Maker {
         if (span.kelvins() < 0.8) {
             return Optional.empty(); // the doubt would drown in the rounding
         }
-        Exercise.Draft draft = draft(Difficulty.EXPERIENCED, designation)
-                .situation(
-                        "A blend boils in an evaporator on a roof in the hills; the pressure drop in it may be neglected.")
+        Exercise.Draft draft = draft(readout, Difficulty.EXPERIENCED, designation)
+                .situation(readout.say("exercise.a-blend-boils-in-an"))
                 .given(air, roof, gauge, limit)
                 .table(SaturationExtract.around(
                         curve, readout, curve.bubbleTemperature(least), curve.dewTemperature(most), draw));
         ask(draft, readout, bubble, dew);
         swapped(draft, readout, bubble, dew);
-        String unit = ", in " + readout.temperatureUnit() + "?";
+        String unit = readout.say("exercise.in", readout.temperatureUnit());
         draft.part(
                 "lowest dew point",
-                "What is the lowest dew point that the error of the gauge allows" + unit,
+                readout.say("exercise.what-is-the-lowest-dew", unit),
                 readout.answer(curve.dewTemperature(least)));
-        draft.part("highest dew point", "And the highest" + unit, readout.answer(curve.dewTemperature(most)));
+        draft.part(
+                "highest dew point",
+                readout.say("exercise.and-the-highest", unit),
+                readout.answer(curve.dewTemperature(most)));
         Working working = new Working(draft, readout, curve);
         Pressure absolute = working.absolute(gauge, air.value());
         working.bubble("", absolute);
         working.dew("", absolute);
         draft.sum(
-                "pressure at the limits of error",
-                "p - e and p + e",
+                readout.say("exercise.pressure-at-the-limits-of"),
+                readout.say("exercise.p-e-and-p-e"),
                 readout.text(pressure) + " -/+ " + limit.text(),
-                readout.text(least) + " and " + readout.text(most));
-        working.dew(" at the least pressure", least);
-        working.dew(" at the most pressure", most);
+                readout.say("exercise.and", readout.text(least), readout.text(most)));
+        working.dew(" " + readout.say("exercise.at-the-least-pressure"), least);
+        working.dew(" " + readout.say("exercise.at-the-most-pressure"), most);
         draft.derive(List.of(
                 lookup("bubblePoint", "T_bubble(p)", pressure, bubble, curve),
                 lookup("dewPoint", "T_dew(p)", pressure, dew, curve)));
-        draft.slip("The air at the machine is not needed: what boils takes its temperature from the pressure.");
+        draft.slip(readout.say("exercise.the-air-at-the-machine"));
         forgottenAtmosphere(draft, readout, curve, gauge.value());
         return Optional.of(draft.done());
     }
 
     private static void swapped(Exercise.Draft draft, Readout readout, Temperature bubble, Temperature dew) {
         Answer.Figure middle = readout.answer(Temperature.ofKelvins((bubble.kelvins() + dew.kelvins()) / 2));
-        String text = "The two columns of the table are easily swapped: the dew point is the warmer one.";
+        String text = readout.say("exercise.the-two-columns-of-the-table");
         draft.mistake("dew point", readout.answer(bubble), text)
                 .mistake("bubble point", readout.answer(dew), text)
-                .mistake("bubble point", middle, MIDDLE)
-                .mistake("dew point", middle, MIDDLE);
+                .mistake("bubble point", middle, readout.say(MIDDLE))
+                .mistake("dew point", middle, readout.say(MIDDLE));
     }
 
     private static void forgottenAtmosphere(
             Exercise.Draft draft, Readout readout, SaturationCurve curve, GaugePressure gauge) {
         if (curve.dewPressureRange().low() < gauge.pascals()) {
             Answer.Figure found = readout.answer(curve.dewTemperature(Pressure.ofPascals(gauge.pascals())));
-            draft.mistake(
-                    "dew point",
-                    found,
-                    "Whoever takes the gauge reading for absolute finds a dew point of " + found.text() + ".");
+            draft.mistake("dew point", found, readout.say("exercise.whoever-takes-the-gauge-reading", found.text()));
         }
     }
 

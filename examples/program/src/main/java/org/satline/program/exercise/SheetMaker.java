@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import org.satline.program.words.ProgramWording;
 import org.satline.quantity.UnitSystem;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 /** Draws sheets; keeps what is costly to make from one sheet to the next. Thread-safe. */
 final class SheetMaker {
@@ -29,6 +32,10 @@ final class SheetMaker {
     }
 
     ExerciseSheet sheet(SheetOrder order) {
+        return sheet(order, ProgramWording.of(Language.ENGLISH, UnitSystem.US));
+    }
+
+    ExerciseSheet sheet(SheetOrder order, Wording words) {
         Draw draw = new Draw(new SplittableRandom(order.seed()));
         // A rising sheet would otherwise give each topic always the same grade.
         List<Topic> topics = order.difficulty().isPresent() ? order.topics() : draw.shuffled(order.topics());
@@ -38,10 +45,10 @@ final class SheetMaker {
             Difficulty grade = order.difficulty().orElse(rising((double) i / order.count()));
             Draw own = draw.split();
             boolean us = own.chance(0.5);
-            Readout readout = new Readout(order.units().orElse(us ? UnitSystem.US : UnitSystem.SI));
+            Readout readout = new Readout(order.units().orElse(us ? UnitSystem.US : UnitSystem.SI), words);
             exercises.add(exercise(figures(own, grade, order.version()), topic, grade, readout));
         }
-        return new ExerciseSheet(order, exercises);
+        return new ExerciseSheet(order, exercises, words);
     }
 
     /** The grade at a share of the way through a sheet. */

@@ -8,40 +8,42 @@ import java.util.function.Function;
 import org.satline.program.page.Block;
 import org.satline.refrigerant.Catalogue;
 import org.satline.safety.Caution;
+import org.satline.wording.Language;
 
 /** Lays out the questions. */
 final class SheetPage {
-    static final String PRACTICE =
-            "Every machine, cylinder and reading here is invented. These exercises do not replace training: local codes and licensed practice"
-                    + " come first.";
+    static final String PRACTICE = "exercise.every-machine-cylinder-and-reading";
 
     private SheetPage() {}
 
     static String title(ExerciseSheet sheet) {
-        return "Refrigerant exercises, " + sheet.name();
+        return sheet.say("exercise.refrigerant-exercises", sheet.name());
     }
 
     static List<Block> of(ExerciseSheet sheet, ExerciseSheet.Answering answering) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Begin(Block.Sheet.SAME));
         blocks.add(new Block.Heading(1, title(sheet)));
-        blocks.add(new Block.Blanks(List.of("Name", "Date", "Points of " + sheet.points())));
-        blocks.add(new Block.Paragraph(PRACTICE));
-        blocks.add(
-                new Block.Paragraph(
-                        "Pressures are absolute unless they are gauge pressures by name or unit (psig, kPa gauge, inHg vacuum). A difference"
-                                + " of temperatures in degF has no offset of 32. Carry one digit more than is asked for, and round at the end."));
+        blocks.add(new Block.Blanks(List.of(
+                sheet.say("exercise.name"),
+                sheet.say("exercise.date"),
+                sheet.say("exercise.points-of", sheet.points()))));
+        blocks.add(new Block.Paragraph(sheet.say(PRACTICE)));
+        if (!sheet.words().language().equals(Language.ENGLISH)) {
+            blocks.add(new Block.Paragraph(sheet.words().message("page.footer.translated")));
+        }
+        blocks.add(new Block.Paragraph(sheet.say("exercise.pressures-are-absolute-unless-they")));
         int number = 1;
         for (Exercise exercise : sheet.exercises()) {
             blocks.add(new Block.Begin(Block.Sheet.WHOLE));
-            blocks.add(heading(number++, exercise));
-            question(blocks, exercise);
+            blocks.add(heading(sheet, number++, exercise));
+            question(sheet, blocks, exercise);
             char letter = 'a';
             for (Part part : exercise.parts()) {
                 List<String> choices = answering == ExerciseSheet.Answering.TICKED ? part.choices() : List.<String>of();
                 blocks.add(new Block.Question(
                         String.valueOf(letter++),
-                        part.ask() + points(part),
+                        part.ask() + points(sheet, part),
                         choices,
                         "",
                         choices.isEmpty() ? part.lines() : 0));
@@ -52,22 +54,27 @@ final class SheetPage {
         return blocks;
     }
 
-    static String points(Part part) {
-        return " (" + part.points() + (part.points() == 1 ? " point)" : " points)");
+    static String points(ExerciseSheet sheet, Part part) {
+        return " (" + part.points()
+                + (part.points() == 1 ? " " + sheet.say("exercise.point") : " " + sheet.say("exercise.points"));
     }
 
-    static Block heading(int number, Exercise exercise) {
+    static Block heading(ExerciseSheet sheet, int number, Exercise exercise) {
         return new Block.Heading(
                 2,
-                number + ". " + exercise.topic().title() + " ("
-                        + exercise.difficulty().label() + ", " + exercise.points() + " points)");
+                sheet.say(
+                        "exercise.points-2",
+                        number,
+                        sheet.say("exercise.topic." + exercise.topic().label()),
+                        sheet.say("exercise.grade." + exercise.difficulty().label()),
+                        exercise.points()));
     }
 
-    private static void question(List<Block> blocks, Exercise exercise) {
+    private static void question(ExerciseSheet sheet, List<Block> blocks, Exercise exercise) {
         blocks.add(new Block.Paragraph(exercise.situation()));
         blocks.add(new Block.Table(
                 "",
-                List.of("given", ""),
+                List.of(sheet.say("exercise.given"), ""),
                 exercise.givens().stream()
                         .map(given -> List.of(given.name(), given.text()))
                         .toList()));
@@ -86,11 +93,11 @@ final class SheetPage {
     private static void sources(List<Block> blocks, ExerciseSheet sheet) {
         List<String> sources = sheet.exercises().stream()
                 .flatMap(exercise -> exercise.tables().stream())
-                .map(extract -> extract.title() + ": computed from " + extract.source())
+                .map(extract -> sheet.say("exercise.computed-from", extract.title(), extract.source()))
                 .distinct()
                 .toList();
         if (!sources.isEmpty()) {
-            blocks.add(new Block.Heading(2, "Where the tables come from"));
+            blocks.add(new Block.Heading(2, sheet.say("exercise.where-the-tables-come-from")));
             blocks.add(new Block.Points(sources));
         }
     }
@@ -104,13 +111,14 @@ final class SheetPage {
         Set<String> texts = new LinkedHashSet<>();
         for (Exercise exercise : sheet.exercises()) {
             for (Caution caution : exercise.cautions()) {
-                texts.add(Bench.WORDS.of(caution) + after.apply(caution));
+                texts.add(sheet.words().of(caution) + after.apply(caution));
             }
         }
         blocks.add(new Block.Begin(Block.Sheet.WHOLE));
-        blocks.add(new Block.Heading(2, "Before any of this is done on a machine"));
+        blocks.add(new Block.Heading(2, sheet.say("exercise.before-any-of-this-is")));
         blocks.add(new Block.Points(List.copyOf(texts)));
-        blocks.add(new Block.Paragraph("Local codes and licensed practice come first. Data "
-                + Catalogue.standard().dataVersion() + "."));
+        blocks.add(new Block.Paragraph(sheet.say(
+                "exercise.local-codes-and-licensed-practice",
+                Catalogue.standard().dataVersion())));
     }
 }

@@ -48,38 +48,40 @@ final class StepSum {
         Mass moved = Mass.ofKilograms(Math.abs(netKg));
         Mass rest = Mass.ofKilograms(Math.abs(restKg));
         double response = readout.number(change) / (Math.signum(netKg) * readout.number(moved));
-        draft.rule(Tolerances.shows(before.metering()))
-                .rule("Assume that equal amounts of refrigerant have equal effects.")
+        draft.rule(Tolerances.shows(readout, before.metering()))
+                .rule(readout.say("exercise.assume-that-equal-amounts-of"))
                 .part(
                         "response",
-                        "By how much does each " + readout.massUnit() + " that is added move the "
-                                + before.metering().judgedBy().label() + ", in " + perMass
-                                + " (negative where it falls)?",
+                        readout.say(
+                                "exercise.by-how-much-does-each",
+                                readout.massUnit(),
+                                readout.words().name(before.metering().judgedBy()),
+                                perMass),
                         Answer.Figure.of(response, 1, perMass, 0.1))
                 .part(
                         "direction",
-                        "Is more to be added or taken out, or is it to be left?",
-                        NextStepWords.directionAnswer(level))
-                .part(
-                        "rest",
-                        "How much is left to move to reach the target itself, in " + readout.massUnit() + "?",
-                        mass(rest, 0.01))
+                        readout.say("exercise.is-more-to-be-added"),
+                        NextStepWords.directionAnswer(readout, level))
+                .part("rest", readout.say("exercise.how-much-is-left-to", readout.massUnit()), mass(rest, 0.01))
                 .sum(
-                        "response",
-                        "r = (now - before) / mass added",
+                        readout.say("exercise.response"),
+                        readout.say("exercise.r-now-before-mass-added"),
                         "(" + second.text() + " - " + first.text() + ") / " + (netKg < 0 ? "-" : "")
                                 + readout.text(moved),
                         Printed.figure("%.2f %s", response, perMass))
                 .sum(
-                        "deviation now",
-                        "d = now - target",
+                        readout.say("exercise.deviation-now"),
+                        readout.say("exercise.d-now-target"),
                         second.text() + " - " + target.text(),
                         readout.text(deviation))
                 .sum(
-                        "mass to the target",
+                        readout.say("exercise.mass-to-the-target"),
                         "m = -d / r",
                         Printed.figure("-(%s) / (%.2f %s)", readout.text(deviation), response, perMass),
-                        readout.text(rest) + (restKg < 0 ? " out" : " in"));
+                        readout.text(rest)
+                                + (restKg < 0
+                                        ? " " + readout.say("exercise.out")
+                                        : " " + readout.say("exercise.in-4")));
         return difficulty != Difficulty.EXPERIENCED || limited(draw, before, rest, restKg < 0);
     }
 
@@ -88,9 +90,12 @@ final class StepSum {
         int percent = draw.pick(List.of(50, 60, 70, 75, 80));
         Mass step = Mass.ofKilograms(rest.kilograms() * percent / 100);
         Mass reserve = Mass.ofKilograms(step.kilograms() * draw.between(0.4, 2.5));
-        Given<Mass> scale = readout.smallMass("scale under the cylinder now", Mass.ofKilograms(draw.between(14, 24)));
+        Given<Mass> scale = readout.smallMass(
+                readout.say("exercise.scale-under-the-cylinder-now"), Mass.ofKilograms(draw.between(14, 24)));
         Given<Mass> limit = readout.smallMass(
-                out ? "stop weight of the recovery cylinder" : "weight of the source cylinder when it counts as empty",
+                out
+                        ? readout.say("exercise.stop-weight-of-the-recovery")
+                        : readout.say("exercise.weight-of-the-source-cylinder"),
                 out
                         ? scale.value().plus(reserve)
                         : Mass.ofKilograms(scale.value().kilograms() - reserve.kilograms()));
@@ -109,19 +114,22 @@ final class StepSum {
         draft.given(
                         scale,
                         limit,
-                        readout.temperature("outdoor air", before.air().outdoor()),
-                        Given.words("time since the machine was started", draw.whole(25, 70) + " min"))
-                .rule("The effect is curved in truth: move no more than " + percent
-                        + " % of what is left to the target before reading again.")
+                        readout.temperature(
+                                readout.say("exercise.outdoor-air"),
+                                before.air().outdoor()),
+                        Given.words(
+                                readout.say("exercise.time-since-the-machine-was"),
+                                readout.say("exercise.min", draw.whole(25, 70))))
+                .rule(readout.say("exercise.the-effect-is-curved-in", percent))
                 .part(
                         "available",
                         out
-                                ? "How much may the recovery cylinder still take, in " + readout.massUnit() + "?"
-                                : "How much can the source cylinder still give, in " + readout.massUnit() + "?",
+                                ? readout.say("exercise.how-much-may-the-recovery", readout.massUnit())
+                                : readout.say("exercise.how-much-can-the-source", readout.massUnit()),
                         mass(most, 0))
                 .part(
                         "now",
-                        "How much is to be moved in the next step, in " + readout.massUnit() + " (rounded down)?",
+                        readout.say("exercise.how-much-is-to-be", readout.massUnit()),
                         new Answer.Figure(
                                 readout.number(now),
                                 readout.smallMassDecimals(),
@@ -130,22 +138,23 @@ final class StepSum {
                                 RoundingMode.FLOOR))
                 .part(
                         "cylinder",
-                        "Does this cylinder do for that step?",
+                        readout.say("exercise.does-this-cylinder-do-for"),
                         Answer.Words.own(
-                                enough ? "yes" : "no: it ends the step, and another cylinder is needed to go on"))
+                                enough ? readout.say("exercise.yes") : readout.say("exercise.no-it-ends-the-step")))
                 .sum(
-                        out ? "room left" : "left to give",
-                        out ? "room = stop weight - scale" : "m = scale - weight when empty",
+                        out ? readout.say("exercise.room-left") : readout.say("exercise.left-to-give"),
+                        out
+                                ? readout.say("exercise.room-stop-weight-scale")
+                                : readout.say("exercise.m-scale-weight-when-empty"),
                         out ? limit.text() + " - " + scale.text() : scale.text() + " - " + limit.text(),
                         readout.text(most))
                 .sum(
-                        "next step",
-                        "the smaller of share x rest and what the cylinder allows",
-                        percent + " % of " + readout.text(rest) + " = " + readout.text(step) + ", or "
-                                + readout.text(most),
+                        readout.say("exercise.next-step"),
+                        readout.say("exercise.the-smaller-of-share-x"),
+                        readout.say(
+                                "exercise.of-or", percent, readout.text(rest), readout.text(step), readout.text(most)),
                         readout.text(now))
-                .slip(
-                        "Outdoor air and running time are not needed for the sum; the running time says that it has settled.");
+                .slip(readout.say("exercise.outdoor-air-and-running-time"));
         return true;
     }
 

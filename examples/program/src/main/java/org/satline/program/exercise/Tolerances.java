@@ -14,31 +14,38 @@ final class Tolerances {
     /** Half-width of the band: 5 degF of superheat, 3 degF of subcooling. */
     static Given<TemperatureDifference> given(Readout readout, Criterion criterion) {
         return readout.difference(
-                "tolerance around the target, either way",
+                readout.say("exercise.tolerance-around-the-target-either"),
                 TemperatureDifference.ofFahrenheitDegrees(criterion == Criterion.SUPERHEAT ? 5 : 3));
     }
 
-    static String article(MeteringDevice metering) {
-        return metering == MeteringDevice.EXPANSION_VALVE ? "an expansion valve" : "a fixed orifice";
+    static String article(Readout readout, MeteringDevice metering) {
+        return metering == MeteringDevice.EXPANSION_VALVE
+                ? readout.say("exercise.an-expansion-valve")
+                : readout.say("exercise.a-fixed-orifice");
     }
 
     /** Which quantity shows the charge. */
-    static String shows(MeteringDevice metering) {
+    static String shows(Readout readout, MeteringDevice metering) {
         return metering == MeteringDevice.EXPANSION_VALVE
-                ? "With an expansion valve the charge shows in the subcooling: more refrigerant, more subcooling."
-                : "With a fixed orifice the charge shows in the superheat: more refrigerant, less superheat.";
+                ? readout.say("exercise.with-an-expansion-valve-the")
+                : readout.say("exercise.with-a-fixed-orifice-the");
     }
 
     /** Which quantity shows the charge, and when the other one forbids a verdict. */
     static String rule(MeteringDevice metering, Readout readout) {
         return metering == MeteringDevice.EXPANSION_VALVE
-                ? shows(metering) + " No level is called where the"
-                        + " superheat is below " + text(readout, 4) + ", nor where it is above " + text(readout, 25)
-                        + " and the subcooling is not low (" + SOURCE + ")."
-                : shows(metering) + " No level is called where the"
-                        + " superheat is too high although the subcooling is above " + text(readout, 15)
-                        + ", nor where the superheat is too low although the subcooling is below " + text(readout, 2)
-                        + " (band: " + SOURCE + "; limits of subcooling: common practice, no source).";
+                ? readout.say(
+                        "exercise.no-level-is-called-where",
+                        shows(readout, metering),
+                        text(readout, 4),
+                        text(readout, 25),
+                        SOURCE)
+                : readout.say(
+                        "exercise.no-level-is-called-where-the",
+                        shows(readout, metering),
+                        text(readout, 15),
+                        text(readout, 2),
+                        SOURCE);
     }
 
     private static String text(Readout readout, double fahrenheitDegrees) {

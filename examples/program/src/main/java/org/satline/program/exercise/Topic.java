@@ -6,30 +6,28 @@ import java.util.stream.Collectors;
 /** What an exercise is about. */
 public enum Topic {
     /** Between pressure and saturation temperature. */
-    SATURATION("saturation", "Reading a saturation table"),
+    SATURATION("saturation"),
     /** Superheat and subcooling of a running system. */
-    MARGINS("superheat-subcooling", "Superheat and subcooling"),
+    MARGINS("superheat-subcooling"),
     /** Bubble point, dew point and glide of a blend. */
-    GLIDE("glide", "Glide of a blend"),
+    GLIDE("glide"),
     /** What a gauge shows where the air is thin. */
-    ALTITUDE("altitude", "A gauge at altitude"),
+    ALTITUDE("altitude"),
     /** How much a cylinder may hold. */
-    FILL_LIMIT("fill-limit", "How much the cylinder may hold"),
+    FILL_LIMIT("fill-limit"),
     /** Which way refrigerant flows when valves are opened. */
-    FLOW("flow", "Which way it flows"),
+    FLOW("flow"),
     /** How a hose is freed of air. */
-    PURGE("purge", "Purging a hose"),
+    PURGE("purge"),
     /** Whether the charge is low, right or high. */
-    VERDICT("verdict", "Is the charge right?"),
+    VERDICT("verdict"),
     /** What to do after the verdict. */
-    NEXT_STEP("next-step", "The next step");
+    NEXT_STEP("next-step");
 
     private final String label;
-    private final String title;
 
-    Topic(String label, String title) {
+    Topic(String label) {
         this.label = label;
-        this.title = title;
     }
 
     /**
@@ -39,15 +37,6 @@ public enum Topic {
      */
     public String label() {
         return label;
-    }
-
-    /**
-     * The heading of such an exercise.
-     *
-     * @return a few words
-     */
-    public String title() {
-        return title;
     }
 
     /**

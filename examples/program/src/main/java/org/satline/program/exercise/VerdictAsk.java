@@ -12,7 +12,7 @@ import org.satline.saturation.SaturationCurve;
 
 /** What a question about the charge asks, and how it is worked out. */
 final class VerdictAsk {
-    private static final String NO_LEVEL = "no level: these readings contradict each other";
+    private static final String NO_LEVEL = "exercise.no-level-these-readings-contradict";
 
     private final Exercise.Draft draft;
     private final Readout readout;
@@ -40,9 +40,15 @@ final class VerdictAsk {
             Given<TemperatureDifference> target) {
         Criterion criterion = metering.judgedBy();
         draft.rule(Tolerances.rule(metering, readout));
-        String unit = ", in " + readout.differenceUnit() + "?";
-        draft.part("superheat", "How large is the superheat" + unit, readout.answer(readings.superheat(curve)))
-                .part("subcooling", "How large is the subcooling" + unit, readout.answer(readings.subcooling(curve)));
+        String unit = readout.say("exercise.in", readout.differenceUnit());
+        draft.part(
+                        "superheat",
+                        readout.say("exercise.how-large-is-the-superheat", unit),
+                        readout.answer(readings.superheat(curve)))
+                .part(
+                        "subcooling",
+                        readout.say("exercise.how-large-is-the-subcooling", unit),
+                        readout.answer(readings.subcooling(curve)));
         Working working = new Working(draft, readout, curve);
         TemperatureDifference superheat = readings.workSuperheat(working);
         TemperatureDifference subcooling = readings.workSubcooling(working);
@@ -51,64 +57,62 @@ final class VerdictAsk {
         if (difficulty == Difficulty.PRACTISED) {
             draft.part(
                     criterion.label() + ", other unit",
-                    "What is the " + criterion.label() + " in "
-                            + readout.other().differenceUnit() + "?",
+                    readout.say(
+                            "exercise.what-is-the-in",
+                            readout.words().name(criterion),
+                            readout.other().differenceUnit()),
                     readout.other().answer(measured));
-            working.converted(criterion.label(), measured);
+            working.converted(readout.words().name(criterion), measured);
         }
-        draft.part(
-                        "deviation",
-                        "How far is the quantity that shows the charge from its target (measured less target)" + unit,
-                        readout.answer(value))
+        draft.part("deviation", readout.say("exercise.how-far-is-the-quantity-that", unit), readout.answer(value))
                 .sum(
-                        criterion.label() + " less target",
-                        "d = measured - target",
+                        readout.say("exercise.less-target", readout.words().name(criterion)),
+                        readout.say("exercise.d-measured-target"),
                         readout.text(measured) + " - " + target.text(),
                         readout.text(value));
-        String level = contradiction.isPresent() ? NO_LEVEL : words(deviation.level());
+        String level = contradiction.isPresent() ? readout.say(NO_LEVEL) : words(readout, deviation.level());
         draft.part(
                         "level",
-                        "Is the charge low, on target or high, or do these readings allow no level?",
+                        readout.say("exercise.is-the-charge-low-on"),
                         Answer.Words.oneOf(
                                 level,
                                 Stream.concat(
-                                                Stream.of(ChargeLevel.values()).map(VerdictAsk::words),
-                                                Stream.of(NO_LEVEL))
+                                                Stream.of(ChargeLevel.values()).map(each -> words(readout, each)),
+                                                Stream.of(readout.say(NO_LEVEL)))
                                         .toList()))
                 .sum(
-                        "level",
-                        "d against the band",
-                        readout.text(value) + " against +/- " + readout.text(deviation.tolerance()),
+                        readout.say("exercise.level"),
+                        readout.say("exercise.d-against-the-band"),
+                        readout.say("exercise.against", readout.text(value), readout.text(deviation.tolerance())),
                         level);
         if (difficulty != Difficulty.EXPERIENCED) {
-            advice(draft, advice(deviation.level(), contradiction));
+            advice(readout, draft, advice(readout, deviation.level(), contradiction));
         }
         if (criterion == Criterion.SUPERHEAT) {
-            draft.slip(
-                    "With a fixed orifice high superheat means too little refrigerant; whoever judges it as subcooling gets the level upside"
-                            + " down.");
+            draft.slip(readout.say("exercise.with-a-fixed-orifice-high"));
         }
     }
 
-    static String words(ChargeLevel level) {
-        return level.label().replace('-', ' ');
+    static String words(Readout readout, ChargeLevel level) {
+        return readout.words().name(level);
     }
 
     /** Asked last: with doubtful instruments it depends on how sure the level is. */
-    static void advice(Exercise.Draft draft, String advice) {
+    static void advice(Readout readout, Exercise.Draft draft, String advice) {
         draft.part(
                 "advice",
-                "What is to be done?",
+                readout.say("exercise.what-is-to-be-done"),
                 Answer.Words.oneOf(
                         advice,
                         Stream.of(ChargeLevel.values())
-                                .map(level -> advice(level, Optional.empty()))
+                                .map(level -> advice(readout, level, Optional.empty()))
                                 .toList()));
     }
 
-    static String advice(ChargeLevel level, Optional<Finding> contradiction) {
+    static String advice(Readout readout, ChargeLevel level, Optional<Finding> contradiction) {
         return contradiction
-                .map(finding -> "no refrigerant is moved: " + Bench.WORDS.of(finding))
-                .orElseGet(() -> Bench.WORDS.message("charge.levelAdvice." + level.word()));
+                .map(finding -> readout.say(
+                        "exercise.no-refrigerant-is-moved", readout.words().of(finding)))
+                .orElseGet(() -> readout.words().message("charge.levelAdvice." + level.word()));
     }
 }

@@ -37,8 +37,7 @@ final class VerdictMaker implements Maker {
             ChargeCode.AMPLE_SUBCOOLING,
             ChargeCode.SCANT_SUBCOOLING);
 
-    private static final String UNDECIDED =
-            "read again with better instruments; no refrigerant is moved before the level holds";
+    private static final String UNDECIDED = "exercise.read-again-with-better-instruments";
 
     private final Bench bench;
     private final RunningSystems systems;
@@ -75,14 +74,16 @@ final class VerdictMaker implements Maker {
         Given<Atmosphere> air =
                 hard ? readout.barometer(Pressure.ofKilopascals(draw.between(78, 96))) : readout.seaLevel();
         LineReadings readings = LineReadings.of(running, readout, air);
-        Given<TemperatureDifference> target = readout.target("maker's target " + criterion.label(), running.target());
+        Given<TemperatureDifference> target = readout.target(
+                readout.say("exercise.maker-s-target", readout.words().name(criterion)), running.target());
         Given<TemperatureDifference> band = Tolerances.given(readout, criterion);
         Given<PressureDifference> gaugeDoubt = readout.pressureDifference(
-                "standard uncertainty of either gauge",
+                readout.say("exercise.standard-uncertainty-of-either-gauge"),
                 PressureDifference.ofPascals(
                         draw.between(0.006, 0.012) * readings.suction().pascals()));
         Given<TemperatureDifference> clampDoubt = readout.difference(
-                "standard uncertainty of either clamp", TemperatureDifference.ofKelvins(draw.between(0.3, 1.1)));
+                readout.say("exercise.standard-uncertainty-of-either-clamp"),
+                TemperatureDifference.ofKelvins(draw.between(0.3, 1.1)));
         if (!Sane.target(running.metering(), target.value())) {
             return Optional.empty();
         }
@@ -109,17 +110,20 @@ final class VerdictMaker implements Maker {
                 || !clear(readings, curve, running, deviation, hard)) {
             return Optional.empty();
         }
-        Exercise.Draft draft = new Exercise.Draft(Topic.VERDICT, difficulty)
-                .situation("An air conditioner with " + Tolerances.article(running.metering())
-                        + " has run steadily for half an hour; airflow and coils were found in order.")
-                .given(bench.refrigerantGiven(running.designation()), target, band)
+        Exercise.Draft draft = new Exercise.Draft(Topic.VERDICT, difficulty, readout)
+                .situation(readout.say(
+                        "exercise.an-air-conditioner-with-has-run", Tolerances.article(readout, running.metering())))
+                .given(bench.refrigerantGiven(running.designation(), readout), target, band)
                 .cautions(bench.cautions(running.designation(), Task.READING));
         readings.put(draft, curve, readout, draw);
         if (hard) {
             draft.given(
-                    readout.temperature("outdoor air", running.air().outdoor()),
-                    readout.temperature("return air, wet bulb", running.air().returnWetBulb()));
-            draft.slip("Outdoor air and wet bulb are not needed, since the maker's target is given.");
+                    readout.temperature(
+                            readout.say("exercise.outdoor-air"), running.air().outdoor()),
+                    readout.temperature(
+                            readout.say("exercise.return-air-wet-bulb"),
+                            running.air().returnWetBulb()));
+            draft.slip(readout.say("exercise.outdoor-air-and-wet-bulb"));
         }
         new VerdictAsk(draft, readout, curve, readings, running.metering())
                 .write(difficulty, deviation, contradiction, target);
@@ -128,7 +132,10 @@ final class VerdictMaker implements Maker {
         }
         if (hard) {
             boolean undecided = contradiction.isEmpty() && !isSure(deviation);
-            VerdictAsk.advice(draft, undecided ? UNDECIDED : VerdictAsk.advice(deviation.level(), contradiction));
+            VerdictAsk.advice(
+                    readout,
+                    draft,
+                    undecided ? readout.say(UNDECIDED) : VerdictAsk.advice(readout, deviation.level(), contradiction));
         }
         draft.derive(judgement.evidence().steps());
         return Optional.of(draft.done());
@@ -154,11 +161,11 @@ final class VerdictMaker implements Maker {
         return isSure(deviation) ? decided : goodEnough || judgement instanceof Judgement.Undecided;
     }
 
-    private static String holds(boolean judged, boolean holds) {
+    private static String holds(Readout readout, boolean judged, boolean holds) {
         if (!judged) {
-            return "there is no level to hold";
+            return readout.say("exercise.there-is-no-level-to");
         }
-        return holds ? "yes" : "no: undecided";
+        return holds ? readout.say("exercise.yes") : readout.say("exercise.no-undecided");
     }
 
     /** Nothing near an edge: of the band, of the range in which a valve controls, of the subcooling that contradicts an orifice. */
@@ -207,41 +214,40 @@ final class VerdictMaker implements Maker {
             return false;
         }
         draft.given(gaugeDoubt, clampDoubt)
-                .rule(
-                        "The standard uncertainty of superheat or subcooling is u = sqrt(u(T)^2 + (dT/dp u(p))^2), dT/dp from the rows of the"
-                                + " table around the reading (JCGM 100:2008, 5.1.2); target and table count as exact.")
-                .rule(
-                        "A level is acted on only if it holds with a probability of at least 95 %: the deviation must lie 1.645 u or more"
-                                + " from the nearer edge of the band (normal distribution, JCGM 106:2012).");
+                .rule(readout.say("exercise.the-standard-uncertainty-of-superheat"))
+                .rule(readout.say("exercise.a-level-is-acted-on"));
         TemperatureDifference doubt = TemperatureDifference.ofKelvins(u);
         TemperatureDifference needed = TemperatureDifference.ofKelvins(1.645 * u);
         TemperatureDifference beyond = TemperatureDifference.ofKelvins(Math.abs(distance - tolerance));
         draft.part(
                         "uncertainty",
-                        "How large is the standard uncertainty of the deviation, in " + readout.differenceUnit() + "?",
+                        readout.say("exercise.how-large-is-the-standard-uncertainty", readout.differenceUnit()),
                         Answer.Figure.of(readout.number(doubt), 1, readout.differenceUnit(), 0.1))
                 .part(
                         "holds",
-                        "Does the level hold with a probability of at least 95 %?",
-                        Answer.Words.own(holds(judged, holds)));
+                        readout.say("exercise.does-the-level-hold-with"),
+                        Answer.Words.own(holds(readout, judged, holds)));
         TemperatureDifference clamp = clampDoubt.value();
         TemperatureDifference gauge =
                 TemperatureDifference.ofKelvins(Math.sqrt(u * u - clamp.kelvins() * clamp.kelvins()));
         draft.sum(
-                "standard uncertainty",
+                readout.say("exercise.standard-uncertainty"),
                 "u = sqrt(u(T)^2 + (dT/dp u(p))^2)",
-                "sqrt((" + readout.text(clamp) + ")^2 + (" + readout.text(gauge) + ")^2), the second from "
-                        + gaugeDoubt.text(),
+                readout.say(
+                        "exercise.sqrt-2-2-the-second", readout.text(clamp), readout.text(gauge), gaugeDoubt.text()),
                 readout.text(doubt));
         if (!judged) {
             return true;
         }
         draft.sum(
-                "distance from the nearer edge, and what is needed",
-                "| |d| - tolerance | against 1.645 u",
-                "| " + readout.text(deviation.value().abs()) + " - " + readout.text(deviation.tolerance())
-                        + " | against 1.645 x " + readout.text(doubt),
-                readout.text(beyond) + " against " + readout.text(needed));
+                readout.say("exercise.distance-from-the-nearer-edge"),
+                readout.say("exercise.d-tolerance-against-1-645"),
+                readout.say(
+                        "exercise.against-1-645-x",
+                        readout.text(deviation.value().abs()),
+                        readout.text(deviation.tolerance()),
+                        readout.text(doubt)),
+                readout.say("exercise.against-2", readout.text(beyond), readout.text(needed)));
         return true;
     }
 }

@@ -12,11 +12,9 @@ import org.satline.saturation.SaturationCurve;
  */
 final class Working {
     /** Where a figure of the saturation line comes from, and how far the student's own may be off. */
-    static final String LINE =
-            "saturation line at this very value, unrounded; a straight line between the rows of the table leads into the range to accept";
+    static final String LINE = "exercise.saturation-line-at-this-very";
 
-    static final String CHART =
-            "saturation line at this very value, unrounded; a reading of the chart within one millimetre is accepted";
+    static final String CHART = "exercise.saturation-line-by-chart";
 
     private final Exercise.Draft draft;
     private final Readout readout;
@@ -28,17 +26,21 @@ final class Working {
         this.curve = curve;
     }
 
+    String say(String key) {
+        return readout.say(key);
+    }
+
     Pressure absolute(Given<GaugePressure> gauge, Atmosphere atmosphere) {
         Pressure absolute = Pressure.ofGauge(gauge.value(), atmosphere);
         boolean vacuum = gauge.value().pascals() < 0;
         draft.work(
-                gauge.name() + ", absolute",
-                vacuum ? "p = p_atm - vacuum" : "p = p_gauge + p_atm",
+                readout.say("exercise.absolute", gauge.name()),
+                vacuum ? readout.say("exercise.p-p-atm-vacuum") : "p = p_gauge + p_atm",
                 vacuum
-                        ? readout.text(atmosphere.pressure()) + " and " + gauge.text()
+                        ? readout.say("exercise.and", readout.text(atmosphere.pressure()), gauge.text())
                         : gauge.text() + " + " + readout.text(atmosphere.pressure()),
                 readout.text(absolute),
-                "definition of gauge pressure");
+                readout.say("exercise.definition-of-gauge-pressure"));
         return absolute;
     }
 
@@ -46,11 +48,11 @@ final class Working {
         Temperature dew = curve.dewTemperature(pressure);
         boolean blend = curve.refrigerant().isBlend();
         draft.work(
-                (blend ? "dew point" : "saturation temperature") + where,
+                (blend ? readout.say("exercise.dew-point") : readout.say("exercise.saturation-temperature")) + where,
                 blend ? "T_dew(p)" : "T_sat(p)",
-                curve.refrigerant().designation() + " at " + readout.text(pressure),
+                readout.say("exercise.at", curve.refrigerant().designation(), readout.text(pressure)),
                 readout.text(dew),
-                LINE);
+                readout.say(LINE));
         return dew;
     }
 
@@ -58,49 +60,53 @@ final class Working {
         Temperature bubble = curve.bubbleTemperature(pressure);
         boolean blend = curve.refrigerant().isBlend();
         draft.work(
-                (blend ? "bubble point" : "saturation temperature") + where,
+                (blend ? readout.say("exercise.bubble-point") : readout.say("exercise.saturation-temperature")) + where,
                 blend ? "T_bubble(p)" : "T_sat(p)",
-                curve.refrigerant().designation() + " at " + readout.text(pressure),
+                readout.say("exercise.at", curve.refrigerant().designation(), readout.text(pressure)),
                 readout.text(bubble),
-                LINE);
+                readout.say(LINE));
         return bubble;
     }
 
     TemperatureDifference difference(String name, String formula, Temperature more, Temperature less) {
         TemperatureDifference difference = more.minus(less);
         draft.work(
-                name, formula, readout.text(more) + " - " + readout.text(less), readout.text(difference), "definition");
+                name,
+                formula,
+                readout.text(more) + " - " + readout.text(less),
+                readout.text(difference),
+                readout.say("exercise.definition"));
         return difference;
     }
 
     TemperatureDifference superheat(Temperature line, Temperature dew) {
         String from = curve.refrigerant().isBlend() ? "T_dew" : "T_sat";
-        return difference("superheat", "SH = T_suction_line - " + from, line, dew);
+        return difference(readout.say("exercise.superheat"), "SH = T_suction_line - " + from, line, dew);
     }
 
     TemperatureDifference subcooling(Temperature bubble, Temperature line) {
         String from = curve.refrigerant().isBlend() ? "T_bubble" : "T_sat";
-        return difference("subcooling", "SC = " + from + " - T_liquid_line", bubble, line);
+        return difference(readout.say("exercise.subcooling"), "SC = " + from + " - T_liquid_line", bubble, line);
     }
 
     /** The same temperature in the other family of units. */
     void converted(String name, Temperature value) {
         boolean toCelsius = readout.us();
         draft.work(
-                name + " in " + readout.other().temperatureUnit(),
+                readout.say("exercise.in-5", name, readout.other().temperatureUnit()),
                 toCelsius ? "t/degC = (t/degF - 32) / 1.8" : "t/degF = 1.8 t/degC + 32",
                 readout.text(value),
                 readout.other().text(value),
-                "definition of the degree Fahrenheit");
+                readout.say("exercise.definition-of-the-degree-fahrenheit"));
     }
 
     /** The same difference in the other family of units. */
     void converted(String name, TemperatureDifference value) {
         draft.work(
-                name + " in " + readout.other().differenceUnit(),
+                readout.say("exercise.in-5", name, readout.other().differenceUnit()),
                 readout.us() ? "d/K = d/degF / 1.8" : "d/degF = 1.8 d/K",
                 readout.text(value),
                 readout.other().text(value),
-                "definition of the degree Fahrenheit; a difference has no offset of 32");
+                readout.say("exercise.definition-of-the-degree-fahrenheit-a"));
     }
 }

@@ -47,7 +47,7 @@ public final class ComparisonPicture {
             most = Math.max(most, curve.dewPressureRange().high());
         }
         Chart chart = new Chart(
-                "Saturation pressures compared",
+                units.text("compared.title"),
                 units.temperatureAxis(low, high + 6),
                 units.pressureAxis(0.9 * least, 1.3 * most));
         List<String> notes = new ArrayList<>();
@@ -55,11 +55,11 @@ public final class ComparisonPicture {
             SaturationCurve curve = curves.get(i);
             String name = curve.refrigerant().designation();
             chart.add(Series.line(name, points(curve, units), PENS.get(i), INKS.get(i)));
-            notes.addAll(Sources.notes(curve, List.of()).stream()
+            notes.addAll(Sources.notes(curve, List.of(), units).stream()
                     .map(note -> name + ": " + note)
                     .toList());
         }
-        notes.add(0, "Saturation pressure; of blends the dew point, where the last drop boils away.");
+        notes.add(0, units.text("compared.note"));
         return new Picture(chart, notes.get(0), notes);
     }
 

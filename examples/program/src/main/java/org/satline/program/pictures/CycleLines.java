@@ -2,6 +2,7 @@ package org.satline.program.pictures;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.satline.explanation.Figure;
 import org.satline.program.drawing.Chart;
 import org.satline.program.drawing.Ink;
 import org.satline.program.drawing.Label;
@@ -18,7 +19,7 @@ final class CycleLines {
     /** Returns notes to stand under the picture. */
     static List<String> draw(Chart chart, CycleOutcome outcome, PictureUnits units) {
         if (outcome instanceof CycleOutcome.None none) {
-            return List.of("No cycle is drawn: " + none.reason() + ".");
+            return List.of(units.text("cycle.none", Figure.of("reason", none.told(units))));
         }
         List<CycleCorner> corners = ((CycleOutcome.Drawn) outcome).corners();
         Points path = new Points();
@@ -36,22 +37,21 @@ final class CycleLines {
             (corner.measured() ? measured : assumed).add(h, p);
             String number = String.valueOf(i + 1);
             chart.add(Label.bold(number, h, p, i == 1 || i == 2 ? Label.Side.ABOVE : Label.Side.BELOW));
-            notes.add(Printed.figure(
-                    "%s %s: %s, %.1f %s, %.1f %s (%s).",
-                    number,
-                    corner.name(),
-                    units.pressureText(corner.pressurePa()),
-                    units.temperature(corner.temperatureK()),
-                    units.temperatureUnit(),
-                    h,
-                    units.enthalpyUnit(),
-                    corner.basis()));
+            notes.add(units.text(
+                    "cycle.corner",
+                    Figure.of("number", number),
+                    Figure.of("name", units.text("corner." + corner.place())),
+                    Figure.of("pressure", units.pressureText(corner.pressurePa())),
+                    Figure.of("temperature", units.temperatureText(corner.temperatureK())),
+                    Figure.of("enthalpy", Printed.figure("%.1f %s", h, units.enthalpyUnit())),
+                    Figure.of("basis", units.text("basis." + corner.basis()))));
         }
-        notes.add(CycleOutcome.ASSUMPTIONS + ".");
-        chart.add(Series.line("cycle", path, Pen.HEAVY, Ink.RUST).unnamed());
-        chart.add(Series.marks("read", measured, Mark.CIRCLE, Ink.RUST));
+        notes.add(units.text("cycle.assumed"));
+        chart.add(
+                Series.line(units.text("line.cycle"), path, Pen.HEAVY, Ink.RUST).unnamed());
+        chart.add(Series.marks(units.text("mark.read"), measured, Mark.CIRCLE, Ink.RUST));
         if (!assumed.isEmpty()) {
-            chart.add(Series.marks("assumed", assumed, Mark.OPEN_CIRCLE, Ink.RUST));
+            chart.add(Series.marks(units.text("mark.assumed"), assumed, Mark.OPEN_CIRCLE, Ink.RUST));
         }
         return List.copyOf(notes);
     }

@@ -1,14 +1,15 @@
 package org.satline.program.pictures;
 
 import java.util.List;
-import java.util.Objects;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.FluidState;
 import org.satline.equilibrium.PhaseSplit;
+import org.satline.explanation.Figure;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SystemReadings;
+import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
 
@@ -29,19 +30,20 @@ public sealed interface CycleOutcome {
     /**
      * No cycle.
      *
-     * @param reason why, without a full stop
+     * @param why in the word of its key
+     * @param refused what the equation says where it refuses a state; empty otherwise
      */
-    record None(String reason) implements CycleOutcome {
+    record None(String why, String refused) implements CycleOutcome {
         /** {@inheritDoc} */
         public None {
-            Objects.requireNonNull(reason, "reason");
+            Parts.required("why refused", why, refused);
+        }
+
+        /** In words, without a full stop. */
+        String told(PictureUnits units) {
+            return units.text("cycle." + why, Figure.of("refused", refused));
         }
     }
-
-    /** What is taken as so and was not measured, whatever was read. */
-    String ASSUMPTIONS =
-            "Assumed: no heat is lost at the expansion device (constant enthalpy), pressure falls in the coils only as far as stated in"
-                    + " the visit, and refrigerant alone flows (no oil)";
 
     /**
      * Finds the cycle.
@@ -55,22 +57,22 @@ public sealed interface CycleOutcome {
                 || readings.temperature(Place.SUCTION_LINE).isEmpty()
                 || readings.pressure(Place.LIQUID_PRESSURE).isEmpty()
                 || readings.temperature(Place.LIQUID_LINE).isEmpty()) {
-            return new None("pressure and temperature of both the suction and the liquid line are needed");
+            return new None("incomplete", "");
         }
         try {
-            return new Drawn(corners(
+            return drawn(
                     model,
                     readings,
                     readings.pressure(Place.SUCTION_PRESSURE).get(),
                     readings.temperature(Place.SUCTION_LINE).get(),
                     readings.pressure(Place.LIQUID_PRESSURE).get(),
-                    readings.temperature(Place.LIQUID_LINE).get()));
+                    readings.temperature(Place.LIQUID_LINE).get());
         } catch (IllegalArgumentException | ConvergenceException e) {
-            return new None(String.valueOf(e.getMessage()));
+            return new None("refused", String.valueOf(e.getMessage()));
         }
     }
 
-    private static List<CycleCorner> corners(
+    private static CycleOutcome drawn(
             FluidModel model,
             SystemReadings readings,
             Reading<Pressure> suctionPressure,
@@ -84,26 +86,24 @@ public sealed interface CycleOutcome {
         FluidState suction = model.stateAt(suctionLine.value().kelvins(), low);
         double dew = model.dewAtPressure(low).temperatureK();
         if (!(suction.temperatureK() > dew)) {
-            throw new IllegalArgumentException(
-                    "the suction line is not warmer than the dew point at its pressure, so that the readings do not say how much of it is liquid");
+            return new None("wetSuction", "");
         }
         FluidState liquid = model.stateAt(liquidLine.value().kelvins(), high);
         if (!(liquid.temperatureK() < model.bubbleAtPressure(high).temperatureK())) {
-            throw new IllegalArgumentException(
-                    "the liquid line is not colder than the bubble point at its pressure, so that the readings do not say how much of it is vapour");
+            return new None("vapourInLiquid", "");
         }
         PhaseSplit throttled = model.states().atPressureAndEnthalpy(evaporating, liquid.specificEnthalpy());
-        return List.of(
-                new CycleCorner("suction line", true, "read", low, suction.temperatureK(), suction.specificEnthalpy()),
+        return new Drawn(List.of(
+                new CycleCorner("suction", true, "read", low, suction.temperatureK(), suction.specificEnthalpy()),
                 discharge(model, readings, suction, condensing),
-                new CycleCorner("liquid line", true, "read", high, liquid.temperatureK(), liquid.specificEnthalpy()),
+                new CycleCorner("liquid", true, "read", high, liquid.temperatureK(), liquid.specificEnthalpy()),
                 new CycleCorner(
-                        "behind the expansion device",
+                        "expanded",
                         false,
-                        "assumed: enthalpy of the liquid line, pressure of the suction side",
+                        "expansion",
                         evaporating,
                         throttled.temperatureK(),
-                        liquid.specificEnthalpy()));
+                        liquid.specificEnthalpy())));
     }
 
     private static CycleCorner discharge(
@@ -112,21 +112,10 @@ public sealed interface CycleOutcome {
             double line =
                     readings.temperature(Place.DISCHARGE_LINE).get().value().kelvins();
             FluidState state = model.stateAt(line, condensingPa);
-            return new CycleCorner(
-                    "discharge line",
-                    true,
-                    "temperature read; assumed: pressure of the liquid side",
-                    condensingPa,
-                    line,
-                    state.specificEnthalpy());
+            return new CycleCorner("discharge", true, "discharge", condensingPa, line, state.specificEnthalpy());
         }
         PhaseSplit least = model.states().atPressureAndEntropy(condensingPa, suction.specificEntropy());
         return new CycleCorner(
-                "discharge line",
-                false,
-                "assumed: compression at constant entropy, so a real one lies farther right",
-                condensingPa,
-                least.temperatureK(),
-                least.specificEnthalpy());
+                "discharge", false, "compression", condensingPa, least.temperatureK(), least.specificEnthalpy());
     }
 }

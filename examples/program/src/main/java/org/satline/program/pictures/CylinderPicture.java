@@ -8,6 +8,7 @@ import org.satline.cylinder.ClosedVessel;
 import org.satline.cylinder.VesselCondition;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
+import org.satline.explanation.Figure;
 import org.satline.filling.VesselPoint;
 import org.satline.program.drawing.Axis;
 import org.satline.program.drawing.Chart;
@@ -98,22 +99,24 @@ public final class CylinderPicture {
         }
         double top = units.pressure(ceiling(all));
         Chart chart = new Chart(
-                curve.refrigerant().designation() + " in a closed cylinder",
+                units.text(
+                        "cylinder.title",
+                        Figure.of("refrigerant", curve.refrigerant().designation())),
                 new Axis(
-                        "temperature (whole cylinder, at rest), " + units.temperatureUnit(),
+                        units.text("axis.wholeCylinder", PictureUnits.unit(units.temperatureUnit())),
                         units.temperature(lowK),
                         units.temperature(highK),
                         Axis.Scale.EVEN),
                 new Axis(units.pressureTitle(), 0, top, Axis.Scale.EVEN));
-        chart.right(new Axis("liquid level, % of the volume", 0, 110, Axis.Scale.EVEN));
-        chart.add(Series.line("pressure (left)", pressure, Pen.SOLID, Ink.BLACK));
+        chart.right(new Axis(units.text("axis.level"), 0, 110, Axis.Scale.EVEN));
+        chart.add(Series.line(units.text("line.pressureLeft"), pressure, Pen.SOLID, Ink.BLACK));
         if (!level.isEmpty()) {
-            chart.add(Series.line("liquid level (right)", level, Pen.DASHED, Ink.BLUE)
+            chart.add(Series.line(units.text("line.levelRight"), level, Pen.DASHED, Ink.BLUE)
                     .onTheRight());
         }
         List<String> notes = new ArrayList<>();
-        notes.add(words.numbers().print(cylinder.contents()) + " in "
-                + words.numbers().print(cylinder.volume()) + ", taken as rigid.");
+        notes.add(units.text(
+                "cylinder.rigid", Figure.of("contents", cylinder.contents()), Figure.of("volume", cylinder.volume())));
         cylinder.fillLimit().ifPresent(limit -> limit(chart, limit, notes));
         cylinder.servicePressure().ifPresent(p -> pressureMark(chart, "service", p, notes));
         cylinder.testPressure().ifPresent(p -> pressureMark(chart, "test", p, notes));
@@ -132,10 +135,13 @@ public final class CylinderPicture {
                         && !each.cautions().isEmpty())
                 .reduce((first, last) -> last)
                 .ifPresent(warmest -> warmest.cautions()
-                        .forEach(caution -> notes.add("CAUTION: " + words.of(caution) + " [" + caution.basis() + "]")));
-        notes.add(
-                "CAUTION: this shows how the contents behave; what may go in is for the fill rules, the marks on the cylinder and local codes to say.");
-        return new Picture(chart, String.join(" ", notes), Sources.notes(curve, notes));
+                        .forEach(caution -> notes.add(caution(words.of(caution) + " [" + caution.basis() + "]"))));
+        notes.add(caution(units.text("cylinder.rules")));
+        return new Picture(chart, String.join(" ", notes), Sources.notes(curve, notes, units));
+    }
+
+    private String caution(String text) {
+        return units.text("caution", Figure.of("caution", text));
     }
 
     /**
@@ -179,44 +185,46 @@ public final class CylinderPicture {
                             level.add(units.temperature(each.temperature().kelvins()), 100 * share));
         }
         if (!level.isEmpty()) {
-            chart.add(Series.line("level at the fill limit (right)", level, Pen.DOTTED, Ink.BLUE)
+            chart.add(Series.line(units.text("cylinder.limitLevel"), level, Pen.DOTTED, Ink.BLUE)
                     .onTheRight());
         }
-        notes.add("Fill limit " + words.numbers().print(limit)
-                + (cylinder.contents().kilograms() > limit.kilograms() ? ": CAUTION: there is more in it." : "."));
+        boolean overfilled = cylinder.contents().kilograms() > limit.kilograms();
+        notes.add(units.text(overfilled ? "cylinder.overLimit" : "cylinder.limit", Figure.of("limit", limit)));
     }
 
     private void pressureMark(Chart chart, String name, Pressure marked, List<String> notes) {
         double p = units.pressure(marked.pascals());
         chart.add(Series.line(
-                        name + " pressure",
+                        units.text("cylinder." + name),
                         Points.of(units.temperature(lowK), p, units.temperature(highK), p),
                         Pen.DASH_DOT,
                         Ink.GREY)
                 .unnamed());
-        chart.add(Label.of("marked " + name + " pressure", units.temperature(lowK + 28), p, Label.Side.ABOVE));
-        notes.add("The marked " + name + " pressure is reached " + where(vessel.reaches(marked)) + ".");
+        chart.add(Label.of(units.text("cylinder." + name), units.temperature(lowK + 28), p, Label.Side.ABOVE));
+        notes.add(units.text("cylinder." + name + "Reached", Figure.of("where", where(vessel.reaches(marked)))));
     }
 
     private void now(Chart chart, Temperature now, List<String> notes) {
         VesselCondition condition = vessel.at(now, cylinder.servicePressure());
         double t = units.temperature(now.kelvins());
         double p = units.pressure(condition.pressure().pascals());
-        chart.add(Series.marks("now", Points.of(t, p), Mark.DIAMOND, Ink.RUST));
-        notes.add(Printed.figure(
-                "Now, at %.1f %s: %s, %s.",
-                t,
-                units.temperatureUnit(),
-                units.pressureText(condition.pressure().pascals()),
-                condition
-                        .liquidVolumeFraction()
-                        .map(share -> Printed.figure("liquid fills %.0f %%", 100 * share))
-                        .orElse("above the critical temperature, where no level is to be told")));
+        chart.add(Series.marks(units.text("mark.now"), Points.of(t, p), Mark.DIAMOND, Ink.RUST));
+        notes.add(units.text(
+                "cylinder.now",
+                Figure.of("temperature", units.temperatureText(now.kelvins())),
+                Figure.of("pressure", units.pressureText(condition.pressure().pascals())),
+                Figure.of(
+                        "level",
+                        condition
+                                .liquidVolumeFraction()
+                                .map(share -> units.text(
+                                        "cylinder.fills", Figure.of("share", Printed.figure("%.0f %%", 100 * share))))
+                                .orElseGet(() -> units.text("cylinder.noLevel")))));
     }
 
     private void liquidFull(Chart chart, double top, List<String> notes) {
         VesselPoint point = vessel.liquidFull();
-        notes.add("Liquid fills the cylinder " + where(point) + ".");
+        notes.add(units.text("cylinder.full", Figure.of("where", where(point))));
         if (point instanceof VesselPoint.At at && at.temperature().kelvins() < highK) {
             upright(
                     chart,
@@ -225,7 +233,7 @@ public final class CylinderPicture {
                     top * 0.04,
                     top,
                     Label.Side.LEFT,
-                    "LIQUID-FULL");
+                    units.text("cylinder.liquidFull"));
         }
     }
 
@@ -237,13 +245,19 @@ public final class CylinderPicture {
 
     private String where(VesselPoint point) {
         if (point instanceof VesselPoint.At at) {
-            return Printed.figure(
-                    "at %.1f %s", units.temperature(at.temperature().kelvins()), units.temperatureUnit());
+            return units.text(
+                    "where.at",
+                    Figure.of(
+                            "temperature",
+                            units.temperatureText(at.temperature().kelvins())));
         }
         if (point instanceof VesselPoint.Always always) {
-            return Printed.figure(
-                    "already at %.1f %s", units.temperature(always.coldest().kelvins()), units.temperatureUnit());
+            return units.text(
+                    "where.always",
+                    Figure.of(
+                            "temperature",
+                            units.temperatureText(always.coldest().kelvins())));
         }
-        return "nowhere: not by " + words.of(((VesselPoint.Never) point).bound());
+        return units.text("where.never", Figure.of("bound", words.of(((VesselPoint.Never) point).bound())));
     }
 }

@@ -2,6 +2,7 @@ package org.satline.program.pictures;
 
 import java.util.List;
 import org.satline.equilibrium.Range;
+import org.satline.explanation.Figure;
 import org.satline.program.drawing.Axis;
 import org.satline.program.drawing.Chart;
 import org.satline.program.drawing.Ink;
@@ -50,28 +51,27 @@ public final class GlidePicture {
             }
         }
         Chart chart = new Chart(
-                name + ": glide against pressure",
+                units.text("glide.title", Figure.of("refrigerant", name)),
                 units.pressureAxis(low, high),
                 new Axis(
-                        "glide (dew less bubble point), " + units.differenceUnit(),
+                        units.text("axis.glide", PictureUnits.unit(units.differenceUnit())),
                         0,
                         units.difference(largest) * 1.12,
                         Axis.Scale.EVEN));
-        chart.add(Series.line("glide at one pressure", points, Pen.SOLID, Ink.BLACK));
-        String note = Printed.figure(
-                "Glide of %s is largest, %.2f %s, at %s; at 101.325 kPa it is %s.",
-                name,
-                units.difference(largest),
-                units.differenceUnit(),
-                units.pressureText(largestAt),
-                atAtmosphere(curve, units, low, high));
-        return new Picture(chart, note, Sources.notes(curve, List.of(note)));
+        chart.add(Series.line(units.text("line.glide"), points, Pen.SOLID, Ink.BLACK));
+        String note = units.text(
+                "glide.note",
+                Figure.of("refrigerant", name),
+                Figure.of("largest", Printed.figure("%.2f %s", units.difference(largest), units.differenceUnit())),
+                Figure.of("at", units.pressureText(largestAt)),
+                Figure.of("normal", atAtmosphere(curve, units, low, high)));
+        return new Picture(chart, note, Sources.notes(curve, List.of(note), units));
     }
 
     private static String atAtmosphere(SaturationCurve curve, PictureUnits units, double low, double high) {
         double p = Atmosphere.standard().pressure().pascals();
         if (!(p >= low && p <= high)) {
-            return "not defined";
+            return units.text("glide.none");
         }
         return Printed.figure(
                 "%.2f %s",

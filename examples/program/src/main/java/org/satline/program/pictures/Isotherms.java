@@ -37,7 +37,7 @@ final class Isotherms {
 
     /** All of them in one series, as far as the equation reaches, every other one labelled at its lower end. */
     void draw(Chart chart, double fromK, double leftEnthalpy, double rightEnthalpy) {
-        double narrow = units == PictureUnits.SI ? STEP_SI : STEP_US;
+        double narrow = units.isSi() ? STEP_SI : STEP_US;
         double step = model.maxTemperatureK() - fromK > WIDE_K ? 2.5 * narrow : narrow;
         Points all = new Points();
         double labelPa = lowPa * Math.pow(highPa / lowPa, 0.05);
@@ -59,7 +59,7 @@ final class Isotherms {
                         Label.Side.CENTRE));
                 if (last < leftEnthalpy) {
                     chart.add(Label.of(
-                            "isotherms, " + units.temperatureUnit() + ":",
+                            units.text("line.isotherms", PictureUnits.unit(units.temperatureUnit())) + ":",
                             units.enthalpy(atFoot - apart / 2),
                             units.pressure(labelPa),
                             Label.Side.LEFT));
@@ -67,7 +67,11 @@ final class Isotherms {
                 last = atFoot;
             }
         }
-        chart.add(Series.line("isotherms, " + units.temperatureUnit(), all, Pen.THIN, Ink.GREY)
+        chart.add(Series.line(
+                        units.text("line.isotherms", PictureUnits.unit(units.temperatureUnit())),
+                        all,
+                        Pen.THIN,
+                        Ink.GREY)
                 .unnamed());
     }
 

@@ -1,8 +1,11 @@
 package org.satline.program.pictures;
 
+import java.util.Locale;
 import org.satline.equilibrium.ReferenceState;
+import org.satline.explanation.Figure;
 import org.satline.program.drawing.Axis;
 import org.satline.program.page.Printed;
+import org.satline.program.words.ProgramWording;
 import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Density;
 import org.satline.quantity.Pressure;
@@ -14,26 +17,84 @@ import org.satline.quantity.UnitSystem;
 import org.satline.wording.Language;
 import org.satline.wording.Wording;
 
-/** Units of a picture. */
-public enum PictureUnits {
-    /** Degrees Celsius, kPa, kJ/kg. */
-    SI("\u00b0C", "kPa", "kJ/kg"),
-    /** Degrees Fahrenheit, psia, Btu/lb. */
-    US("\u00b0F", "psia", "Btu/lb");
+/** Units and words of a picture. Immutable, thread-safe. */
+public final class PictureUnits {
+    /** Degrees Celsius, kPa, kJ/kg; in English. */
+    public static final PictureUnits SI = of(UnitSystem.SI, Language.ENGLISH);
+    /** Degrees Fahrenheit, psia, Btu/lb; in English. */
+    public static final PictureUnits US = of(UnitSystem.US, Language.ENGLISH);
 
+    private final boolean si;
+    private final Wording words;
     private final String temperature;
     private final String pressure;
     private final String enthalpy;
 
-    PictureUnits(String temperature, String pressure, String enthalpy) {
-        this.temperature = temperature;
-        this.pressure = pressure;
-        this.enthalpy = enthalpy;
+    private PictureUnits(boolean si, Wording words) {
+        this.si = si;
+        this.words = words;
+        this.temperature = si ? "\u00b0C" : "\u00b0F";
+        this.pressure = si ? "kPa" : "psia";
+        this.enthalpy = si ? "kJ/kg" : "Btu/lb";
+    }
+
+    /**
+     * Units of a system in a language.
+     *
+     * @param system SI: degrees Celsius, kPa, kJ/kg; US: degrees Fahrenheit, psia, Btu/lb
+     * @param language the language of the words
+     * @return both
+     */
+    public static PictureUnits of(UnitSystem system, Language language) {
+        return of(system, ProgramWording.of(language, system));
+    }
+
+    /**
+     * Units of a system with words that are at hand.
+     *
+     * @param system as above
+     * @param words words of the program
+     * @return both
+     */
+    public static PictureUnits of(UnitSystem system, Wording words) {
+        return new PictureUnits(system == UnitSystem.SI, words);
     }
 
     /** What the library found, in words, with the units of the picture first. */
     Wording words() {
-        return Wording.of(Language.ENGLISH, this == SI ? UnitSystem.SI : UnitSystem.US);
+        return words;
+    }
+
+    /** A text of the pictures. */
+    String text(String key, Figure... figures) {
+        return words.message("picture." + key, figures);
+    }
+
+    /**
+     * Tells that a picture was written.
+     *
+     * @param title its title
+     * @param file where it is
+     * @return one line
+     */
+    public String written(String title, String file) {
+        return text("written", Figure.of("title", title), Figure.of("file", file));
+    }
+
+    boolean isSi() {
+        return si;
+    }
+
+    /** A temperature to a tenth of a degree. */
+    String temperatureText(double kelvins) {
+        return Printed.figure("%.1f %s", temperature(kelvins), temperature);
+    }
+
+    /** A definition of the zero of enthalpy and entropy. */
+    String zeroText(ReferenceState state) {
+        return state == ReferenceState.IIR
+                ? text("zero.iir")
+                : state == ReferenceState.MINUS_40_CELSIUS ? text("zero.minus-40") : text("zero.boiling");
     }
 
     String temperatureUnit() {
@@ -41,7 +102,7 @@ public enum PictureUnits {
     }
 
     String differenceUnit() {
-        return this == SI ? "K" : temperature;
+        return si ? "K" : temperature;
     }
 
     String pressureUnit() {
@@ -54,7 +115,8 @@ public enum PictureUnits {
 
     /** Between two temperatures, K. */
     Axis temperatureAxis(double lowK, double highK) {
-        return new Axis("temperature, " + temperature, temperature(lowK), temperature(highK), Axis.Scale.EVEN);
+        return new Axis(
+                text("axis.temperature", unit(temperature)), temperature(lowK), temperature(highK), Axis.Scale.EVEN);
     }
 
     /** Between two pressures, Pa, by decades. */
@@ -63,65 +125,74 @@ public enum PictureUnits {
     }
 
     String pressureTitle() {
-        return this == SI ? "absolute pressure, kPa" : "absolute pressure, psia";
+        return text("axis.pressure", unit(pressure));
+    }
+
+    /** The last part of the key of a constant. */
+    static String key(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    static Figure unit(String unit) {
+        return Figure.of("unit", unit);
     }
 
     double temperature(double kelvins) {
-        return this == SI
+        return si
                 ? Temperature.ofKelvins(kelvins).celsius()
                 : Temperature.ofKelvins(kelvins).fahrenheit();
     }
 
     double kelvins(double temperature) {
-        return (this == SI ? Temperature.ofCelsius(temperature) : Temperature.ofFahrenheit(temperature)).kelvins();
+        return (si ? Temperature.ofCelsius(temperature) : Temperature.ofFahrenheit(temperature)).kelvins();
     }
 
     double difference(double kelvins) {
-        return this == SI ? kelvins : TemperatureDifference.ofKelvins(kelvins).fahrenheitDegrees();
+        return si ? kelvins : TemperatureDifference.ofKelvins(kelvins).fahrenheitDegrees();
     }
 
     double pressure(double pascals) {
         Pressure p = Pressure.ofPascals(pascals);
-        return this == SI ? p.kilopascals() : p.psia();
+        return si ? p.kilopascals() : p.psia();
     }
 
     double pascals(double pressure) {
-        return (this == SI ? Pressure.ofKilopascals(pressure) : Pressure.ofPsia(pressure)).pascals();
+        return (si ? Pressure.ofKilopascals(pressure) : Pressure.ofPsia(pressure)).pascals();
     }
 
     /** The same pressures as a gauge shows them where the air has this pressure. */
     Axis gaugeAxis(double lowPa, double highPa, Atmosphere air) {
         return pressureAxis(lowPa, highPa)
                 .shown(
-                        this == SI ? "gauge pressure, kPa" : "gauge pressure, psig",
+                        text("axis.gauge", unit(si ? "kPa" : "psig")),
                         pressure(air.pressure().pascals()));
     }
 
     double enthalpy(double joulesPerKilogram) {
         SpecificEnthalpy h = SpecificEnthalpy.ofJoulesPerKilogram(joulesPerKilogram);
-        return this == SI ? h.kilojoulesPerKilogram() : h.btuPerPound();
+        return si ? h.kilojoulesPerKilogram() : h.btuPerPound();
     }
 
     /** Zero of enthalpy and entropy that tables in these units usually have. */
     ReferenceState usualZero() {
-        return this == SI ? ReferenceState.IIR : ReferenceState.MINUS_40_CELSIUS;
+        return si ? ReferenceState.IIR : ReferenceState.MINUS_40_CELSIUS;
     }
 
     String entropyUnit() {
-        return this == SI ? "kJ/(kg K)" : "Btu/(lb \u00b0F)";
+        return si ? "kJ/(kg K)" : "Btu/(lb \u00b0F)";
     }
 
     String densityUnit() {
-        return this == SI ? "kg/m\u00b3" : "lb/ft\u00b3";
+        return si ? "kg/m\u00b3" : "lb/ft\u00b3";
     }
 
     double entropy(double joulesPerKilogramKelvin) {
         SpecificEntropy s = SpecificEntropy.ofJoulesPerKilogramKelvin(joulesPerKilogramKelvin);
-        return this == SI ? s.kilojoulesPerKilogramKelvin() : s.btuPerPoundFahrenheitDegree();
+        return si ? s.kilojoulesPerKilogramKelvin() : s.btuPerPoundFahrenheitDegree();
     }
 
     double joulesPerKilogramKelvin(double entropy) {
-        return (this == SI
+        return (si
                         ? SpecificEntropy.ofKilojoulesPerKilogramKelvin(entropy)
                         : SpecificEntropy.ofBtuPerPoundFahrenheitDegree(entropy))
                 .joulesPerKilogramKelvin();
@@ -129,11 +200,11 @@ public enum PictureUnits {
 
     double density(double kilogramsPerCubicMetre) {
         Density density = Density.ofKilogramsPerCubicMetre(kilogramsPerCubicMetre);
-        return this == SI ? density.kilogramsPerCubicMetre() : density.poundsPerCubicFoot();
+        return si ? density.kilogramsPerCubicMetre() : density.poundsPerCubicFoot();
     }
 
     double kilogramsPerCubicMetre(double density) {
-        return (this == SI ? Density.ofKilogramsPerCubicMetre(density) : Density.ofPoundsPerCubicFoot(density))
+        return (si ? Density.ofKilogramsPerCubicMetre(density) : Density.ofPoundsPerCubicFoot(density))
                 .kilogramsPerCubicMetre();
     }
 

@@ -8,6 +8,7 @@ import org.satline.equilibrium.BoundaryEnd;
 import org.satline.equilibrium.BoundaryPoint;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
+import org.satline.explanation.Figure;
 import org.satline.measurement.Place;
 import org.satline.measurement.SystemReadings;
 import org.satline.program.drawing.Axis;
@@ -17,7 +18,6 @@ import org.satline.program.drawing.Mark;
 import org.satline.program.drawing.Pen;
 import org.satline.program.drawing.Points;
 import org.satline.program.drawing.Series;
-import org.satline.program.page.Printed;
 import org.satline.saturation.SaturationCurve;
 
 /** Pressure against specific enthalpy: the dome, isotherms, and the cycle of a visit where its readings describe one. */
@@ -75,12 +75,13 @@ public final class PressureEnthalpyPicture {
         double right = right(cycle);
         double margin = (right - left) * 0.06;
         Chart chart = new Chart(
-                curve.refrigerant().designation()
-                        + (cycle.filter(CycleOutcome.Drawn.class::isInstance).isPresent()
-                                ? ": cycle of this visit"
-                                : ": pressure and enthalpy"),
+                units.text(
+                        cycle.filter(CycleOutcome.Drawn.class::isInstance).isPresent()
+                                ? "enthalpy.titleCycle"
+                                : "enthalpy.title",
+                        Figure.of("refrigerant", curve.refrigerant().designation())),
                 new Axis(
-                        "specific enthalpy, " + units.enthalpyUnit(),
+                        units.text("axis.enthalpy", PictureUnits.unit(units.enthalpyUnit())),
                         units.enthalpy(left - margin),
                         units.enthalpy(right + margin),
                         Axis.Scale.EVEN),
@@ -92,17 +93,15 @@ public final class PressureEnthalpyPicture {
         dome(chart);
         List<String> notes = new ArrayList<>();
         cycle.ifPresent(found -> notes.addAll(CycleLines.draw(chart, found, units)));
-        String description = Printed.figure(
-                "Dome of saturated liquid (left) and vapour (right), %s the %s, %s and %.1f %s; thin solid lines of constant temperature.",
-                end.kind() == BoundaryEnd.Kind.CRITICAL_POINT ? "meeting at" : "ending at or beside",
-                end.kind().words(),
-                units.pressureText(end.pressurePa()),
-                units.temperature(end.temperatureK()),
-                units.temperatureUnit());
+        String description = units.text(
+                end.kind() == BoundaryEnd.Kind.CRITICAL_POINT ? "enthalpy.noteMeeting" : "enthalpy.noteEnding",
+                Figure.of("end", units.text("end." + PictureUnits.key(end.kind()))),
+                Figure.of("pressure", units.pressureText(end.pressurePa())),
+                Figure.of("temperature", units.temperatureText(end.temperatureK())));
         List<String> under = new ArrayList<>(List.of(description));
         under.addAll(notes);
-        under.add("Enthalpy counts from: " + model.referenceState().description() + ".");
-        return new Picture(chart, String.join(" ", under), Sources.notes(curve, under));
+        under.add(units.text("enthalpy.zero", Figure.of("zero", units.zeroText(model.referenceState()))));
+        return new Picture(chart, String.join(" ", under), Sources.notes(curve, under, units));
     }
 
     /** The vapour well above the warm end of the dome, and whatever the cycle reaches. */
@@ -138,8 +137,8 @@ public final class PressureEnthalpyPicture {
         Points dew = new Points();
         each(model.bubbleTemperatureRange(), t -> add(bubble, model.bubbleAtTemperature(t)));
         each(model.dewTemperatureRange(), t -> add(dew, model.dewAtTemperature(t)));
-        chart.add(Series.line("liquid", bubble, Pen.SOLID, Ink.BLACK));
-        chart.add(Series.line("vapour", dew, Pen.DASHED, Ink.BLUE));
+        chart.add(Series.line(units.text("line.liquid"), bubble, Pen.SOLID, Ink.BLACK));
+        chart.add(Series.line(units.text("line.vapour"), dew, Pen.DASHED, Ink.BLUE));
         BoundaryPoint top =
                 model.bubbleAtTemperature(model.bubbleTemperatureRange().high());
         chart.add(Series.marks(

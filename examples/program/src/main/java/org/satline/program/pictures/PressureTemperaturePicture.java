@@ -7,6 +7,7 @@ import java.util.function.DoubleConsumer;
 import org.satline.equilibrium.BoundaryEnd;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
+import org.satline.explanation.Figure;
 import org.satline.measurement.Place;
 import org.satline.measurement.SystemReadings;
 import org.satline.program.drawing.Axis;
@@ -79,7 +80,9 @@ public final class PressureTemperaturePicture {
     public static Picture toRead(SaturationCurve curve, PictureUnits units, double lowK, double highK) {
         PressureTemperaturePicture picture = new PressureTemperaturePicture(curve, units);
         Chart chart = new Chart(
-                curve.refrigerant().designation() + ": pressure and temperature",
+                units.text(
+                        "saturation.title",
+                        Figure.of("refrigerant", curve.refrigerant().designation())),
                 units.temperatureAxis(lowK, highK),
                 new Axis(
                         units.pressureTitle(),
@@ -87,9 +90,10 @@ public final class PressureTemperaturePicture {
                         units.pressure(curve.bubblePressurePa(highK)),
                         Axis.Scale.EVEN));
         picture.lines(chart, lowK, highK);
-        String described =
-                "Saturation pressure of " + curve.refrigerant().designation() + " against temperature, to read from.";
-        return new Picture(chart, described, Sources.notes(curve, List.of(described)));
+        String described = units.text(
+                "saturation.toRead",
+                Figure.of("refrigerant", curve.refrigerant().designation()));
+        return new Picture(chart, described, Sources.notes(curve, List.of(described), units));
     }
 
     /**
@@ -119,24 +123,23 @@ public final class PressureTemperaturePicture {
         chart.add(Series.marks("end", Points.of(endT, endP), Mark.CIRCLE, Ink.BLACK)
                 .unnamed());
         chart.add(Label.of(
-                end.kind() == BoundaryEnd.Kind.CRITICAL_POINT ? "critical point" : "end of the lines",
+                units.text(end.kind() == BoundaryEnd.Kind.CRITICAL_POINT ? "end.critical-point" : "end.lines"),
                 endT,
                 endP,
                 Label.Side.ABOVE_UP_TO));
-        String described = Printed.figure(
-                "Saturation pressure of %s rises from %s at %.1f %s to %s at %.1f %s, the %s.",
-                curve.refrigerant().designation(),
-                units.pressureText(curve.dewPressurePa(low)),
-                units.temperature(low),
-                units.temperatureUnit(),
-                units.pressureText(end.pressurePa()),
-                endT,
-                units.temperatureUnit(),
-                end.kind().words());
+        String described = units.text(
+                "saturation.note",
+                Figure.of("refrigerant", curve.refrigerant().designation()),
+                Figure.of("low", units.pressureText(curve.dewPressurePa(low))),
+                Figure.of("cold", units.temperatureText(low)),
+                Figure.of("high", units.pressureText(end.pressurePa())),
+                Figure.of("warm", units.temperatureText(end.temperatureK())),
+                Figure.of("end", units.text("end." + PictureUnits.key(end.kind()))));
         List<String> notes = new ArrayList<>(List.of(described));
-        air.ifPresent(each -> notes.add("Gauge pressures count from "
-                + units.pressureText(each.pressure().pascals()) + ": " + each.description() + "."));
-        return new Picture(chart, described, Sources.notes(curve, notes));
+        air.ifPresent(each -> notes.add(units.text(
+                "saturation.gauge",
+                Figure.of("pressure", units.pressureText(each.pressure().pascals())))));
+        return new Picture(chart, described, Sources.notes(curve, notes, units));
     }
 
     private Optional<Picture> around(SystemReadings readings) {
@@ -158,12 +161,14 @@ public final class PressureTemperaturePicture {
         lines(chart, Math.max(low, curve.minTemperatureK()), high);
         List<String> notes = new ArrayList<>();
         margins.forEach(margin -> notes.add(draw(chart, margin)));
-        return Optional.of(new Picture(chart, String.join(" ", notes), Sources.notes(curve, notes)));
+        return Optional.of(new Picture(chart, String.join(" ", notes), Sources.notes(curve, notes, units)));
     }
 
     private Chart empty(double lowK, double highK, double lowPa, double highPa) {
         Chart chart = new Chart(
-                curve.refrigerant().designation() + ": pressure and temperature",
+                units.text(
+                        "saturation.title",
+                        Figure.of("refrigerant", curve.refrigerant().designation())),
                 units.temperatureAxis(lowK, highK),
                 units.pressureAxis(lowPa, highPa));
         air.ifPresent(each -> chart.right(units.gaugeAxis(lowPa, highPa, each)));
@@ -174,12 +179,12 @@ public final class PressureTemperaturePicture {
         if (blend) {
             Points bubble = new Points();
             each(curve.bubbleTemperatureRange(), lowK, highK, t -> bubble.add(t, curve.bubblePressurePa(t)));
-            chart.add(Series.line("bubble point", inUnits(bubble), Pen.SOLID, Ink.BLACK));
+            chart.add(Series.line(units.text("line.bubble"), inUnits(bubble), Pen.SOLID, Ink.BLACK));
         }
         Points dew = new Points();
         each(curve.dewTemperatureRange(), lowK, highK, t -> dew.add(t, curve.dewPressurePa(t)));
         chart.add(Series.line(
-                blend ? "dew point" : "boiling and condensing",
+                units.text(blend ? "line.dew" : "line.boiling"),
                 inUnits(dew),
                 blend ? Pen.DASHED : Pen.SOLID,
                 blend ? Ink.BLUE : Ink.BLACK));
@@ -202,7 +207,7 @@ public final class PressureTemperaturePicture {
     }
 
     /** A reading, its saturation temperature, and the distance between them. */
-    private record Margin(String name, String from, double lineK, double saturatedK, double pressurePa) {
+    private record Margin(boolean suction, String from, double lineK, double saturatedK, double pressurePa) {
         double coldest() {
             return Math.min(lineK, saturatedK);
         }
@@ -213,37 +218,38 @@ public final class PressureTemperaturePicture {
     }
 
     private Margin superheat(Pressure p, Temperature line) {
-        return new Margin("superheat", "dew point", line.kelvins(), curve.dewTemperatureK(p.pascals()), p.pascals());
+        return new Margin(
+                true, units.text("line.dew"), line.kelvins(), curve.dewTemperatureK(p.pascals()), p.pascals());
     }
 
     private Margin subcooling(Pressure p, Temperature line) {
         return new Margin(
-                "subcooling", "bubble point", line.kelvins(), curve.bubbleTemperatureK(p.pascals()), p.pascals());
+                false, units.text("line.bubble"), line.kelvins(), curve.bubbleTemperatureK(p.pascals()), p.pascals());
     }
 
     private String draw(Chart chart, Margin margin) {
-        boolean suction = margin.name().equals("superheat");
+        boolean suction = margin.suction();
+        String name = units.text(suction ? "superheat" : "subcooling");
         Mark marker = suction ? Mark.SQUARE : Mark.DIAMOND;
         Ink colour = Ink.RUST;
         double line = units.temperature(margin.lineK());
         double saturated = units.temperature(margin.saturatedK());
         double p = units.pressure(margin.pressurePa());
-        chart.add(Series.line(margin.name() + " distance", Points.of(saturated, p, line, p), Pen.HEAVY, colour)
+        chart.add(Series.line(
+                        name + ", " + units.text("line.distance"), Points.of(saturated, p, line, p), Pen.HEAVY, colour)
                 .unnamed());
-        chart.add(Series.marks(suction ? "suction line" : "liquid line", Points.of(line, p), marker, colour));
+        chart.add(Series.marks(
+                units.text(suction ? "corner.suction" : "corner.liquid"), Points.of(line, p), marker, colour));
         double difference =
                 units.difference(suction ? margin.lineK() - margin.saturatedK() : margin.saturatedK() - margin.lineK());
-        String words = Printed.figure("%s %.1f %s", margin.name(), difference, units.differenceUnit());
+        String words = Printed.figure("%s %.1f %s", name, difference, units.differenceUnit());
         chart.add(Label.of(words, saturated, p, suction ? Label.Side.BELOW_ONWARDS : Label.Side.ABOVE_UP_TO));
-        return Printed.figure(
-                "%s: line at %.1f %s, %s %.1f %s at %.1f %s.",
-                words,
-                line,
-                units.temperatureUnit(),
-                margin.from(),
-                saturated,
-                units.temperatureUnit(),
-                p,
-                units.pressureUnit());
+        return units.text(
+                "saturation.margin",
+                Figure.of("margin", words),
+                Figure.of("line", units.temperatureText(margin.lineK())),
+                Figure.of("from", margin.from()),
+                Figure.of("saturated", units.temperatureText(margin.saturatedK())),
+                Figure.of("pressure", Printed.figure("%.1f %s", p, units.pressureUnit())));
     }
 }

@@ -2,23 +2,25 @@ package org.satline.program.pictures;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.satline.quantity.UnitSystem;
+import java.util.Locale;
+import org.satline.explanation.Figure;
 import org.satline.saturation.SaturationCurve;
-import org.satline.wording.Language;
-import org.satline.wording.Wording;
 
 /** The lines that name the origin of what is drawn. */
 final class Sources {
-    private static final Wording WORDS = Wording.of(Language.ENGLISH, UnitSystem.SI);
-
     private Sources() {}
 
     /** Notes of the picture, then warnings of the model, then the equation with its data version. */
-    static List<String> notes(SaturationCurve curve, List<String> own) {
+    static List<String> notes(SaturationCurve curve, List<String> own, PictureUnits units) {
         List<String> notes = new ArrayList<>(own);
-        curve.warnings().forEach(warning -> notes.add("Warning: " + WORDS.of(warning) + "."));
-        notes.add("Source: " + curve.source() + "; " + curve.engine().words() + "; data "
-                + curve.refrigerant().dataVersion() + ".");
+        curve.warnings()
+                .forEach(warning -> notes.add(
+                        units.text("warning", Figure.of("warning", units.words().of(warning)))));
+        notes.add(units.text(
+                "source",
+                Figure.of("source", curve.source()),
+                Figure.of("engine", units.text("engine." + curve.engine().name().toLowerCase(Locale.ROOT))),
+                Figure.of("version", curve.refrigerant().dataVersion())));
         return notes;
     }
 }

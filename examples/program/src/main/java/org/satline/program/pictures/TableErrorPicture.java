@@ -3,6 +3,7 @@ package org.satline.program.pictures;
 import java.util.List;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.Range;
+import org.satline.explanation.Figure;
 import org.satline.program.drawing.Axis;
 import org.satline.program.drawing.Chart;
 import org.satline.program.drawing.Ink;
@@ -51,9 +52,9 @@ public final class TableErrorPicture {
                 .max()
                 .orElseThrow();
         Chart chart = new Chart(
-                refrigerant.designation() + ": error of the stored pressures",
+                units.text("error.title", Figure.of("refrigerant", refrigerant.designation())),
                 units.temperatureAxis(low, high + 0.02 * (high - low)),
-                new Axis("error of the pressure, relative to the equation", FLOOR, bound * 10, Axis.Scale.LOGARITHMIC));
+                new Axis(units.text("axis.error"), FLOOR, bound * 10, Axis.Scale.LOGARITHMIC));
         chart.markSize(5);
         double worstBubble = 0;
         if (refrigerant.isBlend()) {
@@ -61,19 +62,19 @@ public final class TableErrorPicture {
         }
         double worstDew = draw(chart, table, equation, SaturationProperty.DEW_PRESSURE, units);
         bounds(chart, certificate, FluidModel.of(refrigerant).twoPhaseEnd().temperatureK(), units);
-        String note = Printed.figure(
-                "Largest error of %d states: %sdew-point pressure %.1e, relative to the equation. An error of exactly zero is drawn at %.0e; states where"
-                        + " the table stops and the equation answers are left out.",
-                STATES,
-                refrigerant.isBlend() ? Printed.figure("bubble-point pressure %.1e, ", worstBubble) : "",
-                worstDew,
-                FLOOR);
+        String note = units.text(
+                refrigerant.isBlend() ? "error.noteBlend" : "error.note",
+                Figure.of("states", String.valueOf(STATES)),
+                Figure.of("bubble", Printed.figure("%.1e", worstBubble)),
+                Figure.of("dew", Printed.figure("%.1e", worstDew)),
+                Figure.of("floor", Printed.figure("%.0e", FLOOR)));
         return new Picture(
                 chart,
                 note,
                 Sources.notes(
                         table,
-                        List.of(note, "Bound and table: certificate of table " + certificate.tableChecksum() + ".")));
+                        List.of(note, units.text("error.table", Figure.of("table", certificate.tableChecksum()))),
+                        units));
     }
 
     private static double draw(
@@ -100,7 +101,7 @@ public final class TableErrorPicture {
         }
         boolean bubble = property == SaturationProperty.BUBBLE_PRESSURE;
         chart.add(Series.marks(
-                bubble ? "bubble point" : "dew point",
+                units.text(bubble ? "line.bubble" : "line.dew"),
                 points,
                 bubble ? Mark.PLUS : Mark.OPEN_CIRCLE,
                 bubble ? Ink.RUST : Ink.BLUE));
@@ -117,6 +118,6 @@ public final class TableErrorPicture {
                 stairs.add(units.temperature(Math.min(entry.to(), region.to() * endK)), bound);
             }
         }
-        chart.add(Series.line("certified bound", stairs, Pen.HEAVY_DASHED, Ink.BLACK));
+        chart.add(Series.line(units.text("line.bound"), stairs, Pen.HEAVY_DASHED, Ink.BLACK));
     }
 }

@@ -9,6 +9,7 @@ import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.FluidModel;
 import org.satline.equilibrium.PhaseSplit;
 import org.satline.equilibrium.Range;
+import org.satline.explanation.Figure;
 import org.satline.program.drawing.Axis;
 import org.satline.program.drawing.Chart;
 import org.satline.program.drawing.Ink;
@@ -69,13 +70,19 @@ public final class TemperatureEntropyPicture {
         double right = most(dew);
         double margin = 0.12 * (right - left);
         Chart chart = new Chart(
-                curve.refrigerant().designation() + ": temperature and entropy",
-                new Axis("specific entropy, " + units.entropyUnit(), left - margin, right + margin, Axis.Scale.EVEN),
+                units.text(
+                        "entropy.title",
+                        Figure.of("refrigerant", curve.refrigerant().designation())),
+                new Axis(
+                        units.text("axis.entropy", PictureUnits.unit(units.entropyUnit())),
+                        left - margin,
+                        right + margin,
+                        Axis.Scale.EVEN),
                 units.temperatureAxis(lowK, highK));
         isobars(chart, right + margin);
         qualities(chart);
-        chart.add(Series.line("liquid", bubble, Pen.SOLID, Ink.BLACK));
-        chart.add(Series.line("vapour", dew, Pen.DASHED, Ink.BLUE));
+        chart.add(Series.line(units.text("line.liquid"), bubble, Pen.SOLID, Ink.BLACK));
+        chart.add(Series.line(units.text("line.vapour"), dew, Pen.DASHED, Ink.BLUE));
         BoundaryPoint top =
                 model.bubbleAtTemperature(model.bubbleTemperatureRange().high());
         chart.add(Series.marks(
@@ -88,15 +95,14 @@ public final class TemperatureEntropyPicture {
                 .unnamed());
         BoundaryEnd end = model.twoPhaseEnd();
         List<String> notes = List.of(
-                Printed.figure(
-                        "Dome of saturated liquid (left) and vapour (right) up to the %s, %.1f %s and %s; thin solid lines of constant pressure, %s.",
-                        end.kind().words(),
-                        units.temperature(end.temperatureK()),
-                        units.temperatureUnit(),
-                        units.pressureText(end.pressurePa()),
-                        units.pressureUnit()),
-                "Entropy counts from: " + model.referenceState().description() + ".");
-        return new Picture(chart, String.join(" ", notes), Sources.notes(curve, notes));
+                units.text(
+                        "entropy.note",
+                        Figure.of("end", units.text("end." + PictureUnits.key(end.kind()))),
+                        Figure.of("temperature", units.temperatureText(end.temperatureK())),
+                        Figure.of("pressure", units.pressureText(end.pressurePa())),
+                        PictureUnits.unit(units.pressureUnit())),
+                units.text("entropy.zero", Figure.of("zero", units.zeroText(model.referenceState()))));
+        return new Picture(chart, String.join(" ", notes), Sources.notes(curve, notes, units));
     }
 
     private void add(Points points, BoundaryPoint point) {
@@ -149,7 +155,8 @@ public final class TemperatureEntropyPicture {
                 }
             }
         }
-        chart.add(Series.line("isobars, " + units.pressureUnit(), all, Pen.THIN, Ink.GREY)
+        chart.add(Series.line(
+                        units.text("line.isobars", PictureUnits.unit(units.pressureUnit())), all, Pen.THIN, Ink.GREY)
                 .unnamed());
         labels.forEach(chart::add);
     }
@@ -226,7 +233,7 @@ public final class TemperatureEntropyPicture {
             }
         }
         if (!all.isEmpty()) {
-            chart.add(Series.line("quality 0.2 to 0.8", all, Pen.THIN_DOTTED, Ink.GREY));
+            chart.add(Series.line(units.text("line.quality"), all, Pen.THIN_DOTTED, Ink.GREY));
         }
     }
 }

@@ -61,7 +61,7 @@ final class VapourLines {
             }
         }
         if (!all.isEmpty()) {
-            chart.add(Series.line("quality 0.2 to 0.8", all, Pen.THIN_DOTTED, Ink.GREY));
+            chart.add(Series.line(units.text("line.quality"), all, Pen.THIN_DOTTED, Ink.GREY));
         }
     }
 
@@ -91,7 +91,7 @@ final class VapourLines {
             append(all, line);
             label(line, 0.78, Rounded.text(s, step)).ifPresent(labels::add);
         }
-        finish(chart, "constant entropy, " + units.entropyUnit(), all, Pen.THIN_DASHED, labels);
+        finish(chart, units.text("line.entropy", PictureUnits.unit(units.entropyUnit())), all, Pen.THIN_DASHED, labels);
     }
 
     private double entropyAtRight() {
@@ -124,7 +124,12 @@ final class VapourLines {
                 }
             }
         }
-        finish(chart, "constant density, " + units.densityUnit(), all, Pen.THIN_DASH_DOT, labels);
+        finish(
+                chart,
+                units.text("line.density", PictureUnits.unit(units.densityUnit())),
+                all,
+                Pen.THIN_DASH_DOT,
+                labels);
     }
 
     private Points isochore(double density) {

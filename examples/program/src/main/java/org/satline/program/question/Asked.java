@@ -2,6 +2,7 @@ package org.satline.program.question;
 
 import java.util.Optional;
 import java.util.function.Function;
+import org.satline.explanation.Figure;
 import org.satline.program.file.BadInputException;
 import org.satline.program.file.Shown;
 import org.satline.quantity.Atmosphere;
@@ -12,6 +13,7 @@ import org.satline.quantity.Volume;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
+import org.satline.wording.Wording;
 
 /** Reads the words of a question; what cannot be used is named with its value and what is allowed. */
 public final class Asked {
@@ -59,6 +61,11 @@ public final class Asked {
      */
     public static Object waterCapacity(String text) {
         return text.strip().matches("[0-9.]+ ?(?:[lL]|litres?|liters?)") ? Volume.parse(text) : Mass.parse(text);
+    }
+
+    /** What a gauge counts from, in words. */
+    static String told(Atmosphere air, Wording wording) {
+        return wording.message("reply.air", Figure.of("air", air.pressure()));
     }
 
     /**

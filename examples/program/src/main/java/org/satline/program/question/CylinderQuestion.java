@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.satline.explanation.CommonCode;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Step;
 import org.satline.filling.FillAssessment;
@@ -35,11 +36,11 @@ public final class CylinderQuestion {
                 assessment.answers().limits(EnumSet.allOf(Basis.class)).stream().findFirst();
         List<String> notes = new ArrayList<>();
         assessment.answers().cautions().forEach(each -> notes.add(said(each, wording)));
-        notes.add("nothing that hangs on the cylinder is in the weight; local codes and licensed practice come first");
+        notes.add(wording.message("reply.cylinder.bare"));
         Map<String, String> words = new LinkedHashMap<>();
         if (assessment instanceof FillAssessment.Refused || limit.isEmpty()) {
             words.put("law", "forbids");
-            List<String> lines = new ArrayList<>(List.of("MUST NOT BE FILLED"));
+            List<String> lines = new ArrayList<>(List.of(wording.message("reply.cylinder.forbidden")));
             assessment.objections().forEach(each -> lines.add("  " + said(each, wording)));
             return new Reply(false, lines, Map.of(), words, List.of(), notes);
         }
@@ -53,15 +54,16 @@ public final class CylinderQuestion {
         numbers.put("largestContents", most);
         numbers.put("largestGross", gross);
         List<String> lines = new ArrayList<>();
-        lines.add("may hold at most: " + wording.numbers().down(most));
-        lines.add("may weigh at most: " + wording.numbers().down(gross) + ", cylinder and contents");
+        lines.add(wording.message("reply.cylinder.hold", Figure.of("most", most)));
+        lines.add(wording.message("reply.cylinder.weigh", Figure.of("most", gross)));
         if (!tested) {
-            lines.add(
-                    "THE LAW IS NOT TESTED: the number is that of the rules that could be applied, it is no leave to fill");
+            lines.add(wording.message("reply.cylinder.untested"));
             assessment.objections().forEach(each -> lines.add("  " + said(each, wording)));
         }
-        lines.add("governed by " + governing.rule().name() + ": "
-                + governing.rule().inequality());
+        lines.add(wording.message(
+                "reply.cylinder.governed",
+                Figure.of("rule", governing.rule().name()),
+                Figure.of("inequality", governing.rule().inequality())));
         List<Step> steps = governing.steps();
         return new Reply(true, lines, numbers, words, steps, notes);
     }
@@ -78,7 +80,9 @@ public final class CylinderQuestion {
 
     private static String said(Finding finding, Wording wording) {
         String text = finding.code() == CommonCode.NOT_GIVEN
-                ? "not given: " + option(finding.subject().name())
+                ? wording.message(
+                        "reply.notGiven",
+                        Figure.of("option", option(finding.subject().name())))
                 : wording.of(finding);
         return text + (finding.basis().isEmpty() ? "" : " [" + finding.basis() + "]");
     }

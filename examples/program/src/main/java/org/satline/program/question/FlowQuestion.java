@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Finding;
 import org.satline.explanation.Severity;
 import org.satline.explanation.Step;
@@ -92,11 +93,13 @@ public final class FlowQuestion {
             words.put("way", forward ? "first-into-second" : "second-into-first");
             numbers.put("driving", way.driving());
             numbers.put("expandedUncertainty", way.expandedUncertainty());
-            line = (forward ? "the first into the second" : "the second into the first") + ", driven by "
-                    + wording.numbers().within(way.driving(), way.expandedUncertainty()) + ", k = 2";
+            line = wording.message(
+                    forward ? "reply.flow.forward" : "reply.flow.back",
+                    Figure.of("driving", way.driving()),
+                    Figure.of("doubt", way.expandedUncertainty()));
             if (named) {
                 words.put("medium", way.medium().word());
-                line += ", as " + wording.name(way.medium());
+                line += ", " + wording.message("reply.flow.as", Figure.of("medium", wording.name(way.medium())));
                 way.warnings()
                         .forEach(each ->
                                 notes.add(wording.of(Finding.of(Severity.CAUTION, each, Subject.system("system")))));
@@ -106,16 +109,16 @@ public final class FlowQuestion {
             words.put("way", "too-close-to-call");
             numbers.put("driving", close.difference());
             numbers.put("expandedUncertainty", close.expandedUncertainty());
-            line = "too close to call: they differ by "
-                    + wording.numbers().within(close.difference().abs(), close.expandedUncertainty())
-                    + ", k = 2; it may flow either way";
+            line = wording.message(
+                    "reply.flow.close",
+                    Figure.of("driving", close.difference().abs()),
+                    Figure.of("doubt", close.expandedUncertainty()));
         }
         if (!named) {
-            notes.add(
-                    "only pressures were given; name the points with --first and --second to hear what is wrong with that way");
+            notes.add(wording.message("reply.flow.unnamed"));
         }
-        notes.add("each gauge is taken to be within " + wording.numbers().print(error) + "; gauge pressure counts from "
-                + air.description());
+        notes.add(wording.message("reply.flow.gauges", Figure.of("error", error)));
+        notes.add(Asked.told(air, wording));
         return new Reply(
                 true, List.of(line), numbers, words, named ? flow.steps() : withoutPoints(flow.steps()), notes);
     }

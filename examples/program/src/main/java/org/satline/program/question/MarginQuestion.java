@@ -7,6 +7,7 @@ import java.util.Map;
 import org.satline.charge.margin.Criterion;
 import org.satline.charge.margin.LineMargin;
 import org.satline.charge.margin.Margins;
+import org.satline.explanation.Figure;
 import org.satline.measurement.DigitalGauge;
 import org.satline.measurement.Place;
 import org.satline.measurement.SystemReadings;
@@ -69,20 +70,12 @@ public final class MarginQuestion {
         String lead = wording.name(criterion) + ": " + wording.numbers().within(margin.value(), expanded) + ", k = 2";
         List<String> notes = new ArrayList<>();
         if (margin.value().kelvins() < -expanded.kelvins()) {
-            notes.add(
-                    superheat
-                            ? "below zero beyond doubt: a reading is wrong or the pressure is not that of this refrigerant; read again"
-                            : "below zero beyond doubt: vapour stands in the liquid line, or a reading is wrong; read again");
+            notes.add(wording.message(superheat ? "reply.margin.superheatBelow" : "reply.margin.subcoolingBelow"));
         } else if (margin.value().kelvins() < expanded.kelvins()) {
-            notes.add(
-                    superheat
-                            ? "not told from zero: liquid may be coming back to the compressor"
-                            : "not told from zero: vapour may stand in the liquid line");
+            notes.add(wording.message(superheat ? "reply.margin.superheatZero" : "reply.margin.subcoolingZero"));
         }
-        notes.add("uncertainty as of a gauge within " + wording.numbers().print(instrument.fixed())
-                + " (California Energy Code, RA3.2) and a pipe clamp of thermocouple K, class 1;"
-                + " the command visit takes your instruments");
-        notes.add("gauge pressure counts from " + air.description());
+        notes.add(wording.message("reply.margin.instruments", Figure.of("error", instrument.fixed())));
+        notes.add(Asked.told(air, wording));
         curve.warnings().forEach(warning -> notes.add(wording.of(warning)));
         return new Reply(
                 true,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.measurement.Reading;
 import org.satline.quantity.Atmosphere;
@@ -37,24 +38,21 @@ public final class PressureQuestion {
                 .steps();
         boolean one = bubble.equals(dew);
         List<String> lines = new ArrayList<>();
-        lines.add("pressure in the cylinder: " + (one ? "" : "at most ") + shown(bubble, air, wording));
+        lines.add(wording.message(
+                one ? "reply.pressure.one" : "reply.pressure.most",
+                Figure.of("gauge", bubble.gauge(air)),
+                Figure.of("absolute", bubble)));
         if (!one) {
-            lines.add("nearly empty of liquid: down to " + shown(dew, air, wording));
+            lines.add(wording.message(
+                    "reply.pressure.least", Figure.of("gauge", dew.gauge(air)), Figure.of("absolute", dew)));
         }
         Map<String, Quantity<?>> numbers = new LinkedHashMap<>();
         numbers.put("bubblePressure", bubble);
         numbers.put("dewPressure", dew);
-        List<String> notes = new ArrayList<>(List.of(
-                "holds while there is liquid in it, all of it at one temperature; a gauge that stands higher tells of air or of another"
-                        + " refrigerant inside",
-                "gauge pressure counts from " + air.description()));
+        List<String> notes =
+                new ArrayList<>(List.of(wording.message("reply.pressure.liquid"), Asked.told(air, wording)));
         curve.warnings().forEach(warning -> notes.add(wording.of(warning)));
         return new Reply(
                 true, lines, numbers, Map.of("refrigerant", curve.refrigerant().designation()), steps, notes);
-    }
-
-    private static String shown(Pressure pressure, Atmosphere air, Wording wording) {
-        return wording.numbers().print(pressure.gauge(air)) + ", absolute "
-                + wording.numbers().print(pressure);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.satline.explanation.Figure;
 import org.satline.explanation.Step;
 import org.satline.json.JsonFields;
 import org.satline.program.file.Shown;
@@ -55,13 +56,17 @@ public record Reply(
                     .append(Shown.line(words.name() + ": " + words.formula() + " = " + words.result()))
                     .append('\n');
             if (!words.given().isEmpty()) {
-                text.append("    with ")
-                        .append(Shown.line(String.join(", ", words.given())))
+                text.append("    ")
+                        .append(Shown.line(
+                                wording.message("reply.with", Figure.of("given", String.join(", ", words.given())))))
                         .append('\n');
             }
-            text.append("    source: ").append(Shown.line(words.source())).append('\n');
+            text.append("    ")
+                    .append(Shown.line(wording.message("reply.source", Figure.of("source", words.source()))))
+                    .append('\n');
         }
-        notes.forEach(note -> text.append("note: ").append(Shown.line(note)).append('\n'));
+        notes.forEach(note -> text.append(Shown.line(wording.message("reply.note", Figure.of("note", note))))
+                .append('\n'));
         return text.toString();
     }
 

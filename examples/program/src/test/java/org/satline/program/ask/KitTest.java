@@ -2,6 +2,7 @@ package org.satline.program.ask;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.satline.program.words.ProgramWordingTest.ENGLISH;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -50,7 +51,7 @@ class KitTest {
         Path visit = folder.resolve("visit.json");
         Kit kit = Kit.read(file);
         try (Typed typed = new Typed(rules)) {
-            VisitAsk.ask(visit, Optional.of(kit), typed.prompt(), LocalDateTime.of(2026, 7, 14, 14, 35));
+            VisitAsk.ask(visit, Optional.of(kit), typed.prompt(), LocalDateTime.of(2026, 7, 14, 14, 35), ENGLISH);
             assertThat(typed.asked()).noneMatch(line -> line.contains("gauge,") || line.contains("thermometer"));
         }
         FieldValue.Fields fields = VisitStore.read(visit);
@@ -64,15 +65,16 @@ class KitTest {
     void missingOrChangedIsSaid() throws IOException {
         FieldValue.Fields visit = Kit.read(file).applied(FieldTree.EMPTY);
         Path beside = folder.resolve("visit.json");
-        assertThat(Kit.difference(visit, beside, Optional.empty())).isEmpty();
+        assertThat(Kit.difference(visit, beside, Optional.empty(), ENGLISH)).isEmpty();
         Files.writeString(file, Files.readString(file) + "\n");
-        assertThat(Kit.difference(visit, beside, Optional.empty()))
+        assertThat(Kit.difference(visit, beside, Optional.empty(), ENGLISH))
                 .get()
                 .asString()
                 .contains("changed");
-        assertThat(Kit.difference(visit, beside, Optional.of(Kit.read(file)))).isPresent();
+        assertThat(Kit.difference(visit, beside, Optional.of(Kit.read(file)), ENGLISH))
+                .isPresent();
         Files.delete(file);
-        assertThat(Kit.difference(visit, beside, Optional.empty()))
+        assertThat(Kit.difference(visit, beside, Optional.empty(), ENGLISH))
                 .get()
                 .asString()
                 .contains("missing");

@@ -3,6 +3,7 @@ package org.satline.program.ask;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.satline.program.words.ProgramWordingTest.ENGLISH;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -147,10 +148,10 @@ class NextVisitTest {
         Path readings = folder.resolve("new.json");
         VisitStore.write(file, earlier());
         VisitStore.write(readings, FieldTree.put(fresh(""), "system.refrigerant", "R-22"));
-        assertThatThrownBy(() -> VisitAsk.next(file, readings)).isInstanceOf(BadInputException.class);
+        assertThatThrownBy(() -> VisitAsk.next(file, readings, ENGLISH)).isInstanceOf(BadInputException.class);
         assertThat(VisitStore.read(file)).isEqualTo(earlier());
         VisitStore.write(readings, fresh(weighed("41.70 lb")));
-        assertThat(VisitAsk.next(file, readings).whole()).isTrue();
+        assertThat(VisitAsk.next(file, readings, ENGLISH).whole()).isTrue();
         assertThat(FieldTree.has(VisitStore.read(file), "history[0]")).isTrue();
     }
 }

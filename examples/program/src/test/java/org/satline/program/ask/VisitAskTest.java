@@ -3,6 +3,7 @@ package org.satline.program.ask;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.satline.program.words.ProgramWordingTest.ENGLISH;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -84,7 +85,7 @@ class VisitAskTest {
     }
 
     private VisitAsk.Ended ask(Path file, Typed typed) {
-        return VisitAsk.ask(file, Optional.empty(), typed.prompt(), NOW);
+        return VisitAsk.ask(file, Optional.empty(), typed.prompt(), NOW, ENGLISH);
     }
 
     private static VisitReport report(Path file) {
@@ -186,11 +187,13 @@ class VisitAskTest {
         FieldValue.Fields before = VisitStore.read(file);
         try (Typed typed =
                 new Typed(Map.of("hose is on now", List.of(""), "Time of the readings", List.of(Typed.CTRL_C)))) {
-            assertThat(VisitAsk.next(file, typed.prompt(), NOW).whole()).isFalse();
+            assertThat(VisitAsk.next(file, typed.prompt(), NOW, ENGLISH).whole())
+                    .isFalse();
         }
         assertThat(VisitStore.read(file)).isEqualTo(before);
         try (Typed typed = new Typed(rules)) {
-            assertThat(VisitAsk.next(file, typed.prompt(), NOW).whole()).isTrue();
+            assertThat(VisitAsk.next(file, typed.prompt(), NOW, ENGLISH).whole())
+                    .isTrue();
             assertThat(typed.asked())
                     .noneMatch(line ->
                             line.startsWith("Tare") || line.startsWith("Altitude") || line.startsWith("Metering"))
@@ -260,7 +263,8 @@ class VisitAskTest {
         rules.put("Pressure of the cylinder", List.of("252 psig"));
         rules.put("Whose gas", List.of("source"));
         try (Typed typed = new Typed(rules)) {
-            assertThat(VisitAsk.next(file, typed.prompt(), NOW).whole()).isTrue();
+            assertThat(VisitAsk.next(file, typed.prompt(), NOW, ENGLISH).whole())
+                    .isTrue();
             assertThat(typed.asked()).noneMatch(line -> line.startsWith("Tare"));
         }
         FieldValue.Fields visit = VisitStore.read(file);
@@ -293,7 +297,7 @@ class VisitAskTest {
                     : question.choices().isEmpty()
                             ? question.form().replaceAll(" or .*", "")
                             : question.choices().get(0);
-            Draft.check(question.answered(beside(question), answer));
+            Draft.check(question.answered(beside(question), answer, ENGLISH));
         }
     }
 

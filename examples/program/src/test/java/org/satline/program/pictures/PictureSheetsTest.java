@@ -28,9 +28,11 @@ import org.satline.program.drawing.Series;
 import org.satline.program.drawing.Shape;
 import org.satline.program.drawing.SvgWriter;
 import org.satline.program.print.PictureFile;
+import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
+import org.satline.wording.Language;
 import org.w3c.dom.Element;
 
 /**
@@ -82,9 +84,20 @@ class PictureSheetsTest {
     }
 
     @ParameterizedTest
-    @EnumSource(PictureUnits.class)
-    void noTextLeavesThePictureOrMeetsAnother(PictureUnits units) {
-        for (String name : TWENTY) {
+    @EnumSource(UnitSystem.class)
+    void noTextLeavesThePictureOrMeetsAnother(UnitSystem system) {
+        noTextLeavesOrMeetsAnother(TWENTY, PictureUnits.of(system, Language.ENGLISH));
+    }
+
+    /** Spanish words are longer. */
+    @ParameterizedTest
+    @EnumSource(UnitSystem.class)
+    void noSpanishTextLeavesThePictureOrMeetsAnother(UnitSystem system) {
+        noTextLeavesOrMeetsAnother(List.of("R-410A", "R-407C", "R-134a"), PictureUnits.of(system, Language.SPANISH));
+    }
+
+    private static void noTextLeavesOrMeetsAnother(List<String> names, PictureUnits units) {
+        for (String name : names) {
             for (Picture picture : all(name, units)) {
                 Drawing drawing = picture.sheet();
                 List<Box> seen = new ArrayList<>();

@@ -23,11 +23,13 @@ import org.satline.program.drawing.Series;
 import org.satline.program.drawing.SvgWriter;
 import org.satline.quantity.Pressure;
 import org.satline.quantity.Temperature;
+import org.satline.quantity.UnitSystem;
 import org.satline.refrigerant.Catalogue;
 import org.satline.saturation.SaturationCurve;
 import org.satline.saturation.SaturationCurves;
 import org.satline.visit.Visit;
 import org.satline.visit.file.VisitFile;
+import org.satline.wording.Language;
 
 class PictureTest {
     private static final Path SAMPLE = Path.of("samples", "boathouse.json");
@@ -85,13 +87,14 @@ class PictureTest {
     }
 
     @ParameterizedTest
-    @EnumSource(PictureUnits.class)
-    void readingsStandAtTheirPlaceWithTheirSuperheat(PictureUnits units) {
+    @EnumSource(UnitSystem.class)
+    void readingsStandAtTheirPlaceWithTheirSuperheat(UnitSystem system) {
+        PictureUnits units = PictureUnits.of(system, Language.ENGLISH);
         Visit visit = sample();
         Picture picture = PressureTemperaturePicture.of(curve("R-410A"), visit.readings(), units)
                 .orElseThrow();
         Series suction = series(picture, "suction line");
-        boolean us = units == PictureUnits.US;
+        boolean us = system == UnitSystem.US;
         // 53 degF = 11.667 degC; 118 psig + 97.656 kPa = 911.24 kPa = 132.16 psia, by hand
         assertThat(suction.points().x()[0]).isCloseTo(us ? 53 : 11.667, within(0.001));
         assertThat(suction.points().y()[0]).isCloseTo(us ? 132.16 : 911.24, within(0.01));
