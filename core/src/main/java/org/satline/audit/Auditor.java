@@ -88,7 +88,7 @@ public final class Auditor {
         Pass.over(source, this::heard, gathering::add);
         Tally tally = gathering.searched(causes);
         Pass.Counting counting = new Pass.Counting(tally, taker);
-        Pass.over(source, this::heard, counting::add);
+        Pass.over(source, entry -> heard(entry).told(), counting::add);
         counting.finish();
         return gathering.summary(tally);
     }

@@ -1,6 +1,7 @@
 package org.satline.audit;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.Optional;
 import org.satline.audit.AuditSummary.Bias;
 import org.satline.audit.AuditSummary.Ratio;
@@ -74,16 +75,43 @@ final class BiasSum {
         return COVERAGE * Math.sqrt(Math.max(scatter, roundings.over(n) / 3) / n);
     }
 
-    /** A sum without rounding. */
+    /**
+     * A sum that is rounded once, at its end: the parts that a sum of two doubles loses are kept beside it (Shewchuk, Discrete and
+     * Computational Geometry 18 (1997) 305, grow-expansion). They do not overlap, so that what they come to does not depend on the order.
+     */
     private static final class Sum {
-        private BigDecimal sum = BigDecimal.ZERO;
+        /** What is larger counts as this, so that a sum of millions is a number. */
+        private static final double LARGEST = 1e300;
+
+        private double[] parts = new double[8];
+        private int count;
 
         void add(double value) {
-            sum = sum.add(new BigDecimal(value));
+            double carried = Math.max(-LARGEST, Math.min(LARGEST, value));
+            int kept = 0;
+            for (int i = 0; i < count; i++) {
+                double part = parts[i];
+                double sum = carried + part;
+                double virtual = sum - carried;
+                double lost = (carried - (sum - virtual)) + (part - virtual);
+                if (lost != 0) {
+                    parts[kept++] = lost;
+                }
+                carried = sum;
+            }
+            if (kept == parts.length) {
+                parts = Arrays.copyOf(parts, 2 * kept);
+            }
+            parts[kept++] = carried;
+            count = kept;
         }
 
-        double over(int count) {
-            return count == 0 ? 0 : sum.doubleValue() / count;
+        double over(int divisor) {
+            BigDecimal sum = BigDecimal.ZERO;
+            for (int i = 0; i < count; i++) {
+                sum = sum.add(new BigDecimal(parts[i]));
+            }
+            return divisor == 0 ? 0 : sum.doubleValue() / divisor;
         }
     }
 }

@@ -1,6 +1,5 @@
 package org.satline.audit;
 
-import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
@@ -45,7 +44,7 @@ final class ConstantSum {
         double difference = row.comparison().difference();
         double ours = row.comparison().ours();
         differences.add(difference);
-        digit = Math.max(digit, new BigDecimal(row.row().answer().strip()).ulp().doubleValue());
+        digit = Math.max(digit, 2 * row.rounding());
         if (states.size() < MOST_STATES) {
             states.add(ours);
         }

@@ -41,7 +41,7 @@ final class Gathering {
                     .computeIfAbsent(row.question().quantity(), key -> new BiasSum(row.designation(), key))
                     .add(row);
             constants
-                    .computeIfAbsent(row.designation() + " " + row.column(), key -> new ConstantSum(row))
+                    .computeIfAbsent(row.column(), key -> new ConstantSum(row))
                     .add(row);
             seating.add(row, true);
             if (!row.comparison().agrees()) {

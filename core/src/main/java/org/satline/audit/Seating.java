@@ -33,7 +33,7 @@ final class Seating<T> {
     }
 
     void add(AuditCase row, T along) {
-        String key = row.designation() + " " + row.column();
+        String key = row.column();
         Waiting<T> previous = waiting.get(key);
         Optional<Expected> before = Optional.empty();
         if (previous != null) {

@@ -28,6 +28,7 @@ public final class AuditCase {
     private final double ours;
     private final Comparison comparison;
     private final Neighbours neighbours;
+    private final String column;
 
     /**
      * Puts a row together.
@@ -56,6 +57,7 @@ public final class AuditCase {
         this.ours = ours;
         this.comparison = comparison;
         this.neighbours = neighbours;
+        this.column = designation() + " " + question.quantity().label() + " " + comparison.unit();
     }
 
     /**
@@ -145,9 +147,9 @@ public final class AuditCase {
         return fluid.model().refrigerant().designation();
     }
 
-    /** {@return the same text for rows that may be held against one another: of the same quantity in the same unit} */
+    /** {@return the same text for rows that may be held against one another: of the same quantity of the same refrigerant in the same unit} */
     public String column() {
-        return question.quantity().label() + " " + comparison.unit();
+        return column;
     }
 
     /** {@return whether the answer differs from ours by more than its digits} */

@@ -2,6 +2,7 @@ package org.satline.audit.answer;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -62,11 +63,15 @@ public enum AuditedQuantity {
         TEMPERATURE_AND_PRESSURE
     }
 
+    private static final Map<String, AuditedQuantity> BY_LABEL =
+            Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(AuditedQuantity::label, each -> each));
+
     private static final String BUBBLE = "BUBBLE_";
     private static final String DEW = "DEW_";
 
     private final Given given;
     private final Dimension dimension;
+    private final String label = name().toLowerCase(Locale.ROOT);
 
     AuditedQuantity(Given given, Dimension dimension) {
         this.given = given;
@@ -97,7 +102,7 @@ public enum AuditedQuantity {
      * @return such as {@code bubble_pressure}
      */
     public String label() {
-        return name().toLowerCase(Locale.ROOT);
+        return label;
     }
 
     /** {@return what kind of unit it has} */
@@ -134,10 +139,9 @@ public enum AuditedQuantity {
      */
     public static AuditedQuantity ofLabel(String label) {
         Objects.requireNonNull(label, "label");
-        for (AuditedQuantity quantity : values()) {
-            if (quantity.label().equals(label)) {
-                return quantity;
-            }
+        AuditedQuantity found = BY_LABEL.get(label);
+        if (found != null) {
+            return found;
         }
         throw new IllegalArgumentException("quantity " + PlainText.quoted(label) + " is not known; allowed: "
                 + Arrays.stream(values()).map(AuditedQuantity::label).collect(Collectors.joining(", ")));

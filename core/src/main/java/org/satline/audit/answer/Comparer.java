@@ -2,7 +2,9 @@ package org.satline.audit.answer;
 
 import java.math.BigDecimal;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import org.satline.audit.answer.AuditOutcome.NotComparable;
 import org.satline.audit.answer.AuditOutcome.Reason;
@@ -10,6 +12,7 @@ import org.satline.equation.MissingEquationException;
 import org.satline.equilibrium.ConvergenceException;
 import org.satline.equilibrium.ReferenceState;
 import org.satline.quantity.Atmosphere;
+import org.satline.quantity.Length;
 import org.satline.quantity.Parts;
 import org.satline.refrigerant.Catalogue;
 import org.satline.refrigerant.Refrigerant;
@@ -19,10 +22,18 @@ import org.satline.refrigerant.UnknownRefrigerantException;
 public final class Comparer {
     private static final Pattern DECIMAL = Pattern.compile("[+-]?(\\d++(?:\\.\\d*+)?|\\.\\d++)([eE][+-]?\\d{1,3})?");
     private static final int LONGEST_NUMBER = 60;
+    private static final int MOST_SPELLINGS = 1000;
 
     private final Catalogue catalogue = Catalogue.standard();
     private final ReferenceState reference;
     private final Map<String, Fluid> fluids = new ConcurrentHashMap<>();
+    /** By the names and units that rows spell, so many of them as a file can reasonably hold. */
+    private final Map<String, Fluid> named = new ConcurrentHashMap<>();
+
+    private final Map<Spelling, AnswerUnit> units = new ConcurrentHashMap<>();
+
+    /** A unit as rows spell it. */
+    private record Spelling(Dimension dimension, String unit, Optional<Length> altitude) {}
 
     /**
      * Makes one.
@@ -50,7 +61,7 @@ public final class Comparer {
     }
 
     private AuditCase understood(AuditRow row) {
-        Fluid fluid = fluid(row.refrigerant());
+        Fluid fluid = kept(named, row.refrigerant(), this::fluid);
         AuditedQuantity quantity = tried(
                 Reason.QUANTITY_UNKNOWN,
                 () -> AuditedQuantity.ofLabel(row.quantity().strip()));
@@ -61,7 +72,10 @@ public final class Comparer {
         row.tolerance().ifPresent(Comparer::requireUsable);
         AnswerUnit unit = tried(
                 Reason.UNIT_UNKNOWN,
-                () -> AnswerUnit.of(quantity.dimension(), row.unit().strip(), atmosphere));
+                () -> kept(
+                        units,
+                        new Spelling(quantity.dimension(), row.unit(), row.altitude()),
+                        key -> AnswerUnit.of(quantity.dimension(), row.unit().strip(), atmosphere)));
         Question question = new Question(quantity, row.temperatureK(), row.pressurePa());
         tried(Reason.QUESTION_UNCLEAR, () -> {
             question.check();
@@ -77,6 +91,18 @@ public final class Comparer {
         Comparison comparison = new Comparison(answer, inUnit, answer - inUnit, tolerance, unit.spelling());
         return new AuditCase(
                 row, fluid, question, unit, atmosphere, rounding, ours, comparison, AuditCase.Neighbours.NONE);
+    }
+
+    private static <K, V> V kept(Map<K, V> map, K key, Function<K, V> make) {
+        V there = map.get(key);
+        if (there != null) {
+            return there;
+        }
+        V made = make.apply(key);
+        if (map.size() < MOST_SPELLINGS) {
+            map.put(key, made);
+        }
+        return made;
     }
 
     private Fluid fluid(String name) {

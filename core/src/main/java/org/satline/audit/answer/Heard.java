@@ -14,15 +14,20 @@ import org.satline.quantity.Temperature;
 /** A row that was answered, or the reason why not; its steps are made when they are asked for. Immutable, thread-safe. */
 public final class Heard {
     private final Optional<AuditCase> made;
-    private final Optional<NotComparable> refused;
+    private final Optional<AuditOutcome> told;
 
-    private Heard(Optional<AuditCase> made, Optional<NotComparable> refused) {
+    private Heard(Optional<AuditCase> made, Optional<AuditOutcome> told) {
         this.made = made;
-        this.refused = refused;
+        this.told = told;
     }
 
     static Heard of(AuditCase made) {
         return new Heard(Optional.of(made), Optional.empty());
+    }
+
+    /** {@return the same with its outcome made} */
+    public Heard told() {
+        return new Heard(made, Optional.of(outcome()));
     }
 
     /**
@@ -43,7 +48,7 @@ public final class Heard {
 
     /** {@return what became of the row, with its steps} */
     public AuditOutcome outcome() {
-        return made.<AuditOutcome>map(Heard::compared).orElseGet(refused::orElseThrow);
+        return told.orElseGet(() -> compared(made.orElseThrow()));
     }
 
     /**

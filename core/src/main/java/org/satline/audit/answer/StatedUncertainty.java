@@ -65,7 +65,10 @@ final class StatedUncertainty {
     private final SaturationUncertainty saturation;
     private final Range range;
     private final double criticalDensity;
-    private final Map<String, Figure> budgets = new ConcurrentHashMap<>();
+    private final Map<Budget, Figure> budgets = new ConcurrentHashMap<>();
+
+    /** What was budgeted: a pressure or a temperature of one line near a temperature, K. */
+    private record Budget(Dimension dimension, boolean bubble, double at) {}
 
     /** Uncertainty in SI, or relative, and what it rests on: the weakest of what goes into it. */
     record Figure(double width, String basis, AuditTolerance.Origin origin) {
@@ -235,7 +238,7 @@ final class StatedUncertainty {
     /** Relative. */
     private Figure pressure(boolean bubble, double temperatureK) {
         double at = onGrid(temperatureK);
-        return budgets.computeIfAbsent("pressure" + bubble + at, key -> {
+        return budgets.computeIfAbsent(new Budget(Dimension.PRESSURE, bubble, at), key -> {
             SaturationBudget budget = bubble
                     ? saturation.bubblePressure(Temperature.ofKelvins(at))
                     : saturation.dewPressure(Temperature.ofKelvins(at));
@@ -246,7 +249,8 @@ final class StatedUncertainty {
     /** In kelvins. */
     private Figure temperature(boolean bubble, double temperatureK) {
         double at = onGrid(temperatureK);
-        return budgets.computeIfAbsent("temperature" + bubble + at, key -> without(temperatureBudget(bubble, at)));
+        return budgets.computeIfAbsent(
+                new Budget(Dimension.TEMPERATURE, bubble, at), key -> without(temperatureBudget(bubble, at)));
     }
 
     private SaturationBudget temperatureBudget(boolean bubble, double temperatureK) {

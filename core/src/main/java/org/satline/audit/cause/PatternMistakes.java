@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.satline.audit.answer.AuditCase;
+import org.satline.audit.answer.Dimension;
 import org.satline.audit.answer.AuditCase.Expected;
 import org.satline.audit.cause.LikelyCause.Kind;
 import org.satline.audit.cause.Mistake.Code;
@@ -147,6 +148,12 @@ final class PatternMistakes {
         return true;
     }
 
+    /** Where on its curve a row lies: steady in temperature is not steady in pressure. */
+    private static double kelvins(AuditCase row) {
+        boolean found = row.question().quantity().dimension() == Dimension.TEMPERATURE;
+        return found ? row.ours() : row.question().place();
+    }
+
     /** Whether the relative differences follow no quadratic: a steady drift does, a formula of higher order does not. */
     private static boolean bendsMore(List<AuditCase> column) {
         List<Evidence.Point> points = column.stream()
@@ -154,8 +161,7 @@ final class PatternMistakes {
                     double ours = Math.abs(row.comparison().ours());
                     double scale = ours > 0 ? ours : 1;
                     double difference = row.comparison().difference() / scale;
-                    return new Evidence.Point(
-                            "", row.question().place(), difference, difference, row.rounding() / scale);
+                    return new Evidence.Point("", kelvins(row), difference, difference, row.rounding() / scale);
                 })
                 .toList();
         double all = 0;

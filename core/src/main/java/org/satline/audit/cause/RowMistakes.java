@@ -1,6 +1,7 @@
 package org.satline.audit.cause;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,9 @@ import org.satline.explanation.Figure;
 final class RowMistakes {
     private static final int FEWEST_STUCK = 3;
 
+    /** Numbers that are printed alike differ by one digit at most, and by little more where there is a drift in them. */
+    private static final double MORE_THAN_DIGITS = 3;
+
     private RowMistakes() {}
 
     /**
@@ -25,19 +29,32 @@ final class RowMistakes {
      * @param rows rows of one refrigerant
      */
     static List<Hypothesis> of(List<AuditCase> rows) {
-        Map<String, Map<Double, Integer>> numbers = new HashMap<>();
+        Map<String, Map<Double, List<AuditCase>>> numbers = new HashMap<>();
         for (AuditCase row : rows) {
             numbers.computeIfAbsent(row.column(), key -> new HashMap<>())
-                    .merge(row.comparison().answer(), 1, Integer::sum);
+                    .computeIfAbsent(row.comparison().answer(), key -> new ArrayList<>())
+                    .add(row);
         }
         List<Hypothesis> found = new ArrayList<>();
         found.add(shifted(Code.ROW_BEFORE, Neighbours::before));
         found.add(shifted(Code.ROW_AFTER, Neighbours::after));
-        numbers.forEach((column, counts) -> counts.entrySet().stream()
-                .max(Map.Entry.<Double, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
-                .filter(most -> most.getValue() >= FEWEST_STUCK)
+        numbers.forEach((column, same) -> same.entrySet().stream()
+                .filter(each -> each.getValue().size() >= FEWEST_STUCK && isStuck(each.getValue()))
+                .max(Comparator.<Map.Entry<Double, List<AuditCase>>>comparingInt(
+                                each -> each.getValue().size())
+                        .thenComparing(Map.Entry.comparingByKey()))
                 .ifPresent(most -> found.add(stuck(column, most.getKey()))));
         return found;
+    }
+
+    /** Values that lie close together are printed alike by anyone. */
+    private static boolean isStuck(List<AuditCase> alike) {
+        double[] ours = alike.stream()
+                .mapToDouble(row -> row.comparison().ours())
+                .sorted()
+                .toArray();
+        double digit = 2 * alike.get(0).rounding();
+        return ours[ours.length - 1] - ours[0] > MORE_THAN_DIGITS * digit;
     }
 
     private static Hypothesis shifted(Code code, Function<Neighbours, Optional<Expected>> which) {

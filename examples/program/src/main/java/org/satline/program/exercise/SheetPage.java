@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.satline.program.page.Block;
 import org.satline.refrigerant.Catalogue;
 import org.satline.safety.Caution;
@@ -78,9 +79,6 @@ final class SheetPage {
                 exercise.givens().stream()
                         .map(given -> List.of(given.name(), given.text()))
                         .toList()));
-        if (!exercise.rules().isEmpty()) {
-            blocks.add(new Block.Points(exercise.rules()));
-        }
         for (TableExtract extract : exercise.tables()) {
             Block.Table rows = new Block.Table(extract.title(), extract.head(), extract.rows());
             // names inside a picture have to differ from those of the others of the page
@@ -88,16 +86,20 @@ final class SheetPage {
                     .<Block>map(chart -> new Block.Chart(chart.toSvgElement("chart-" + blocks.size()), rows))
                     .orElse(rows));
         }
+        if (!exercise.rules().isEmpty()) {
+            blocks.add(new Block.Points(exercise.rules()));
+        }
     }
 
     private static void sources(List<Block> blocks, ExerciseSheet sheet) {
         List<String> sources = sheet.exercises().stream()
                 .flatMap(exercise -> exercise.tables().stream())
-                .map(extract -> sheet.say("exercise.computed-from", extract.title(), extract.source()))
+                .flatMap(extract -> Stream.of(extract.source().split("; ", -1)))
                 .distinct()
                 .toList();
         if (!sources.isEmpty()) {
             blocks.add(new Block.Heading(2, sheet.say("exercise.where-the-tables-come-from")));
+            blocks.add(new Block.Paragraph(sheet.say("exercise.saturation-figures-computed-from")));
             blocks.add(new Block.Points(sources));
         }
     }

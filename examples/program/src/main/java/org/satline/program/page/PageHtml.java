@@ -39,6 +39,7 @@ public final class PageHtml {
 
     private final StringBuilder html = new StringBuilder();
     private boolean inSection;
+    private boolean inQuestions;
 
     private PageHtml() {}
 
@@ -66,6 +67,9 @@ public final class PageHtml {
     public static String of(String title, Style style, String language, List<Block> blocks) {
         PageHtml page = new PageHtml();
         blocks.forEach(page::write);
+        if (page.inQuestions) {
+            page.html.append("</div>\n");
+        }
         page.endSection();
         return """
                 <!DOCTYPE html>
@@ -87,6 +91,10 @@ public final class PageHtml {
     }
 
     private void write(Block block) {
+        if (block instanceof Block.Question != inQuestions) {
+            html.append(inQuestions ? "</div>\n" : "<div class=\"questions\">\n");
+            inQuestions = !inQuestions;
+        }
         if (block instanceof Block.Begin begin) {
             endSection();
             html.append(

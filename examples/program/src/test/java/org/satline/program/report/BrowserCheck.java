@@ -11,11 +11,15 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.satline.json.JsonFields;
+import org.satline.program.exercise.ExerciseSheet;
+import org.satline.program.exercise.PageForm;
+import org.satline.program.exercise.SheetOrder;
 import org.satline.program.pictures.PictureUnits;
 import org.satline.program.visit.Detail;
 import org.satline.quantity.UnitSystem;
@@ -162,14 +166,47 @@ class BrowserCheck {
                 .toArray();
     }
 
-    @Test
-    void itPrints() throws Exception {
-        Path pdf = FOLDER.resolve("report.pdf");
-        browser.at(page, 1100, "--no-pdf-header-footer", "--print-to-pdf=" + pdf);
+    private long printed(Path html) throws Exception {
+        Path pdf = FOLDER.resolve("printed.pdf");
+        browser.at(html, 1100, "--no-pdf-header-footer", "--print-to-pdf=" + pdf);
         String text = Files.readString(pdf, StandardCharsets.ISO_8859_1);
         assertThat(text).startsWith("%PDF-");
-        Matcher pages = Pattern.compile("/Type\\s*/Page\\b(?!s)").matcher(text);
-        assertThat(pages.results().count()).isBetween(4L, 20L);
+        return Pattern.compile("/Type\\s*/Page\\b(?!s)").matcher(text).results().count();
+    }
+
+    @Test
+    void itPrints() throws Exception {
+        assertThat(printed(page)).isBetween(4L, 20L);
+    }
+
+    /** Where the browser breaks a page is known to it alone, so that only here the pages can be counted. */
+    @Test
+    void withoutDerivationsItPrintsOnFourPages() throws Exception {
+        List<Path> samples;
+        try (Stream<Path> files = Files.list(Path.of("samples"))) {
+            samples = files.filter(file -> file.toString().endsWith(".json")).sorted().toList();
+        }
+        assertThat(samples).isNotEmpty();
+        for (Path sample : samples) {
+            String html = VisitHtml.of(
+                    VisitReporter.report(VisitFile.read(JsonFields.read(Files.readString(sample)))),
+                    Wording.of(Language.ENGLISH, UnitSystem.US),
+                    Detail.SHORT,
+                    PictureUnits.US);
+            assertThat(printed(Files.writeString(FOLDER.resolve("short.html"), html)))
+                    .as("%s", sample)
+                    .isLessThanOrEqualTo(4);
+        }
+    }
+
+    @Test
+    void nineExercisesPrintOnSixPages() throws Exception {
+        for (long seed = 1; seed <= 5; seed++) {
+            String html = ExerciseSheet.of(SheetOrder.usual(seed)).questions(PageForm.HTML);
+            assertThat(printed(Files.writeString(FOLDER.resolve("sheet.html"), html)))
+                    .as("sheet %d", seed)
+                    .isLessThanOrEqualTo(6);
+        }
     }
 
     @Test
