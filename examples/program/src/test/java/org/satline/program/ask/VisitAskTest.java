@@ -295,7 +295,7 @@ class VisitAskTest {
             String answer = question.kind() == Question.Kind.FLAG
                     ? "yes"
                     : question.choices().isEmpty()
-                            ? question.form().replaceAll(" or .*", "")
+                            ? question.form().replaceAll(", .*", "")
                             : question.choices().get(0);
             Draft.check(question.answered(beside(question), answer, ENGLISH));
         }
