@@ -1,10 +1,8 @@
 package org.satline.visit;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -18,16 +16,18 @@ import org.satline.charge.margin.Criterion;
 import org.satline.charge.margin.LineMargin;
 import org.satline.charge.margin.Margins;
 import org.satline.cylinder.CheckedCylinder;
-import org.satline.cylinder.CylinderCheck;
+import org.satline.cylinder.CylinderChecks;
 import org.satline.cylinder.Role;
 import org.satline.explanation.Finding;
 import org.satline.measurement.Place;
 import org.satline.measurement.Reading;
 import org.satline.measurement.SettlingTest;
 import org.satline.measurement.UncertaintyBudget;
+import org.satline.quantity.Atmosphere;
 import org.satline.quantity.GaugePressure;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Temperature;
+import org.satline.refrigerant.Refrigerant;
 import org.satline.safety.Caution;
 import org.satline.safety.Cautions;
 import org.satline.safety.Task;
@@ -41,9 +41,9 @@ import org.satline.transfer.hookup.HookUpPlan;
 
 /** Puts the rooms of the library together: from what was found on a visit to one action. Stateless, thread-safe. */
 public final class VisitReporter {
-    /** Liquid line of a system in cooling; common practice, no source. */
+    /** Liquid line and evaporating temperature of a system in cooling; common practice, no source. */
     private static final double USUAL_LIQUID_C = 38;
-    /** Its evaporating temperature; common practice, no source. */
+
     private static final double USUAL_EVAPORATING_C = 7;
 
     private VisitReporter() {}
@@ -57,46 +57,28 @@ public final class VisitReporter {
      * @throws IllegalArgumentException if the facts of the visit contradict each other
      */
     public static VisitReport report(Visit visit) {
-        Objects.requireNonNull(visit, "visit");
-        return report(visit, Optional.empty());
+        return report(visit, new CylinderChecks());
     }
 
     /**
-     * Same for a visit of which a few facts have changed, as while they are typed: a cylinder whose facts are the same is not checked anew,
-     * which is the larger part of the work.
+     * Same for facts that are typed one after the other.
      *
      * @param visit what was found on site
-     * @param earlier the report before
-     * @return the report, as without the earlier one
-     * @throws org.satline.charge.margin.ImplausibleReadingException if the readings contradict physics
-     * @throws IllegalArgumentException if the facts of the visit contradict each other
+     * @param checks the checks of cylinders that were made before; they are most of the work
+     * @return the report, whatever was checked before
      */
-    public static VisitReport report(Visit visit, VisitReport earlier) {
-        Parts.required("visit earlier", visit, earlier);
-        return report(visit, Optional.of(earlier));
-    }
-
-    private static VisitReport report(Visit visit, Optional<VisitReport> earlier) {
+    public static VisitReport report(Visit visit, CylinderChecks checks) {
+        Parts.required("visit checks", visit, checks);
         SaturationCurve curve = SaturationCurves.of(visit.system().refrigerant());
-        PropertySource properties = PropertySource.of(curve);
-        Optional<VisitReport> comparable = earlier.filter(report -> report.properties()
-                        .equals(properties)
-                && report.visit().site().atmosphere().equals(visit.site().atmosphere())
-                && report.visit().date().equals(visit.date()));
+        Atmosphere air = visit.site().atmosphere();
         List<CheckedCylinder> cylinders = visit.cylinders().stream()
-                .map(each -> comparable.stream()
-                        .flatMap(report -> report.cylinders().stream())
-                        .filter(checked -> checked.cylinder().equals(each))
-                        .findFirst()
-                        .orElseGet(
-                                () -> CylinderCheck.of(each, curve, visit.site().atmosphere(), visit.date())))
+                .map(each -> checks.of(each, curve, air, visit.date()))
                 .toList();
         Judgement judgement = new BuildRules(visit)
                 .applied(ChargeJudge.usual()
                         .judge(new ChargeCase(
                                 curve, visit.readings(), question(visit.system()), settledAgainst(visit, curve))));
-        List<PressureReadout> pressures =
-                new PressureReadouts(curve, visit.site().atmosphere()).of(visit.readings());
+        List<PressureReadout> pressures = new PressureReadouts(curve, air).of(visit.readings());
         Optional<CheckedCylinder> connected = visit.connected()
                 .flatMap(name -> cylinders.stream()
                         .filter(each -> each.cylinder().name().equals(name))
@@ -107,7 +89,7 @@ public final class VisitReporter {
         Optional<LineCharge> longerLine = longerLine(visit, curve);
         FirstFillings filling = new FirstFillings(visit, longerLine, cylinders, connected);
         Decided decided = new NextActions(visit, judgement, cylinders, connected, advice, desk, filling).decided();
-        List<Caution> cautions = cautions(visit, judgement, connected, pressures);
+        List<Caution> cautions = cautions(visit.system().refrigerant(), judgement, connected, pressures);
         List<Finding> findings = Stream.concat(
                         decided.findings().stream(), cylinders.stream().flatMap(each -> each.findings().stream()))
                 .distinct()
@@ -115,7 +97,7 @@ public final class VisitReporter {
                 .toList();
         return new VisitReport(
                 visit,
-                properties,
+                PropertySource.of(curve),
                 pressures,
                 judgement,
                 steps.flatMap(Steps::estimate),
@@ -162,11 +144,8 @@ public final class VisitReporter {
     record Decided(NextAction action, List<String> ask, List<Finding> findings) {}
 
     private static ChargeQuestion question(ServicedSystem system) {
-        return ChargeQuestion.of(
-                system.metering(),
-                system.metering().judgedBy() == Criterion.SUPERHEAT
-                        ? system.targetSuperheat()
-                        : system.targetSubcooling());
+        boolean superheat = system.metering().judgedBy() == Criterion.SUPERHEAT;
+        return ChargeQuestion.of(system.metering(), superheat ? system.targetSuperheat() : system.targetSubcooling());
     }
 
     /**
@@ -176,12 +155,9 @@ public final class VisitReporter {
      */
     private static OperatingConditions settledAgainst(Visit visit, SaturationCurve curve) {
         OperatingConditions conditions = visit.conditions();
-        if (!(conditions.settled().orElse(null) instanceof SettlingTest.Settled settled)) {
-            return conditions;
-        }
         Optional<LineMargin> read = Margins.of(curve, visit.readings())
                 .get(visit.system().metering().judgedBy());
-        if (read.isEmpty()) {
+        if (read.isEmpty() || !(conditions.settled().orElse(null) instanceof SettlingTest.Settled settled)) {
             return conditions;
         }
         double difference = settled.mean() - read.get().value().kelvins();
@@ -225,16 +201,16 @@ public final class VisitReporter {
     }
 
     private static List<Caution> cautions(
-            Visit visit, Judgement judgement, Optional<CheckedCylinder> connected, List<PressureReadout> pressures) {
+            Refrigerant gas, Judgement judgement, Optional<CheckedCylinder> connected, List<PressureReadout> read) {
         Optional<GaugePressure> highest =
-                pressures.stream().map(PressureReadout::gauge).max(Comparator.naturalOrder());
-        List<Caution> cautions = new ArrayList<>();
-        for (Task task : tasks(judgement, connected)) {
-            cautions.addAll(
-                    highest.map(pressure -> Cautions.forHandling(visit.system().refrigerant(), task, pressure))
-                            .orElseGet(() -> Cautions.forHandling(visit.system().refrigerant(), task)));
-        }
-        return cautions.stream().distinct().toList();
+                read.stream().map(PressureReadout::gauge).max(Comparator.naturalOrder());
+        return tasks(judgement, connected).stream()
+                .flatMap(task -> highest
+                        .map(pressure -> Cautions.forHandling(gas, task, pressure))
+                        .orElseGet(() -> Cautions.forHandling(gas, task))
+                        .stream())
+                .distinct()
+                .toList();
     }
 
     private static Set<Task> tasks(Judgement judgement, Optional<CheckedCylinder> connected) {

@@ -12,6 +12,7 @@ import org.satline.charge.margin.ChargeLevel;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.ContentsFinding;
+import org.satline.cylinder.CylinderChecks;
 import org.satline.cylinder.Room;
 import org.satline.cylinder.VesselStates;
 import org.satline.equation.PairStatus;
@@ -41,6 +42,22 @@ class VisitReporterTest {
         assertThat(AVisit.overcharged().report().level()).contains(ChargeLevel.HIGH);
         assertThat(AVisit.shortOfCharge().report().level()).contains(ChargeLevel.LOW);
         assertThat(AVisit.onTarget().report().level()).contains(ChargeLevel.ON_TARGET);
+    }
+
+    @Test
+    void keptChecksOfCylindersChangeNothing() {
+        CylinderChecks checks = new CylinderChecks();
+        for (AVisit each : List.of(
+                AVisit.overcharged(),
+                AVisit.overcharged().with("readings.liquidLine", "99.5 degF"),
+                AVisit.overcharged().weighing("40.00 lb"),
+                AVisit.overcharged().with("site.altitude", "1500 m"),
+                AVisit.overcharged())) {
+            VisitReport whole = each.report();
+            assertThat(VisitReporter.report(whole.visit(), checks))
+                    .usingRecursiveComparison()
+                    .isEqualTo(whole);
+        }
     }
 
     @Test

@@ -2,9 +2,9 @@ package org.satline.page;
 
 import java.util.List;
 import java.util.Optional;
+import org.satline.cylinder.CylinderChecks;
 import org.satline.explanation.Finding;
 import org.satline.visit.FieldException;
-import org.satline.visit.Visit;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
 import org.satline.visit.file.FieldValue;
@@ -22,18 +22,12 @@ import org.satline.visit.file.VisitFile;
 record Answer(
         FieldValue.Fields fields, Optional<VisitReport> report, String field, String problem, List<Finding> dangers) {
 
-    static Answer of(Session session) {
-        return of(session, Optional.empty());
-    }
-
-    /** The answer after a change; what an earlier report worked out of the same facts is not worked out anew. */
-    static Answer of(Session session, Optional<VisitReport> earlier) {
+    /** The answer as the visit stands; a cylinder that stands as before is not checked anew. */
+    static Answer of(Session session, CylinderChecks checks) {
         FieldValue.Fields fields = session.readable();
         try {
             fields = session.judged();
-            Visit visit = VisitFile.read(fields);
-            VisitReport report = earlier.map(known -> VisitReporter.report(visit, known))
-                    .orElseGet(() -> VisitReporter.report(visit));
+            VisitReport report = VisitReporter.report(VisitFile.read(fields), checks);
             return new Answer(fields, Optional.of(report), "", "", List.of());
         } catch (FieldException e) {
             return new Answer(fields, Optional.empty(), e.path(), problem(e), dangers(fields));

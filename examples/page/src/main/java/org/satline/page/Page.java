@@ -1,8 +1,7 @@
 package org.satline.page;
 
 import java.util.List;
-import java.util.Optional;
-import org.satline.visit.VisitReport;
+import org.satline.cylinder.CylinderChecks;
 
 /**
  * The page: the answer on top, one screen below it, the way to the others at the foot. For the one thread of a page.
@@ -33,6 +32,7 @@ final class Page {
     private static final int PAUSE_MS = 120;
 
     private final Session session = new Session();
+    private final CylinderChecks checks = new CylinderChecks();
     private final Look look = new Look();
     private final AnswerPanel panel = new AnswerPanel(this);
     private final Ticks ticks = new Ticks();
@@ -41,9 +41,6 @@ final class Page {
     private final AuditScreen audit = new AuditScreen(this);
     private PageTexts texts;
     private Answer answer;
-    /** Kept while what is typed cannot be read. */
-    private Optional<VisitReport> lastReport = Optional.empty();
-
     private Screen screen = Screen.ASK;
     private String asked = "";
     private List<String> touched = List.of();
@@ -51,8 +48,7 @@ final class Page {
 
     Page() {
         texts = new PageTexts(look.language(), look.isSi());
-        answer = Answer.of(session);
-        lastReport = answer.report();
+        answer = Answer.of(session, checks);
         asked = firstOpen();
     }
 
@@ -172,8 +168,7 @@ final class Page {
     /** Works out what follows and shows it on top. */
     void workOut() {
         double start = Browser.stopwatch();
-        answer = Answer.of(session, lastReport);
-        lastReport = answer.report().or(() -> lastReport);
+        answer = Answer.of(session, checks);
         panel.show();
         Browser.note("recompute", Browser.stopwatch() - start);
         if (screen == Screen.ASK) {
@@ -184,8 +179,7 @@ final class Page {
     /** After a change of everything: another visit, language or units. */
     void restart() {
         texts = new PageTexts(look.language(), look.isSi());
-        answer = Answer.of(session);
-        lastReport = answer.report();
+        answer = Answer.of(session, checks);
         asked = firstOpen();
         show();
     }
@@ -194,8 +188,7 @@ final class Page {
     void next() {
         session.next();
         ticks.clear();
-        answer = Answer.of(session);
-        lastReport = answer.report();
+        answer = Answer.of(session, checks);
         asked = "readings.suctionPressure";
         panel.show();
         go(Screen.ASK);

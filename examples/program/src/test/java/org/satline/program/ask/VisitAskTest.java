@@ -20,11 +20,15 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.satline.charge.margin.ChargeLevel;
 import org.satline.program.file.BadInputException;
+import org.satline.program.words.ProgramWording;
 import org.satline.quantity.MassDifference;
+import org.satline.quantity.UnitSystem;
 import org.satline.visit.VisitReport;
 import org.satline.visit.VisitReporter;
 import org.satline.visit.file.FieldValue;
 import org.satline.visit.file.VisitFile;
+import org.satline.wording.Language;
+import org.satline.wording.Wording;
 
 @Timeout(120)
 class VisitAskTest {
@@ -103,6 +107,32 @@ class VisitAskTest {
         assertThat(report.level()).contains(ChargeLevel.HIGH);
         assertThat(Draft.lacking(VisitStore.read(file))).isEmpty();
         assertThat(report.visit().cylinders()).hasSize(1);
+    }
+
+    /** The same story in Spanish: other questions, the same file. */
+    @Test
+    void spanishQuestionsMakeTheSameFile() {
+        Wording spanish = ProgramWording.of(Language.SPANISH, UnitSystem.US);
+        Map<String, List<String>> rules = new LinkedHashMap<>();
+        Path english = folder.resolve("english.json");
+        try (Typed typed = new Typed(answers())) {
+            assertThat(ask(english, typed).whole()).isTrue();
+        }
+        FieldValue.Fields answered = VisitStore.read(english);
+        for (Question question : Questions.all()) {
+            FieldValue answer = FieldTree.get(answered, question.path()).orElse(null);
+            String text = answer instanceof FieldValue.Flag flag
+                    ? flag.value() ? "sí" : "no"
+                    : answer instanceof FieldValue.Text typed ? typed.value() : "-";
+            rules.put(question.text(spanish) + " (", List.of(text));
+        }
+        Path file = folder.resolve("spanish.json");
+        try (Typed typed = new Typed(rules)) {
+            assertThat(VisitAsk.ask(file, Optional.empty(), typed.prompt(), NOW, spanish)
+                            .whole())
+                    .isTrue();
+        }
+        assertThat(VisitStore.read(file)).isEqualTo(answered);
     }
 
     @Test
@@ -295,7 +325,7 @@ class VisitAskTest {
             String answer = question.kind() == Question.Kind.FLAG
                     ? "yes"
                     : question.choices().isEmpty()
-                            ? question.form().replaceAll(" or .*", "")
+                            ? question.form().replaceAll(", .*", "")
                             : question.choices().get(0);
             Draft.check(question.answered(beside(question), answer, ENGLISH));
         }

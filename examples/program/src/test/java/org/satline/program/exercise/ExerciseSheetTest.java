@@ -13,7 +13,11 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.satline.program.words.ProgramWording;
 import org.satline.quantity.UnitSystem;
+import org.satline.wording.Language;
+import org.satline.wording.StepText;
+import org.satline.wording.Wording;
 
 class ExerciseSheetTest {
     private static final SheetMaker MAKER = new SheetMaker();
@@ -50,6 +54,49 @@ class ExerciseSheetTest {
             assertThat(sheets.add(bodies(MAKER.sheet(order))))
                     .as("sheet %d is new", seed)
                     .isTrue();
+        }
+    }
+
+    @Test
+    void aSpanishSheetAsksTheSameInOtherWords() {
+        Wording spanish = ProgramWording.of(Language.SPANISH, UnitSystem.US);
+        for (int seed = 1; seed <= 12; seed++) {
+            List<Exercise> english = MAKER.sheet(SheetOrder.usual(seed)).exercises();
+            List<Exercise> other = MAKER.sheet(SheetOrder.usual(seed), spanish).exercises();
+            for (int i = 0; i < english.size(); i++) {
+                Exercise one = english.get(i);
+                Exercise two = other.get(i);
+                assertThat(numbers(two)).isEqualTo(numbers(one));
+                assertThat(two.situation()).isNotEqualTo(one.situation());
+                assertOther(one.rules(), two.rules());
+                assertOther(one.slips(), two.slips());
+                assertOther(
+                        one.parts().stream().map(Part::ask).toList(),
+                        two.parts().stream().map(Part::ask).toList());
+                assertOther(
+                        one.givens().stream().map(Given::name).toList(),
+                        two.givens().stream().map(Given::name).toList());
+                assertOther(
+                        one.working().stream().map(StepText::name).toList(),
+                        two.working().stream().map(StepText::name).toList());
+            }
+        }
+    }
+
+    private static List<Answer> numbers(Exercise exercise) {
+        return exercise.parts().stream()
+                .map(Part::answer)
+                .filter(Answer.Figure.class::isInstance)
+                .toList();
+    }
+
+    /** Lines of units and signs alone are the same in each language. */
+    private static void assertOther(List<String> english, List<String> other) {
+        assertThat(other).hasSameSizeAs(english);
+        for (int i = 0; i < english.size(); i++) {
+            if (english.get(i).matches(".*\\b[a-z]{4,}\\b.*")) {
+                assertThat(other.get(i)).isNotEqualTo(english.get(i));
+            }
         }
     }
 

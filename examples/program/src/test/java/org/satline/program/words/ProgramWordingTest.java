@@ -95,7 +95,9 @@ public class ProgramWordingTest {
             if (!isAskedFor(key, written)) {
                 unused.add(key);
             }
-            for (String place : places(text)) {
+            // those of an exercise are numbered by letters
+            for (String place :
+                    places(text).stream().filter(each -> each.length() > 3).toList()) {
                 assertThat(written)
                         .as(key)
                         .contains(place.substring(1, place.length() - 1).split(":")[0]);
