@@ -8,6 +8,8 @@ final class DensitySolver {
     private static final int MOST_ITERATIONS = 60;
     private static final double STEP_LIMIT = 2e-14;
 
+    private static final int PIECES = 400;
+
     private final HelmholtzEquation equation;
     private final ReducedHelmholtz values = new ReducedHelmholtz();
 
@@ -91,7 +93,52 @@ final class DensitySolver {
             }
         }
         double polished = near(temperature, pressure, Math.exp((a + b) / 2));
-        return Math.abs(Math.log(polished) - a) < 1e-3 ? polished : Double.NaN;
+        return Math.abs(Math.log(polished) - a) < 1e-3 ? polished : halved(temperature, pressure, a, b);
+    }
+
+    /** Beside the critical point of the composition the isotherm is so flat that Newton's method creeps. */
+    private double halved(double temperature, double pressure, double low, double high) {
+        double rt = equation.gasConstant() * temperature;
+        double a = low;
+        double b = high;
+        for (double middle = (a + b) / 2; middle > a && middle < b; middle = (a + b) / 2) {
+            if (pressureAt(temperature, Math.exp(middle), rt) <= pressure) {
+                a = middle;
+            } else {
+                b = middle;
+            }
+        }
+        double rho = Math.exp(b);
+        equation.residual(temperature, rho, values);
+        return 1 + 2 * values.ad() + values.add() > 0 ? rho : Double.NaN;
+    }
+
+    /**
+     * Looks for every root between two densities and takes that of the lowest Gibbs energy: where an isotherm of one composition has a loop
+     * though two phases are not stable there.
+     *
+     * @return density, mol/m3, or NaN if there is no root
+     */
+    double stable(double temperature, double pressure, double low, double high) {
+        double rt = equation.gasConstant() * temperature;
+        double best = Double.NaN;
+        double least = Double.POSITIVE_INFINITY;
+        double step = Math.log(high / low) / PIECES;
+        double before = pressureAt(temperature, low, rt) - pressure;
+        for (int k = 1; k <= PIECES; k++) {
+            double density = low * Math.exp(k * step);
+            double here = pressureAt(temperature, density, rt) - pressure;
+            if (before <= 0 && here > 0) {
+                double root = near(temperature, pressure, density * Math.exp(-step / 2));
+                root = root > 0 ? root : bracketed(temperature, pressure, density * Math.exp(-step), density);
+                if (root > 0 && gibbs(temperature, root) < least) {
+                    least = gibbs(temperature, root);
+                    best = root;
+                }
+            }
+            before = here;
+        }
+        return best;
     }
 
     /** Molar Gibbs energy over R T, up to a function of temperature and composition: tells roots of one pressure apart. */

@@ -3,6 +3,7 @@ package org.satline.equilibrium;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.satline.equation.FixedComposition;
 import org.satline.equilibrium.IncipientPhase.Specified;
+import org.satline.quantity.OutOfValidityException;
 
 /** States at a pair without temperature or pressure: enthalpy and entropy, internal energy and density. Immutable and thread-safe. */
 final class EnergyStates {
@@ -14,16 +15,22 @@ final class EnergyStates {
     private static final double ROUGH = 1e-7;
     private static final int MOST_EVALUATIONS = 100;
     private static final double AT_THE_LIMIT = 1e-9;
+    /** Water is densest at 4 degC, by a thousandth. */
+    private static final double DENSEST = 1.002;
 
     private final SinglePhase singlePhase;
     private final StateSolver solver;
     private final FixedComposition composition;
     private final double start;
+    private final double coldestBubble;
+    private final String designation;
 
-    EnergyStates(Envelope envelope, SinglePhase singlePhase, StateSolver solver) {
+    EnergyStates(String designation, Envelope envelope, SinglePhase singlePhase, StateSolver solver) {
+        this.designation = designation;
         this.singlePhase = singlePhase;
         this.solver = solver;
         this.composition = envelope.composition;
+        this.coldestBubble = envelope.bubble.minPressure();
         this.start = Math.sqrt(envelope.bubble.minPressure() * envelope.bubble.maxPressure());
     }
 
@@ -37,6 +44,7 @@ final class EnergyStates {
         double at = Math.log(start);
         double missBefore = Double.POSITIVE_INFINITY;
         Solution best = null;
+        double bestAt = at;
         for (int i = 0; i < MOST_ROUNDS; i++) {
             Solution here;
             try {
@@ -61,6 +69,7 @@ final class EnergyStates {
                 return best != null && Math.abs(miss) > missBefore ? best : here;
             }
             best = here;
+            bestAt = at;
             missBefore = Math.abs(miss);
             if (miss > 0) {
                 high = at;
@@ -73,15 +82,52 @@ final class EnergyStates {
                 break;
             }
         }
-        if (best != null) {
-            double rt = composition.gasConstant() * best.temperature();
-            if (missBefore < AT_THE_LIMIT * rt) {
-                return best;
-            }
-            double met = overall(best, Given.ENTHALPY);
-            throw new BeyondRangeException(Math.min(met, met), met);
+        if (best == null) {
+            throw beyondEveryIsentrope(entropy);
         }
-        throw new BeyondRangeException(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        if (missBefore < AT_THE_LIMIT * composition.gasConstant() * best.temperature()) {
+            return best;
+        }
+        double least = enthalpyAtEnd(entropy, bestAt, Math.log(LEAST_PRESSURE));
+        double most = enthalpyAtEnd(entropy, bestAt, Math.log(singlePhase.maxPressure()));
+        if (enthalpy > least && enthalpy < most) {
+            throw solver.notFound(Specified.PRESSURE, Math.exp(bestAt));
+        }
+        throw new BeyondRangeException(least, most);
+    }
+
+    /** Entropy falls with pressure and rises with temperature. */
+    private RuntimeException beyondEveryIsentrope(double entropy) {
+        double coldest = singlePhase.minTemperature();
+        // at the triple point the melting pressure is that of saturation: the liquid is wanted
+        double liquid = Math.max(solver.mostPressure(coldest), coldestBubble * (1 + ROUGH));
+        double least = overall(solver.atTemperaturePressure(coldest, liquid), Given.ENTROPY);
+        double most =
+                overall(solver.atTemperaturePressure(singlePhase.maxTemperature(), LEAST_PRESSURE), Given.ENTROPY);
+        return entropy > least && entropy < most
+                ? solver.notFound(Specified.TEMPERATURE, coldest)
+                : BeyondRangeException.ofEntropy(least, most);
+    }
+
+    /** Enthalpy where an isentrope ends between a pressure at which it holds and one at which it need not. */
+    private double enthalpyAtEnd(double entropy, double holds, double logLimit) {
+        double inside = holds;
+        double outside = logLimit;
+        double enthalpy = Double.NaN;
+        for (int i = 0; i < MOST_ROUNDS && Math.abs(outside - inside) > ROUGH; i++) {
+            // the limit itself first: most isentropes reach it
+            double next = i == 0 ? logLimit : (inside + outside) / 2;
+            try {
+                enthalpy = overall(
+                        solver.along(Specified.PRESSURE, Math.exp(next), Given.ENTROPY, entropy), Given.ENTHALPY);
+                inside = next;
+            } catch (BeyondRangeException e) {
+                outside = next;
+            }
+        }
+        return Double.isNaN(enthalpy)
+                ? overall(solver.along(Specified.PRESSURE, Math.exp(holds), Given.ENTROPY, entropy), Given.ENTHALPY)
+                : enthalpy;
     }
 
     private double overall(Solution solution, Given what) {
@@ -95,6 +141,7 @@ final class EnergyStates {
     Solution atEnergyAndDensity(double energy, double logDensity) {
         double coldest = singlePhase.minTemperature();
         double warmest = singlePhase.maxTemperature();
+        checkDensity(coldest, logDensity);
         double atColdest = energyAt(coldest, logDensity);
         double atWarmest = energyAt(warmest, logDensity);
         double rt = composition.gasConstant() * coldest;
@@ -129,6 +176,23 @@ final class EnergyStates {
         double exact = new BrentSolver(1e-15, 1e-14 * t)
                 .solve(MOST_EVALUATIONS, x -> energyAt(x, logDensity) - energy, t * (1 - 1e-5), t * (1 + 1e-5));
         return solver.along(Specified.TEMPERATURE, exact, Given.DENSITY, logDensity);
+    }
+
+    /** Denser than the coldest liquid under the largest pressure an equation is not asked for energies. */
+    private void checkDensity(double coldest, double logDensity) {
+        double densest =
+                solver.atTemperaturePressure(coldest, singlePhase.maxPressure()).molarDensity();
+        if (!(Math.exp(logDensity) <= densest * DENSEST)) {
+            double toSpecific = composition.molarMass();
+            throw OutOfValidityException.of(
+                    "density",
+                    Math.exp(logDensity) * toSpecific,
+                    "kg/m3",
+                    0,
+                    densest * toSpecific,
+                    "the equations of " + designation + " at their largest pressure",
+                    "give a larger volume");
+        }
     }
 
     private double energyAt(double temperature, double logDensity) {

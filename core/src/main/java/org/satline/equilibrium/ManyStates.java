@@ -3,6 +3,7 @@ package org.satline.equilibrium;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.satline.equation.FixedComposition;
 import org.satline.equilibrium.IncipientPhase.Specified;
 
@@ -166,6 +167,26 @@ final class ManyStates {
             }
         }
         return distinct(found);
+    }
+
+    /** The fractions that an isotherm or isobar reaches; nothing beside the critical point, where that is not known. */
+    Optional<Range> vapourFractions(Specified fixed, double fixedValue) {
+        IsoLine line = IsoLine.of(envelope, fixed, fixedValue);
+        if (line.besideCriticalPoint()) {
+            return Optional.empty();
+        }
+        List<StretchEnd> ends = fixed == Specified.TEMPERATURE ? line.ends() : solver.endsOnIsobar(fixedValue);
+        double least = 1;
+        double most = 0;
+        for (int k = 0; k + 1 < ends.size(); k += 2) {
+            StretchEnd from = ends.get(k);
+            StretchEnd to = ends.get(k + 1);
+            Range reached = new StretchSearch(composition, solver, fixed, fixedValue, Given.VAPOUR_FRACTION, from, to)
+                    .reached(from.vapourMassFraction(composition), to.vapourMassFraction(composition), from, to);
+            least = Math.min(least, reached.low());
+            most = Math.max(most, reached.high());
+        }
+        return least <= most ? Optional.of(new Range(least, most)) : Optional.empty();
     }
 
     private List<Solution> search(

@@ -70,6 +70,14 @@ final class PhaseBoundary {
                     feedIsLiquid ? "bubble" : "dew",
                     coldest));
         }
+        if (!rises(traced.nodes())) {
+            throw new ConvergenceException(String.format(
+                    Locale.ROOT,
+                    "%s line: its pressure falls from %.4g to %.4g MPa as it gets warmer",
+                    feedIsLiquid ? "bubble" : "dew",
+                    Math.exp(nodes[0].logPressure()) / 1e6,
+                    Math.exp(nodes[nodes.length - 1].logPressure()) / 1e6));
+        }
         end = traced.end();
         beyond = traced.beyond();
         turns = traced.turns();
@@ -147,16 +155,17 @@ final class PhaseBoundary {
         } catch (ConvergenceException noEasyPoint) {
             return throughCriticalPoint(composition, feed, feedIsLiquid, coldest);
         }
-        return traced.end().kind() == BoundaryEnd.Kind.LAST_POINT_FOUND || !warms(traced)
+        return traced.end().kind() == BoundaryEnd.Kind.LAST_POINT_FOUND || !rises(traced.nodes())
                 ? otherBranch(traced, composition, feed, feedIsLiquid, coldest)
                 : traced;
     }
 
-    /** A second liquid's line runs towards its own critical point as it gets colder. */
-    private static boolean warms(Traced traced) {
-        List<Node> nodes = traced.nodes();
+    /** A second liquid's line runs towards its own critical point as it gets colder, or its pressure falls as it gets warmer. */
+    private static boolean rises(List<Node> nodes) {
         Node last = nodes.get(nodes.size() - 1);
-        return nodes.size() > 1 && last.logTemperature() > nodes.get(0).logTemperature();
+        return nodes.size() > 1
+                && last.logTemperature() > nodes.get(0).logTemperature()
+                && last.logPressure() > nodes.get(0).logPressure();
     }
 
     /**
@@ -168,9 +177,12 @@ final class PhaseBoundary {
             Traced cold, FixedComposition composition, double[] feed, boolean feedIsLiquid, double coldest) {
         try {
             Traced warm = throughCriticalPoint(composition, feed, feedIsLiquid, coldest);
-            return !warms(cold) || warm.end().temperatureK() > cold.end().temperatureK() ? warm : cold;
+            return !rises(cold.nodes())
+                            || warm.end().temperatureK() > cold.end().temperatureK()
+                    ? warm
+                    : cold;
         } catch (ConvergenceException noWayBack) {
-            if (warms(cold)) {
+            if (rises(cold.nodes())) {
                 return cold;
             }
             throw noWayBack;

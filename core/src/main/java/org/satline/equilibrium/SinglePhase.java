@@ -101,6 +101,9 @@ final class SinglePhase {
             rho = new DensitySolver(composition)
                     .bracketed(temperature, pressure, saturated * 0.99, saturated * DENSEST);
         }
+        if (!(rho > 0)) {
+            rho = new DensitySolver(composition).stable(temperature, pressure, saturated / 2, saturated * DENSEST);
+        }
         return found(rho, temperature, pressure);
     }
 
@@ -121,8 +124,10 @@ final class SinglePhase {
         double ideal = pressure / (composition.gasConstant() * temperature);
         double most = composition.reducingDensity() * DENSEST;
         double rho = solver.near(temperature, pressure, Math.min(ideal, composition.reducingDensity() * 2));
-        return found(
-                rho > 0 ? rho : solver.bracketed(temperature, pressure, ideal * 0.05, most), temperature, pressure);
+        if (!(rho > 0)) {
+            rho = solver.bracketed(temperature, pressure, ideal * 0.05, most);
+        }
+        return found(rho > 0 ? rho : solver.stable(temperature, pressure, ideal * 0.05, most), temperature, pressure);
     }
 
     private double found(double rho, double temperature, double pressure) {

@@ -25,14 +25,16 @@ public final class StateFinder {
     private final StateSolver solver;
     private final EnergyStates energies;
     private final ManyStates many;
+    private final VapourFractions fractions;
 
     StateFinder(FluidModel model, Envelope envelope, SinglePhase singlePhase) {
         this.model = model;
         this.singlePhase = singlePhase;
         this.composition = envelope.composition;
         this.solver = new StateSolver(name(), envelope, singlePhase);
-        this.energies = new EnergyStates(envelope, singlePhase, solver);
+        this.energies = new EnergyStates(name(), envelope, singlePhase, solver);
         this.many = new ManyStates(envelope, solver);
+        this.fractions = new VapourFractions(model, many);
     }
 
     /**
@@ -119,8 +121,8 @@ public final class StateFinder {
                 "specific internal energy",
                 specificInternalEnergy,
                 "J/kg",
-                v -> v / composition.molarMass() + model.shift().enthalpy(),
-                String.format(Locale.ROOT, "the equation of %s at %s m3/kg", name(), specificVolume));
+                Given.ENERGY,
+                whose() + String.format(Locale.ROOT, " at %s m3/kg", specificVolume));
     }
 
     /**
@@ -132,12 +134,21 @@ public final class StateFinder {
      */
     public PhaseSplit atEnthalpyAndEntropy(double specificEnthalpy, double specificEntropy) {
         return guarded(
-                () -> energies.atEnthalpyAndEntropy(molarEnthalpy(specificEnthalpy), molarEntropy(specificEntropy)),
+                () -> {
+                    try {
+                        return energies.atEnthalpyAndEntropy(
+                                molarEnthalpy(specificEnthalpy), molarEntropy(specificEntropy));
+                    } catch (BeyondRangeException e) {
+                        throw e.ofEntropy
+                                ? beyond(e, Given.ENTROPY, "specific entropy", specificEntropy, "J/(kg K)", whose())
+                                : e;
+                    }
+                },
                 "specific enthalpy",
                 specificEnthalpy,
                 "J/kg",
-                v -> v / composition.molarMass() + model.shift().enthalpy(),
-                String.format(Locale.ROOT, "the equation of %s at %s J/(kg K)", name(), specificEntropy));
+                Given.ENTHALPY,
+                whose() + String.format(Locale.ROOT, " at %s J/(kg K)", specificEntropy));
     }
 
     /**
@@ -169,19 +180,9 @@ public final class StateFinder {
      */
     public List<PhaseSplit> allAtPressureAndVapourFraction(double pressurePa, double vapourFraction) {
         singlePhase.checkPressure(pressurePa);
-        checkFraction(vapourFraction);
-        List<Solution> found = many.atVapourFraction(Specified.PRESSURE, pressurePa, vapourFraction);
-        if (found.isEmpty()) {
-            checkFractionAtColdest(pressurePa, vapourFraction);
-        }
-        return all(
-                found,
-                "pressure",
-                pressurePa,
-                "Pa",
-                new Range(
-                        model.dewAtTemperature(model.minTemperatureK()).pressurePa(),
-                        model.lines().highestPressure().pressurePa()));
+        return fractions.at(Specified.PRESSURE, pressurePa, vapourFraction).stream()
+                .map(this::state)
+                .toList();
     }
 
     /**
@@ -194,45 +195,9 @@ public final class StateFinder {
      */
     public List<PhaseSplit> allAtTemperatureAndVapourFraction(double temperatureK, double vapourFraction) {
         singlePhase.checkTemperature(temperatureK);
-        checkFraction(vapourFraction);
-        return all(
-                many.atVapourFraction(Specified.TEMPERATURE, temperatureK, vapourFraction),
-                "temperature",
-                temperatureK,
-                "K",
-                new Range(model.minTemperatureK(), model.lines().warmestPoint().temperatureK()));
-    }
-
-    /** An isobar below the bubble line begins at the coldest temperature, with some vapour. */
-    private void checkFractionAtColdest(double pressure, double fraction) {
-        double coldest = model.minTemperatureK();
-        if (pressure >= model.bubbleAtTemperature(coldest).pressurePa()
-                || pressure <= model.dewAtTemperature(coldest).pressurePa()) {
-            return;
-        }
-        double least = atTemperatureAndPressure(coldest, pressure).vapourFraction();
-        if (fraction < least) {
-            throw OutOfValidityException.of(
-                    "vapour fraction",
-                    fraction,
-                    "",
-                    least,
-                    1,
-                    String.format(
-                            Locale.ROOT,
-                            "%s at %.6g kPa from %.2f K, its coldest temperature",
-                            name(),
-                            pressure / 1000,
-                            coldest),
-                    "give more vapour or a higher pressure");
-        }
-    }
-
-    private static void checkFraction(double fraction) {
-        if (!(fraction >= 0 && fraction <= 1)) {
-            throw OutOfValidityException.of(
-                    "vapour fraction", fraction, "", 0, 1, "its definition", "give a mass fraction");
-        }
+        return fractions.at(Specified.TEMPERATURE, temperatureK, vapourFraction).stream()
+                .map(this::state)
+                .toList();
     }
 
     /**
@@ -270,8 +235,8 @@ public final class StateFinder {
                 what,
                 value,
                 unit,
-                v -> back(asked, v),
-                String.format(Locale.ROOT, "the equation of %s at %.6g kPa", name(), pressure / 1000));
+                asked,
+                whose() + String.format(Locale.ROOT, " at %.6g kPa", pressure / 1000));
     }
 
     private double back(Given asked, double molar) {
@@ -282,47 +247,28 @@ public final class StateFinder {
         };
     }
 
+    private String whose() {
+        return "the equation of " + name();
+    }
+
+    private OutOfValidityException beyond(
+            BeyondRangeException e, Given asked, String what, double value, String unit, String whose) {
+        double low = back(asked, e.low);
+        double high = back(asked, e.high);
+        return OutOfValidityException.of(
+                what, value, unit, Math.min(low, high), Math.max(low, high), whose, "check the reference state");
+    }
+
     private PhaseSplit guarded(
-            Supplier<Solution> search,
-            String what,
-            double value,
-            String unit,
-            java.util.function.DoubleUnaryOperator back,
-            String whose) {
+            Supplier<Solution> search, String what, double value, String unit, Given asked, String whose) {
         if (!(Math.abs(value) < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException(what + " " + value + " " + unit + " is not finite; give a number");
         }
         try {
             return state(search.get());
         } catch (BeyondRangeException e) {
-            double low = back.applyAsDouble(e.low);
-            double high = back.applyAsDouble(e.high);
-            throw OutOfValidityException.of(
-                    what, value, unit, Math.min(low, high), Math.max(low, high), whose, "check the reference state");
+            throw beyond(e, asked, what, value, unit, whose);
         }
-    }
-
-    private List<PhaseSplit> all(List<Solution> found, String what, double value, String unit, Range range) {
-        if (found.isEmpty() && value >= range.low() && value <= range.high()) {
-            throw new ConvergenceException(String.format(
-                    Locale.ROOT,
-                    "state of %s at a vapour fraction and a %s of %s %s: none found; ask for it by temperature and pressure",
-                    name(),
-                    what,
-                    value,
-                    unit));
-        }
-        if (found.isEmpty()) {
-            throw OutOfValidityException.of(
-                    what,
-                    value,
-                    unit,
-                    range.low(),
-                    range.high(),
-                    "the two-phase region of " + name(),
-                    "ask for a single-phase state outside it");
-        }
-        return found.stream().map(this::state).toList();
     }
 
     private double logMolar(double density) {

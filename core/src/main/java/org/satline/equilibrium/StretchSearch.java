@@ -23,6 +23,8 @@ final class StretchSearch {
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
     /** Rounds of golden sections for a turn: its place to 1e-6 of the piece, its value to the square of that. */
     private static final int SECTIONS = 30;
+    /** How well what is asked for is met: a fraction as it is, entropies in R, energies in RT. */
+    private static final double MET = 1e-9;
 
     private final FixedComposition composition;
     private final StateSolver solver;
@@ -73,15 +75,7 @@ final class StretchSearch {
      * @param atTo and at the last
      */
     List<Solution> states(double value, double atFrom, double atTo, StretchEnd from, StretchEnd to) {
-        List<Sample> samples = new ArrayList<>();
-        samples.add(new Sample(positions.atFrom(), atFrom, from.x()));
-        for (double share : SHARES) {
-            Sample sample = sample(positions.atFrom() + (positions.atTo() - positions.atFrom()) * share);
-            if (sample != null) {
-                samples.add(sample);
-            }
-        }
-        samples.add(new Sample(positions.atTo(), atTo, to.x()));
+        List<Sample> samples = samples(atFrom, atTo, from, to);
         addTurns(samples, value);
         List<Solution> found = new ArrayList<>();
         for (int k = 0; k + 1 < samples.size(); k++) {
@@ -95,6 +89,39 @@ final class StretchSearch {
             }
         }
         return found;
+    }
+
+    private List<Sample> samples(double atFrom, double atTo, StretchEnd from, StretchEnd to) {
+        List<Sample> samples = new ArrayList<>();
+        samples.add(new Sample(positions.atFrom(), atFrom, from.x()));
+        for (double share : SHARES) {
+            Sample sample = sample(positions.atFrom() + (positions.atTo() - positions.atFrom()) * share);
+            if (sample != null) {
+                samples.add(sample);
+            }
+        }
+        samples.add(new Sample(positions.atTo(), atTo, to.x()));
+        return samples;
+    }
+
+    /** The least and the largest value on the stretch, its turns included. */
+    Range reached(double atFrom, double atTo, StretchEnd from, StretchEnd to) {
+        List<Sample> samples = samples(atFrom, atTo, from, to);
+        return new Range(extreme(samples, 1), extreme(samples, -1));
+    }
+
+    private double extreme(List<Sample> samples, double side) {
+        int at = 0;
+        for (int k = 1; k < samples.size(); k++) {
+            at = side * samples.get(k).value < side * samples.get(at).value ? k : at;
+        }
+        double extreme = samples.get(at).value;
+        if (at == 0 || at == samples.size() - 1) {
+            return extreme;
+        }
+        Sample turn =
+                turn(samples.get(at - 1).position, samples.get(at + 1).position, side * Double.NEGATIVE_INFINITY, side);
+        return turn == null ? extreme : side * Math.min(side * extreme, side * turn.value);
     }
 
     private @Nullable Sample sample(double position) {
@@ -205,6 +232,16 @@ final class StretchSearch {
         }
         TwoPhaseNewton split =
                 stretch.solve(given(), Math.log(fixedValue), positions.asked(), high.position, positions);
-        return split == null ? null : Solution.of(split);
+        return split != null && met(split, value) ? Solution.of(split) : null;
+    }
+
+    /** Where the states of a stretch jump, as beside the critical point, halving ends beside the jump. */
+    private boolean met(TwoPhaseNewton split, double value) {
+        double scale = switch (asked) {
+            case VAPOUR_FRACTION -> 1;
+            case ENTROPY -> composition.gasConstant();
+            default -> composition.gasConstant() * split.temperature();
+        };
+        return Math.abs(valueOf(split) - value) <= MET * scale;
     }
 }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -86,6 +87,62 @@ class AwkwardBlendTest {
         // answered before as one phase with a speed of sound that is no number
         assertThatThrownBy(() -> blend("R-600 0.035097 R-728 0.309839 R-13I1 0.655065"))
                 .isInstanceOfAny(ConvergenceException.class, TwoLiquidsException.class);
+    }
+
+    /** Above the critical temperature, or pressure, of a blend not every fraction of vapour is reached; the least, or most, is named. */
+    @ParameterizedTest(name = "{0} at {2}")
+    @CsvSource({
+        "R-14 0.17170676 R-23 0.44032909 R-600 0.38796415, T, 359.0253623, 0.3756",
+        "R-14 0.73734582 R-1234yf 0.26265418, T, 283.3984404, 0.6292",
+        "R-50 0.20111200 R-601 0.79888800, p, 6021968.43, 0.8709",
+        "R-600a 0.89002142 R-728 0.10997858, p, 6013706, 0.9957",
+    })
+    void aVapourFractionThatIsNotReachedIsRefusedWithThoseThatAre(
+            String shares, String fixed, double value, double fraction) {
+        StateFinder states = blend(shares).states();
+        DoubleFunction<List<PhaseSplit>> at = q -> fixed.equals("T")
+                ? states.allAtTemperatureAndVapourFraction(value, q)
+                : states.allAtPressureAndVapourFraction(value, q);
+        assertThatThrownBy(() -> at.apply(fraction)).isInstanceOfSatisfying(OutOfValidityException.class, e -> {
+            assertThat(e.what()).isEqualTo("vapour fraction");
+            double limit = fraction < e.low() ? e.low() + 1e-4 : e.high() - 1e-4;
+            assertThat(Math.abs(fraction - limit)).isGreaterThan(1e-3);
+            assertThat(at.apply(limit)).isNotEmpty();
+        });
+    }
+
+    /** Beside the critical point: the fraction asked for or none, never another one. */
+    @Test
+    void noOtherVapourFractionThanTheOneAskedForIsAnswered() {
+        FluidModel model = blend(
+                "R-744 0.37198945237857456 R-290 0.02638540621051363 R-114 0.3595765537677834 R-125 0.2420485876431284");
+        try {
+            assertThat(model.states().allAtTemperatureAndVapourFraction(374.9915387612448, 0.36165415059750183))
+                    .allSatisfy(s -> assertThat(s.vapourFraction()).isCloseTo(0.36165415059750183, within(1e-8)));
+        } catch (ConvergenceException besideTheCriticalPoint) {
+            assertThat(besideTheCriticalPoint).hasMessageContaining("none found");
+        }
+    }
+
+    /** Just above the highest pressure of the two-phase region, where the isotherm of the composition is nearly flat. */
+    @Test
+    void aDensityBesideTheCriticalPointOfTheCompositionIsFound() {
+        FluidModel model = blend("R-600 0.27179033807773395 R-236fa 0.27518451604248817 R-141b 0.16953709214999294"
+                + " R-161 0.23251909876009533 R-113 0.05096895496968962");
+        PhaseSplit state = model.states()
+                .atTemperatureAndPressure(model.lines().warmestPoint().temperatureK(), 4361271.6);
+        assertThat(model.states()
+                        .atTemperatureAndDensity(state.temperatureK(), state.density())
+                        .pressurePa())
+                .isCloseTo(4361271.6, within(4361271.6e-9));
+    }
+
+    @Test
+    void anEnergyInAVolumeDenserThanTheEquationIsRefusedByItsDensity() {
+        FluidModel model = blend("R-12 0.4685745 R-142b 0.1908893 R-13 0.3294729 R-161 0.0110633");
+        assertThatThrownBy(() -> model.states().atEnergyAndVolume(57_828.8, 1.9677e-4))
+                .isInstanceOfSatisfying(
+                        OutOfValidityException.class, e -> assertThat(e.what()).isEqualTo("density"));
     }
 
     @Test

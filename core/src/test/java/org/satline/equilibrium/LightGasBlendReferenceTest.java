@@ -93,6 +93,12 @@ class LightGasBlendReferenceTest {
         "R-50, 0.5, R-764",
         "R-718, 0.5, R-290",
         "R-718, 0.7, R-744",
+        // critical point of two dense fluids at 1.2 GPa, far beyond what the equation of R-161 was fitted to
+        "R-728, 0.352, R-161",
+        "R-728, 0.5, R-161",
+        // critical point of two dense fluids at 1.2 GPa, far beyond what the equation of R-161 was fitted to
+        "R-728, 0.352, R-161",
+        "R-728, 0.5, R-161",
     })
     void aBlendWithoutARisingBubbleLineIsRefusedWithItsSecondLiquid(String first, double share, String second) {
         assertThatThrownBy(() -> blend(first, share, second)).isInstanceOf(TwoLiquidsException.class);

@@ -121,6 +121,36 @@ class StateRangeTest {
                 .isInstanceOf(SolidStateException.class);
     }
 
+    /** What is refused lies outside the range that the refusal names, and a pair from within it is answered. */
+    @ParameterizedTest(name = "{0}: {1} J/kg, {2} J/(kg K)")
+    @CsvSource({
+        "R-134a, 9e5, 1500",
+        "R-134a, -9e5, 1500",
+        "R-134a, 4e5, -5000",
+        "R-134a, 4e5, 90000",
+        "R-11, 208835.8, 51.17",
+        "R-407C, 1e5, 1750",
+        "R-744, 2e6, 2200",
+        "R-718, 5e6, 4000",
+    })
+    void anEnthalpyAndEntropyBeyondTheEquationAreRefusedWithARangeThatHolds(
+            String name, double enthalpy, double entropy) {
+        FluidModel model = model(name);
+        assertThatThrownBy(() -> model.states().atEnthalpyAndEntropy(enthalpy, entropy))
+                .isInstanceOfSatisfying(OutOfValidityException.class, e -> {
+                    assertThat(e.low()).isFinite().isLessThan(e.high());
+                    assertThat(e.high()).isFinite();
+                    assertThat(e.value() < e.low() || e.value() > e.high()).isTrue();
+                    if (e.what().equals("specific enthalpy")) {
+                        double inside = (e.low() + e.high()) / 2;
+                        assertThat(model.states()
+                                        .atEnthalpyAndEntropy(inside, entropy)
+                                        .specificEntropy())
+                                .isCloseTo(entropy, within(1e-6));
+                    }
+                });
+    }
+
     @Test
     void whatIsNotCheckedForSolidsIsSaid() {
         List<String> checked = new ArrayList<>();
