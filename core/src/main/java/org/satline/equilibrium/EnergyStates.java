@@ -23,6 +23,9 @@ final class EnergyStates {
     private final FixedComposition composition;
     private final double start;
     private final double coldestBubble;
+    /** Molar density of the coldest liquid under the largest pressure; 0 until it is first asked for. */
+    private volatile double knownDensest;
+
     private final String designation;
 
     EnergyStates(String designation, Envelope envelope, SinglePhase singlePhase, StateSolver solver) {
@@ -180,8 +183,12 @@ final class EnergyStates {
 
     /** Denser than the coldest liquid under the largest pressure an equation is not asked for energies. */
     private void checkDensity(double coldest, double logDensity) {
-        double densest =
-                solver.atTemperaturePressure(coldest, singlePhase.maxPressure()).molarDensity();
+        double densest = knownDensest;
+        if (!(densest > 0)) {
+            densest = solver.atTemperaturePressure(coldest, singlePhase.maxPressure())
+                    .molarDensity();
+            knownDensest = densest;
+        }
         if (!(Math.exp(logDensity) <= densest * DENSEST)) {
             double toSpecific = composition.molarMass();
             throw OutOfValidityException.of(

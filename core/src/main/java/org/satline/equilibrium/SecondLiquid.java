@@ -1,5 +1,8 @@
 package org.satline.equilibrium;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.satline.equation.FixedComposition;
 import org.satline.equation.PartialDensityDerivatives;
@@ -15,6 +18,9 @@ final class SecondLiquid {
     private static final double[] WARMER = {1, 1.05, 1.1, 1.2, 1.3, 1.45, 1.6};
 
     private static final double[] PRESSURES_PA = {1e6, 3e6, 1e7, 3e7};
+    /** Shares of the mean critical temperature, and of the reducing density, from which a critical point is looked for. */
+    private static final double[] TRIED = {1, 1.1, 0.95, 1.2, 1.35};
+
     private static final int MOST_ROUNDS = 500;
     private static final double EQUAL = 1e-9;
     /** Difference of mole fractions from which two liquids are two. */
@@ -45,16 +51,44 @@ final class SecondLiquid {
         for (double factor : WARMER) {
             for (double pressure : PRESSURES_PA) {
                 if (search.splits(coldest * factor, pressure)) {
-                    return TwoLiquidsException.at(
-                            composition.mixture().components().stream()
-                                    .map(c -> c.constants().designation())
-                                    .toList(),
-                            coldest * factor,
-                            pressure);
+                    return TwoLiquidsException.at(names(composition), coldest * factor, pressure);
                 }
             }
         }
-        return lost;
+        return colderThanEquations(composition, coldest).orElse(lost);
+    }
+
+    /** A blend rich in a light gas can have its critical point where another component's equation does not reach. */
+    private static Optional<ConvergenceException> colderThanEquations(FixedComposition composition, double coldest) {
+        double[] z = composition.moleFractions();
+        double mean = 0;
+        for (int i = 0; i < z.length; i++) {
+            mean += z[i] * composition.mixture().components().get(i).constants().criticalTemperature();
+        }
+        for (double warmth : TRIED) {
+            for (double thickness : TRIED) {
+                Optional<CriticalPoint> found = new CriticalPointSolver(composition)
+                        .near(mean * warmth, composition.reducingDensity() * thickness)
+                        .filter(c -> c.temperatureK() < coldest && c.pressurePa() > 0);
+                if (found.isPresent()) {
+                    return Optional.of(new ConvergenceException(String.format(
+                            Locale.ROOT,
+                            "bubble line of %s in these proportions: its critical point, %.2f K and %.2f MPa, is colder"
+                                    + " than %.2f K, the coldest temperature of the components' equations",
+                            String.join(" + ", names(composition)),
+                            found.get().temperatureK(),
+                            found.get().pressurePa() / 1e6,
+                            coldest)));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static List<String> names(FixedComposition composition) {
+        return composition.mixture().components().stream()
+                .map(c -> c.constants().designation())
+                .toList();
     }
 
     private boolean splits(double temperature, double pressure) {

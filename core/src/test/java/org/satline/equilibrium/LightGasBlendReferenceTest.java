@@ -109,4 +109,13 @@ class LightGasBlendReferenceTest {
         // nitrogen and carbon dioxide mix as liquids above the triple point of the latter (216.592 K)
         assertThatThrownBy(() -> blend("R-728", 0.7, "R-744")).isInstanceOf(ConvergenceException.class);
     }
+
+    /** Methane is critical at 190.6 K, carbon dioxide begins at its triple point, 216.592 K: the blend rich in methane has no line between. */
+    @Test
+    void aBlendWhoseCriticalPointIsColderThanItsEquationsIsRefusedWithIt() {
+        assertThatThrownBy(() -> blend("R-50", 0.9, "R-744"))
+                .isInstanceOf(ConvergenceException.class)
+                .hasMessageContaining("critical point")
+                .hasMessageContaining("216.59 K");
+    }
 }
