@@ -56,8 +56,7 @@ final class PrintedSum {
             double b = sum.applyAsDouble(low, other.high);
             double c = sum.applyAsDouble(high, other.low);
             double d = sum.applyAsDouble(high, other.high);
-            return new Interval(
-                    Math.min(Math.min(a, b), Math.min(c, d)), Math.max(Math.max(a, b), Math.max(c, d)));
+            return new Interval(Math.min(Math.min(a, b), Math.min(c, d)), Math.max(Math.max(a, b), Math.max(c, d)));
         }
     }
 
