@@ -40,9 +40,7 @@ final class Gathering {
             biases.computeIfAbsent(row.designation(), key -> new TreeMap<>())
                     .computeIfAbsent(row.question().quantity(), key -> new BiasSum(row.designation(), key))
                     .add(row);
-            constants
-                    .computeIfAbsent(row.column(), key -> new ConstantSum(row))
-                    .add(row);
+            constants.computeIfAbsent(row.column(), key -> new ConstantSum(row)).add(row);
             seating.add(row, true);
             if (!row.comparison().agrees()) {
                 outside(row);

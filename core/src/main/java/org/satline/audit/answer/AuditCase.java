@@ -147,7 +147,7 @@ public final class AuditCase {
         return fluid.model().refrigerant().designation();
     }
 
-    /** {@return the same text for rows that may be held against one another: of the same quantity of the same refrigerant in the same unit} */
+    /** {@return what rows have in common that may be held against one another: refrigerant, quantity and unit} */
     public String column() {
         return column;
     }

@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.satline.audit.answer.AuditCase;
-import org.satline.audit.answer.Dimension;
 import org.satline.audit.answer.AuditCase.Expected;
+import org.satline.audit.answer.Dimension;
 import org.satline.audit.cause.LikelyCause.Kind;
 import org.satline.audit.cause.Mistake.Code;
 
@@ -158,10 +158,12 @@ final class PatternMistakes {
     private static boolean bendsMore(List<AuditCase> column) {
         List<Evidence.Point> points = column.stream()
                 .map(row -> {
-                    double ours = Math.abs(row.comparison().ours());
-                    double scale = ours > 0 ? ours : 1;
+                    double ours = row.comparison().ours();
+                    // signed, so that nothing turns where a scale passes its zero
+                    double scale = Math.abs(ours) > 0 ? ours : 1;
                     double difference = row.comparison().difference() / scale;
-                    return new Evidence.Point("", kelvins(row), difference, difference, row.rounding() / scale);
+                    return new Evidence.Point(
+                            "", kelvins(row), difference, difference, row.rounding() / Math.abs(scale));
                 })
                 .toList();
         double all = 0;

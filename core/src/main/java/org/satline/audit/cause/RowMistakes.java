@@ -21,6 +21,12 @@ final class RowMistakes {
     /** Numbers that are printed alike differ by one digit at most, and by little more where there is a drift in them. */
     private static final double MORE_THAN_DIGITS = 3;
 
+    /** Answers that differ so little lie beside one another (choice of this library, no source). */
+    private static final double BESIDE_DIGITS = 5;
+
+    /** Of other answers outside, so many may lie beside the number, as a share of those that are it (choice of this library, no source). */
+    private static final double FEW_BESIDE = 0.25;
+
     private RowMistakes() {}
 
     /**
@@ -39,7 +45,7 @@ final class RowMistakes {
         found.add(shifted(Code.ROW_BEFORE, Neighbours::before));
         found.add(shifted(Code.ROW_AFTER, Neighbours::after));
         numbers.forEach((column, same) -> same.entrySet().stream()
-                .filter(each -> each.getValue().size() >= FEWEST_STUCK && isStuck(each.getValue()))
+                .filter(each -> each.getValue().size() >= FEWEST_STUCK && isStuck(each.getValue(), same))
                 .max(Comparator.<Map.Entry<Double, List<AuditCase>>>comparingInt(
                                 each -> each.getValue().size())
                         .thenComparing(Map.Entry.comparingByKey()))
@@ -47,14 +53,23 @@ final class RowMistakes {
         return found;
     }
 
-    /** Values that lie close together are printed alike by anyone. */
-    private static boolean isStuck(List<AuditCase> alike) {
+    /**
+     * Values that lie close together are printed alike by anyone, and so are answers that a drift keeps nearly level: a number that is
+     * stuck differs from all others.
+     */
+    private static boolean isStuck(List<AuditCase> alike, Map<Double, List<AuditCase>> column) {
         double[] ours = alike.stream()
                 .mapToDouble(row -> row.comparison().ours())
                 .sorted()
                 .toArray();
         double digit = 2 * alike.get(0).rounding();
-        return ours[ours.length - 1] - ours[0] > MORE_THAN_DIGITS * digit;
+        double number = alike.get(0).comparison().answer();
+        int beside = column.entrySet().stream()
+                        .filter(each -> Math.abs(each.getKey() - number) <= BESIDE_DIGITS * digit)
+                        .mapToInt(each -> each.getValue().size())
+                        .sum()
+                - alike.size();
+        return ours[ours.length - 1] - ours[0] > MORE_THAN_DIGITS * digit && beside < FEW_BESIDE * alike.size();
     }
 
     private static Hypothesis shifted(Code code, Function<Neighbours, Optional<Expected>> which) {

@@ -8,8 +8,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Evaluates the printed numbers of a step. A printed number stands for all that round to it, so that a sum of them is an interval. Units are
- * taken to SI; a temperature keeps its scale.
+ * Evaluates the printed numbers of a step. A printed number stands for all that round to it, so that a sum of them is an interval.
+ * Units are taken to SI; a temperature keeps its scale.
  */
 final class PrintedSum {
     /** Factors to SI: NIST SP 811 (2008), appendix B.8. */
@@ -56,8 +56,7 @@ final class PrintedSum {
             double b = sum.applyAsDouble(low, other.high);
             double c = sum.applyAsDouble(high, other.low);
             double d = sum.applyAsDouble(high, other.high);
-            return new Interval(
-                    Math.min(Math.min(a, b), Math.min(c, d)), Math.max(Math.max(a, b), Math.max(c, d)));
+            return new Interval(Math.min(Math.min(a, b), Math.min(c, d)), Math.max(Math.max(a, b), Math.max(c, d)));
         }
     }
 

@@ -55,8 +55,9 @@ class PrintedWorkingTest {
         steps.incrementAndGet();
         String numbers = String.join(", ", step.given());
         Matcher printed = RESULT.matcher(step.result());
-        Optional<Interval> result =
-                printed.matches() ? PrintedSum.of(printed.group(1)).map(PrintedWorkingTest::orRoundedDown) : Optional.empty();
+        Optional<Interval> result = printed.matches()
+                ? PrintedSum.of(printed.group(1)).map(PrintedWorkingTest::orRoundedDown)
+                : Optional.empty();
         Optional<Interval> sum = value(step, numbers);
         if (result.isPresent() && sum.isPresent()) {
             evaluated.computeIfAbsent(topic, key -> new AtomicInteger()).incrementAndGet();
@@ -85,13 +86,14 @@ class PrintedWorkingTest {
             return Optional.of(new Interval(one, other));
         }
         // such as a share of the rest, or a limit: two numbers with words between
-        return PrintedSum.of(switch (step.formula()) {
-            case "d/K = d/degF / 1.8" -> numbers.replace(" degF", "") + " / 1.8";
-            case "d/degF = 1.8 d/K" -> numbers.replace(" K", "") + " x 1.8";
-            case "t/degC = (t/degF - 32) / 1.8" -> "(" + numbers + " - 32) / 1.8";
-            case "t/degF = 1.8 t/degC + 32" -> numbers + " x 1.8 + 32";
-            default -> numbers;
-        });
+        return PrintedSum.of(
+                switch (step.formula()) {
+                    case "d/K = d/degF / 1.8" -> numbers.replace(" degF", "") + " / 1.8";
+                    case "d/degF = 1.8 d/K" -> numbers.replace(" K", "") + " x 1.8";
+                    case "t/degC = (t/degF - 32) / 1.8" -> "(" + numbers + " - 32) / 1.8";
+                    case "t/degF = 1.8 t/degC + 32" -> numbers + " x 1.8 + 32";
+                    default -> numbers;
+                });
     }
 
     /** Bubble or dew temperature in the unit of the result, or the pressure at a temperature in Pa. */

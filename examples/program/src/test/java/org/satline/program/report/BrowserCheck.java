@@ -184,7 +184,9 @@ class BrowserCheck {
     void withoutDerivationsItPrintsOnFourPages() throws Exception {
         List<Path> samples;
         try (Stream<Path> files = Files.list(Path.of("samples"))) {
-            samples = files.filter(file -> file.toString().endsWith(".json")).sorted().toList();
+            samples = files.filter(file -> file.toString().endsWith(".json"))
+                    .sorted()
+                    .toList();
         }
         assertThat(samples).isNotEmpty();
         for (Path sample : samples) {
