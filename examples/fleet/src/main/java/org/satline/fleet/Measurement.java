@@ -63,7 +63,8 @@ final class Measurement {
         double made = cost(repeats, () -> make(fleet)).processorS();
         Cost loop = cost(repeats, () -> new PlainLoop().run(fleet));
         long[] bytes = {0};
-        double start = cost(repeats, () -> engine(fleet(100, WindowReadings.MINUTES), 1)).processorS();
+        double start = cost(repeats, () -> engine(fleet(100, WindowReadings.MINUTES), 1))
+                .processorS();
         Cost one = cost(repeats, () -> bytes[0] = engine(fleet, 1));
         Cost two = cost(repeats, () -> engine(fleet, 2));
         double plain = (loop.processorS() - made) / count;
