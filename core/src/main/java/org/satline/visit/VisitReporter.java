@@ -203,7 +203,8 @@ public final class VisitReporter {
             Refrigerant gas, Judgement judgement, Optional<CheckedCylinder> connected, List<PressureReadout> read) {
         Optional<GaugePressure> most = read.stream().map(PressureReadout::gauge).max(Comparator.naturalOrder());
         return tasks(judgement, connected).stream()
-                .flatMap(task -> most.map(pressure -> Cautions.forHandling(gas, task, pressure))
+                .flatMap(task -> most
+                        .map(pressure -> Cautions.forHandling(gas, task, pressure))
                         .orElseGet(() -> Cautions.forHandling(gas, task))
                         .stream())
                 .distinct()
