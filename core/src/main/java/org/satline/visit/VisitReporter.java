@@ -74,10 +74,9 @@ public final class VisitReporter {
         List<CheckedCylinder> cylinders = visit.cylinders().stream()
                 .map(each -> checks.of(each, curve, air, visit.date()))
                 .toList();
-        Judgement judgement = new BuildRules(visit)
-                .applied(ChargeJudge.usual()
-                        .judge(new ChargeCase(
-                                curve, visit.readings(), question(visit.system()), settledAgainst(visit, curve))));
+        OperatingConditions conditions = settledAgainst(visit, curve);
+        ChargeCase asked = new ChargeCase(curve, visit.readings(), question(visit.system()), conditions);
+        Judgement judgement = new BuildRules(visit).applied(ChargeJudge.usual().judge(asked));
         List<PressureReadout> pressures = new PressureReadouts(curve, air).of(visit.readings());
         Optional<CheckedCylinder> connected = visit.connected()
                 .flatMap(name -> cylinders.stream()
@@ -202,10 +201,9 @@ public final class VisitReporter {
 
     private static List<Caution> cautions(
             Refrigerant gas, Judgement judgement, Optional<CheckedCylinder> connected, List<PressureReadout> read) {
-        Optional<GaugePressure> highest =
-                read.stream().map(PressureReadout::gauge).max(Comparator.naturalOrder());
+        Optional<GaugePressure> most = read.stream().map(PressureReadout::gauge).max(Comparator.naturalOrder());
         return tasks(judgement, connected).stream()
-                .flatMap(task -> highest
+                .flatMap(task -> most
                         .map(pressure -> Cautions.forHandling(gas, task, pressure))
                         .orElseGet(() -> Cautions.forHandling(gas, task))
                         .stream())

@@ -28,16 +28,22 @@ final class PageDriver {
 
     /** Types a number with its unit as a choice beside it, or a text, then goes on. */
     void answer(String text) {
-        browser.touch("document.getElementById('input')");
-        browser.type(text);
+        typed(text);
         next();
     }
 
     void number(String digits, String unit) {
-        browser.touch("document.getElementById('input')");
-        browser.type(digits);
+        typed(digits);
         browser.touch("[...document.querySelectorAll('.unit')].find(e => e.textContent === '" + unit + "')");
         next();
+    }
+
+    /** A busy browser may take a while from the touch to the letters. */
+    private void typed(String text) {
+        browser.touch("document.getElementById('input')");
+        browser.until("document.activeElement === document.getElementById('input')");
+        browser.type(text);
+        browser.until("document.getElementById('input').value === " + quoted(text));
     }
 
     void day(String day) {
