@@ -1,6 +1,7 @@
 package org.satline.audit.answer;
 
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -63,8 +64,8 @@ public enum AuditedQuantity {
         TEMPERATURE_AND_PRESSURE
     }
 
-    private static final Map<String, AuditedQuantity> BY_LABEL =
-            Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(AuditedQuantity::label, each -> each));
+    private static final Map<String, AuditedQuantity> BY_LABEL = Collections.unmodifiableMap(
+            Arrays.stream(values()).collect(Collectors.toMap(AuditedQuantity::label, each -> each)));
 
     private static final String BUBBLE = "BUBBLE_";
     private static final String DEW = "DEW_";
