@@ -5,20 +5,18 @@ import org.satline.equilibrium.ReferenceState;
 /** Where enthalpy and entropy of another calculator's answers count from, by the words of the program and of the page. */
 public enum CaloricZero {
     /** The IIR reference state. */
-    IIR(ReferenceState.IIR),
+    IIR,
     /** Saturated liquid at -40 degC. */
-    MINUS_40(ReferenceState.MINUS_40_CELSIUS),
+    MINUS_40,
     /** Saturated liquid at its normal boiling point. */
-    BOILING(ReferenceState.NORMAL_BOILING_POINT);
-
-    private final ReferenceState state;
-
-    CaloricZero(ReferenceState state) {
-        this.state = state;
-    }
+    BOILING;
 
     /** {@return the reference state} */
     public ReferenceState state() {
-        return state;
+        return switch (this) {
+            case IIR -> ReferenceState.IIR;
+            case MINUS_40 -> ReferenceState.MINUS_40_CELSIUS;
+            case BOILING -> ReferenceState.NORMAL_BOILING_POINT;
+        };
     }
 }
