@@ -30,6 +30,7 @@ final class ResultTypes {
             "charge.TargetTemperatureSplit",
             "cylinder.ClosedVessel",
             "cylinder.CylinderCheck",
+            "cylinder.CylinderChecks",
             "cylinder.RoomFinder",
             "duty.EvacuationLevels",
             "duty.TransferRules",

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -119,8 +120,12 @@ class AssumptionsTest {
         return Assumptions.all().keySet().stream();
     }
 
+    private static <K, V> V of(Map<K, V> map, K key) {
+        return Objects.requireNonNull(map.get(key), key.toString());
+    }
+
     private static DoubleStream trials(String name) {
-        Assumptions.Assumed assumed = Assumptions.all().get(name);
+        Assumptions.Assumed assumed = of(Assumptions.all(), name);
         return DoubleStream.of(
                 Math.max(assumed.value() / 2, assumed.least().orElse(Double.NEGATIVE_INFINITY)),
                 Math.min(assumed.value() * 2, assumed.most().orElse(Double.POSITIVE_INFINITY)));
@@ -190,7 +195,7 @@ class AssumptionsTest {
             boolean more = off > 0 == (metering.judgedBy() == Criterion.SUBCOOLING);
             ChargeLevel exact =
                     Math.abs(off) <= band ? ChargeLevel.ON_TARGET : more ? ChargeLevel.HIGH : ChargeLevel.LOW;
-            String answer = answer(CURVES.get(metering), read(state, air), question);
+            String answer = answer(of(CURVES, metering), read(state, air), question);
             return Optional.of(
                     new Visit(what + ": " + metering + ", " + air.outdoor(), share, fault, state, exact, answer));
         } catch (NoSteadyStateException e) {
@@ -216,7 +221,7 @@ class AssumptionsTest {
     }
 
     private static double judged(SteadyState state, MeteringDevice metering) {
-        return Margins.of(CURVES.get(metering), state.exactReadings(AirConditions.rated()))
+        return Margins.of(of(CURVES, metering), state.exactReadings(AirConditions.rated()))
                 .get(metering.judgedBy())
                 .orElseThrow()
                 .value()
@@ -249,11 +254,11 @@ class AssumptionsTest {
     }
 
     private static SaturationCurve curve(MeteringDevice metering) {
-        return SaturationCurves.of(FLUIDS.get(metering).refrigerant());
+        return SaturationCurves.of(of(FLUIDS, metering).refrigerant());
     }
 
     private static SimulatedSystem system(MeteringDevice metering, Assumptions assumed) {
-        WorkingFluid fluid = FLUIDS.get(metering);
+        WorkingFluid fluid = of(FLUIDS, metering);
         return SimulatedSystem.of(
                 SystemDesign.typical(fluid.refrigerant(), metering, Power.ofTonsOfRefrigeration(3), assumed),
                 fluid,
