@@ -19,7 +19,8 @@ import org.satline.quantity.Temperature;
  * <p>It is a model. It ignores: pressure drop of coils and lines, heat gained or lost by lines and shell, oil outside the compressor and at
  * rest, an accumulator or receiver, shift of a blend's circulating composition, frost, air maldistribution, foreign gas in heat transfer,
  * the flow of air changing with its density, hunting of the valve, and everything before the steady state. Its constants are of the usual
- * order, not those of a machine: {@code assumptions.csv} lists each with its basis; use it for directions and proofs, never to charge a real system. Immutable, thread-safe.
+ * order, not those of a machine: {@code assumptions.csv} lists each with its basis; use it for directions and proofs, never to charge a
+ * real system. Immutable, thread-safe.
  */
 public final class SimulatedSystem {
     private final SystemDesign design;

@@ -16,7 +16,7 @@ import org.satline.charge.margin.Criterion;
 import org.satline.charge.margin.LineMargin;
 import org.satline.charge.margin.Margins;
 import org.satline.cylinder.CheckedCylinder;
-import org.satline.cylinder.CylinderChecks;
+import org.satline.cylinder.CylinderCheck;
 import org.satline.cylinder.Role;
 import org.satline.explanation.Finding;
 import org.satline.measurement.Place;
@@ -57,7 +57,7 @@ public final class VisitReporter {
      * @throws IllegalArgumentException if the facts of the visit contradict each other
      */
     public static VisitReport report(Visit visit) {
-        return report(visit, new CylinderChecks());
+        return report(visit, new CylinderCheck.Memory());
     }
 
     /**
@@ -67,7 +67,7 @@ public final class VisitReporter {
      * @param checks the checks of cylinders that were made before; they are most of the work
      * @return the report, whatever was checked before
      */
-    public static VisitReport report(Visit visit, CylinderChecks checks) {
+    public static VisitReport report(Visit visit, CylinderCheck.Memory checks) {
         Parts.required("visit checks", visit, checks);
         SaturationCurve curve = SaturationCurves.of(visit.system().refrigerant());
         Atmosphere air = visit.site().atmosphere();

@@ -110,7 +110,7 @@ class LightGasBlendReferenceTest {
         assertThatThrownBy(() -> blend("R-728", 0.7, "R-744")).isInstanceOf(ConvergenceException.class);
     }
 
-    /** Methane is critical at 190.6 K, carbon dioxide begins at its triple point, 216.592 K: the blend rich in methane has no line between. */
+    /** Methane is critical at 190.6 K, carbon dioxide begins at its triple point, 216.592 K: rich in methane there is no line between. */
     @Test
     void aBlendWhoseCriticalPointIsColderThanItsEquationsIsRefusedWithIt() {
         assertThatThrownBy(() -> blend("R-50", 0.9, "R-744"))

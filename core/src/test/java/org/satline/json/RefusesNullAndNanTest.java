@@ -38,7 +38,10 @@ import org.satline.saturation.SaturationCurves;
 import org.satline.simulation.WorkingFluid;
 import org.satline.step.LineCharge;
 import org.satline.transfer.hookup.GasProperties;
+import org.satline.transfer.hookup.HookUp;
 import org.satline.transfer.hookup.HookUpGas;
+import org.satline.transfer.hookup.HookUpState;
+import org.satline.transfer.simulator.HookUpFixture;
 import org.satline.wording.Language;
 import org.satline.wording.Wording;
 
@@ -90,6 +93,9 @@ class RefusesNullAndNanTest {
         any.put(WorkingFluid.class, () -> WorkingFluid.of(r134a));
         any.put(GasProperties.class, () -> GasProperties.of(curve));
         any.put(HookUpGas.class, () -> new HookUpGas(SafetyGroup.A1, false, false, GasProperties.of(curve)));
+        HookUpFixture fixture = new HookUpFixture();
+        any.put(HookUp.class, fixture::hookUp);
+        any.put(HookUpState.class, fixture::start);
         any.put(LineCharge.Filling.class, () -> LineCharge.liquid(curve, Temperature.ofCelsius(40)));
         any.put(Ledger.class, Ledger::new);
         any.put(Language.class, () -> Language.ENGLISH);

@@ -53,9 +53,10 @@ import org.satline.saturation.SaturationCurves;
  * instruments of a usual kit and the machine's own target: right charges and charges 15 and 30 % off, and the right charge with one other
  * fault, in two weathers.
  *
- * <p>Held: no charge act leads away from the right charge. Filling is wrong at the right charge and above it, taking out at it and below it:
- * where refrigerant would be moved for nothing or in the wrong direction. An act in the right direction, another reading, or no advice is
- * not wrong. No charge 30 % off is told as right unless exact instruments find it within the published tolerance. And what is asked of the
+ * <p>Held: no charge act leads away from the right charge. Filling is wrong at the right charge and above it, taking out at it and below
+ * it: where refrigerant would be moved for nothing or in the wrong direction. An act in the right direction, another reading, or no
+ * advice is not wrong.
+ * No charge 30 % off is told as right unless exact instruments find it within the published tolerance. And what is asked of the
  * verdict is not nothing: of the charges 30 % off, all altered machines together, it acts on as many as of those of the unaltered ones,
  * less a tenth.
  *
@@ -270,9 +271,9 @@ class AssumptionsTest {
     }
 
     /**
-     * Constants of moist air against the equation of water, Wagner and Pruss 2002 (IAPWS-95), which holds the vapour pressure to 0.02 %: the
-     * formula over water within 0.6 % from 0 to 40 degC (the limit of the formula, from memory), the heat of vaporisation at 0 degC within 0.1 %, the heat capacity
-     * of water between 0 and 40 degC within 1 %.
+     * Constants of moist air against the equation of water, Wagner and Pruss 2002 (IAPWS-95), which holds the vapour pressure to 0.02 %:
+     * the formula over water within 0.6 % from 0 to 40 degC (the limit of the formula, from memory), the heat of vaporisation at 0 degC
+     * within 0.1 %, the heat capacity of water between 0 and 40 degC within 1 %.
      */
     @Test
     void moistAirAgreesWithTheEquationOfWater() {

@@ -12,7 +12,7 @@ import org.satline.charge.margin.ChargeLevel;
 import org.satline.charge.margin.MeteringDevice;
 import org.satline.cylinder.CheckedCylinder;
 import org.satline.cylinder.ContentsFinding;
-import org.satline.cylinder.CylinderChecks;
+import org.satline.cylinder.CylinderCheck;
 import org.satline.cylinder.Room;
 import org.satline.cylinder.VesselStates;
 import org.satline.equation.PairStatus;
@@ -46,7 +46,7 @@ class VisitReporterTest {
 
     @Test
     void keptChecksOfCylindersChangeNothing() {
-        CylinderChecks checks = new CylinderChecks();
+        CylinderCheck.Memory checks = new CylinderCheck.Memory();
         for (AVisit each : List.of(
                 AVisit.overcharged(),
                 AVisit.overcharged().with("readings.liquidLine", "99.5 degF"),

@@ -3,6 +3,7 @@ package org.satline.transfer.transition;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.TreeSet;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
@@ -61,7 +62,7 @@ public final class PlanParts extends PlanNetwork {
      * @param state how it stands: the pressures that occur in it
      */
     public PlanParts(HookUp hookUp, HookUpState state) {
-        super(hookUp);
+        super(Objects.requireNonNull(hookUp, "hookUp"));
         Parts.required("state", state);
         law = hookUp.law();
         ambientPa = hookUp.gas().properties().bubblePressurePa(hookUp.ambient().kelvins());

@@ -2,7 +2,7 @@ package org.satline.page;
 
 import java.util.List;
 import java.util.Optional;
-import org.satline.cylinder.CylinderChecks;
+import org.satline.cylinder.CylinderCheck;
 import org.satline.explanation.Finding;
 import org.satline.visit.FieldException;
 import org.satline.visit.VisitReport;
@@ -23,7 +23,7 @@ record Answer(
         FieldValue.Fields fields, Optional<VisitReport> report, String field, String problem, List<Finding> dangers) {
 
     /** The answer as the visit stands; a cylinder that stands as before is not checked anew. */
-    static Answer of(Session session, CylinderChecks checks) {
+    static Answer of(Session session, CylinderCheck.Memory checks) {
         FieldValue.Fields fields = session.readable();
         try {
             fields = session.judged();

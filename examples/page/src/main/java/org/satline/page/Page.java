@@ -1,7 +1,7 @@
 package org.satline.page;
 
 import java.util.List;
-import org.satline.cylinder.CylinderChecks;
+import org.satline.cylinder.CylinderCheck;
 
 /**
  * The page: the answer on top, one screen below it, the way to the others at the foot. For the one thread of a page.
@@ -32,7 +32,7 @@ final class Page {
     private static final int PAUSE_MS = 120;
 
     private final Session session = new Session();
-    private final CylinderChecks checks = new CylinderChecks();
+    private final CylinderCheck.Memory checks = new CylinderCheck.Memory();
     private final Look look = new Look();
     private final AnswerPanel panel = new AnswerPanel(this);
     private final Ticks ticks = new Ticks();
