@@ -10,6 +10,7 @@ import org.satline.transfer.hookup.GasLaw;
 import org.satline.transfer.hookup.HookUp;
 import org.satline.transfer.hookup.HookUpPractice;
 import org.satline.transfer.hookup.HookUpState;
+import org.satline.transfer.hookup.ServiceCylinder;
 import org.satline.transfer.hookup.SystemPort;
 import org.satline.transfer.hookup.VolumeState;
 
@@ -44,6 +45,10 @@ public final class PlanParts extends PlanNetwork {
     final int airLevel;
     final int[] portLevel;
     final boolean[] portCold;
+    final boolean[] portSurelyCold;
+    /** Saturation pressure so far below the temperature of the air that it does not count as equal, Pa. */
+    final double surelyColderPa;
+
     /** The pressure that each cylinder's contents have once it holds liquid, and the least that certainly feeds it, Pa. */
     final int[] restLevel;
 
@@ -53,6 +58,9 @@ public final class PlanParts extends PlanNetwork {
 
     /** From here up liquid that comes from the system certainly does not flash, Pa. */
     final double staysLiquidPa;
+
+    /** Below this liquid of the system or of a source certainly flashes, Pa. */
+    final double flashesPa;
 
     /**
      * Numbers the parts.
@@ -70,14 +78,23 @@ public final class PlanParts extends PlanNetwork {
                 .mapToDouble(port -> port.temperature().kelvins())
                 .reduce(hookUp.ambient().kelvins(), Math::min);
         staysLiquidPa = hookUp.gas().properties().bubblePressurePa(coldest) + HookUp.certainPa();
+        double coldestOfAll = cylinders.stream()
+                .filter(each -> each.use() != ServiceCylinder.Use.RECEIVER)
+                .mapToDouble(each -> state.volume(each.name()).temperature().kelvins())
+                .reduce(coldest, Math::min);
+        flashesPa = hookUp.gas().properties().bubblePressurePa(coldestOfAll);
         levels = levels(state);
         airLevel = level(hookUp.atmosphere().pressure().pascals());
         portLevel = ports.stream()
                 .mapToInt(port -> level(port.pressure().pascals()))
                 .toArray();
+        double surelyCold = hookUp.ambient().kelvins() - HookUpPractice.EQUAL_TEMPERATURES_K.value();
+        surelyColderPa = hookUp.gas().properties().bubblePressurePa(surelyCold);
         portCold = new boolean[ports.size()];
+        portSurelyCold = new boolean[ports.size()];
         for (int i = 0; i < portCold.length; i++) {
             portCold[i] = ports.get(i).temperature().compareTo(hookUp.ambient()) < 0;
+            portSurelyCold[i] = ports.get(i).temperature().kelvins() < surelyCold;
         }
         restLevel = cylinders.stream()
                 .mapToInt(each -> level(saturationPa(state.volume(each.name()), 0)))
