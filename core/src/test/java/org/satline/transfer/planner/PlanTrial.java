@@ -191,10 +191,7 @@ final class PlanTrial {
                 };
     }
 
-    /**
-     * What comes off a manifold holds vapour only, with air or without; a hose alone, and one of a machine's outlet, keeps what its cylinder
-     * leaves it.
-     */
+    /** Off a manifold comes vapour only, with air or without; a hose alone, or at a machine's outlet, keeps what its cylinder leaves. */
     private static boolean dry(HookUp hookUp, HookUpState state) {
         return hookUp.manifold().isEmpty()
                 || hookUp.volumes().keySet().stream()
