@@ -134,7 +134,7 @@ public final class PlanState {
     }
 
     void open(int valve, Opening opening) {
-        row[parts.valve0 + valve] = (byte) opening.ordinal();
+        row[parts.valve0 + valve] = (byte) (opening == Opening.SHUT ? 0 : opening == Opening.CRACKED ? 1 : 2);
     }
 
     byte content(int volume) {
