@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.transfer.hookup.GasLaw;
@@ -78,11 +79,18 @@ public final class PlanParts extends PlanNetwork {
                 .mapToDouble(port -> port.temperature().kelvins())
                 .reduce(hookUp.ambient().kelvins(), Math::min);
         staysLiquidPa = hookUp.gas().properties().bubblePressurePa(coldest) + HookUp.certainPa();
-        double coldestOfAll = cylinders.stream()
-                .filter(each -> each.use() != ServiceCylinder.Use.RECEIVER)
-                .mapToDouble(each -> state.volume(each.name()).temperature().kelvins())
-                .reduce(coldest, Math::min);
-        flashesPa = hookUp.gas().properties().bubblePressurePa(coldestOfAll);
+        double coldestLiquid = DoubleStream.concat(
+                        hookUp.ports().stream()
+                                .filter(SystemPort::liquid)
+                                .mapToDouble(port -> port.temperature().kelvins()),
+                        cylinders.stream()
+                                .filter(each -> each.use() != ServiceCylinder.Use.RECEIVER)
+                                .mapToDouble(each ->
+                                        state.volume(each.name()).temperature().kelvins()))
+                .min()
+                .orElse(coldest);
+        flashesPa =
+                hookUp.gas().properties().bubblePressurePa(coldestLiquid + HookUpPractice.EQUAL_TEMPERATURES_K.value());
         levels = levels(state);
         airLevel = level(hookUp.atmosphere().pressure().pascals());
         portLevel = ports.stream()
