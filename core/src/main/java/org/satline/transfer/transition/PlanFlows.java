@@ -11,6 +11,8 @@ import org.satline.transfer.hookup.VolumeContent;
 final class PlanFlows extends PlanContact {
     /** Pressures are told apart by steps of a few hundred pascals. */
     private static final double SURELY = 0.99;
+    /** The same where a hose empties into a cylinder whose gas it presses together; our choice. */
+    private static final double SURELY_OVER_AIR = 0.95;
 
     private boolean wide;
 
@@ -225,8 +227,9 @@ final class PlanFlows extends PlanContact {
             return false;
         }
         if (boils && receives) {
-            // over air nothing says how far the pressure rises as it takes
-            boolean dries = own < parts.ambientPa * SURELY && state.cylinderHolds(cylinder) != VolumeContent.AIR;
+            // over air the pressure rises as it takes
+            boolean air = state.cylinderHolds(cylinder) == VolumeContent.AIR;
+            boolean dries = own < parts.ambientPa * (air ? SURELY_OVER_AIR : SURELY);
             state.set(v, dries ? PlanState.VAPOUR : state.content(v), state.level(v), state.origin(v));
             return cylinderTakes(v, cylinder);
         }

@@ -13,8 +13,6 @@ class RandomHookUpsTest {
     @ParameterizedTest(name = "{1} ({0})")
     @CsvSource({
         "423, direct hose of liquid colder than the pressure in the cylinder",
-        "545, direct hose of liquid and cold air",
-        "550, direct hose that seals at both ends and cold air",
         "605, direct hose and air colder than the suction",
         "472, at rest into a cylinder of vapour",
         "1031, at rest; direct hose and a cylinder of vapour",
