@@ -18,8 +18,7 @@ import org.satline.refrigerant.Catalogue;
 
 /**
  * What a recovery machine in the way changes: it moves refrigerant against the difference of pressure, out of the system alone, and lifts
- * no
- * other bar. Common practice, no source. The unit is the R-410A one of {@code PermitTest}: 388 psig in the liquid line, 118 psig in the
+ * no other bar. Common practice, no source. The unit is the R-410A one of {@code PermitTest}: 388 psig in the liquid line, 118 psig in the
  * suction (orders of magnitude from memory).
  */
 class MachinePermitTest {

@@ -130,9 +130,15 @@ abstract class PlanGoals {
         return hose < 0 || !state.liquid(parts.hoseVolume(hose));
     }
 
-    /** With vapour only; a hose without a manifold keeps what its cylinder leaves it, with room above it. */
+    /** With vapour only; a hose without a manifold, or at a machine's outlet, keeps what its cylinder leaves it, with room above. */
     boolean mayNotComeOff(PlanState state, int volume) {
-        return roles.manifold ? state.liquid(volume) : state.full(volume);
+        return roles.manifold
+                ? state.liquid(volume) || (state.condenses(volume) && !atOutlet(volume))
+                : state.full(volume);
+    }
+
+    private boolean atOutlet(int volume) {
+        return volume == parts.machineOutlet() || (roles.outlet >= 0 && volume == parts.hoseVolume(roles.outlet));
     }
 
     boolean off(PlanState state) {

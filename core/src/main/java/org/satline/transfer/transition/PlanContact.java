@@ -50,21 +50,23 @@ abstract class PlanContact extends PlanThrough {
         return false;
     }
 
-    boolean spoilt(int g, int highest) {
+    /** The worst gas of a cylinder to which these volumes are joined without certain flow towards it. */
+    int spoiling(int g, int highest) {
         int top = levelOf(highest);
         for (int v = 0; v < volumes; v++) {
             top = group[v] == g ? Math.max(top, state.level(v)) : top;
         }
+        int worst = PlanState.GAS_NONE;
         for (int i = 0; i < exits; i++) {
             int cylinder = exitEnd[i] - CYLINDER_END;
             if (group[exitNode[i]] == g
                     && cylinder >= 0
-                    && state.cylinderOrigin(cylinder) >= PlanState.GAS_RECOVERED
+                    && state.cylinderMixed(cylinder)
                     && !parts.certain(top, state.cylinderLevel(cylinder))) {
-                return true;
+                worst = Math.max(worst, state.cylinderOrigin(cylinder));
             }
         }
-        return false;
+        return worst;
     }
 
     boolean openToPort(int g) {
@@ -80,6 +82,34 @@ abstract class PlanContact extends PlanThrough {
         for (int h = 0; h < parts.hoses.size(); h++) {
             int v = parts.hoseVolume[h];
             if (group[v] == g && state.holdsRefrigerant(v) && state.content(v) != PlanState.AIR && state.clean(v)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Of a cylinder whose pressure nobody knows nothing is expected to come. */
+    boolean mayNotFeed(int g, int highest) {
+        int cylinder = exitEnd[highest] - CYLINDER_END;
+        boolean unsure = cylinder >= 0 && state.isUnsure(cylinder);
+        for (int i = 0; unsure && i < exits; i++) {
+            if (group[exitNode[i]] == g && exitEnd[i] != exitEnd[highest]) {
+                return true;
+            }
+        }
+        for (int v = 0; unsure && v < volumes; v++) {
+            if (group[v] == g && state.level(v) < levelOf(highest)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether a cylinder stands above a hose of clean gas, so that it fills it. */
+    boolean fillsCleanHose(int g, int highest) {
+        for (int h = 0; exitEnd[highest] >= CYLINDER_END && h < parts.hoses.size(); h++) {
+            int v = parts.hoseVolume[h];
+            if (group[v] == g && state.holdsRefrigerant(v) && state.clean(v) && state.level(v) < levelOf(highest)) {
                 return true;
             }
         }

@@ -11,6 +11,8 @@ import org.satline.transfer.hookup.VolumeContent;
 final class PlanFlows extends PlanContact {
     /** Pressures are told apart by steps of a few hundred pascals. */
     private static final double SURELY = 0.99;
+    /** The same where a hose empties into a cylinder whose gas it presses together; our choice. */
+    private static final double SURELY_OVER_AIR = 0.95;
 
     private boolean wide;
 
@@ -74,12 +76,12 @@ final class PlanFlows extends PlanContact {
                 highest = i;
             }
         }
-        if (airAtCylinder(g, highest) || mayEnterSource(g)) {
+        if (airAtCylinder(g, highest) || mayEnterSource(g) || mayNotFeed(g, highest)) {
             return false;
         }
-        boolean spoilt = spoilt(g, highest);
-        boolean apart = parts.hookUp.manifold().isEmpty() && !openToPort(g);
-        if (spoilt && !apart && holdsCleanHose(g)) {
+        int spoiling = spoiling(g, highest);
+        boolean apart = parts.hookUp.manifold().isEmpty() && !openToPort(g) && !fillsCleanHose(g, highest);
+        if (spoiling > 0 && !apart && holdsCleanHose(g)) {
             return false;
         }
         boolean[] onTheWay = new boolean[volumes];
@@ -104,8 +106,8 @@ final class PlanFlows extends PlanContact {
         }
         for (int v = 0; v < volumes; v++) {
             if (group[v] == g) {
-                if (spoilt && state.holdsRefrigerant(v)) {
-                    state.set(v, state.content(v), state.level(v), Math.max(state.origin(v), PlanState.GAS_RECOVERED));
+                if (spoiling > 0 && state.holdsRefrigerant(v)) {
+                    state.set(v, state.content(v), state.level(v), Math.max(state.origin(v), spoiling));
                 }
                 if (!expose(v, !sinks && exitEnd[highest] == AIR_END)) {
                     return false;
@@ -171,7 +173,7 @@ final class PlanFlows extends PlanContact {
         }
         boolean sinksIn = giver == taker
                 && exitLiquid[giver]
-                && !cold(exitEnd[giver])
+                && !surelyColder(exitEnd[giver])
                 && !state.liquid(v)
                 && state.content(v) != PlanState.AIR;
         boolean port = exitEnd[giver] < parts.ports.size() && target <= parts.airLevel;
@@ -220,8 +222,15 @@ final class PlanFlows extends PlanContact {
             return state.clean(v) || !state.liquid(v);
         }
         boolean receives = parts.cylinders.get(cylinder).use() == ServiceCylinder.Use.RECEIVER;
-        if (state.liquid(v) && receives && own < parts.ambientPa * SURELY) {
-            state.set(v, PlanState.VAPOUR, state.level(v), state.origin(v));
+        boolean boils = state.liquid(v) && own < parts.ambientPa;
+        if (boils && !receives && state.origin(v) != PlanState.GAS_SOURCE) {
+            return false;
+        }
+        if (boils && receives) {
+            // over air the pressure rises as it takes
+            boolean air = state.cylinderHolds(cylinder) == VolumeContent.AIR;
+            boolean dries = own < parts.ambientPa * (air ? SURELY_OVER_AIR : SURELY);
+            state.set(v, dries ? PlanState.VAPOUR : state.content(v), state.level(v), state.origin(v));
             return cylinderTakes(v, cylinder);
         }
         if (own >= parts.ambientPa) {
@@ -250,7 +259,9 @@ final class PlanFlows extends PlanContact {
             if (parts.cylinders.get(cylinder).use() != ServiceCylinder.Use.RECEIVER || !cylinderTakes(v, cylinder)) {
                 return false;
             }
-            byte left = state.liquid(v) ? PlanState.PARTLY : PlanState.VAPOUR;
+            // liquid that is colder than the cylinder's pressure asks for stays where it is
+            boolean flashes = parts.levels[target] < parts.flashesPa;
+            byte left = !state.liquid(v) ? PlanState.VAPOUR : flashes ? PlanState.PARTLY : state.content(v);
             state.set(v, left, target, state.origin(v));
             return true;
         }

@@ -5,12 +5,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
 import org.satline.quantity.Parts;
 import org.satline.quantity.Pressure;
 import org.satline.transfer.hookup.GasLaw;
 import org.satline.transfer.hookup.HookUp;
 import org.satline.transfer.hookup.HookUpPractice;
 import org.satline.transfer.hookup.HookUpState;
+import org.satline.transfer.hookup.ServiceCylinder;
 import org.satline.transfer.hookup.SystemPort;
 import org.satline.transfer.hookup.VolumeState;
 
@@ -45,6 +47,10 @@ public final class PlanParts extends PlanNetwork {
     final int airLevel;
     final int[] portLevel;
     final boolean[] portCold;
+    final boolean[] portSurelyCold;
+    /** Saturation pressure so far below the temperature of the air that it does not count as equal, Pa. */
+    final double surelyColderPa;
+
     /** The pressure that each cylinder's contents have once it holds liquid, and the least that certainly feeds it, Pa. */
     final int[] restLevel;
 
@@ -54,6 +60,9 @@ public final class PlanParts extends PlanNetwork {
 
     /** From here up liquid that comes from the system certainly does not flash, Pa. */
     final double staysLiquidPa;
+
+    /** Below this liquid of the system or of a source certainly flashes, Pa. */
+    final double flashesPa;
 
     /**
      * Numbers the parts.
@@ -71,14 +80,30 @@ public final class PlanParts extends PlanNetwork {
                 .mapToDouble(port -> port.temperature().kelvins())
                 .reduce(hookUp.ambient().kelvins(), Math::min);
         staysLiquidPa = hookUp.gas().properties().bubblePressurePa(coldest) + HookUp.certainPa();
+        double coldestLiquid = DoubleStream.concat(
+                        hookUp.ports().stream()
+                                .filter(SystemPort::liquid)
+                                .mapToDouble(port -> port.temperature().kelvins()),
+                        cylinders.stream()
+                                .filter(each -> each.use() != ServiceCylinder.Use.RECEIVER)
+                                .mapToDouble(each ->
+                                        state.volume(each.name()).temperature().kelvins()))
+                .min()
+                .orElse(coldest);
+        flashesPa =
+                hookUp.gas().properties().bubblePressurePa(coldestLiquid + HookUpPractice.EQUAL_TEMPERATURES_K.value());
         levels = levels(state);
         airLevel = level(hookUp.atmosphere().pressure().pascals());
         portLevel = ports.stream()
                 .mapToInt(port -> level(port.pressure().pascals()))
                 .toArray();
+        double surelyCold = hookUp.ambient().kelvins() - HookUpPractice.EQUAL_TEMPERATURES_K.value();
+        surelyColderPa = hookUp.gas().properties().bubblePressurePa(surelyCold);
         portCold = new boolean[ports.size()];
+        portSurelyCold = new boolean[ports.size()];
         for (int i = 0; i < portCold.length; i++) {
             portCold[i] = ports.get(i).temperature().compareTo(hookUp.ambient()) < 0;
+            portSurelyCold[i] = ports.get(i).temperature().kelvins() < surelyCold;
         }
         restLevel = cylinders.stream()
                 .mapToInt(each -> level(saturationPa(state.volume(each.name()), 0)))

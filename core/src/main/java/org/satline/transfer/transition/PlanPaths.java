@@ -79,11 +79,14 @@ abstract class PlanPaths {
         boolean open = endPasses(end, tight);
         if (tight) {
             if (open && state.couplingAir(end)) {
-                if (state.content(hose) != PlanState.AIR && state.content(hose) != PlanState.NOTHING) {
+                // a valve beyond it lets the coupling be swept by a crack; at a bare core its half millilitre is
+                // accepted
+                boolean core = parts.behind[at] == Behind.PORT && parts.connectionValve[at] < 0;
+                boolean evacuated = core && state.content(hose) == PlanState.NOTHING;
+                if (state.content(hose) != PlanState.AIR && !evacuated) {
                     return false;
                 }
                 state.couplingAir(end, false);
-                state.set(hose, PlanState.AIR, state.level(hose), state.origin(hose));
             }
             if (open && passes(at, true)) {
                 behind(hose, at, throttled);
@@ -211,6 +214,13 @@ abstract class PlanPaths {
                             - 300;
         }
         return end < parts.ports.size() && parts.portCold[end];
+    }
+
+    /** So much colder than the air that its liquid boils in a hose; less than that counts as equal. */
+    boolean surelyColder(int end) {
+        return end >= CYLINDER_END
+                ? parts.levels[state.cylinderLevel(end - CYLINDER_END)] < parts.surelyColderPa
+                : end < parts.ports.size() && parts.portSurelyCold[end];
     }
 
     boolean throttledBetween(int a, int b) {

@@ -5,10 +5,7 @@ import org.satline.transfer.hookup.EndFitting;
 import org.satline.transfer.hookup.Opening;
 import org.satline.transfer.hookup.VolumeContent;
 
-/**
- * How things stand, as the planner sees them: a row of small numbers. Changed only while it is made; then a key of the search. Its methods
- * take the numbers of {@link PlanParts}.
- */
+/** How things stand in the numbers of {@link PlanParts}: a row of them. Changed only while it is made; then a key of the search. */
 public final class PlanState {
     static final byte AIR = 0;
     static final byte NOTHING = 1;
@@ -57,14 +54,6 @@ public final class PlanState {
 
     static PlanState blank(PlanParts parts) {
         return new PlanState(parts, new byte[parts.rowLength]);
-    }
-
-    private static int code(Opening opening) {
-        return switch (opening) {
-            case SHUT -> 0;
-            case CRACKED -> 1;
-            case OPEN -> 2;
-        };
     }
 
     private static int code(VolumeContent content) {
@@ -145,7 +134,7 @@ public final class PlanState {
     }
 
     void open(int valve, Opening opening) {
-        row[parts.valve0 + valve] = (byte) code(opening);
+        row[parts.valve0 + valve] = (byte) (opening == Opening.SHUT ? 0 : opening == Opening.CRACKED ? 1 : 2);
     }
 
     byte content(int volume) {
@@ -186,6 +175,15 @@ public final class PlanState {
      */
     public boolean air(int volume) {
         return content(volume) == AIR;
+    }
+
+    /**
+     * {@return whether it holds vapour that condenses in air as cold as it is}
+     *
+     * @param volume a volume
+     */
+    public boolean condenses(int volume) {
+        return content(volume) == VAPOUR && parts.levels[level(volume)] > parts.ambientPa;
     }
 
     /**
@@ -289,11 +287,21 @@ public final class PlanState {
      * @param cylinder a cylinder
      */
     public boolean inverted(int cylinder) {
-        return row[parts.cylinder0 + OF_VOLUME * cylinder + 3] != 0;
+        return (row[parts.cylinder0 + OF_VOLUME * cylinder + 3] & 1) != 0;
     }
 
     void invert(int cylinder, boolean on) {
-        row[parts.cylinder0 + OF_VOLUME * cylinder + 3] = (byte) (on ? 1 : 0);
+        int at = parts.cylinder0 + OF_VOLUME * cylinder + 3;
+        row[at] = (byte) (on ? row[at] | 1 : row[at] & ~1);
+    }
+
+    /** Its pressure may be anything up to its level: nobody knows how far what came in has filled it. */
+    boolean isUnsure(int cylinder) {
+        return (row[parts.cylinder0 + OF_VOLUME * cylinder + 3] & 2) != 0;
+    }
+
+    void unsure(int cylinder) {
+        row[parts.cylinder0 + OF_VOLUME * cylinder + 3] |= 2;
     }
 
     void cylinder(int cylinder, VolumeContent content, int level, int origin) {

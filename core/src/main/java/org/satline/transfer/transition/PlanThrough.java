@@ -64,9 +64,8 @@ abstract class PlanThrough extends PlanPaths {
         }
         if (giver >= CYLINDER_END) {
             VolumeContent held = state.cylinderHolds(giver - CYLINDER_END);
-            if (held == VolumeContent.AIR
-                    || held == VolumeContent.NOTHING
-                    || state.cylinderOrigin(giver - CYLINDER_END) == PlanState.GAS_UNKNOWN) {
+            // vapour alone loses its pressure as it sweeps
+            if (held != VolumeContent.LIQUID || state.cylinderOrigin(giver - CYLINDER_END) == PlanState.GAS_UNKNOWN) {
                 return false;
             }
         }
@@ -79,7 +78,11 @@ abstract class PlanThrough extends PlanPaths {
                 litres += parts.litres[v];
                 dirty |= state.content(v) == PlanState.AIR
                         || (state.holdsRefrigerant(v) && !state.clean(v) && state.origin(v) != originOf(from));
-                if (state.liquid(v) || state.unknown(v)) {
+                // pressed together with air for an act, gas that is warmer than the air around condenses
+                boolean condensed = state.content(v) == PlanState.AIR
+                        && state.holdsRefrigerant(v)
+                        && parts.levels[state.level(v)] > parts.ambientPa;
+                if (state.liquid(v) || state.unknown(v) || condensed) {
                     return false;
                 }
             } else if (v - volumes < parts.ends.size()) {
@@ -151,6 +154,9 @@ abstract class PlanThrough extends PlanPaths {
     void takes(int cylinder, int origin) {
         VolumeContent held = state.cylinderHolds(cylinder);
         boolean more = held == VolumeContent.AIR || held == VolumeContent.LIQUID;
+        if (state.cylinderLevel(cylinder) < parts.restLevel[cylinder]) {
+            state.unsure(cylinder);
+        }
         state.cylinder(
                 cylinder,
                 more ? held : VolumeContent.LIQUID,

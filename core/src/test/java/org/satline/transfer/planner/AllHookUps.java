@@ -2,6 +2,8 @@ package org.satline.transfer.planner;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
 /** All hook-ups; runs in the Maven profile {@code hookups} alone, for it takes long. */
@@ -21,6 +23,25 @@ class AllHookUps {
         assertThat(trial.faults).isEmpty();
         int[] any = trial.share.getOrDefault("any", new int[2]);
         assertThat(any[0] * 2).isGreaterThanOrEqualTo(any[1]);
+    }
+
+    /** Random ones; {@code satline.seed} says where to begin. */
+    @Test
+    void randomHookUpsHoldTheirPlans() {
+        long first = Long.getLong("satline.seed", 0);
+        int most = Integer.getInteger("satline.hookups", 1500);
+        List<PlanTrial> trials = LongStream.range(first, first + most)
+                .parallel()
+                .mapToObj(seed -> {
+                    PlanTrial trial = new PlanTrial();
+                    trial.story(RandomHookUps.of(seed));
+                    trial.hanging(RandomHookUps.hooked(seed));
+                    return trial;
+                })
+                .toList();
+        PlanTrial all = PlanTrial.all(trials);
+        System.out.println(all.report());
+        assertThat(all.faults).isEmpty();
     }
 
     @Test

@@ -31,9 +31,8 @@ import org.satline.transfer.simulator.HookUpFixture;
 
 /**
  * Hook-ups that nobody thought of: every temperature, pressure, size, fitting and content drawn by a seed, cold air and warm suction,
- * gases
- * of low and of high pressure, hoses of different ends and of unknown content. The gas is the made-up one of the fixture, its pressure
- * scaled.
+ * gases of low and of high pressure, hoses of different ends and of unknown content. The gas is the made-up one of the fixture, its
+ * pressure scaled.
  */
 final class RandomHookUps {
     private final Random random;
