@@ -27,7 +27,8 @@ import org.satline.equilibrium.ReferenceState;
  * temperature or pressure; what is found there is counted on all of them. A mistake is named if it explains at least three rows and a third
  * of those left to which it could apply, with a chance of coincidence of at most 3 % (1 % where two are made at once, or for another
  * refrigerant), or fewer rows with one of at most 1 in 10000; see {@link
- * org.satline.audit.cause.LikelyCause#coincidence()}. Where no row is outside, yet all differ in the way of a mistake by more than their digits, it is named with a chance of at most 1 in 1000.
+ * org.satline.audit.cause.LikelyCause#coincidence()}. Where no row is outside, yet all differ in the way of a mistake by more
+ * than their digits, it is named with a chance of at most 1 in 1000.
  */
 public final class Auditor {
     private final Comparer comparer;
