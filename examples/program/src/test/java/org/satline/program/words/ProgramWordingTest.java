@@ -106,7 +106,7 @@ public class ProgramWordingTest {
                     places(text).stream().filter(each -> each.length() > 3).toList()) {
                 assertThat(written)
                         .as(key)
-                        .contains(place.substring(1, place.length() - 1).split(":")[0]);
+                        .contains(place.substring(1, place.length() - 1).split(":", -1)[0]);
             }
         });
         assertThat(unused).isEmpty();
@@ -116,11 +116,11 @@ public class ProgramWordingTest {
     @Test
     void everyKeyThatIsWrittenHasAText() throws IOException {
         Set<String> keys = texts("en").keySet();
-        Set<String> rooms = keys.stream().map(key -> key.split("\\.")[0]).collect(Collectors.toSet());
+        Set<String> rooms = keys.stream().map(key -> key.split("\\.", -1)[0]).collect(Collectors.toSet());
         assertThat(written())
                 .filteredOn(each -> each.matches("[a-z]+\\.[a-zA-Z0-9.-]*[a-zA-Z0-9]")
                         && !each.endsWith(".css")
-                        && rooms.contains(each.split("\\.")[0]))
+                        && rooms.contains(each.split("\\.", -1)[0]))
                 .allSatisfy(each -> assertThat(keys).contains(each));
     }
 }
