@@ -195,7 +195,7 @@ public final class CylinderPicture {
     private void pressureMark(Chart chart, String name, Pressure marked, List<String> notes) {
         double p = units.pressure(marked.pascals());
         chart.add(Series.line(
-                        units.text("cylinder." + name),
+                        name + " pressure",
                         Points.of(units.temperature(lowK), p, units.temperature(highK), p),
                         Pen.DASH_DOT,
                         Ink.GREY)
