@@ -2,6 +2,7 @@ package org.satline.equilibrium;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.satline.quantity.Atmosphere;
 import org.satline.quantity.Parts;
 import org.satline.quantity.SpecificEnthalpy;
 import org.satline.quantity.SpecificEntropy;
@@ -14,7 +15,7 @@ import org.satline.quantity.Temperature;
  */
 public final class ReferenceState {
     /** Pressure of the normal boiling point, Pa: one standard atmosphere, exact by definition (ISO 80000-4). */
-    static final double NORMAL_PRESSURE_PA = 101325;
+    static final double NORMAL_PRESSURE_PA = Atmosphere.standard().pressure().pascals();
 
     /** h = 200 kJ/kg and s = 1 kJ/(kg K) at 0 degC: the convention of the International Institute of Refrigeration. */
     public static final ReferenceState IIR = new ReferenceState(

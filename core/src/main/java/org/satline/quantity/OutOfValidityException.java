@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.util.Objects;
 import org.satline.SatlineException;
 
-/** A value outside the range in which a source, an equation or a rule holds. The message names the range and whose it is. */
+/** A value outside the range in which a source, an equation or a rule holds. The message names the range and what it belongs to. */
 public final class OutOfValidityException extends IllegalArgumentException implements SatlineException {
     /** As many as tell one state from another; the accessors give all of them. */
     private static final int FEWEST_DIGITS = 7;

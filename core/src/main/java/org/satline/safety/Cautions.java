@@ -13,8 +13,8 @@ import org.satline.resource.OnDemand;
  * Finds the cautions for a refrigerant, a task and a pressure. Stateless, thread-safe.
  *
  * <p>Every answer ends with flames near an escape, eye and hand protection, ventilation, and the precedence of local codes and licensed
- * practice. A refrigerant without a safety group on record gets the cautions of all groups, and the first one says so. What heat makes of a
- * vapour goes by the elements in it, the ban on release by the refrigerant.
+ * practice. A refrigerant without a safety group on record gets the cautions of all groups, and the first one says so. What heat turns a
+ * vapour into depends on its elements, the ban on release on the refrigerant.
  */
 public final class Cautions {
     private Cautions() {}

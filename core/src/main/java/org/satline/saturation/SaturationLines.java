@@ -29,7 +29,7 @@ public interface SaturationLines {
     String source();
 
     /**
-     * Returns how far a temperature of these lines may lie from the truth for reasons of their own that a judgement has to reckon with,
+     * Returns how far a temperature of these lines may be wrong for reasons of their own that a judgement has to allow for,
      * such as the rounding of a card. What an equation or a certified table adds, some 0.1 K, is not in it.
      *
      * @return half-width of limits, K; 0 where nothing is stated

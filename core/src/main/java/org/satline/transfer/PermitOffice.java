@@ -103,7 +103,7 @@ public final class PermitOffice {
                 .toList();
     }
 
-    /** Into a running system refrigerant goes by the suction side alone. */
+    /** Refrigerant enters a running system through the suction side only. */
     private static List<ConnectionPoint> candidates(PermitRequest request) {
         return request.ports().stream()
                 .filter(port -> request.direction() == Direction.OUT || port.kind() == PointKind.LOW_SIDE_PORT)

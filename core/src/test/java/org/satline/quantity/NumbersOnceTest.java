@@ -27,8 +27,6 @@ class NumbersOnceTest {
             new Allowed("quantity/", "", "the home of the factors"),
             new Allowed(
                     "DensitySolver.java", "new double[] {1, 1.1,", "multiples of a starting density, no conversion"),
-            new Allowed(
-                    "ReferenceState.java", "NORMAL_PRESSURE_PA", "definition of the normal boiling point, ISO 80000-4"),
             new Allowed("ReferenceState.java", "at 101.325 kPa\"", "name of a reference state, printed"),
             new Allowed("KnownDifference.java", "at 101.325 kPa", "words of a message"),
             new Allowed("BudgetBuilder.java", "at 101.325 kPa", "words of a derivation"),

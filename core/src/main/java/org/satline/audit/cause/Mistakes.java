@@ -23,7 +23,7 @@ import org.satline.quantity.TemperatureDifference;
  * refrigerant, another place of the table.
  */
 final class Mistakes {
-    /** 273.15 less 273, as some calculators assume. */
+    /** How far off it is to take 0 degC for 273 K. */
     private static final double CELSIUS_ZERO_SLIP_K = 0.15;
     /** Atmospheres that people take for any place. */
     private static final List<String> ROUND_ATMOSPHERES = List.of("15 psia", "1 bar", "100 kPa");

@@ -21,7 +21,7 @@ import org.satline.transfer.hookup.ServiceCylinder;
 import org.satline.transfer.hookup.VolumeContent;
 import org.satline.transfer.hookup.VolumeState;
 
-/** The masses while one act is played. Every gram goes through {@link #move}, which books it and checks whose it is. Not thread-safe. */
+/** The masses while one act is played. Every gram goes through {@link #move}, which books it and checks its owner. Not thread-safe. */
 final class HookUpBench {
     /** Less than this counts as nothing, kg: 8 microlitres of air. */
     static final double NEGLIGIBLE_KG = 1e-8;

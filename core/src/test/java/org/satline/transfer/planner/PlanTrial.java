@@ -191,12 +191,11 @@ final class PlanTrial {
                 };
     }
 
-    /** Off a manifold comes vapour only, with air or without; a hose alone, or at a machine's outlet, keeps what its cylinder leaves. */
+    /** What comes off a manifold holds vapour only, with air or without; a hose alone keeps what its cylinder leaves it. */
     private static boolean dry(HookUp hookUp, HookUpState state) {
         return hookUp.manifold().isEmpty()
                 || hookUp.volumes().keySet().stream()
                         .filter(name -> hookUp.cylinder(name).isEmpty())
-                        .filter(name -> !name.equals(HookUp.OUTLET_HOSE) && !name.equals(HookUp.MACHINE_OUTLET))
                         .noneMatch(name -> hookUp.law()
                                 .isLiquid(
                                         state.volume(name).refrigerant().kilograms(),

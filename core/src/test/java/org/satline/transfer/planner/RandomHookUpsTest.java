@@ -27,8 +27,6 @@ class RandomHookUpsTest {
         "967, source that holds vapour alone",
         "825, hand valves at both ends and a warm liquid port",
         "1288, suction warmer than the air at a bare core",
-        "955, outlet hose and cold air",
-        "1165, outlet hose that seals itself",
         "503, liquid of a cold system",
         "377, vapour that condenses as it is found",
         "383, hot gas that condenses as it is found"

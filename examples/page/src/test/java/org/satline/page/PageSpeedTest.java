@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Isolated;
@@ -22,7 +21,6 @@ class PageSpeedTest {
     private static final int OPENINGS = 7;
     private static final int KEYS = 15;
     private static final int WARM_UP = 15;
-    private static final int MOST_TRIALS = 3;
     private static final double USABLE_MS = 1500;
     private static final double RECOMPUTED_MS = 50;
     private static final double WHOLE_VISIT_MS = 300;
@@ -38,27 +36,18 @@ class PageSpeedTest {
     @Test
     void usableRecomputedAndAnsweredInTime() throws IOException {
         page.begin(PAGE, "en", "us");
-        double usable = best(USABLE_MS, this::usable);
+        double usable = median(usable());
         withSample();
-        double line = best(RECOMPUTED_MS, () -> recomputed("Liquid line"));
+        double line = median(recomputed("Liquid line"));
         // printed alone: the states of the closed cylinder are solved anew, not looked up
         double weight = median(recomputed("The scale shows"));
-        double whole = best(WHOLE_VISIT_MS, this::whole);
+        double whole = median(whole());
         System.out.printf(
                 "page, medians: usable after %.0f ms, recomputed in %.0f ms (a line) and %.0f ms (a weight), a whole visit in %.0f ms%n",
                 usable, line, weight, whole);
         assertThat(usable).isLessThan(USABLE_MS);
         assertThat(line).isLessThan(RECOMPUTED_MS);
         assertThat(whole).isLessThan(WHOLE_VISIT_MS);
-    }
-
-    /** Others may use the machine too: of at most three medians the best one counts. */
-    private static double best(double bound, Supplier<List<Double>> times) {
-        double best = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < MOST_TRIALS && !(best < bound); i++) {
-            best = Math.min(best, median(times.get()));
-        }
-        return best;
     }
 
     private List<Double> usable() {

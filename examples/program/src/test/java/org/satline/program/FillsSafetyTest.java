@@ -90,7 +90,7 @@ class FillsSafetyTest {
 
     @Test
     void theLastColumnIsTheSmallestOfWhatTheRuleAndItsSetAllow() throws IOException {
-        // 80 % of the dense liquid at 0 degC; the set goes by 80 % at 77 degF, where the liquid is lighter
+        // 80 % of the dense liquid at 0 degC; the set takes 80 % at 77 degF, where the liquid is lighter
         assertThat(Double.parseDouble(cell(
                         "R-134a,21.6,11.8,liquid-80-warmest,273.15,2758000,,DOT-4BA400,,2029-01-01,2026-07-14", 3)))
                 .isCloseTo(22.396, within(0.001));

@@ -39,7 +39,7 @@ import org.satline.wording.Wording;
  * Answers rows of {@code fills}. A cylinder that must not be filled gets no limit but the reasons. Stamps that a row leaves out do not
  * hinder {@code maximum_contents_kg}, which is what the one rule says; the note says what could not be tested and what to supply. The last
  * column, {@code allowed_contents_kg}, is the smallest of what that rule and its set allow, and empty where nothing may be filled in or a
- * test that applies could not be made: a program that reads numbers alone goes by it. Nothing is thrown. Thread-safe.
+ * test that applies could not be made: a program that reads only numbers uses it. Nothing is thrown. Thread-safe.
  */
 public final class FillAnswers {
     /** Columns that the input has to have. */
